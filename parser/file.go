@@ -1,0 +1,112 @@
+// Package parser holds what every configuration style shares: files that keep
+// their bytes, settings that know where they come from, and the printer that
+// the rules judge. How a setting is spelled is the business of the styles in
+// the folders below.
+package parser
+
+import (
+	"bytes"
+	"fmt"
+	"sort"
+	"sync"
+)
+
+// File is one file as it was read. Data is never changed; every Span points
+// into it.
+type File struct {
+	Path string // inside the tree, with slashes
+	Name string // as shown to a person: relative to the working directory
+	Data []byte
+
+	once  sync.Once
+	lines []int // offset of each line's first byte
+}
+
+// NewFile wraps bytes that did not come from a Tree, as tests and generated
+// text do.
+func NewFile(name string, data []byte) *File {
+	return &File{Path: name, Name: name, Data: data}
+}
+
+// Position returns the line and the byte column of an offset, both from 1.
+// An offset outside the file is moved to its nearest end.
+func (f *File) Position(offset int) (line, column int) {
+	f.once.Do(func() {
+		f.lines = append(make([]int, 0, len(f.Data)/32+1), 0)
+		for at := 0; ; {
+			n := bytes.IndexByte(f.Data[at:], '\n')
+			if n < 0 {
+				return
+			}
+			at += n + 1
+			f.lines = append(f.lines, at)
+		}
+	})
+	offset = min(max(offset, 0), len(f.Data))
+	line = sort.SearchInts(f.lines, offset+1)
+	return line, offset - f.lines[line-1] + 1
+}
+
+// Span is a byte range of one file, End excluded. The zero Span is nowhere.
+type Span struct {
+	File       *File
+	Start, End int
+}
+
+// IsZero reports whether the span points nowhere.
+func (s Span) IsZero() bool { return s.File == nil }
+
+// Text returns a copy of the bytes that the span covers.
+func (s Span) Text() string {
+	if s.File == nil {
+		return ""
+	}
+	return string(s.File.Data[s.Start:s.End])
+}
+
+// Position returns the line and the byte column of the span's first byte,
+// both from 1; 0, 0 for the zero Span.
+func (s Span) Position() (line, column int) {
+	if s.File == nil {
+		return 0, 0
+	}
+	return s.File.Position(s.Start)
+}
+
+// String gives the span as file:line.
+func (s Span) String() string {
+	if s.File == nil {
+		return "nowhere"
+	}
+	line, _ := s.Position()
+	return fmt.Sprintf("%s:%d", s.File.Name, line)
+}
+
+// Error is a configuration or sheet that could not be read. Message says what
+// is wrong and what to do. Line and Column are 0 where the file as a whole is
+// meant.
+type Error struct {
+	File         string
+	Line, Column int
+	Message      string
+}
+
+func (e *Error) Error() string {
+	switch {
+	case e.File == "":
+		return e.Message
+	case e.Line == 0:
+		return e.File + ": " + e.Message
+	}
+	return fmt.Sprintf("%s:%d: %s", e.File, e.Line, e.Message)
+}
+
+// Errorf makes an Error that points at the start of a span.
+func Errorf(at Span, format string, args ...any) *Error {
+	e := &Error{Message: fmt.Sprintf(format, args...)}
+	if at.File != nil {
+		e.File = at.File.Name
+		e.Line, e.Column = at.Position()
+	}
+	return e
+}

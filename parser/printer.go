@@ -1,0 +1,213 @@
+package parser
+
+// Printer is what a configuration says about one printer, as far as the
+// hotend that the sheet names is concerned. A style fills it; rules read it.
+type Printer struct {
+	Style    string
+	Tool     int     // the hotend, from 0
+	Files    []*File // in reading order, included ones too
+	Hotend   Hotend
+	Bed      Bed
+	Limits   Limits
+	ColdSide ColdSide
+	Flow     Flow
+	Geometry Geometry
+	Storage  Storage
+	Remarks  []Remark
+}
+
+// Hotend is how the hotend's temperature is read, driven and watched.
+type Hotend struct {
+	Sensor     Setting[SensorDef]
+	PullupOhm  Setting[float64] // only where the style has it as a setting of its own; key empty otherwise
+	Oversample int              // readings averaged into one temperature
+	Loop       Loop
+	Watch      Watch
+}
+
+// Bed is the part of the heated bed that a hotend swap must not spoil. Heated
+// is Off where there is no heated bed; then the rest means nothing.
+type Bed struct {
+	Heated Setting[bool]
+	Sensor Setting[SensorDef]
+	Watch  Watch
+}
+
+// Control is how a heater is driven.
+type Control uint8
+
+const (
+	ControlPID   Control = iota
+	ControlOnOff         // full on below the target, off above
+	ControlModel         // predicts from a model of heater and block
+)
+
+func (c Control) String() string { return [...]string{"PID", "on/off", "model"}[c] }
+
+// LoopForm is the kind of PID loop that a style's firmware runs.
+type LoopForm uint8
+
+const (
+	// LoopRange: full power below the functional range and none above; the
+	// integral is zeroed outside the range; the derivative is filtered with
+	// FilterOld of the old value; one sample in 0.16 s.
+	LoopRange LoopForm = iota
+	// LoopClamped: the integral is clamped to the power limit and frozen
+	// while the output saturates; the derivative is smoothed over SmoothS;
+	// one sample in 0.3 s.
+	LoopClamped
+)
+
+// Loop is the control loop of the hotend. Gains are per 255 duty counts.
+type Loop struct {
+	Form       LoopForm
+	Control    Setting[Control]
+	Kp, Ki, Kd Setting[float64] // counts/K, counts/(K·s), counts·s/K
+	RangeC     Setting[float64] // LoopRange: functional range, K
+	FilterOld  Setting[float64] // LoopRange: share of the old derivative, 0 to 1
+	SmoothS    Setting[float64] // LoopClamped: derivative smoothing time, s
+	BandC      Setting[float64] // on/off control: half of its band, K
+
+	// PowerLimits holds every option that limits the heater's power, as a
+	// share of full power, 0 to 1. The lowest that applies to Control counts.
+	PowerLimits []Setting[float64]
+
+	// Model-based control: the heater power that it was told, W; the
+	// temperature that this power belongs to where the model has one, °C.
+	ModelPowerW Setting[float64]
+	ModelRefC   Setting[float64]
+}
+
+// WatchForm is the kind of runaway protection that a style's firmware runs.
+type WatchForm uint8
+
+const (
+	// WatchWindow: must rise RiseC within RiseWindowS while heating; must not
+	// stay HysteresisC below target for HoldPeriodS afterwards.
+	WatchWindow WatchForm = iota
+	// WatchSum: below target − HysteresisC the shortfall adds up until
+	// ErrorSumCS; a gain of RiseC within RiseWindowS resets it on the way up.
+	WatchSum
+)
+
+// Watch is the runaway protection of one heater.
+type Watch struct {
+	Form        WatchForm
+	On          Setting[bool]    // the protection as a whole
+	RiseOn      Setting[bool]    // WatchWindow: the rise watch, which can be off alone
+	RiseC       Setting[float64] // K
+	RiseWindowS Setting[float64] // s
+	ArmMarginC  Setting[float64] // WatchWindow: the rise watch is armed below target − (RiseC + this + 1), K
+	HysteresisC Setting[float64] // K
+	HoldPeriodS Setting[float64] // WatchWindow, s
+	ErrorSumCS  Setting[float64] // WatchSum, °C·s
+}
+
+// Limits are the temperatures that the firmware enforces, °C.
+type Limits struct {
+	MinTemp Setting[float64]
+	MaxTemp Setting[float64] // above it the heater is shut down
+	Margin  Setting[float64] // how far below MaxTemp the highest target lies, K
+	Presets []Setting[float64]
+
+	ColdGuard  Setting[bool] // the guard against pushing cold filament
+	MinExtrude Setting[float64]
+
+	// MinWhileHeating: the firmware looks at MinTemp only while the heater
+	// is on.
+	MinWhileHeating bool
+	// Tolerances blind the firmware to readings outside the limits: grace
+	// times in s and numbers of bad samples, each named by its key.
+	Graces     []Setting[float64] // s
+	BadSamples []Setting[float64] // count
+}
+
+// ColdSide is the fan that cools the heat break.
+type ColdSide struct {
+	Fan       Setting[string]  // the output that follows this hotend; Off where none does
+	Elsewhere []Place          // heat-break fan outputs that follow something else
+	OnAboveC  Setting[float64] // °C
+}
+
+// Flow is what the configuration knows of filament and melt.
+type Flow struct {
+	NozzleMM    Setting[float64]
+	FilamentMM  Setting[float64]
+	MaxMM3PerS  Setting[float64]   // volumetric limit; Off where there is none
+	CarriedOver []Setting[float64] // advance, retraction, load and unload figures that belong to a melt path
+}
+
+// Geometry is where the nozzle is.
+type Geometry struct {
+	// TriggerMM is the height of the nozzle above the bed when the probe
+	// triggers, positive up; Off where there is no probe.
+	TriggerMM Setting[float64]
+}
+
+// Storage is the firmware's own memory of settings, apart from the files.
+type Storage struct {
+	On    Setting[bool]
+	Keeps []Key // the settings that stay in force from there until they are reset
+}
+
+// RemarkKind sorts what a style noticed while it read.
+type RemarkKind uint8
+
+const (
+	RemarkBroken       RemarkKind = iota // the configuration stops its own build
+	RemarkSavedDamaged                   // the saved block is ignored whole
+	RemarkSavedHidden                    // a saved value is hidden by a hand-written one
+	RemarkMismatch                       // the sheet names a tool that the configuration lacks
+	RemarkGap                            // something that could not be read, and what it could override
+	RemarkUnrecognised                   // looks like a protection or a sensor, and fits no known option
+)
+
+// Remark is something that a style noticed while it read, in a sentence.
+type Remark struct {
+	Kind RemarkKind
+	At   Span
+	Text string
+}
+
+// Settings lists every setting that the configuration has an opinion on, in a
+// fixed order: what `values` prints.
+func (p *Printer) Settings() []Description {
+	var all []Description
+	add := func(d Description) {
+		if d.Key != "" {
+			all = append(all, d)
+		}
+	}
+	numbers := func(list ...Setting[float64]) {
+		for i := range list {
+			add(list[i].Describe())
+		}
+	}
+	watch := func(w *Watch) {
+		add(w.On.Describe())
+		add(w.RiseOn.Describe())
+		numbers(w.RiseC, w.RiseWindowS, w.ArmMarginC, w.HysteresisC, w.HoldPeriodS, w.ErrorSumCS)
+	}
+	h, l := &p.Hotend, &p.Hotend.Loop
+	add(h.Sensor.Describe())
+	numbers(h.PullupOhm, p.Limits.MinTemp, p.Limits.MaxTemp, p.Limits.Margin)
+	numbers(p.Limits.Presets...)
+	add(p.Limits.ColdGuard.Describe())
+	numbers(p.Limits.MinExtrude)
+	numbers(p.Limits.Graces...)
+	numbers(p.Limits.BadSamples...)
+	add(l.Control.Describe())
+	numbers(l.Kp, l.Ki, l.Kd, l.RangeC, l.FilterOld, l.SmoothS, l.BandC)
+	numbers(l.PowerLimits...)
+	numbers(l.ModelPowerW, l.ModelRefC)
+	watch(&h.Watch)
+	add(p.Bed.Heated.Describe())
+	add(p.Bed.Sensor.Describe())
+	watch(&p.Bed.Watch)
+	add(p.ColdSide.Fan.Describe())
+	numbers(p.ColdSide.OnAboveC, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS)
+	numbers(p.Flow.CarriedOver...)
+	numbers(p.Geometry.TriggerMM)
+	add(p.Storage.On.Describe())
+	return all
+}

@@ -1,0 +1,80 @@
+package parser
+
+// Request says what a style is to read.
+type Request struct {
+	Files  []string // paths inside the tree, in order
+	Absent []string // included files that may be missing, paths inside the tree
+	Tool   int      // the hotend, from 0
+}
+
+// Style is one way to write a configuration. A style knows no rule and no
+// physics.
+type Style interface {
+	// Name is what a sheet calls the style.
+	Name() string
+	// Recognises reports whether a file looks like this style.
+	Recognises(f *File) bool
+	// Read reads one printer. The error is an *Error.
+	Read(t *Tree, r Request) (Config, error)
+	// Defines returns the style's best definition of a known curve, for a
+	// hotend; false where the style has none.
+	Defines(curve string) (SensorDef, bool)
+	// CustomForm is the form of a sensor definition that a person can write
+	// out in full: FormBeta or FormPoints.
+	CustomForm() SensorForm
+	// Steps returns the console commands that do a task, in order; none
+	// where the style has no command for it.
+	Steps(task Task) []string
+}
+
+// Config is one configuration that was read.
+type Config interface {
+	Printer() *Printer
+	// Edits turns changes into the smallest edits that make them, sorted by
+	// file (in reading order) and offset, none overlapping. It fails where a
+	// setting cannot be changed by editing the files.
+	Edits(changes []Change) ([]Edit, error)
+	// Entries lists every macro or option in reading order.
+	Entries() []Entry
+}
+
+// Tri is yes, no or unknown.
+type Tri uint8
+
+const (
+	No Tri = iota
+	Yes
+	Maybe
+)
+
+func (t Tri) String() string { return [...]string{"no", "yes", "unknown"}[t] }
+
+// Entry is one macro or option of a configuration.
+type Entry struct {
+	Name   string
+	Value  string
+	At     Span
+	Active Tri // in force at the end
+}
+
+// TaskKind is something a person does at the printer's console.
+type TaskKind uint8
+
+const (
+	TaskResetStored    TaskKind = iota // forget stored settings, take those of the firmware, save
+	TaskSaveStored                     // save what was set at the console
+	TaskTune                           // tune the hotend's gains at TempC
+	TaskSetGains                       // put gains in force
+	TaskReplaceTrigger                 // measure the probe's trigger height again and save it
+	TaskHeat                           // set the hotend's target to TempC
+	TaskReport                         // show the temperatures
+	TaskHeatersOff
+)
+
+// Task is a TaskKind with its figures.
+type Task struct {
+	Kind       TaskKind
+	Tool       int
+	TempC      float64
+	Kp, Ki, Kd float64 // TaskSetGains
+}

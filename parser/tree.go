@@ -1,0 +1,237 @@
+package parser
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"strings"
+	"syscall"
+)
+
+// Limits of what is read at all.
+const (
+	MaxFileBytes    = 8 << 20
+	MaxFiles        = 256 // of one printer
+	MaxIncludeDepth = 16
+)
+
+// Tree is the one door through which files are read. Nothing outside its root
+// can be reached: not by "..", an absolute path or a symbolic link. A Tree is
+// safe for use by several goroutines.
+type Tree struct {
+	root    *os.Root
+	shown   string // root, relative to the working directory, with slashes
+	overlay map[string][]byte
+}
+
+// OpenTree opens dir as the root of all reading.
+func OpenTree(dir string) (*Tree, error) {
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		return nil, &Error{File: filepath.ToSlash(dir), Message: "cannot be opened as a folder: " + reason(err)}
+	}
+	return &Tree{root: root, shown: shownFrom(dir)}, nil
+}
+
+// shownFrom gives dir relative to the working directory, or dir as it is
+// where there is no such path.
+func shownFrom(dir string) string {
+	abs, err := filepath.Abs(dir)
+	if err != nil {
+		return filepath.ToSlash(dir)
+	}
+	wd, err := os.Getwd()
+	if err != nil {
+		return filepath.ToSlash(abs)
+	}
+	rel, err := filepath.Rel(wd, abs)
+	if err != nil {
+		return filepath.ToSlash(abs)
+	}
+	return filepath.ToSlash(rel)
+}
+
+// Close releases the root.
+func (t *Tree) Close() error { return t.root.Close() }
+
+// With returns the same tree in which the files named (by Path) have other
+// contents: how a diff is tried before anybody applies it.
+func (t *Tree) With(contents map[string][]byte) *Tree {
+	u := *t
+	u.overlay = contents
+	return &u
+}
+
+// Shown gives a path inside the tree as a person at the working directory
+// would write it.
+func (t *Tree) Shown(name string) string { return path.Join(t.shown, name) }
+
+// Open reads the regular file with this slash-separated path inside the tree.
+// It refuses what leaves the tree, what is no regular file, what is larger
+// than MaxFileBytes, and what is no 8-bit text. The error is an *Error whose
+// File is the path as shown.
+func (t *Tree) Open(name string) (*File, error) {
+	name = path.Clean(name)
+	f := &File{Path: name, Name: t.Shown(name)}
+	data, err := t.read(name)
+	if err != nil {
+		return nil, &Error{File: f.Name, Message: reason(err)}
+	}
+	f.Data = data
+	return f, nil
+}
+
+func (t *Tree) read(name string) ([]byte, error) {
+	data, edited := t.overlay[name]
+	if !edited {
+		var err error
+		if data, err = t.readDisk(name); err != nil {
+			return nil, err
+		}
+	}
+	if bytes.HasPrefix(data, []byte("\xff\xfe")) || bytes.HasPrefix(data, []byte("\xfe\xff")) {
+		return nil, errors.New("is UTF-16; save it as UTF-8 or another 8-bit encoding")
+	}
+	if at := bytes.IndexByte(data, 0); at >= 0 {
+		return nil, fmt.Errorf("holds a NUL byte in line %d; it is not a text file", 1+bytes.Count(data[:at], []byte("\n")))
+	}
+	return data, nil
+}
+
+func (t *Tree) readDisk(name string) ([]byte, error) {
+	if !filepath.IsLocal(filepath.FromSlash(name)) {
+		return nil, errOutside
+	}
+	// O_NONBLOCK: opening a FIFO must not wait for a writer.
+	f, err := t.root.OpenFile(filepath.FromSlash(name), os.O_RDONLY|syscall.O_NONBLOCK, 0)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil {
+		return nil, err
+	}
+	switch {
+	case info.IsDir():
+		return nil, errors.New("is a folder where a file should be")
+	case !info.Mode().IsRegular():
+		return nil, errors.New("is not a regular file; only regular files are read")
+	case info.Size() > MaxFileBytes:
+		return nil, errTooLarge
+	}
+	data := make([]byte, info.Size()+1)
+	n, err := io.ReadFull(f, data)
+	switch {
+	case err == io.EOF || err == io.ErrUnexpectedEOF:
+		return data[:n], nil
+	case err != nil:
+		return nil, err
+	}
+	// The file grew while it was read, or has no true size (as under /proc).
+	rest, err := io.ReadAll(io.LimitReader(f, MaxFileBytes))
+	if err != nil {
+		return nil, err
+	}
+	if data = append(data[:n], rest...); len(data) > MaxFileBytes {
+		return nil, errTooLarge
+	}
+	return data, nil
+}
+
+var (
+	errOutside  = errors.New("lies outside the root that bounds all reading; move it inside, or name a wider folder with --root")
+	errTooLarge = fmt.Errorf("is larger than %d MiB; no configuration is", MaxFileBytes>>20)
+)
+
+// reason says why a file could not be read, without the operating system's
+// own name for the call.
+func reason(err error) string {
+	var pathErr *fs.PathError
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return "does not exist; correct the name, or add the file"
+	case errors.Is(err, fs.ErrPermission):
+		return "may not be read; give read permission"
+	case strings.Contains(err.Error(), "path escapes from parent"):
+		return errOutside.Error()
+	case errors.As(err, &pathErr):
+		return "cannot be read: " + pathErr.Err.Error()
+	}
+	return err.Error()
+}
+
+// Exists reports whether the tree holds something of that name.
+func (t *Tree) Exists(name string) bool {
+	if _, ok := t.overlay[path.Clean(name)]; ok {
+		return true
+	}
+	_, err := t.root.Lstat(filepath.FromSlash(path.Clean(name)))
+	return err == nil
+}
+
+// Glob returns the files that match a slash-separated pattern (the syntax of
+// path.Match), sorted. It walks the pattern part by part, so that a link out
+// of the tree is refused by name where the standard library's glob would pass
+// it over in silence. No match is no error.
+func (t *Tree) Glob(pattern string) ([]string, error) {
+	pattern = path.Clean(pattern)
+	if !filepath.IsLocal(filepath.FromSlash(pattern)) {
+		return nil, &Error{File: t.Shown(pattern), Message: errOutside.Error()}
+	}
+	if _, err := path.Match(pattern, ""); err != nil {
+		return nil, &Error{File: t.Shown(pattern), Message: "is not a valid pattern"}
+	}
+	found := []string{"."}
+	for _, part := range strings.Split(pattern, "/") {
+		var next []string
+		for _, dir := range found {
+			names, err := t.match(dir, part)
+			if err != nil {
+				return nil, err
+			}
+			next = append(next, names...)
+		}
+		found = next
+	}
+	return found, nil
+}
+
+// match lists the entries of dir that match one part of a pattern.
+func (t *Tree) match(dir, part string) ([]string, error) {
+	if !strings.ContainsAny(part, `*?[\`) {
+		if name := path.Join(dir, part); t.Exists(name) {
+			return []string{name}, nil
+		}
+		return nil, nil
+	}
+	info, err := t.root.Stat(filepath.FromSlash(dir))
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, nil
+	case err != nil:
+		return nil, &Error{File: t.Shown(dir), Message: reason(err)}
+	case !info.IsDir():
+		return nil, nil
+	}
+	entries, err := fs.ReadDir(t.root.FS(), dir)
+	if err != nil {
+		return nil, &Error{File: t.Shown(dir), Message: reason(err)}
+	}
+	var names []string
+	for _, e := range entries {
+		if ok, _ := path.Match(part, e.Name()); ok {
+			// As a shell's glob: a leading dot must be asked for.
+			if strings.HasPrefix(e.Name(), ".") && !strings.HasPrefix(part, ".") {
+				continue
+			}
+			names = append(names, path.Join(dir, e.Name()))
+		}
+	}
+	return names, nil // fs.ReadDir sorts by name
+}

@@ -1,0 +1,65 @@
+// Package rules says what no longer fits. Each rule is one file with its test
+// beside it and one line in the registry.
+package rules
+
+import (
+	"fmt"
+	"time"
+
+	"preflash/parser"
+	"preflash/parser/sheet"
+)
+
+// Level is how much a finding matters. The words are SARIF's.
+type Level uint8
+
+const (
+	Note Level = iota
+	Warning
+	Error
+)
+
+func (l Level) String() string { return [...]string{"note", "warning", "error"}[l] }
+
+// Rule is one thing that is checked.
+type Rule struct {
+	ID       string
+	Level    Level  // the highest that it reports
+	Summary  string // one sentence: what is wrong when it speaks
+	Doc      string // formula, limits and sources, for `rules ID`
+	Unwaived bool   // cannot be waived
+	Check    func(in *Input, report func(Finding))
+}
+
+// Input is what a rule may look at. Rules do not change it.
+type Input struct {
+	Printer *parser.Printer
+	Sheet   *sheet.Sheet
+	Style   parser.Style
+	Today   time.Time
+}
+
+// Finding is what a rule says.
+type Finding struct {
+	Rule    string
+	Level   Level
+	At      parser.Span // a setting's value, or a key of the sheet
+	Message string      // plain sentences with the numbers
+	Values  Values
+	Changes []parser.Change // together they remove the finding; none where a person must decide
+	Waived  string          // the reason, where a waiver covers it
+}
+
+// Values are the figures of a finding, by the names that the rule documents.
+type Values map[string]any
+
+// Sayf starts a finding at a place.
+func Sayf(level Level, at parser.Span, format string, args ...any) Finding {
+	return Finding{Level: level, At: at, Message: fmt.Sprintf(format, args...)}
+}
+
+// With adds figures.
+func (f Finding) With(v Values) Finding { f.Values = v; return f }
+
+// Change adds changes.
+func (f Finding) Change(c ...parser.Change) Finding { f.Changes = append(f.Changes, c...); return f }
