@@ -101,6 +101,17 @@ type Watch struct {
 	HysteresisC Setting[float64] // K
 	HoldPeriodS Setting[float64] // WatchWindow, s
 	ErrorSumCS  Setting[float64] // WatchSum, °C·s
+
+	// Usual is what the style's firmware ships with.
+	Usual WatchFigures
+	// CanTurnOn: the files show that their firmware has this protection at
+	// all. Where it is false, the firmware is too old to be trusted.
+	CanTurnOn bool
+}
+
+// WatchFigures are the figures of a watch; those that its form lacks are 0.
+type WatchFigures struct {
+	RiseC, RiseWindowS, HysteresisC, HoldPeriodS, ErrorSumCS float64
 }
 
 // Limits are the temperatures that the firmware enforces, °C.
