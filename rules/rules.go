@@ -37,6 +37,11 @@ type Input struct {
 	Sheet   *sheet.Sheet
 	Style   parser.Style
 	Today   time.Time
+
+	// Changed holds the settings that the findings so far would change.
+	Changed map[parser.Key]bool
+
+	rules []*Rule // what runs; not All(), which would refer to itself
 }
 
 // Finding is what a rule says.

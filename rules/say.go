@@ -37,3 +37,6 @@ func figure(x float64, decimals int) string {
 func cannotTell[T any](level Level, s *parser.Setting[T]) Finding {
 	return Sayf(level, s.At, "cannot tell the %s: %s", s.Key, s.Why)
 }
+
+func degreeSeconds(s float64) string { return figure(s, 1) + " °C·s" }
+func count(n float64) string         { return figure(n, 0) }

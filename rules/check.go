@@ -1,0 +1,70 @@
+package rules
+
+import (
+	"cmp"
+	"slices"
+
+	"preflash/parser"
+)
+
+// Check runs every rule over one printer. Findings come worst first, then by
+// rule, file and place. Those that a waiver of the sheet covers carry its
+// reason in Waived.
+func Check(in *Input) []Finding {
+	var found []Finding
+	changed := make(map[parser.Key]bool)
+	run := *in
+	run.Changed, run.rules = changed, All()
+	for _, rule := range run.rules {
+		rule.Check(&run, func(f Finding) {
+			f.Rule = rule.ID
+			f.Waived = waivedBy(in, rule)
+			for _, c := range f.Changes {
+				changed[c.Key] = true
+			}
+			found = append(found, f)
+		})
+	}
+	slices.SortStableFunc(found, func(a, b Finding) int {
+		return cmp.Or(
+			cmp.Compare(b.Level, a.Level),
+			cmp.Compare(a.Rule, b.Rule),
+			cmp.Compare(fileName(a.At), fileName(b.At)),
+			cmp.Compare(a.At.Start, b.At.Start),
+		)
+	})
+	return found
+}
+
+func fileName(at parser.Span) string {
+	if at.File == nil {
+		return ""
+	}
+	return at.File.Name
+}
+
+// waivedBy returns the reason of the waiver that covers a rule today, or "".
+func waivedBy(in *Input, rule *Rule) string {
+	if rule.Unwaived {
+		return ""
+	}
+	for i := range in.Sheet.Waivers {
+		w := &in.Sheet.Waivers[i]
+		if w.Rule.Value == rule.ID && !expired(in, w) {
+			return w.Reason.Value
+		}
+	}
+	return ""
+}
+
+// Find returns the rule with this ID, or nil.
+func Find(id string) *Rule { return find(All(), id) }
+
+func find(rules []*Rule, id string) *Rule {
+	for _, r := range rules {
+		if r.ID == id {
+			return r
+		}
+	}
+	return nil
+}

@@ -1,0 +1,12 @@
+package rules
+
+import "preflash/parser"
+
+var configBroken = &Rule{
+	ID:      "config-broken",
+	Level:   Error,
+	Summary: "The configuration stops its own build.",
+	Doc: `The configuration itself says, in force, that it must not be built, or holds
+what the firmware refuses to start with.`,
+	Check: remarks(parser.RemarkBroken, Error),
+}

@@ -1,0 +1,85 @@
+package rules
+
+import (
+	"preflash/parser"
+)
+
+// loosest is how wide a watch may be before it protects little: common
+// practice, no source. A limit of 0 is none.
+type loosest struct {
+	riseWindowS, riseC, hysteresisC, holdPeriodS, errorSumCS float64
+}
+
+var (
+	loosestHotend = loosest{riseWindowS: 120, riseC: 1, hysteresisC: 15, holdPeriodS: 120, errorSumCS: 360}
+	loosestBed    = loosest{riseWindowS: 300, holdPeriodS: 300, errorSumCS: 720}
+)
+
+// Blindness to readings outside the limits: common practice, no source.
+const (
+	loosestGraceS     = 30
+	loosestBadSamples = 10
+)
+
+var runawayLoose = &Rule{
+	ID:      "runaway-loose",
+	Level:   Error,
+	Summary: "A runaway watch is so wide that it protects little.",
+	Doc: `Limits (common practice, no source):
+  hotend: rise window 120 s, required rise 1 °C, hysteresis 15 K,
+          hold period 120 s, error sum 360 °C·s
+  bed:    rise window 300 s, hold period 300 s, error sum 720 °C·s
+  grace time before a reading below the minimum counts: 30 s
+  bad samples in a row that are tolerated: 10
+Values: setting, value, limit. Change: the figure that the style's firmware
+ships with, or the least that the new hotend needs (runaway-tight), whichever
+is wider.`,
+	Check: func(in *Input, report func(Finding)) {
+		p := in.Printer
+		if w := &p.Hotend.Watch; w.On.State != parser.Off {
+			watchLoose("hotend", w, loosestHotend, report)
+		}
+		if w := &p.Bed.Watch; p.Bed.Heated.State != parser.Off && w.On.State != parser.Off {
+			watchLoose("bed", w, loosestBed, report)
+		}
+		for i := range p.Limits.Graces {
+			tooWide(&p.Limits.Graces[i], loosestGraceS, 0, seconds, "for so long a sensor that reads too low is not noticed", report)
+		}
+		for i := range p.Limits.BadSamples {
+			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, 0, count, "so many bad readings in a row pass unnoticed", report)
+		}
+	},
+}
+
+func watchLoose(heater string, w *parser.Watch, limit loosest, report func(Finding)) {
+	const blind = "a heater that runs away is noticed late or never"
+	if w.Form == parser.WatchSum || w.RiseOn.State != parser.Off {
+		tooWide(&w.RiseWindowS, limit.riseWindowS, w.Usual.RiseWindowS, seconds, blind, report)
+		if s := &w.RiseC; limit.riseC > 0 && s.Known() && s.Key != "" && s.Value > 0 && s.Value < limit.riseC {
+			report(Sayf(Error, s.At, "the %s is %s, below %s: noise alone can satisfy it", s.Key, celsius(s.Value), celsius(limit.riseC)).
+				With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit.riseC}).
+				Change(s.To(w.Usual.RiseC)))
+		}
+	}
+	tooWide(&w.HysteresisC, limit.hysteresisC, w.Usual.HysteresisC, kelvin, blind, report)
+	switch w.Form {
+	case parser.WatchWindow:
+		tooWide(&w.HoldPeriodS, limit.holdPeriodS, w.Usual.HoldPeriodS, seconds, blind, report)
+	case parser.WatchSum:
+		tooWide(&w.ErrorSumCS, limit.errorSumCS, w.Usual.ErrorSumCS, degreeSeconds, blind, report)
+	}
+}
+
+// tooWide reports a figure above its limit, and what it should be; usual is
+// what the firmware ships with.
+func tooWide(s *parser.Setting[float64], limit, usual float64, unit func(float64) string, why string, report func(Finding)) {
+	switch {
+	case s.Key == "" || limit == 0 || s.State == parser.Off:
+	case s.State == parser.Unknown:
+		report(cannotTell(Warning, s))
+	case s.Value > limit:
+		report(Sayf(Error, s.At, "the %s is %s, above %s: %s", s.Key, unit(s.Value), unit(limit), why).
+			With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit}).
+			Change(s.To(usual)))
+	}
+}

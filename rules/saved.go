@@ -1,0 +1,34 @@
+package rules
+
+import "preflash/parser"
+
+var savedHidden = &Rule{
+	ID:      "saved-hidden",
+	Level:   Note,
+	Summary: "A value that the firmware saved is hidden by a hand-written one.",
+	Doc: `A hand-written option, included files counted, hides the saved one of the
+same name. The saved value is not in force; the next save at the console asks
+for the hand-written one to be removed.`,
+	Check: remarks(parser.RemarkSavedHidden, Note),
+}
+
+var savedDamaged = &Rule{
+	ID:      "saved-damaged",
+	Level:   Error,
+	Summary: "The saved block is damaged, so the firmware ignores all of it.",
+	Doc: `A malformed line in the saved block, or text after it, makes the firmware
+ignore the block whole: gains and probe offset fall back to what is written by
+hand, or to nothing.`,
+	Check: remarks(parser.RemarkSavedDamaged, Error),
+}
+
+// remarks reports what the style noticed while it read.
+func remarks(kind parser.RemarkKind, level Level) func(*Input, func(Finding)) {
+	return func(in *Input, report func(Finding)) {
+		for _, r := range in.Printer.Remarks {
+			if r.Kind == kind {
+				report(Sayf(level, r.At, "%s", r.Text))
+			}
+		}
+	}
+}

@@ -1,0 +1,37 @@
+package rules
+
+import (
+	"fmt"
+	"strings"
+)
+
+var settingShadowed = &Rule{
+	ID:      "setting-shadowed",
+	Level:   Warning,
+	Summary: "Two active places set the same thing to different values.",
+	Doc: `The last one in reading order wins. Whoever edits one of the others changes
+nothing, so all but one should go. Saved values that a hand-written one hides
+are saved-hidden's business.`,
+	Check: func(in *Input, report func(Finding)) {
+		for _, s := range in.Printer.Settings() {
+			var losers []string
+			for _, h := range s.Hides {
+				if !h.Saved && h.Value != s.Place.Value {
+					losers = append(losers, fmt.Sprintf("%s (%s)", quote(h.Value), h.At))
+				}
+			}
+			if len(losers) > 0 {
+				report(Sayf(Warning, s.At, "the %s is set to %s here, which wins, and also to %s; keep one",
+					s.Key, quote(s.Place.Value), strings.Join(losers, ", ")))
+			}
+		}
+	},
+}
+
+// quote shows a value as it is written; one that is empty is called so.
+func quote(value string) string {
+	if value == "" {
+		return "nothing"
+	}
+	return "“" + value + "”"
+}

@@ -1,0 +1,40 @@
+package rules
+
+import (
+	"strings"
+
+	"preflash/parser"
+)
+
+var storedSettings = &Rule{
+	ID:      "stored-settings",
+	Level:   Warning,
+	Summary: "The firmware keeps settings in its own memory, which outlive a flash.",
+	Doc: `What the firmware stored at the console stays in force after flashing until the
+stored settings are reset and saved. Note: what it keeps. Warning: a change of
+this run touches one of them, and does nothing until the reset. For sensor
+constants the reset is the first step on the bench.`,
+	Check: func(in *Input, report func(Finding)) {
+		s := &in.Printer.Storage
+		if s.On.State == parser.Unknown {
+			report(cannotTell(Warning, &s.On))
+			return
+		}
+		if s.On.State == parser.Off || !s.On.Value || len(s.Keeps) == 0 {
+			return
+		}
+		reset := stepsText(in, parser.Task{Kind: parser.TaskResetStored, Tool: in.Printer.Tool})
+		var touched []string
+		for _, key := range s.Keeps {
+			if in.Changed[key] {
+				touched = append(touched, string(key))
+			}
+		}
+		if len(touched) > 0 {
+			report(Sayf(Warning, s.On.At, "the firmware also stores what this run changes (%s): the change is not in force after flashing until the stored settings are reset and saved%s",
+				strings.Join(touched, ", "), reset))
+			return
+		}
+		report(Sayf(Note, s.On.At, "the firmware stores settings of its own, which stay in force after flashing until they are reset and saved%s", reset))
+	},
+}
