@@ -1,0 +1,97 @@
+package fleet
+
+import (
+	"preflash/rules"
+)
+
+// Result is what a run over some printers found. Reports are functions of it.
+type Result struct {
+	Printers []Printer
+	Version  string
+}
+
+// Printer is one sheet and what it led to.
+type Printer struct {
+	Name     string
+	Sheet    string // the sheet's path, as shown
+	Style    string
+	Files    []string
+	Problem  *Problem // why it could not be read; then the rest may be empty
+	Findings []Finding
+}
+
+// Problem is why a printer could not be read.
+type Problem struct {
+	File         string
+	Line, Column int // 0 where the file as a whole is meant
+	Message      string
+}
+
+// Finding is what a rule said, apart from the buffers that it was found in.
+type Finding struct {
+	Rule    string
+	Level   rules.Level
+	Region  Region
+	Message string
+	Change  string // what `diff` would do, "" where a person must decide
+	Waived  string // the reason of the waiver that covers it, or ""
+	Values  rules.Values
+	Fix     []Replacement
+}
+
+// Region is a place in a file. Lines and columns count from 1. Columns are
+// bytes, CharColumns Unicode code points; an invalid byte is one.
+type Region struct {
+	File                              string
+	Line, Column, CharColumn          int
+	EndLine, EndColumn, EndCharColumn int
+	Text                              string // the first line of the region, as far as it is in it
+}
+
+// Replacement is one edit, told apart from the file that it belongs to.
+type Replacement struct {
+	Region Region
+	New    string
+}
+
+// Summary counts what a Result holds. Waived findings are not counted among
+// the levels.
+type Summary struct {
+	Printers, Unreadable, Errors, Warnings, Notes, Waived int
+}
+
+// Summary counts the result.
+func (r *Result) Summary() Summary {
+	s := Summary{Printers: len(r.Printers)}
+	for i := range r.Printers {
+		p := &r.Printers[i]
+		if p.Problem != nil {
+			s.Unreadable++
+		}
+		for j := range p.Findings {
+			switch f := &p.Findings[j]; {
+			case f.Waived != "":
+				s.Waived++
+			case f.Level == rules.Error:
+				s.Errors++
+			case f.Level == rules.Warning:
+				s.Warnings++
+			default:
+				s.Notes++
+			}
+		}
+	}
+	return s
+}
+
+// Worst reports whether a finding at or above the level counts.
+func (r *Result) Worst(level rules.Level) bool {
+	for i := range r.Printers {
+		for j := range r.Printers[i].Findings {
+			if f := &r.Printers[i].Findings[j]; f.Waived == "" && f.Level >= level {
+				return true
+			}
+		}
+	}
+	return false
+}
