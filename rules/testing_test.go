@@ -1,0 +1,337 @@
+package rules
+
+import (
+	"math"
+	"strings"
+	"testing"
+	"time"
+
+	"preflash/parser"
+	"preflash/parser/sheet"
+)
+
+// The builders that all rule tests share: a printer and a sheet that fit each
+// other, on which every rule is silent. A test spoils one thing.
+
+// set is a setting that the configuration sets. Its span covers the key's own
+// name, so that a test can ask a finding's place with At.Text.
+func set[T any](key parser.Key, value T) parser.Setting[T] {
+	at := wholeFile("printer.cfg", string(key))
+	return parser.Setting[T]{Key: key, Value: value, State: parser.Set, Place: parser.Place{At: at}}
+}
+
+// byDefault is a setting that nobody set.
+func byDefault[T any](key parser.Key, value T) parser.Setting[T] {
+	return parser.Setting[T]{Key: key, Value: value, State: parser.Default}
+}
+
+// off is a setting that is switched off.
+func off[T any](key parser.Key) parser.Setting[T] {
+	s := set(key, *new(T))
+	s.State = parser.Off
+	return s
+}
+
+// unknown is a setting that cannot be told.
+func unknown[T any](key parser.Key) parser.Setting[T] {
+	s := set(key, *new(T))
+	s.State, s.Why = parser.Unknown, "it stands under a condition that these files do not settle"
+	return s
+}
+
+// given is a key that the sheet gives.
+func given[T any](path string, value T) sheet.Key[T] {
+	return sheet.Key[T]{Value: value, Given: true, At: wholeFile("swap.toml", path), Path: path}
+}
+
+// absent is a key that the sheet leaves to its default.
+func absent[T any](path string, value T) sheet.Key[T] {
+	return sheet.Key[T]{Value: value, At: wholeFile("swap.toml", path), Path: path}
+}
+
+func wholeFile(name, text string) parser.Span {
+	return parser.Span{File: parser.NewFile(name, []byte(text)), End: len(text)}
+}
+
+// healthyPrinter fits healthySheet: protection on at its usual figures, a
+// margin of 15 K under the max temp, PID control.
+func healthyPrinter() *parser.Printer {
+	window := func(part parser.Key, rise, riseWindow, hold float64) parser.Watch {
+		return parser.Watch{
+			Form:        parser.WatchWindow,
+			On:          set(part+" runaway protection", true),
+			RiseOn:      set(part+" rise watch", true),
+			RiseC:       set(part+" required rise", rise),
+			RiseWindowS: set(part+" rise window", riseWindow),
+			ArmMarginC:  byDefault(part+" temperature hysteresis", 3.0),
+			HysteresisC: set(part+" hold hysteresis", 4.0),
+			HoldPeriodS: set(part+" hold period", hold),
+		}
+	}
+	curve := parser.SensorDef{
+		Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: "ntc-100k-3950",
+		PullupOhm: 4700, LowC: 0, HighC: 340,
+	}
+	return &parser.Printer{
+		Style: "test",
+		Files: []*parser.File{parser.NewFile("printer.cfg", nil)},
+		Hotend: parser.Hotend{
+			Sensor:     set("hotend sensor", curve),
+			Oversample: 16,
+			Loop: parser.Loop{
+				Form:      parser.LoopRange,
+				Control:   set("hotend control", parser.ControlPID),
+				Kp:        set("hotend kp", 21.7),
+				Ki:        set("hotend ki", 1.4),
+				Kd:        set("hotend kd", 84.0),
+				RangeC:    set("hotend functional range", 10.0),
+				FilterOld: byDefault("hotend derivative filter", 0.95),
+				BandC:     byDefault("hotend on/off band", 2.0),
+				PowerLimits: []parser.Setting[float64]{
+					set("hotend power limit", 1.0),
+					set("hotend loop power limit", 1.0),
+				},
+			},
+			Watch: window("hotend", 2, 20, 40),
+		},
+		Bed: parser.Bed{
+			Heated: set("bed", true),
+			Sensor: set("bed sensor", curve),
+			Watch:  window("bed", 2, 60, 20),
+		},
+		Limits: parser.Limits{
+			MinTemp:         set("hotend min temp", 5.0),
+			MaxTemp:         set("hotend max temp", 275.0),
+			Margin:          set("hotend max temp margin", 15.0),
+			Presets:         []parser.Setting[float64]{set("preset 1 hotend", 200.0), set("preset 2 hotend", 240.0)},
+			ColdGuard:       set("cold extrusion guard", true),
+			MinExtrude:      set("min extrude temp", 170.0),
+			MinWhileHeating: true,
+		},
+		ColdSide: parser.ColdSide{
+			Fan:      set("hotend fan output", "fan 1"),
+			OnAboveC: set("hotend fan threshold", 50.0),
+		},
+		Flow: parser.Flow{
+			NozzleMM:   set("nozzle diameter", 0.4),
+			FilamentMM: set("filament diameter", 1.75),
+			MaxMM3PerS: off[float64]("volumetric limit"),
+		},
+		Geometry: parser.Geometry{TriggerMM: set("probe trigger height", 1.8)},
+		Storage:  parser.Storage{On: off[bool]("stored settings")},
+	}
+}
+
+// noMargin turns a printer into one whose firmware has no margin: the highest
+// target is the max temp, and any overshoot shuts it down.
+func noMargin(p *parser.Printer) {
+	p.Limits.Margin = parser.Setting[float64]{}
+	p.Limits.MinWhileHeating = false
+}
+
+// healthySheet is a 40 W cartridge at 24 V with a 3950 bead, printing from
+// 190 to 260 °C and rated for 300.
+func healthySheet() *sheet.Sheet {
+	return &sheet.Sheet{
+		File: parser.NewFile("swap.toml", nil),
+		Printer: sheet.Printer{
+			Name:       given("printer.name", "heron-01"),
+			Style:      absent("printer.style", ""),
+			Config:     []sheet.Key[string]{given("printer.config", "printer.cfg")},
+			ZReference: given("printer.z_reference", "probe"),
+			Tool:       absent("printer.tool", 0),
+			SupplyV:    given("printer.supply_v", 24.0),
+			SupplyW:    given("printer.supply_w", 350.0),
+			OtherLoadW: given("printer.other_load_w", 220.0),
+			OutputA:    given("printer.output_a", 5.0),
+			PullupOhm:  given("printer.pullup_ohm", 4700.0),
+			ADCBits:    given("printer.adc_bits", 12),
+			AmbientC:   given("printer.ambient_c", 22.0),
+		},
+		New: sheet.Hotend{
+			Name:   given("new.name", "test hotend"),
+			RatedC: given("new.rated_c", 300.0),
+			PrintC: given("new.print_c", [2]float64{190, 260}),
+			Liner:  given("new.liner", "none"),
+			Sensor: sheet.Sensor{
+				Kind:          given("new.sensor.kind", parser.NTC),
+				Curve:         given("new.sensor.curve", "ntc-100k-3950"),
+				Points:        absent("new.sensor.points", []parser.SensorPoint(nil)),
+				Beta:          absent("new.sensor.beta", sheet.Beta{}),
+				RatedC:        given("new.sensor.rated_c", 300.0),
+				R25Tolerance:  absent("new.sensor.r25_tolerance", 0.01),
+				BetaTolerance: absent("new.sensor.beta_tolerance", 0.01),
+			},
+			Heater: sheet.Heater{
+				Kind:      given("new.heater.kind", sheet.Cartridge),
+				RatedV:    given("new.heater.rated_v", 24.0),
+				RatedW:    given("new.heater.rated_w", 40.0),
+				HotW:      absent("new.heater.hot_w", [][2]float64(nil)),
+				DutyLimit: absent("new.heater.duty_limit", 1.0),
+			},
+			Block: sheet.Block{
+				HeatCapacityJPerK: given("new.block.heat_capacity_j_per_k", 16.7),
+				LossWPerK:         given("new.block.loss_w_per_k", 0.068),
+				LossFanWPerK:      given("new.block.loss_fan_w_per_k", 0.097),
+				SensorLagS:        given("new.block.sensor_lag_s", 4.5),
+			},
+			Fan: sheet.Fan{
+				RatedV:   given("new.fan.rated_v", 24.0),
+				Wires:    given("new.fan.wires", 2),
+				OutputV:  given("new.fan.output_v", 24.0),
+				AlwaysOn: absent("new.fan.always_on", false),
+				OnAboveC: given("new.fan.on_above_c", 50.0),
+			},
+			Nozzle: sheet.Nozzle{
+				DiameterMM:  given("new.nozzle.diameter_mm", 0.4),
+				TipShiftMM:  given("new.nozzle.tip_shift_mm", 0.0),
+				MaxFlowMM3S: given("new.nozzle.max_flow_mm3_s", 8.0),
+			},
+		},
+	}
+}
+
+// ptc makes the sheet's heater the PTC ring of the worked example.
+func ptc(s *sheet.Sheet) {
+	s.New.Heater.Kind = given("new.heater.kind", sheet.PTC)
+	s.New.Heater.RatedW = given("new.heater.rated_w", 48.0)
+	s.New.Heater.HotW = given("new.heater.hot_w", [][2]float64{{25, 48}, {200, 30}, {300, 22}})
+}
+
+func healthyInput() *Input {
+	return &Input{
+		Printer: healthyPrinter(),
+		Sheet:   healthySheet(),
+		Style:   stubStyle{},
+		Today:   time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC),
+	}
+}
+
+// run gives a rule's findings, each marked with the rule's name. It fails
+// where a finding breaks what every finding must keep.
+func run(t *testing.T, rule *Rule, in *Input) []Finding {
+	t.Helper()
+	var got []Finding
+	rule.Check(in, func(f Finding) {
+		if f.Rule != "" && f.Rule != rule.ID {
+			t.Errorf("finding is marked %q, the rule is %q", f.Rule, rule.ID)
+		}
+		f.Rule = rule.ID
+		if f.Level > rule.Level {
+			t.Errorf("%s reports %s, above its highest level %s", rule.ID, f.Level, rule.Level)
+		}
+		if f.At.IsZero() {
+			t.Errorf("%s points nowhere: %s", rule.ID, f.Message)
+		}
+		if f.Message == "" || strings.Contains(f.Message, "%!") || strings.Contains(f.Message, "NaN") {
+			t.Errorf("%s has a broken message: %q", rule.ID, f.Message)
+		}
+		got = append(got, f)
+	})
+	return got
+}
+
+// one gives the only finding of a rule.
+func one(t *testing.T, rule *Rule, in *Input) Finding {
+	t.Helper()
+	got := run(t, rule, in)
+	if len(got) != 1 {
+		t.Fatalf("%s: %d findings, want 1: %v", rule.ID, len(got), messages(got))
+	}
+	return got[0]
+}
+
+// silent fails where a rule says anything.
+func silent(t *testing.T, rule *Rule, in *Input) {
+	t.Helper()
+	if got := run(t, rule, in); len(got) > 0 {
+		t.Errorf("%s should be silent, says: %v", rule.ID, messages(got))
+	}
+}
+
+func messages(list []Finding) []string {
+	var all []string
+	for _, f := range list {
+		all = append(all, f.Level.String()+": "+f.Message)
+	}
+	return all
+}
+
+// wantValues compares figures to 0.001 and anything else exactly.
+func wantValues(t *testing.T, f Finding, want Values) {
+	t.Helper()
+	if len(f.Values) != len(want) {
+		t.Errorf("values %v, want %v", f.Values, want)
+		return
+	}
+	for name, w := range want {
+		g, ok := f.Values[name]
+		if !ok {
+			t.Errorf("no value %s in %v", name, f.Values)
+			continue
+		}
+		wf, wIs := w.(float64)
+		gf, gIs := g.(float64)
+		if wIs && gIs && math.Abs(wf-gf) <= 0.001 {
+			continue
+		}
+		if g != w {
+			t.Errorf("value %s is %v, want %v", name, g, w)
+		}
+	}
+}
+
+// wantChanges compares the changes of a finding in order.
+func wantChanges(t *testing.T, f Finding, want ...parser.Change) {
+	t.Helper()
+	if len(f.Changes) != len(want) {
+		t.Errorf("changes %v, want %v", f.Changes, want)
+		return
+	}
+	for i := range want {
+		if f.Changes[i] != want[i] {
+			t.Errorf("change %d is %v, want %v", i, f.Changes[i], want[i])
+		}
+	}
+}
+
+// wantSaid fails where the message lacks one of the parts.
+func wantSaid(t *testing.T, f Finding, parts ...string) {
+	t.Helper()
+	for _, p := range parts {
+		if !strings.Contains(f.Message, p) {
+			t.Errorf("message %q does not say %q", f.Message, p)
+		}
+	}
+}
+
+// stubStyle is a style of invented spelling.
+type stubStyle struct{}
+
+func (stubStyle) Name() string                 { return "test" }
+func (stubStyle) Recognises(*parser.File) bool { return false }
+func (stubStyle) Read(*parser.Tree, parser.Request) (parser.Config, error) {
+	return nil, &parser.Error{Message: "the test style reads nothing"}
+}
+
+func (stubStyle) Defines(curve string) (parser.SensorDef, bool) {
+	if curve != "ntc-100k-3950" {
+		return parser.SensorDef{}, false
+	}
+	return parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: curve, PullupOhm: 4700}, true
+}
+
+func (stubStyle) CustomForm() parser.SensorForm { return parser.FormBeta }
+
+func (stubStyle) Steps(task parser.Task) []string {
+	return [][]string{
+		parser.TaskResetStored:    {"RESET STORED", "SAVE STORED"},
+		parser.TaskSaveStored:     {"SAVE STORED"},
+		parser.TaskTune:           {"TUNE " + celsius(task.TempC)},
+		parser.TaskSetGains:       {"SET GAINS"},
+		parser.TaskReplaceTrigger: {"PROBE AGAIN", "SAVE STORED"},
+		parser.TaskHeat:           {"HEAT " + celsius(task.TempC)},
+		parser.TaskReport:         {"REPORT"},
+		parser.TaskHeatersOff:     {"HEATERS OFF"},
+	}[task.Kind]
+}
