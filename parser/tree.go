@@ -59,8 +59,8 @@ func shownFrom(dir string) string {
 // Close releases the root.
 func (t *Tree) Close() error { return t.root.Close() }
 
-// With returns the same tree in which the files named (by Path) have other
-// contents: how a diff is tried before anybody applies it.
+// With returns the same tree in which the files of these names (as shown) have
+// other contents: how a diff is tried before anybody applies it.
 func (t *Tree) With(contents map[string][]byte) *Tree {
 	u := *t
 	u.overlay = contents
@@ -87,7 +87,7 @@ func (t *Tree) Open(name string) (*File, error) {
 }
 
 func (t *Tree) read(name string) ([]byte, error) {
-	data, edited := t.overlay[name]
+	data, edited := t.overlay[t.Shown(name)]
 	if !edited {
 		var err error
 		if data, err = t.readDisk(name); err != nil {
@@ -168,9 +168,6 @@ func reason(err error) string {
 
 // Exists reports whether the tree holds something of that name.
 func (t *Tree) Exists(name string) bool {
-	if _, ok := t.overlay[path.Clean(name)]; ok {
-		return true
-	}
 	_, err := t.root.Lstat(filepath.FromSlash(path.Clean(name)))
 	return err == nil
 }
@@ -234,4 +231,21 @@ func (t *Tree) match(dir, part string) ([]string, error) {
 		}
 	}
 	return names, nil // fs.ReadDir sorts by name
+}
+
+// Walk calls visit for every regular file below dir, in the order of their
+// paths. It does not follow links and passes over folders whose name starts
+// with a dot.
+func (t *Tree) Walk(dir string, visit func(file string)) error {
+	return fs.WalkDir(t.root.FS(), path.Clean(dir), func(name string, d fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return &Error{File: t.Shown(name), Message: reason(err)}
+		case d.IsDir() && name != dir && strings.HasPrefix(d.Name(), "."):
+			return fs.SkipDir
+		case d.Type().IsRegular():
+			visit(name)
+		}
+		return nil
+	})
 }

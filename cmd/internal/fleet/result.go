@@ -1,6 +1,7 @@
 package fleet
 
 import (
+	"preflash/parser"
 	"preflash/rules"
 )
 
@@ -94,4 +95,10 @@ func (r *Result) Worst(level rules.Level) bool {
 		}
 	}
 	return false
+}
+
+// String gives the problem as file:line: message.
+func (p Problem) String() string {
+	e := parser.Error{File: p.File, Line: p.Line, Column: p.Column, Message: p.Message}
+	return e.Error()
 }

@@ -1,0 +1,109 @@
+package cli
+
+import (
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/spf13/cobra"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/report"
+	"preflash/rules"
+)
+
+func newCheck() *cobra.Command {
+	var c common
+	var format formatFlag
+	var failOn, color string
+	cmd := &cobra.Command{
+		Use:   "check [PATH…]",
+		Short: "Say what no longer fits",
+		Long: `Check reads the sheets that the paths name, or all sheets below a folder
+(files called swap.toml, or whose name ends in .swap.toml), and the
+configurations that they name, and says what no longer fits.
+
+It exits with 0 where nothing counts, 1 where a finding does, 2 where a
+printer could not be read; then the others are shown all the same.`,
+		Example: `  preflash check
+  preflash check printers/heron-03/swap.toml
+  preflash check --format json --output findings.json printers`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			level, err := levelOf(failOn)
+			if err != nil {
+				return err
+			}
+			if err := format.check(); err != nil {
+				return err
+			}
+			o, err := c.options()
+			if err != nil {
+				return err
+			}
+			result := fleet.Check(pathsOr(args), o, nil)
+			result.Version = version()
+			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
+				if format.value == "json" {
+					return report.JSON(w, result)
+				}
+				opts, err := textOptions(w, color)
+				if err != nil {
+					return err
+				}
+				return report.Text(w, result, opts)
+			})
+			switch {
+			case err != nil:
+				return err
+			case result.Summary().Unreadable > 0:
+				return exit(exitFailure)
+			case result.Worst(level):
+				return exit(exitFound)
+			}
+			return nil
+		},
+	}
+	c.add(cmd)
+	c.addRules(cmd)
+	format.add(cmd, "text", "json")
+	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
+	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
+	return cmd
+}
+
+func levelOf(word string) (rules.Level, error) {
+	for _, l := range []rules.Level{rules.Error, rules.Warning, rules.Note} {
+		if l.String() == word {
+			return l, nil
+		}
+	}
+	return 0, fmt.Errorf("--fail-on %q is no level; choose error, warning or note", word)
+}
+
+func textOptions(w io.Writer, color string) (report.TextOptions, error) {
+	width, isTerminal := terminal(w)
+	o := report.TextOptions{Width: min(max(width, 40), 100)}
+	if !isTerminal {
+		o.Width = 80
+	}
+	switch color {
+	case "always":
+		o.Color = true
+	case "auto":
+		o.Color = isTerminal && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb"
+	case "never":
+	default:
+		return o, fmt.Errorf("--color %q is not known; choose auto, always or never", color)
+	}
+	return o, nil
+}
+
+// filesOf lists every file that a result was read from.
+func filesOf(r *fleet.Result) []string {
+	var names []string
+	for i := range r.Printers {
+		names = append(names, r.Printers[i].Sheet)
+		names = append(names, r.Printers[i].Files...)
+	}
+	return names
+}

@@ -1,0 +1,76 @@
+package cli
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/report"
+	"preflash/patch"
+)
+
+func newDiff() *cobra.Command {
+	var c common
+	var plain bool
+	cmd := &cobra.Command{
+		Use:   "diff [PATH…]",
+		Short: "Print the changes as one unified diff, proved beforehand",
+		Long: `Diff prints one unified diff that git apply and GNU patch take at the working
+directory. Nothing is written: you read it, and apply what you agree with.
+Before it is shown, the diff is applied in memory and the result is read and
+checked again.
+
+It exits with 0 where there is nothing to change, 1 with a diff, 2 where
+something could not be read or the proof failed.`,
+		Example: `  preflash diff heron-03 > heron-03.diff
+  git apply heron-03.diff`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			o, err := c.options()
+			if err != nil {
+				return err
+			}
+			d, err := fleet.Prove(pathsOr(args), o)
+			for _, p := range d.Problems {
+				fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(p.String()))
+			}
+			if err != nil {
+				return err
+			}
+			for _, left := range d.Plan.Left {
+				fmt.Fprintln(cmd.ErrOrStderr(), patch.Visible(report.LeftText(left)))
+			}
+			var lead []string
+			if !plain {
+				lead = report.Lead(d.Plan)
+			}
+			var read []string
+			for _, f := range d.Plan.Files {
+				read = append(read, f.Name)
+			}
+			err = c.output.write(cmd, read, func(w io.Writer) error {
+				_, isTerminal := terminal(w)
+				return patch.Unified(w, d.Plan.Files, patch.Options{Lead: lead, Terminal: isTerminal})
+			})
+			switch {
+			case err != nil:
+				return err
+			case len(d.Plan.Files) > 0:
+				fmt.Fprintln(cmd.ErrOrStderr(), strings.TrimSpace(report.Cautions))
+			}
+			switch {
+			case len(d.Problems) > 0, len(d.Plan.Files) == 0 && len(d.Plan.Left) > 0:
+				return exit(exitFailure)
+			case len(d.Plan.Files) > 0:
+				return exit(exitFound)
+			}
+			return nil
+		},
+	}
+	c.add(cmd)
+	c.addRules(cmd)
+	cmd.Flags().BoolVar(&plain, "plain", false, "leave out the text above the diff that says why")
+	return cmd
+}

@@ -1,0 +1,110 @@
+// Package cli is the command line: one file a command; flags and exit codes,
+// nothing else.
+package cli
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/patch"
+	"preflash/rules"
+)
+
+// Exit codes of every command.
+const (
+	exitClean   = 0
+	exitFound   = 1
+	exitFailure = 2
+)
+
+// exit is the error that carries an exit code and nothing to say.
+type exit int
+
+func (e exit) Error() string { return fmt.Sprintf("exit %d", int(e)) }
+
+// Run runs the program with these arguments and returns its exit code.
+func Run(args []string, stdout, stderr io.Writer) int {
+	root := newRoot()
+	root.SetArgs(args)
+	root.SetOut(stdout)
+	root.SetErr(stderr)
+	err := root.Execute()
+	var code exit
+	switch {
+	case err == nil:
+		return exitClean
+	case errors.As(err, &code):
+		return int(code)
+	}
+	fmt.Fprintln(stderr, "preflash:", patch.Visible(err.Error()))
+	return exitFailure
+}
+
+func newRoot() *cobra.Command {
+	root := &cobra.Command{
+		Use:   "preflash",
+		Short: "Check a printer's configuration against the hotend that goes in",
+		Long: `Preflash reads a 3D printer's firmware configuration and a short sheet that
+says which hotend comes out and which goes in. It finds what no longer fits,
+computes how wrong it is, and prints a diff that you review and apply by hand.
+It never writes to a configuration.`,
+		SilenceUsage:  true,
+		SilenceErrors: true,
+	}
+	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newRules())
+	return root
+}
+
+// common are the flags that several commands share.
+type common struct {
+	root, today  string
+	jobs         int
+	only, except []string
+	output       outputFlag
+}
+
+func (c *common) add(cmd *cobra.Command) {
+	f := cmd.Flags()
+	f.StringVar(&c.root, "root", "", "read nothing outside this folder (default: the repository, else the working directory)")
+	f.IntVar(&c.jobs, "jobs", 0, "printers to read at a time (default: one for each core)")
+	c.output.add(cmd)
+}
+
+func (c *common) addRules(cmd *cobra.Command) {
+	f := cmd.Flags()
+	f.StringSliceVar(&c.only, "only", nil, "count only these rules (a list with commas)")
+	f.StringSliceVar(&c.except, "except", nil, "do not count these rules")
+	f.StringVar(&c.today, "today", "", "the day that waivers are judged on, as 2006-01-02 (default: today)")
+}
+
+func (c *common) options() (fleet.Options, error) {
+	o := fleet.Options{Root: c.root, Jobs: c.jobs, Only: c.only, Except: c.except}
+	now := time.Now()
+	o.Today = time.Date(now.Year(), now.Month(), now.Day(), 0, 0, 0, 0, time.UTC)
+	if c.today != "" {
+		day, err := time.Parse(time.DateOnly, c.today)
+		if err != nil {
+			return o, fmt.Errorf("--today %q is no day; write it as 2026-03-31", c.today)
+		}
+		o.Today = day
+	}
+	for _, id := range append(c.only[:len(c.only):len(c.only)], c.except...) {
+		if rules.Find(id) == nil {
+			return o, fmt.Errorf("there is no rule %q; `preflash rules` lists them", id)
+		}
+	}
+	return o, nil
+}
+
+// pathsOr returns the arguments, or the working directory.
+func pathsOr(args []string) []string {
+	if len(args) == 0 {
+		return []string{"."}
+	}
+	return args
+}

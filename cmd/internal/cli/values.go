@@ -1,0 +1,55 @@
+package cli
+
+import (
+	"fmt"
+	"io"
+
+	"github.com/spf13/cobra"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/report"
+)
+
+func newValues() *cobra.Command {
+	var c common
+	var format formatFlag
+	var all bool
+	cmd := &cobra.Command{
+		Use:   "values [PATH…]",
+		Short: "Show each setting, the value that wins, where it stands, what it hides",
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if err := format.check(); err != nil {
+				return err
+			}
+			o, err := c.options()
+			if err != nil {
+				return err
+			}
+			list := fleet.ReadValues(pathsOr(args), o, all)
+			var read []string
+			failed := false
+			for _, v := range list {
+				read = append(read, v.Sheet)
+				read = append(read, v.Files...)
+				failed = failed || v.Problem != nil
+			}
+			err = c.output.write(cmd, read, func(w io.Writer) error {
+				if format.value == "json" {
+					return report.ValuesJSON(w, list)
+				}
+				return report.ValuesText(w, list)
+			})
+			switch {
+			case err != nil:
+				return fmt.Errorf("values: %w", err)
+			case failed:
+				return exit(exitFailure)
+			}
+			return nil
+		},
+	}
+	c.add(cmd)
+	format.add(cmd, "text", "json")
+	cmd.Flags().BoolVar(&all, "all", false, "list every macro or option as well")
+	return cmd
+}

@@ -1,0 +1,130 @@
+package fleet
+
+import (
+	"fmt"
+	"runtime"
+	"slices"
+	"strings"
+	"time"
+
+	"golang.org/x/sync/errgroup"
+
+	"preflash/parser"
+	"preflash/rules"
+)
+
+// Options say what to check and how.
+type Options struct {
+	Root   string
+	Today  time.Time
+	Jobs   int      // printers at a time; 0 means one for each core
+	Only   []string // rules that count; none means all
+	Except []string // rules that do not count
+}
+
+// counts reports whether the options let a rule speak.
+func (o *Options) counts(rule string) bool {
+	if len(o.Only) > 0 && !slices.Contains(o.Only, rule) {
+		return false
+	}
+	return !slices.Contains(o.Except, rule)
+}
+
+// Check finds the sheets and checks every printer. One that cannot be read
+// hides no other. progress, if not nil, is called after each printer, perhaps
+// from several goroutines.
+func Check(paths []string, o Options, progress func(done, all int)) *Result {
+	targets, problems := Find(paths, o.Root)
+	r := &Result{Printers: make([]Printer, len(targets))}
+	var group errgroup.Group
+	group.SetLimit(jobs(o.Jobs))
+	for i, t := range targets {
+		group.Go(func() error {
+			r.Printers[i] = checkOne(t, &o)
+			if progress != nil {
+				progress(i, len(targets))
+			}
+			return nil
+		})
+	}
+	_ = group.Wait() // checkOne keeps its errors in the result
+	if len(targets) == 0 && len(problems) == 0 {
+		problems = append(problems, problemOf(errNoSheet))
+	}
+	for _, p := range problems {
+		r.Printers = append(r.Printers, Printer{Sheet: p.File, Problem: &p})
+	}
+	return r
+}
+
+func jobs(n int) int {
+	if n > 0 {
+		return n
+	}
+	return runtime.GOMAXPROCS(0)
+}
+
+func checkOne(t Target, o *Options) Printer {
+	p := Printer{Sheet: t.Shown(), Name: t.Shown()}
+	src, err := load(t)
+	if src != nil {
+		p.Name = src.sheet.Printer.Name.Value
+		if src.style != nil {
+			p.Style = src.style.Name()
+		}
+	}
+	if err != nil {
+		problem := problemOf(err)
+		p.Problem = &problem
+		return p
+	}
+	for _, f := range src.config.Printer().Files {
+		p.Files = append(p.Files, f.Name)
+	}
+	for _, f := range rules.Check(src.input(o.Today)) {
+		if o.counts(f.Rule) {
+			p.Findings = append(p.Findings, findingOf(src.config, f))
+		}
+	}
+	return p
+}
+
+func (src *source) input(today time.Time) *rules.Input {
+	return &rules.Input{Printer: src.config.Printer(), Sheet: src.sheet, Style: src.style, Today: today}
+}
+
+// findingOf tells a finding apart from the buffers that it was found in.
+func findingOf(config parser.Config, f rules.Finding) Finding {
+	out := Finding{
+		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: strings.Clone(f.Message),
+		Values: f.Values, Waived: strings.Clone(f.Waived),
+	}
+	if len(f.Changes) == 0 {
+		return out
+	}
+	edits, err := config.Edits(f.Changes)
+	if err != nil {
+		out.Message += " (no diff can make this change: " + err.Error() + ")"
+		return out
+	}
+	var parts []string
+	for _, e := range edits {
+		out.Fix = append(out.Fix, Replacement{Region: regionOf(e.At), New: e.New})
+		parts = append(parts, editText(e))
+	}
+	out.Change = strings.Join(parts, "; ")
+	return out
+}
+
+// editText says in a few words what an edit does.
+func editText(e parser.Edit) string {
+	line, _ := e.At.Position()
+	old, new := strings.TrimSpace(e.At.Text()), strings.TrimSpace(e.New)
+	switch {
+	case old == "":
+		return fmt.Sprintf("%s: add “%s”, line %d", e.For, strings.ReplaceAll(new, "\n", "⏎"), line)
+	case new == "":
+		return fmt.Sprintf("%s: remove “%s”, line %d", e.For, old, line)
+	}
+	return fmt.Sprintf("%s: %s → %s, line %d", e.For, old, new, line)
+}

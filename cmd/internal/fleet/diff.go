@@ -1,0 +1,50 @@
+package fleet
+
+import (
+	"golang.org/x/sync/errgroup"
+
+	"preflash/patch"
+)
+
+// Diff is what `diff` found: a plan that was proved, and the printers that
+// could not be read.
+type Diff struct {
+	Plan     *patch.Plan
+	Problems []Problem
+}
+
+// Prove finds the sheets, reads every printer and proves the changes of all of
+// them together, since printers may share files. The error is a proof that
+// failed, or changes that contradict each other.
+func Prove(paths []string, o Options) (*Diff, error) {
+	targets, problems := Find(paths, o.Root)
+	d := &Diff{Problems: problems}
+	sources := make([]*source, len(targets))
+	failed := make([]error, len(targets))
+	var group errgroup.Group
+	group.SetLimit(jobs(o.Jobs))
+	for i, t := range targets {
+		group.Go(func() error {
+			sources[i], failed[i] = load(t)
+			return nil
+		})
+	}
+	_ = group.Wait() // load's errors are in failed
+	var printers []patch.Printer
+	for i, src := range sources {
+		if failed[i] != nil {
+			d.Problems = append(d.Problems, problemOf(failed[i]))
+			continue
+		}
+		printers = append(printers, patch.Printer{
+			Owner: targets[i].Shown(), Tree: targets[i].Tree, Style: src.style,
+			Request: src.request, Sheet: src.sheet, Today: o.Today,
+		})
+	}
+	if len(targets) == 0 && len(problems) == 0 {
+		d.Problems = append(d.Problems, problemOf(errNoSheet))
+	}
+	var err error
+	d.Plan, err = patch.Prove(printers, o.counts)
+	return d, err
+}

@@ -1,0 +1,136 @@
+// Package fleet is the pipeline: find the sheets, read what they name, check,
+// and prove a diff.
+package fleet
+
+import (
+	"errors"
+	"os"
+	"path"
+	"path/filepath"
+	"sort"
+	"strings"
+
+	"preflash/parser"
+)
+
+// Target is one sheet to be read, inside the tree that bounds its reading.
+type Target struct {
+	Tree  *parser.Tree
+	Sheet string // the sheet's path inside the tree
+}
+
+// Shown is the sheet's path as a person would write it.
+func (t Target) Shown() string { return t.Tree.Shown(t.Sheet) }
+
+// Find returns the sheets that the paths name: a sheet itself, or every sheet
+// below a folder, in a stable order and each once. root bounds all reading; ""
+// means, for each path, the nearest parent that holds .git, else the working
+// directory. Folders that cannot be read are returned as problems: they hide
+// nothing else. The caller closes the trees with Close.
+func Find(paths []string, root string) (targets []Target, problems []Problem) {
+	trees := make(map[string]*parser.Tree)
+	seen := make(map[string]bool)
+	add := func(t Target) {
+		if shown := t.Shown(); !seen[shown] {
+			seen[shown] = true
+			targets = append(targets, t)
+		}
+	}
+	for _, p := range paths {
+		if err := find(p, root, trees, add); err != nil {
+			problems = append(problems, problemOf(err))
+		}
+	}
+	sort.SliceStable(targets, func(i, j int) bool { return targets[i].Shown() < targets[j].Shown() })
+	return targets, problems
+}
+
+// find adds the sheets of one path.
+func find(name, root string, trees map[string]*parser.Tree, add func(Target)) error {
+	abs, err := filepath.Abs(name)
+	if err != nil {
+		return err
+	}
+	info, err := os.Stat(abs)
+	if err != nil {
+		return &parser.Error{File: filepath.ToSlash(name), Message: "is no sheet and no folder: it does not exist or may not be read"}
+	}
+	if root == "" {
+		root = rootOf(abs)
+	}
+	if root, err = filepath.Abs(root); err != nil {
+		return err
+	}
+	inside, err := filepath.Rel(root, abs)
+	if err != nil || !filepath.IsLocal(inside) {
+		return &parser.Error{File: filepath.ToSlash(name), Message: "lies outside the root that bounds all reading; name a wider folder with --root"}
+	}
+	tree := trees[root]
+	if tree == nil {
+		if tree, err = parser.OpenTree(root); err != nil {
+			return err
+		}
+		trees[root] = tree
+	}
+	inside = filepath.ToSlash(inside)
+	if !info.IsDir() {
+		add(Target{tree, inside})
+		return nil
+	}
+	return tree.Walk(inside, func(file string) {
+		if isSheet(path.Base(file)) {
+			add(Target{tree, file})
+		}
+	})
+}
+
+// isSheet reports whether a file in a folder is a sheet by its name.
+func isSheet(base string) bool {
+	return base == "swap.toml" || strings.HasSuffix(base, ".swap.toml")
+}
+
+// rootOf returns the nearest parent of a path that holds .git, else the
+// working directory.
+func rootOf(abs string) string {
+	for dir := abs; ; {
+		if _, err := os.Lstat(filepath.Join(dir, ".git")); err == nil {
+			return dir
+		}
+		parent := filepath.Dir(dir)
+		if parent == dir {
+			break
+		}
+		dir = parent
+	}
+	if wd, err := os.Getwd(); err == nil {
+		return wd
+	}
+	return filepath.Dir(abs)
+}
+
+// problemOf turns any error of the readers into a Problem. Several joined
+// errors become one, at the place of the first.
+func problemOf(err error) Problem {
+	var list []*parser.Error
+	var walk func(error)
+	walk = func(err error) {
+		var one *parser.Error
+		if many, ok := err.(interface{ Unwrap() []error }); ok {
+			for _, e := range many.Unwrap() {
+				walk(e)
+			}
+		} else if errors.As(err, &one) {
+			list = append(list, one)
+		} else {
+			list = append(list, &parser.Error{Message: err.Error()})
+		}
+	}
+	walk(err)
+	p := Problem{File: list[0].File, Line: list[0].Line, Column: list[0].Column, Message: list[0].Message}
+	for _, e := range list[1:] {
+		p.Message += "; " + e.Error()
+	}
+	return p
+}
+
+var errNoSheet = &parser.Error{Message: "no sheet found: a sheet is a file called swap.toml, or one whose name ends in .swap.toml"}

@@ -1,0 +1,76 @@
+package fleet
+
+import (
+	"errors"
+	"fmt"
+
+	"preflash/parser"
+	"preflash/parser/sheet"
+	"preflash/parser/styles"
+)
+
+// source is one printer that was read.
+type source struct {
+	target  Target
+	sheet   *sheet.Sheet
+	style   parser.Style
+	request parser.Request
+	config  parser.Config
+}
+
+// load reads a sheet and the configuration that it names.
+func load(t Target) (*source, error) {
+	s, err := sheet.Read(t.Tree, t.Sheet)
+	if err != nil {
+		return nil, err
+	}
+	src := &source{target: t, sheet: s, request: parser.Request{Tool: s.Printer.Tool.Value}}
+	for _, f := range s.Printer.Config {
+		src.request.Files = append(src.request.Files, f.Value)
+	}
+	for _, f := range s.Printer.Absent {
+		src.request.Absent = append(src.request.Absent, f.Value)
+	}
+	if src.style, err = styleOf(t.Tree, s); err != nil {
+		return src, err
+	}
+	src.config, err = src.style.Read(t.Tree, src.request)
+	return src, err
+}
+
+// styleOf returns the style that the sheet names, else the one that the first
+// file looks like.
+func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, error) {
+	var names string
+	for _, style := range styles.All() {
+		if s.Printer.Style.Value == style.Name() {
+			return style, nil
+		}
+		names += fmt.Sprintf(" %q", style.Name())
+	}
+	if s.Printer.Style.Given {
+		return nil, parser.Errorf(s.Printer.Style.At, "printer.style is %q; the styles are%s", s.Printer.Style.Value, names)
+	}
+	for _, name := range s.Printer.Config {
+		f, err := t.Open(name.Value)
+		if err != nil {
+			return nil, at(name.At, err)
+		}
+		for _, style := range styles.All() {
+			if style.Recognises(f) {
+				return style, nil
+			}
+		}
+	}
+	return nil, parser.Errorf(s.Printer.Config[0].At, "the files look like no known style; say which with printer.style, one of%s", names)
+}
+
+// at moves an error about a file to the place in the sheet that names it: the
+// reader corrects the name there.
+func at(place parser.Span, err error) error {
+	var e *parser.Error
+	if errors.As(err, &e) && e.Line == 0 {
+		return parser.Errorf(place, "%s %s", e.File, e.Message)
+	}
+	return err
+}

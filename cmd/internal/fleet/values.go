@@ -1,0 +1,47 @@
+package fleet
+
+import "preflash/parser"
+
+// Values is what one printer's configuration sets.
+type Values struct {
+	Name     string
+	Sheet    string
+	Files    []string
+	Problem  *Problem
+	Settings []parser.Description
+	Entries  []parser.Entry // only where they were asked for
+}
+
+// ReadValues finds the sheets and returns the settings of every printer, with
+// every macro or option where all is set.
+func ReadValues(paths []string, o Options, all bool) []Values {
+	targets, problems := Find(paths, o.Root)
+	if len(targets) == 0 && len(problems) == 0 {
+		problems = append(problems, problemOf(errNoSheet))
+	}
+	var list []Values
+	for _, t := range targets {
+		v := Values{Name: t.Shown(), Sheet: t.Shown()}
+		src, err := load(t)
+		if src != nil {
+			v.Name = src.sheet.Printer.Name.Value
+		}
+		if err != nil {
+			p := problemOf(err)
+			v.Problem = &p
+		} else {
+			for _, f := range src.config.Printer().Files {
+				v.Files = append(v.Files, f.Name)
+			}
+			v.Settings = src.config.Printer().Settings()
+			if all {
+				v.Entries = src.config.Entries()
+			}
+		}
+		list = append(list, v)
+	}
+	for _, p := range problems {
+		list = append(list, Values{Name: p.File, Sheet: p.File, Problem: &p})
+	}
+	return list
+}

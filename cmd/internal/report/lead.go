@@ -1,0 +1,36 @@
+package report
+
+import (
+	"fmt"
+
+	"preflash/patch"
+)
+
+// Lead is the text above a diff: change by change, why it is made. A finding
+// that several printers share, or that came up in several rounds, is said once
+// for each sheet.
+func Lead(p *patch.Plan) []string {
+	lines := []string{
+		"Preflash proposes these changes. Read them, then apply them by hand with",
+		"git apply or patch -p1. They were proved: with them applied, the findings",
+		"below are gone and no new error came up.",
+		"",
+	}
+	seen := make(map[string]bool)
+	for _, r := range p.Reasons {
+		line := fmt.Sprintf("%s, %s: %s", r.Owner, r.Finding.Rule, r.Finding.Message)
+		if !seen[line] {
+			seen[line] = true
+			lines = append(lines, line)
+		}
+	}
+	for _, r := range p.Left {
+		lines = append(lines, LeftText(r))
+	}
+	return lines
+}
+
+// LeftText says which change is not in a diff, and why.
+func LeftText(r patch.Reason) string {
+	return fmt.Sprintf("%s, %s: not in this diff, since %v", r.Owner, r.Finding.Rule, r.Err)
+}

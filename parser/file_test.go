@@ -1,0 +1,49 @@
+package parser
+
+import (
+	"bytes"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+func TestPosition(t *testing.T) {
+	f := NewFile("a.h", []byte("ab\r\n\ncé\n"))
+	for _, tt := range []struct{ offset, line, column int }{
+		{-1, 1, 1}, {0, 1, 1}, {1, 1, 2}, {3, 1, 4}, {4, 2, 1}, {5, 3, 1}, {7, 3, 3}, {8, 3, 4}, {9, 4, 1}, {99, 4, 1},
+	} {
+		if line, column := f.Position(tt.offset); line != tt.line || column != tt.column {
+			t.Errorf("Position(%d) = %d, %d, want %d, %d", tt.offset, line, column, tt.line, tt.column)
+		}
+	}
+}
+
+// Counting line ends is the other way to find a line.
+func TestPositionCounts(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		data := rapid.SliceOf(rapid.SampledFrom([]byte("ab\n\r"))).Draw(t, "data")
+		offset := rapid.IntRange(0, len(data)).Draw(t, "offset")
+		line, column := NewFile("a.h", data).Position(offset)
+		wantLine := 1 + bytes.Count(data[:offset], []byte("\n"))
+		wantColumn := offset - bytes.LastIndexByte(data[:offset], '\n')
+		if line != wantLine || column != wantColumn {
+			t.Fatalf("Position = %d, %d, want %d, %d", line, column, wantLine, wantColumn)
+		}
+	})
+}
+
+func TestErrorText(t *testing.T) {
+	f := NewFile("dir/a.h", []byte("one\ntwo"))
+	for _, tt := range []struct {
+		err  *Error
+		want string
+	}{
+		{Errorf(Span{f, 4, 7}, "is %d", 2), "dir/a.h:2: is 2"},
+		{Errorf(Span{}, "nowhere"), "nowhere"},
+		{&Error{File: "a.h", Message: "is missing"}, "a.h: is missing"},
+	} {
+		if got := tt.err.Error(); got != tt.want {
+			t.Errorf("Error() = %q, want %q", got, tt.want)
+		}
+	}
+}

@@ -1,0 +1,108 @@
+package patch
+
+import (
+	"errors"
+	"fmt"
+	"reflect"
+	"slices"
+
+	"preflash/parser"
+	"preflash/rules"
+)
+
+// hold holds what the changes led to against the start.
+func (t *trial) hold() error {
+	return errors.Join(t.holdFindings(), t.holdSettings())
+}
+
+// holdFindings demands that every change removed its finding and that no new
+// error appeared.
+func (t *trial) holdFindings() error {
+	before, after := tally(t.before.findings), tally(t.after.findings)
+	for rule, mended := range t.mended {
+		// A finding may first come up on the way; it must be gone as well.
+		if left := after[rule].all; mended > 0 && left > 0 && left > before[rule].all-mended {
+			return fmt.Errorf("%s still speaks after the change that should have silenced it: %s", rule, first(t.after.findings, rule))
+		}
+	}
+	for rule, n := range after {
+		if n.errors > before[rule].errors {
+			return fmt.Errorf("the changes would bring up a new error, %s: %s", rule, first(t.after.findings, rule))
+		}
+	}
+	return nil
+}
+
+type tallied struct{ all, errors int }
+
+func tally(findings []rules.Finding) map[string]tallied {
+	m := make(map[string]tallied)
+	for _, f := range findings {
+		n := m[f.Rule]
+		n.all++
+		if f.Level == rules.Error {
+			n.errors++
+		}
+		m[f.Rule] = n
+	}
+	return m
+}
+
+func first(findings []rules.Finding, rule string) string {
+	i := slices.IndexFunc(findings, func(f rules.Finding) bool { return f.Rule == rule })
+	return findings[i].Message
+}
+
+// mayLoosen lists the rules that may move a figure to the less safe side: a
+// watch that would trip a healthy hotend, a trip below what is printed.
+var mayLoosen = map[string]bool{"runaway-tight": true, "temp-reach": true}
+
+// holdSettings demands that only what was asked for changed, that no
+// protection turned off, and that no figure moved to the less safe side
+// unless a rule that may ask for it did.
+func (t *trial) holdSettings() error {
+	after := make(map[parser.Key]parser.Description)
+	for _, s := range t.after.printer.Settings() {
+		after[s.Key] = s
+	}
+	for _, was := range t.before.printer.Settings() {
+		is, still := after[was.Key]
+		if !still {
+			return fmt.Errorf("the %s would be lost", was.Key)
+		}
+		if was.State == is.State && reflect.DeepEqual(was.Value, is.Value) {
+			continue
+		}
+		asked := t.asked[was.Key]
+		switch on, isSwitch := is.Value.(bool); {
+		case isSwitch && was.Value == true && was.State != parser.Off && (!on || is.State == parser.Off):
+			return fmt.Errorf("the %s would turn off", was.Key)
+		case is.State == parser.Unknown && was.State != parser.Unknown:
+			return fmt.Errorf("the %s would become unknown: %s", was.Key, is.Why)
+		case len(asked) == 0 && (was.State == parser.Set || was.State == parser.Default) && !isSwitch:
+			return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
+		}
+		if was.State != parser.Off && was.State != parser.Unknown && looser(was, is) &&
+			!slices.ContainsFunc(asked, func(rule string) bool { return mayLoosen[rule] }) {
+			return fmt.Errorf("the %s would protect less: %v instead of %v", was.Key, is.Value, was.Value)
+		}
+	}
+	return nil
+}
+
+// looser reports whether a figure moved to the less safe side. A window of 0,
+// which switches its watch off, is not safer than any other.
+func looser(was, is parser.Description) bool {
+	a, ok := was.Value.(float64)
+	b, also := is.Value.(float64)
+	if !ok || !also || a == 0 {
+		return false
+	}
+	switch direction(was.Key) {
+	case lowerIsSafer:
+		return b > a
+	case higherIsSafer:
+		return b < a
+	}
+	return false
+}

@@ -1,0 +1,179 @@
+package patch
+
+import (
+	"fmt"
+	"time"
+
+	"preflash/parser"
+	"preflash/parser/sheet"
+	"preflash/rules"
+)
+
+// Printer is one printer that a diff may change, or that reads a file which
+// the diff changes for another.
+type Printer struct {
+	Owner   string // the sheet, as shown
+	Tree    *parser.Tree
+	Style   parser.Style
+	Request parser.Request
+	Sheet   *sheet.Sheet
+	Today   time.Time
+}
+
+// Plan is a set of changes that was proved.
+type Plan struct {
+	Files   []FileChange
+	Reasons []Reason
+	Left    []Reason // findings whose changes no edit of the files can make
+}
+
+// Reason is a finding that asks for changes.
+type Reason struct {
+	Owner   string
+	Finding rules.Finding
+	Err     error // of a finding that is left: why
+}
+
+// maxRounds bounds the iteration to a fixed point. One change can bring up
+// another, such as a protection that is turned on with figures too wide.
+const maxRounds = 8
+
+// Prove collects the changes of all findings that count and are not waived,
+// makes them in memory, and reads and checks the result again, until nothing
+// more is to be changed. Then it holds the result against the start, with all
+// rules. It returns an error, and no plan, where the changes contradict each
+// other, do not settle, leave what they were made for, or make anything worse.
+func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
+	var plan Plan
+	contents := make(map[string][]byte) // by the name as shown
+	trials := make([]trial, len(printers))
+	for i := range printers {
+		trials[i].Printer = &printers[i]
+	}
+	for round := 0; ; round++ {
+		var sets []Owned
+		for i := range trials {
+			t := &trials[i]
+			if err := t.read(contents); err != nil {
+				return nil, err
+			}
+			edits, reasons, left, err := t.edits(counts)
+			if err != nil {
+				return nil, err
+			}
+			if round == 0 {
+				plan.Left = append(plan.Left, left...)
+			}
+			if len(edits) > 0 {
+				plan.Reasons = append(plan.Reasons, reasons...)
+				sets = append(sets, Owned{Owner: t.Owner, Edits: edits})
+			}
+		}
+		if len(sets) == 0 {
+			break
+		}
+		if round == maxRounds {
+			last := plan.Reasons[len(plan.Reasons)-1]
+			return nil, fmt.Errorf("%s: the changes do not settle in %d rounds; the last rule to ask for one is %s. Nothing is shown",
+				last.Owner, maxRounds, last.Finding.Rule)
+		}
+		if err := plan.apply(sets, contents); err != nil {
+			return nil, err
+		}
+	}
+	for i := range trials {
+		if err := trials[i].hold(); err != nil {
+			return nil, fmt.Errorf("%s: the diff failed its proof and is not shown: %w", trials[i].Owner, err)
+		}
+	}
+	return &plan, nil
+}
+
+// apply makes the edits of one round on top of the rounds before.
+func (p *Plan) apply(sets []Owned, contents map[string][]byte) error {
+	merged, err := Merge(sets)
+	if err != nil {
+		return err
+	}
+	for _, m := range merged {
+		text, err := Apply(m.File, m.Edits)
+		if err != nil {
+			return err
+		}
+		if _, again := contents[m.File.Name]; !again {
+			p.Files = append(p.Files, FileChange{Name: m.File.Name, Old: m.File.Data})
+		}
+		contents[m.File.Name] = text
+	}
+	for i := range p.Files {
+		p.Files[i].New = contents[p.Files[i].Name]
+	}
+	return nil
+}
+
+// trial is one printer on its way through the rounds.
+type trial struct {
+	*Printer
+	config        parser.Config
+	before, after *verdict
+	asked         map[parser.Key][]string // who asked to change a setting
+	mended        map[string]int          // findings of a rule that were changed away
+}
+
+// verdict is what the rules made of one reading.
+type verdict struct {
+	printer  *parser.Printer
+	findings []rules.Finding
+}
+
+// read reads and checks the printer with the contents of this round.
+func (t *trial) read(contents map[string][]byte) error {
+	config, err := t.Style.Read(t.Tree.With(contents), t.Request)
+	if err != nil {
+		if t.before != nil {
+			err = fmt.Errorf("%s: with the changes made, the configuration cannot be read: %w", t.Owner, err)
+		}
+		return err
+	}
+	in := &rules.Input{Printer: config.Printer(), Sheet: t.Sheet, Style: t.Style, Today: t.Today}
+	t.config = config
+	t.after = &verdict{config.Printer(), rules.Check(in)}
+	if t.before == nil {
+		t.before = t.after
+		t.asked = make(map[parser.Key][]string)
+		t.mended = make(map[string]int)
+	}
+	return nil
+}
+
+// edits turns the findings that ask for changes into edits. Those that no
+// edit can satisfy are left.
+func (t *trial) edits(counts func(rule string) bool) (edits []parser.Edit, reasons, left []Reason, err error) {
+	for _, f := range t.after.findings {
+		if len(f.Changes) == 0 || f.Waived != "" || !counts(f.Rule) {
+			continue
+		}
+		if _, err := t.config.Edits(f.Changes); err != nil {
+			left = append(left, Reason{t.Owner, f, err})
+			continue
+		}
+		reasons = append(reasons, Reason{Owner: t.Owner, Finding: f})
+	}
+	if len(reasons) == 0 {
+		return nil, nil, left, nil
+	}
+	changes, err := resolve(reasons)
+	if err != nil {
+		return nil, nil, nil, err
+	}
+	if edits, err = t.config.Edits(changes); err != nil {
+		return nil, nil, nil, fmt.Errorf("%s: the changes cannot be made together: %w", t.Owner, err)
+	}
+	for _, r := range reasons {
+		t.mended[r.Finding.Rule]++
+		for _, c := range r.Finding.Changes {
+			t.asked[c.Key] = append(t.asked[c.Key], r.Finding.Rule)
+		}
+	}
+	return edits, reasons, left, nil
+}
