@@ -19,6 +19,9 @@ func Check(in *Input) []Finding {
 		rule.Check(&run, func(f Finding) {
 			f.Rule = rule.ID
 			f.Waived = waivedBy(in, rule)
+			if f.At.IsZero() { // nothing in the configuration to point at
+				f.At = in.Sheet.Printer.Config[0].At
+			}
 			for _, c := range f.Changes {
 				changed[c.Key] = true
 			}

@@ -1,0 +1,97 @@
+package rules
+
+import (
+	"slices"
+	"testing"
+	"time"
+
+	"preflash/parser"
+	"preflash/parser/sheet"
+)
+
+func waiver(rule, until string) sheet.Waiver {
+	day, err := time.Parse(time.DateOnly, until)
+	if err != nil {
+		panic(err)
+	}
+	return sheet.Waiver{
+		Rule: given("waiver.rule", rule), Reason: given("waiver.reason", "known here"), Until: given("waiver.until", day),
+	}
+}
+
+func TestRegistry(t *testing.T) {
+	seen := make(map[string]bool)
+	for _, r := range All() {
+		if r.ID == "" || r.Summary == "" || r.Doc == "" || r.Check == nil {
+			t.Errorf("rule %q lacks something: %+v", r.ID, r)
+		}
+		if seen[r.ID] {
+			t.Errorf("rule %q is listed twice", r.ID)
+		}
+		seen[r.ID] = true
+		if Find(r.ID) != r {
+			t.Errorf("Find(%q) finds another rule", r.ID)
+		}
+	}
+	if last := All()[len(All())-1]; last != storedSettings {
+		t.Errorf("%s comes last; stored-settings must, since it sees what the others change", last.ID)
+	}
+}
+
+func TestCheckWaives(t *testing.T) {
+	tests := []struct {
+		name    string
+		waivers []sheet.Waiver
+		waived  bool
+		expired int
+	}{
+		{"none", nil, false, 0},
+		{"holds on its last day", []sheet.Waiver{waiver("runaway-off-bed", "2026-11-25")}, true, 0},
+		{"past its day", []sheet.Waiver{waiver("runaway-off-bed", "2026-11-24")}, false, 1},
+		{"of another rule", []sheet.Waiver{waiver("advance-stale", "2027-01-01")}, false, 0},
+		{"of no rule", []sheet.Waiver{waiver("runaway", "2027-01-01")}, false, 1},
+		{"of what cannot be waived", []sheet.Waiver{waiver("runaway-off", "2027-01-01")}, false, 1},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			in := healthyInput()
+			in.Printer.Bed.Watch.On = off[bool](parser.BedWatchOn)
+			in.Sheet.Waivers = tt.waivers
+			found := Check(in)
+			i := slices.IndexFunc(found, func(f Finding) bool { return f.Rule == "runaway-off-bed" })
+			if i < 0 {
+				t.Fatal("runaway-off-bed was not found")
+			}
+			if got := found[i].Waived != ""; got != tt.waived {
+				t.Errorf("waived: %v, want %v", got, tt.waived)
+			}
+			n := 0
+			for _, f := range found {
+				if f.Rule == "waiver-expired" {
+					n++
+				}
+			}
+			if n != tt.expired {
+				t.Errorf("%d findings of waiver-expired, want %d", n, tt.expired)
+			}
+		})
+	}
+}
+
+func TestCheckSortsAndPlaces(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Watch.On = parser.Setting[bool]{Key: parser.HotendWatchOn, State: parser.Off}
+	in.Printer.Flow.CarriedOver = []parser.Setting[float64]{set(parser.Carried("linear advance"), 0.06)}
+	found := Check(in)
+	if !slices.IsSortedFunc(found, func(a, b Finding) int { return int(b.Level) - int(a.Level) }) {
+		t.Errorf("findings are not sorted by level: %v", messages(found))
+	}
+	for _, f := range found {
+		if f.At.IsZero() {
+			t.Errorf("%s points nowhere", f.Rule)
+		}
+	}
+	if !in.Printer.Hotend.Watch.CanTurnOn || in.Changed != nil {
+		t.Error("Check changed its input")
+	}
+}

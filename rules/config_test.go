@@ -1,0 +1,88 @@
+package rules
+
+import (
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestRemarks(t *testing.T) {
+	tests := []struct {
+		rule  *Rule
+		kind  parser.RemarkKind
+		level Level
+	}{
+		{savedHidden, parser.RemarkSavedHidden, Note},
+		{savedDamaged, parser.RemarkSavedDamaged, Error},
+		{configBroken, parser.RemarkBroken, Error},
+		{configGap, parser.RemarkGap, Note},
+		{configGap, parser.RemarkUnrecognised, Warning},
+		{sheetMismatch, parser.RemarkMismatch, Error},
+	}
+	for _, tt := range tests {
+		in := healthyInput()
+		silent(t, tt.rule, in)
+		in.Printer.Remarks = []parser.Remark{{Kind: tt.kind, At: wholeFile("printer.cfg", "x"), Text: "100 % odd"}}
+		f := one(t, tt.rule, in)
+		if f.Level != tt.level || f.Message != "100 % odd" {
+			t.Errorf("%s: %s %q, want %s and the remark's own text", tt.rule.ID, f.Level, f.Message, tt.level)
+		}
+	}
+}
+
+func TestSheetMismatchPointsAtSheet(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Remarks = []parser.Remark{{Kind: parser.RemarkMismatch, Text: "no hotend 3"}}
+	if got := one(t, sheetMismatch, in).At.Text(); got != "printer.tool" {
+		t.Errorf("points at %q, want the sheet's printer.tool", got)
+	}
+}
+
+func TestSettingShadowed(t *testing.T) {
+	in := healthyInput()
+	s := &in.Printer.Limits.MaxTemp
+	s.Place.Value = "275"
+	s.Hides = []parser.Place{{At: wholeFile("other.cfg", "275"), Value: "275"}}
+	silent(t, settingShadowed, in) // they agree
+
+	s.Hides = append(s.Hides, parser.Place{At: wholeFile("other.cfg", "305"), Value: "305"})
+	f := one(t, settingShadowed, in)
+	wantSaid(t, f, "“275” here", "“305” (other.cfg:1)")
+
+	s.Hides[1].Saved = true
+	silent(t, settingShadowed, in)
+}
+
+func TestAdvanceStale(t *testing.T) {
+	in := healthyInput()
+	silent(t, advanceStale, in)
+	in.Printer.Flow.CarriedOver = []parser.Setting[float64]{
+		byDefault(parser.Carried("retraction length"), 3.0),
+		set(parser.Carried("linear advance"), 0.06),
+		set(parser.Carried("load length"), 0.0),
+	}
+	f := one(t, advanceStale, in)
+	wantSaid(t, f, "linear advance 0.06")
+	if f.At.Text() != "linear advance" {
+		t.Errorf("points at %q, want the first figure that is set", f.At.Text())
+	}
+}
+
+func TestStoredSettings(t *testing.T) {
+	in := healthyInput()
+	silent(t, storedSettings, in)
+	in.Printer.Storage = parser.Storage{On: set(parser.StorageOn, true), Keeps: []parser.Key{parser.GainP, parser.Preset(1)}}
+	f := one(t, storedSettings, in)
+	wantSaid(t, f, "RESET STORED, then SAVE STORED")
+	if f.Level != Note {
+		t.Errorf("level %s, want note", f.Level)
+	}
+	in.Changed = map[parser.Key]bool{parser.Preset(1): true, parser.MaxTemp: true}
+	f = one(t, storedSettings, in)
+	wantSaid(t, f, "(preset 1)")
+	if f.Level != Warning {
+		t.Errorf("level %s, want warning", f.Level)
+	}
+	in.Printer.Storage.On = unknown[bool](parser.StorageOn)
+	wantSaid(t, one(t, storedSettings, in), "cannot tell")
+}

@@ -1,0 +1,75 @@
+package rules
+
+import (
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestRunawayLoose(t *testing.T) {
+	tests := []struct {
+		name         string
+		spoil        func(*parser.Printer)
+		key          parser.Key
+		value, limit float64
+		usual        float64
+	}{
+		{"rise window", func(p *parser.Printer) { p.Hotend.Watch.RiseWindowS.Value = 121 }, parser.HotendRiseWindow, 121, 120, 20},
+		{"required rise", func(p *parser.Printer) { p.Hotend.Watch.RiseC.Value = 0.9 }, parser.HotendRise, 0.9, 1, 2},
+		{"hysteresis", func(p *parser.Printer) { p.Hotend.Watch.HysteresisC.Value = 16 }, parser.HotendHysteresis, 16, 15, 4},
+		{"hold period", func(p *parser.Printer) { p.Hotend.Watch.HoldPeriodS.Value = 180 }, parser.HotendHoldPeriod, 180, 120, 40},
+		{"error sum", func(p *parser.Printer) {
+			p.Hotend.Watch = sumWatch()
+			p.Hotend.Watch.ErrorSumCS.Value = 361
+		}, parser.HotendErrorSum, 361, 360, 120},
+		{"bed rise window", func(p *parser.Printer) { p.Bed.Watch.RiseWindowS.Value = 301 }, parser.BedRiseWindow, 301, 300, 60},
+		{"bed hold period", func(p *parser.Printer) { p.Bed.Watch.HoldPeriodS.Value = 600 }, parser.BedHoldPeriod, 600, 300, 20},
+		{"grace time", func(p *parser.Printer) {
+			p.Limits.Graces = []parser.Setting[float64]{set(parser.Grace("of the start"), 31.0)}
+		}, parser.Grace("of the start"), 31, 30, 0},
+		{"bad samples", func(p *parser.Printer) {
+			p.Limits.BadSamples = []parser.Setting[float64]{set(parser.BadSamples("too low"), 11.0)}
+		}, parser.BadSamples("too low"), 11, 10, 0},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			in := healthyInput()
+			tt.spoil(in.Printer)
+			f := one(t, runawayLoose, in)
+			wantValues(t, f, Values{"setting": string(tt.key), "value": tt.value, "limit": tt.limit})
+			wantChanges(t, f, parser.Change{Key: tt.key, Value: tt.usual})
+		})
+	}
+}
+
+func TestRunawayLooseSilent(t *testing.T) {
+	tests := []struct {
+		name  string
+		spoil func(*parser.Printer)
+	}{
+		{"healthy", func(*parser.Printer) {}},
+		{"at the limits", func(p *parser.Printer) {
+			w := &p.Hotend.Watch
+			w.RiseWindowS.Value, w.RiseC.Value, w.HysteresisC.Value, w.HoldPeriodS.Value = 120, 1, 15, 120
+		}},
+		{"off is another rule's business", func(p *parser.Printer) {
+			p.Hotend.Watch.On = off[bool](parser.HotendWatchOn)
+			p.Hotend.Watch.RiseWindowS.Value = 999
+		}},
+		{"no heated bed", func(p *parser.Printer) {
+			p.Bed.Heated = off[bool](parser.BedHeated)
+			p.Bed.Watch.HoldPeriodS.Value = 999
+		}},
+		{"sum at its limit", func(p *parser.Printer) {
+			p.Hotend.Watch = sumWatch()
+			p.Hotend.Watch.ErrorSumCS.Value = 360
+		}},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			in := healthyInput()
+			tt.spoil(in.Printer)
+			silent(t, runawayLoose, in)
+		})
+	}
+}

@@ -1,0 +1,81 @@
+package rules
+
+import (
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestRunawayOff(t *testing.T) {
+	tests := []struct {
+		name   string
+		spoil  func(*parser.Watch)
+		said   string
+		change []parser.Change
+	}{
+		{"off", func(w *parser.Watch) { w.On = off[bool](parser.HotendWatchOn) },
+			"is off", []parser.Change{{Key: parser.HotendWatchOn, Value: true}}},
+		{"set to false", func(w *parser.Watch) { w.On.Value = false },
+			"is off", []parser.Change{{Key: parser.HotendWatchOn, Value: true}}},
+		{"too old", func(w *parser.Watch) { w.On, w.CanTurnOn = off[bool](parser.HotendWatchOn), false },
+			"too old to be trusted", nil},
+		{"unknown", func(w *parser.Watch) { w.On = unknown[bool](parser.HotendWatchOn) },
+			"cannot tell the hotend runaway protection", nil},
+		{"rise watch off", func(w *parser.Watch) { w.RiseOn = off[bool](parser.HotendRiseOn) },
+			"rise watch of the hotend is off", []parser.Change{{Key: parser.HotendRiseOn, Value: true}}},
+		{"rise watch unknown", func(w *parser.Watch) { w.RiseOn = unknown[bool](parser.HotendRiseOn) },
+			"cannot tell the hotend rise watch", nil},
+		{"no rise demanded", func(w *parser.Watch) { w.RiseC.Value = 0 },
+			"can never trip", []parser.Change{{Key: parser.HotendRise, Value: 2.0}}},
+		{"negative rise demanded", func(w *parser.Watch) { w.RiseC.Value = -5 },
+			"can never trip", []parser.Change{{Key: parser.HotendRise, Value: 2.0}}},
+		{"rise unknown", func(w *parser.Watch) { w.RiseC = unknown[float64](parser.HotendRise) },
+			"cannot tell the hotend required rise", nil},
+	}
+	silent(t, runawayOff, healthyInput())
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			in := healthyInput()
+			tt.spoil(&in.Printer.Hotend.Watch)
+			f := one(t, runawayOff, in)
+			if f.Level != Error {
+				t.Errorf("level %s, want error", f.Level)
+			}
+			wantSaid(t, f, tt.said)
+			wantChanges(t, f, tt.change...)
+			silent(t, runawayOffBed, in)
+		})
+	}
+}
+
+func TestRunawayOffBed(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Bed.Watch.On = off[bool](parser.BedWatchOn)
+	wantChanges(t, one(t, runawayOffBed, in), parser.Change{Key: parser.BedWatchOn, Value: true})
+	silent(t, runawayOff, in)
+
+	in.Printer.Bed.Heated = off[bool](parser.BedHeated)
+	silent(t, runawayOffBed, in)
+}
+
+// A watch that adds up errors has no rise watch to switch off.
+func TestRunawayOffSum(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Watch = sumWatch()
+	silent(t, runawayOff, in)
+	in.Printer.Hotend.Watch.RiseC = set(parser.HotendRise, 0.0)
+	wantSaid(t, one(t, runawayOff, in), "can never trip")
+}
+
+func sumWatch() parser.Watch {
+	return parser.Watch{
+		Form:        parser.WatchSum,
+		On:          byDefault(parser.HotendWatchOn, true),
+		RiseC:       byDefault(parser.HotendRise, 2.0),
+		RiseWindowS: byDefault(parser.HotendRiseWindow, 20.0),
+		HysteresisC: byDefault(parser.HotendHysteresis, 5.0),
+		ErrorSumCS:  set(parser.HotendErrorSum, 120.0),
+		Usual:       parser.WatchFigures{RiseC: 2, RiseWindowS: 20, HysteresisC: 5, ErrorSumCS: 120},
+		CanTurnOn:   true,
+	}
+}
