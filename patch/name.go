@@ -1,0 +1,98 @@
+package patch
+
+import (
+	"fmt"
+	"strings"
+)
+
+// quoteName writes a file name as git does with its default settings
+// (core.quotePath; git-config(1), git-diff(1)): in double quotes with the
+// escapes of C where it holds a control character, a quote, a backslash or a
+// byte above 0x7f. A TAB after a name with spaces shows where it ends. A name
+// that ends in a space is quoted too, which git reads as well: GNU patch would
+// take the space for the end of the name.
+func quoteName(name string) string {
+	odd := strings.HasSuffix(name, " ")
+	var b strings.Builder
+	b.WriteByte('"')
+	for i := range len(name) {
+		c := name[i]
+		letter := nameEscape(c)
+		switch {
+		case letter != 0:
+			b.Write([]byte{'\\', letter})
+		case c < ' ' || c >= 0x7f:
+			fmt.Fprintf(&b, `\%03o`, c)
+		default:
+			b.WriteByte(c)
+			continue
+		}
+		odd = true
+	}
+	b.WriteByte('"')
+	quoted := name
+	if odd {
+		quoted = b.String()
+	}
+	if strings.Contains(name, " ") {
+		quoted += "\t"
+	}
+	return quoted
+}
+
+const nameEscapes = "\aa\bb\tt\nn\vv\ff\rr\"\"\\\\" // pairs: byte, letter
+
+func nameEscape(c byte) byte {
+	for i := 0; i < len(nameEscapes); i += 2 {
+		if nameEscapes[i] == c {
+			return nameEscapes[i+1]
+		}
+	}
+	return 0
+}
+
+// unquoteName reads what quoteName wrote; false where it is malformed.
+func unquoteName(s string) (string, bool) {
+	s = strings.TrimSuffix(s, "\t")
+	if !strings.HasPrefix(s, `"`) {
+		return s, s != ""
+	}
+	if len(s) < 2 || !strings.HasSuffix(s, `"`) {
+		return "", false
+	}
+	var b strings.Builder
+	for s = s[1 : len(s)-1]; s != ""; {
+		if s[0] != '\\' {
+			if s[0] == '"' {
+				return "", false
+			}
+			b.WriteByte(s[0])
+			s = s[1:]
+			continue
+		}
+		if len(s) < 2 {
+			return "", false
+		}
+		if c, ok := nameUnescape(s[1]); ok {
+			b.WriteByte(c)
+			s = s[2:]
+			continue
+		}
+		var c int
+		if n, err := fmt.Sscanf(s[1:min(4, len(s))], "%3o", &c); n != 1 || err != nil || len(s) < 4 || c > 0xff {
+			return "", false
+		}
+		b.WriteByte(byte(c))
+		s = s[4:]
+	}
+	return b.String(), true
+}
+
+func nameUnescape(letter byte) (byte, bool) {
+	for i := 0; i < len(nameEscapes); i += 2 {
+		if nameEscapes[i+1] == letter {
+			return nameEscapes[i], true
+		}
+	}
+	return 0, false
+}

@@ -1,0 +1,50 @@
+// Package patch turns edits into new text and prints what changed as a
+// unified diff. It never writes to a configuration.
+package patch
+
+import (
+	"bytes"
+	"cmp"
+	"fmt"
+	"slices"
+
+	"preflash/parser"
+)
+
+// Apply returns the text of f with the edits made. Edits may come in any
+// order; insertions at one place keep theirs. Edits that overlap, belong to
+// another file or point outside of f are an error.
+func Apply(f *parser.File, edits []parser.Edit) ([]byte, error) {
+	edits = slices.Clone(edits)
+	slices.SortStableFunc(edits, byPlace)
+	size := len(f.Data)
+	for i, e := range edits {
+		switch {
+		case !sameFile(e.At.File, f):
+			return nil, &parser.Error{File: f.Name, Message: fmt.Sprintf("an edit of the %s belongs to another file (%s); this is a fault in preflash, please report it", e.For, e.At)}
+		case e.At.Start < 0 || e.At.End < e.At.Start || e.At.End > len(f.Data):
+			return nil, &parser.Error{File: f.Name, Message: fmt.Sprintf("an edit of the %s covers bytes %d to %d of %d; this is a fault in preflash, please report it", e.For, e.At.Start, e.At.End, len(f.Data))}
+		case i > 0 && edits[i-1].At.End > e.At.Start:
+			return nil, parser.Errorf(e.At, "two changes want the same text: the %s and the %s; make one of them by hand, then run again", edits[i-1].For, e.For)
+		}
+		size += len(e.New) - (e.At.End - e.At.Start)
+	}
+	text := make([]byte, 0, size)
+	done := 0
+	for _, e := range edits {
+		text = append(text, f.Data[done:e.At.Start]...)
+		text = append(text, e.New...)
+		done = e.At.End
+	}
+	return append(text, f.Data[done:]...), nil
+}
+
+// byPlace orders edits of one file; an insertion comes before a replacement
+// that starts where it stands.
+func byPlace(a, b parser.Edit) int {
+	return cmp.Or(cmp.Compare(a.At.Start, b.At.Start), cmp.Compare(a.At.End, b.At.End))
+}
+
+func sameFile(a, b *parser.File) bool {
+	return a == b || a != nil && b != nil && a.Name == b.Name && bytes.Equal(a.Data, b.Data)
+}

@@ -1,0 +1,141 @@
+package patch
+
+import (
+	"bufio"
+	"bytes"
+	"fmt"
+	"io"
+	"path/filepath"
+	"strings"
+
+	"preflash/parser"
+)
+
+// FileChange is one file before and after.
+type FileChange struct {
+	Name     string // relative to the working directory, with slashes
+	Old, New []byte
+}
+
+// Options say how a diff is printed.
+type Options struct {
+	// Lead is printed above the first file; git and GNU patch skip it.
+	Lead []string
+	// Terminal shows hidden characters of the files as escapes. Such a diff
+	// is for reading only.
+	Terminal bool
+}
+
+const context = 3 // unchanged lines shown around a change
+
+const unfinished = "\\ No newline at end of file\n"
+
+// Unified prints a unified diff that `git apply` and `patch -p1` take at the
+// working directory. Files that did not change are left out, and where none
+// did nothing is printed at all. A file that lies outside the working directory,
+// or comes twice, is a *parser.Error, before anything is printed; other errors are
+// those of w.
+func Unified(w io.Writer, changed []FileChange, o Options) error {
+	seen := map[string]bool{}
+	for _, c := range changed {
+		switch {
+		case !filepath.IsLocal(filepath.FromSlash(c.Name)) || c.Name == ".":
+			return &parser.Error{File: c.Name, Message: "lies outside the working directory, where no diff can reach it; run preflash in a folder that holds it"}
+		case seen[c.Name]:
+			return &parser.Error{File: c.Name, Message: "is to be changed twice in one diff; this is a fault in preflash, please report it"}
+		}
+		seen[c.Name] = true
+	}
+	out := bufio.NewWriter(w)
+	lead := o.Lead
+	for _, c := range changed {
+		list := changes(c.Old, c.New)
+		if len(list) == 0 {
+			continue
+		}
+		for _, text := range lead {
+			writeLead(out, text)
+		}
+		lead = nil
+		fmt.Fprintf(out, "--- %s\n+++ %s\n", quoteName("a/"+c.Name), quoteName("b/"+c.Name))
+		writeHunks(out, c, list, o.Terminal)
+	}
+	return out.Flush()
+}
+
+func writeLead(out *bufio.Writer, text string) {
+	for line := range strings.SplitSeq(strings.TrimSuffix(text, "\n"), "\n") {
+		if line == "" {
+			out.WriteString("#\n")
+			continue
+		}
+		fmt.Fprintf(out, "# %s\n", Visible(line))
+	}
+}
+
+// writeHunks joins changes whose contexts touch, and prints each group.
+func writeHunks(out *bufio.Writer, c FileChange, list []change, terminal bool) {
+	line, counted := 1, 0 // number of the old line at offset counted
+	moved := 0            // lines that the text so far has gained
+	for len(list) > 0 {
+		n := 1
+		for n < len(list) && forward(c.Old, list[n-1].old1, 2*context) >= list[n].old0 {
+			n++
+		}
+		group := list[:n]
+		list = list[n:]
+
+		first, last := group[0], group[n-1]
+		start := back(c.Old, first.old0, context)
+		end := forward(c.Old, last.old1, context)
+		line += bytes.Count(c.Old[counted:start], []byte("\n"))
+		counted = start
+		before := count(c.Old[start:end])
+		after := count(c.New[first.new0-(first.old0-start) : last.new1+(end-last.old1)])
+		fmt.Fprintf(out, "@@ -%s +%s @@\n", extent(line, before), extent(line+moved, after))
+		moved += after - before
+
+		for _, g := range group {
+			writeLines(out, ' ', c.Old[start:g.old0], terminal)
+			writeLines(out, '-', c.Old[g.old0:g.old1], terminal)
+			writeLines(out, '+', c.New[g.new0:g.new1], terminal)
+			start = g.old1
+		}
+		writeLines(out, ' ', c.Old[start:end], terminal)
+	}
+}
+
+// extent is a range of lines as a hunk gives it: no lines stand after the line
+// before them.
+func extent(line, lines int) string {
+	switch lines {
+	case 0:
+		return fmt.Sprintf("%d,0", line-1)
+	case 1:
+		return fmt.Sprint(line)
+	}
+	return fmt.Sprintf("%d,%d", line, lines)
+}
+
+func writeLines(out *bufio.Writer, mark byte, text []byte, terminal bool) {
+	for len(text) > 0 {
+		n := forward(text, 0, 1)
+		out.WriteByte(mark)
+		if terminal {
+			out.WriteString(visibleLine(text[:n]))
+		} else {
+			out.Write(text[:n])
+		}
+		if text[n-1] != '\n' {
+			out.WriteString("\n" + unfinished)
+		}
+		text = text[n:]
+	}
+}
+
+// visibleLine keeps the line's own ending: it is harmless, and would clutter
+// every line of a file with CRLF.
+func visibleLine(line []byte) string {
+	text := bytes.TrimSuffix(bytes.TrimSuffix(line, []byte("\n")), []byte("\r"))
+	return Visible(string(text)) + string(line[len(text):])
+}

@@ -1,0 +1,54 @@
+package patch
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// Hidden reports whether a character can act on a screen without being seen:
+// control and format characters (Unicode Cc and Cf) and the two separators of
+// lines and paragraphs.
+func Hidden(r rune) bool {
+	if r < 0x7f {
+		return r < ' '
+	}
+	return r <= 0x9f || unicode.In(r, unicode.Cf, unicode.Zl, unicode.Zp)
+}
+
+// Visible writes hidden characters, but for the tab, as \uXXXX (\UXXXXXXXX
+// above U+FFFF) and bytes that are not UTF-8 as \xNN, so that no text from a
+// configuration can act on a terminal or mislead its reader. A line break is
+// escaped too: split text into lines first.
+func Visible(s string) string {
+	if plain(s) {
+		return s
+	}
+	var b strings.Builder
+	for i := 0; i < len(s); {
+		r, n := utf8.DecodeRuneInString(s[i:])
+		switch {
+		case r == utf8.RuneError && n == 1:
+			fmt.Fprintf(&b, `\x%02x`, s[i])
+		case r == '\t' || !Hidden(r):
+			b.WriteString(s[i : i+n])
+		case r > 0xffff:
+			fmt.Fprintf(&b, `\U%08x`, r)
+		default:
+			fmt.Fprintf(&b, `\u%04x`, r)
+		}
+		i += n
+	}
+	return b.String()
+}
+
+// plain reports whether s is printable ASCII and tabs: most text is.
+func plain(s string) bool {
+	for i := range len(s) {
+		if c := s[i]; c >= 0x7f || c < ' ' && c != '\t' {
+			return false
+		}
+	}
+	return true
+}
