@@ -1,0 +1,103 @@
+package cli
+
+import (
+	"fmt"
+	"io"
+
+	"github.com/spf13/cobra"
+
+	"preflash/cmd/internal/report"
+	"preflash/rules/sensor"
+)
+
+func newSensor() *cobra.Command {
+	cmd := &cobra.Command{
+		Use:   "sensor",
+		Short: "Known sensor curves, and what reading one as another does",
+		Args:  cobra.NoArgs,
+	}
+	cmd.AddCommand(newSensorCurves(), newSensorCompare())
+	return cmd
+}
+
+func newSensorCurves() *cobra.Command {
+	var format formatFlag
+	var output outputFlag
+	cmd := &cobra.Command{
+		Use:   "curves",
+		Short: "List the known curves with their sources",
+		Args:  cobra.NoArgs,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if err := format.check(); err != nil {
+				return err
+			}
+			return output.write(cmd, nil, func(w io.Writer) error {
+				if format.value == "json" {
+					return report.CurvesJSON(w, sensor.All())
+				}
+				return report.CurvesText(w, sensor.All())
+			})
+		},
+	}
+	format.add(cmd, "text", "json")
+	output.add(cmd)
+	return cmd
+}
+
+func newSensorCompare() *cobra.Command {
+	var format formatFlag
+	var output outputFlag
+	c := report.Comparison{}
+	cmd := &cobra.Command{
+		Use:   "compare A B",
+		Short: "The error of reading sensor A as definition B",
+		Long: `Compare computes what the nozzle really has while the firmware indicates a
+temperature: sensor A is wired in, and the firmware reads it as definition B.
+A and B are known curves (preflash sensor curves) or beta:R25:B, such as
+beta:100000:3950.`,
+		Example: `  preflash sensor compare ntc-100k-3950 ntc-100k-4267
+  preflash sensor compare ntc-100k-3950 ntc-100k-3950 --pullup 4700 --believed-pullup 1000`,
+		Args: cobra.ExactArgs(2),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if err := format.check(); err != nil {
+				return err
+			}
+			var err error
+			if c.Real, err = sensor.Parse(args[0]); err != nil {
+				return err
+			}
+			if c.Believed, err = sensor.Parse(args[1]); err != nil {
+				return err
+			}
+			for _, k := range []sensor.Known{c.Real, c.Believed} {
+				if !sensor.HasCurve(k.Kind) {
+					return fmt.Errorf("%s has no curve to compare", k.ID)
+				}
+			}
+			if !cmd.Flags().Changed("believed-pullup") {
+				c.BelievedPullupOhm = c.RealPullupOhm
+			}
+			if !(c.RealPullupOhm > 0) || !(c.BelievedPullupOhm > 0) {
+				return fmt.Errorf("a pull-up must be above 0 Ω")
+			}
+			if !(c.StepC > 0) || !(c.FromC < c.ToC) {
+				return fmt.Errorf("--from must be below --to, and --step above 0")
+			}
+			return output.write(cmd, nil, func(w io.Writer) error {
+				if format.value == "json" {
+					return report.ComparisonJSON(w, c)
+				}
+				return report.ComparisonText(w, c)
+			})
+		},
+	}
+	f := cmd.Flags()
+	f.Float64Var(&c.RealPullupOhm, "pullup", sensor.UsualPullupOhm, "pull-up on the board, in ohm")
+	f.Float64Var(&c.BelievedPullupOhm, "believed-pullup", sensor.UsualPullupOhm, "pull-up that the definition assumes, in ohm (default: the same)")
+	f.Float64Var(&c.FromC, "from", 20, "lowest indicated temperature, °C")
+	f.Float64Var(&c.ToC, "to", 300, "highest indicated temperature, °C")
+	f.Float64Var(&c.StepC, "step", 20, "step, K")
+	format.add(cmd, "text", "json")
+	output.add(cmd)
+	return cmd
+}

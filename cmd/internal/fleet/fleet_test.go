@@ -1,0 +1,143 @@
+package fleet
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+)
+
+var today = time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC)
+
+// write makes a folder of files, in a repository of its own, and works in it.
+func write(t *testing.T, files map[string]string) {
+	t.Helper()
+	dir := t.TempDir()
+	t.Chdir(dir)
+	for name, text := range files {
+		if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+const swapSheet = `format = 1
+[printer]
+name = "heron-90"
+config = [CONFIG]
+supply_v = 24.0
+ambient_c = 22
+[new]
+rated_c = 300
+print_c = [190, 250]
+[new.sensor]
+kind = "ntc"
+curve = "ntc-100k-3950"
+[new.heater]
+kind = "cartridge"
+rated_v = 24.0
+rated_w = 40.0
+`
+
+// sheetFor is a sheet that names these files.
+func sheetFor(config ...string) string {
+	return strings.Replace(swapSheet, "CONFIG", `"`+strings.Join(config, `", "`)+`"`, 1)
+}
+
+// base is a small but whole configuration of C header defines, without the
+// line that a test is about.
+const base = `#define EXTRUDERS 1
+#define TEMP_SENSOR_0 11
+#define TEMP_SENSOR_BED 1
+#define HEATER_0_MINTEMP 5
+#define HEATER_0_MAXTEMP 275
+#define HOTEND_OVERSHOOT 15
+#define PIDTEMP
+#define DEFAULT_Kp 21.7
+#define DEFAULT_Ki 1.4
+#define DEFAULT_Kd 84
+#define THERMAL_PROTECTION_BED
+#define PREVENT_COLD_EXTRUSION
+#define EXTRUDE_MINTEMP 170
+#define E0_AUTO_FAN_PIN 7
+#define EXTRUDER_AUTO_FAN_TEMPERATURE 50
+`
+
+const watch = `#define THERMAL_PROTECTION_PERIOD 40
+#define THERMAL_PROTECTION_HYSTERESIS 4
+#define WATCH_TEMP_PERIOD 20
+#define WATCH_TEMP_INCREASE 2
+`
+
+// check returns the findings of the only printer in the working directory.
+func check(t *testing.T) []Finding {
+	t.Helper()
+	r := Check([]string{"."}, Options{Today: today}, nil)
+	if len(r.Printers) != 1 || r.Printers[0].Problem != nil {
+		t.Fatalf("the printer cannot be read: %+v", r.Printers)
+	}
+	return r.Printers[0].Findings
+}
+
+func speaks(findings []Finding, rule string) bool {
+	return slices.ContainsFunc(findings, func(f Finding) bool { return f.Rule == rule })
+}
+
+// Every way to switch the protection off must be found, and none of the ways
+// to have it on by an odd route may be mistaken for one.
+func TestRunawayOffSpellings(t *testing.T) {
+	tests := []struct {
+		name        string
+		first       string // goes into the first file
+		second      string // the second file
+		off         bool
+		extra, text string // a third file, for includes
+	}{
+		{name: "not defined", off: true},
+		{name: "commented out", first: "//#define THERMAL_PROTECTION_HOTENDS\n", off: true},
+		{name: "zero", first: "#define THERMAL_PROTECTION_HOTENDS 0\n", off: true},
+		{name: "false", first: "#define THERMAL_PROTECTION_HOTENDS false\n", off: true},
+		{name: "undef later", first: "#define THERMAL_PROTECTION_HOTENDS\n", second: "#undef THERMAL_PROTECTION_HOTENDS\n", off: true},
+		{name: "redefined in the second file", first: "#define THERMAL_PROTECTION_HOTENDS\n", second: "#define THERMAL_PROTECTION_HOTENDS 0\n", off: true},
+		{name: "under #if 0", first: "#if 0\n#define THERMAL_PROTECTION_HOTENDS\n#endif\n", off: true},
+		{name: "in a block comment", first: "/*\n#define THERMAL_PROTECTION_HOTENDS\n*/\n", off: true},
+		{name: "behind a line comment that goes on", first: "// off for now \\\n#define THERMAL_PROTECTION_HOTENDS\n", off: true},
+		{name: "zero rise window", first: "#define THERMAL_PROTECTION_HOTENDS\n", second: "#undef WATCH_TEMP_PERIOD\n#define WATCH_TEMP_PERIOD 0\n", off: true},
+		{name: "zero required rise", first: "#define THERMAL_PROTECTION_HOTENDS\n", second: "#undef WATCH_TEMP_INCREASE\n#define WATCH_TEMP_INCREASE 0\n", off: true},
+		{name: "under a condition that is false", first: "#ifdef HAS_NOT\n#define THERMAL_PROTECTION_HOTENDS\n#endif\n//#define HAS_NOT\n", off: true},
+
+		{name: "defined empty", first: "#define THERMAL_PROTECTION_HOTENDS\n"},
+		{name: "one", first: "#define THERMAL_PROTECTION_HOTENDS 1\n"},
+		{name: "true", first: "#define THERMAL_PROTECTION_HOTENDS true\n"},
+		{name: "in an #else", first: "#if 0\n#else\n#define THERMAL_PROTECTION_HOTENDS\n#endif\n"},
+		{name: "in the second file", second: "#define THERMAL_PROTECTION_HOTENDS\n"},
+		{name: "through an include", first: "#include \"safety.h\"\n", extra: "safety.h", text: "#define THERMAL_PROTECTION_HOTENDS\n"},
+		{name: "spliced", first: "#define \\\n THERMAL_PROTECTION_HOTENDS\n"},
+		{name: "undef, then defined again", first: "#define THERMAL_PROTECTION_HOTENDS 0\n#undef THERMAL_PROTECTION_HOTENDS\n", second: "#define THERMAL_PROTECTION_HOTENDS\n"},
+		{name: "after a comment on the line", first: "/* on */ #define THERMAL_PROTECTION_HOTENDS /* really */\n"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			files := map[string]string{
+				"swap.toml":       sheetFor("Configuration.h", "Configuration_adv.h"),
+				"Configuration.h": base + tt.first, "Configuration_adv.h": watch + tt.second,
+			}
+			if tt.extra != "" {
+				files[tt.extra] = tt.text
+			}
+			write(t, files)
+			findings := check(t)
+			if got := speaks(findings, "runaway-off"); got != tt.off {
+				t.Errorf("runaway-off found: %v, want %v", got, tt.off)
+			}
+			if speaks(findings, "runaway-off-bed") {
+				t.Error("runaway-off-bed speaks, but the bed's protection is on")
+			}
+		})
+	}
+}
