@@ -70,16 +70,16 @@ func (t *Thermistor) Beta() (r25Ohm, betaK, cubic float64) {
 	return t.Ohms(25), 1 / t.B, t.C
 }
 
-// FromPoints makes a thermistor through three points exactly, or through more
-// by least squares in 1/T. It says which points cannot be where the curve
-// would not fall steadily through all of them.
+// FromPoints makes a thermistor through three points exactly, through more by
+// least squares in 1/T, and of two by the Beta formula. It fails, and names
+// the points where it can, where the curve would not fall steadily.
 func FromPoints(points []parser.SensorPoint) (*Thermistor, error) {
-	if len(points) < 3 {
-		return nil, fmt.Errorf("%d points are too few: a thermistor takes three", len(points))
+	if len(points) < 2 {
+		return nil, fmt.Errorf("%d points are too few: a thermistor takes three, or two for a Beta", len(points))
 	}
 	for i, p := range points {
-		if !(p.Ohm >= leastOhm && p.Ohm <= mostOhm) || !(p.TempC > coldestC && p.TempC <= hottestC) {
-			return nil, fmt.Errorf("%g Ω at %g °C cannot be", p.Ohm, p.TempC)
+		if err := possible(p); err != nil {
+			return nil, err
 		}
 		for _, q := range points[:i] {
 			if (p.TempC-q.TempC)*(p.Ohm-q.Ohm) >= 0 {
@@ -88,16 +88,16 @@ func FromPoints(points []parser.SensorPoint) (*Thermistor, error) {
 			}
 		}
 	}
-	var fit cubicFit
-	if len(points) == 3 {
-		fit = exact(points)
-	} else {
-		for _, p := range points {
-			fit.add(p.Ohm, p.TempC)
-		}
-		fit.solve()
+	var a, b, c float64
+	switch len(points) {
+	case 2:
+		a, b = line(points)
+	case 3:
+		a, b, c = exact(points)
+	default:
+		a, b, c = leastSquares(points)
 	}
-	t, err := FromCoefficients(fit.a, fit.b, fit.c, points[0].Ohm)
+	t, err := FromCoefficients(a, b, c, points[0].Ohm)
 	if err != nil {
 		return nil, err
 	}
@@ -107,21 +107,6 @@ func FromPoints(points []parser.SensorPoint) (*Thermistor, error) {
 		}
 	}
 	return t, nil
-}
-
-// exact solves for the three coefficients by divided differences, which keep
-// their digits where Cramer's rule on L³ loses them.
-func exact(p []parser.SensorPoint) (f cubicFit) {
-	var l, y [3]float64
-	for i := range l {
-		l[i], y[i] = math.Log(p[i].Ohm), 1/(p[i].TempC+zeroC)
-	}
-	g2 := (y[1] - y[0]) / (l[1] - l[0])
-	g3 := (y[2] - y[0]) / (l[2] - l[0])
-	f.c = (g3 - g2) / (l[2] - l[1]) / (l[0] + l[1] + l[2])
-	f.b = g2 - f.c*(l[0]*l[0]+l[0]*l[1]+l[1]*l[1])
-	f.a = y[0] - (f.b+l[0]*l[0]*f.c)*l[0]
-	return f
 }
 
 // TempC is the temperature at a resistance.

@@ -1,0 +1,71 @@
+package sensor
+
+import "math"
+
+// Circuit is a sensor from its pin to the converter: the curve, the resistor
+// that pulls the pin up, the one in series with the sensor, and where a table
+// in the firmware ends. It describes a real sensor on a real board, or what
+// the firmware believes about them.
+type Circuit struct {
+	Curve     Curve
+	PullupOhm float64
+	SeriesOhm float64
+
+	// Readings stop at these ends, °C; both 0 where they do not.
+	LowC, HighC float64
+}
+
+// Ratio is the voltage at the pin as a share of the reference, 0 to 1.
+func (c *Circuit) Ratio(tempC float64) float64 {
+	r := c.Curve.Ohms(tempC) + c.SeriesOhm
+	return r / (r + c.PullupOhm)
+}
+
+// TempC is the temperature at which the pin shows a ratio.
+func (c *Circuit) TempC(ratio float64) float64 {
+	x := bound(ratio, 0, 1, 1)
+	return c.Curve.TempC(c.PullupOhm*x/(1-x) - c.SeriesOhm) // 1 gives infinite resistance: open
+}
+
+// Actual is the temperature of the sensor real while firmware that believes c
+// indicates indicatedC.
+func (c *Circuit) Actual(real *Circuit, indicatedC float64) float64 {
+	return real.TempC(c.Ratio(indicatedC))
+}
+
+// Indicated is what firmware that believes c shows while the sensor real has
+// the temperature actualC.
+func (c *Circuit) Indicated(real *Circuit, actualC float64) float64 {
+	return c.saturate(c.TempC(real.Ratio(actualC)))
+}
+
+// Open is what firmware that believes c shows while the sensor is open, read
+// by a converter of so many bits. The reading is kept half a count away from
+// full scale, as firmware does to have something to compute with.
+func (c *Circuit) Open(bits int) float64 {
+	return c.saturate(c.TempC(1 - 0.5/counts(bits)))
+}
+
+// Short is Open for a sensor that is shorted.
+func (c *Circuit) Short(bits int) float64 {
+	return c.saturate(c.TempC(0.5 / counts(bits)))
+}
+
+func (c *Circuit) saturate(t float64) float64 {
+	if c.LowC == 0 && c.HighC == 0 {
+		return t
+	}
+	return min(max(t, c.LowC), c.HighC)
+}
+
+// CPerCount is how far apart two neighbouring counts are at a temperature, in
+// K, for a converter of so many bits. It is a large number where the pin
+// hardly moves.
+func (c *Circuit) CPerCount(tempC float64, bits int) float64 {
+	const step = 0.05 // K
+	moved := math.Abs(c.Ratio(tempC+step)-c.Ratio(tempC-step)) * counts(bits)
+	return min(2*step/max(moved, 1e-9), hottestC)
+}
+
+// counts is how many counts a converter of so many bits has.
+func counts(bits int) float64 { return math.Exp2(float64(min(max(bits, 1), 32))) }
