@@ -46,6 +46,7 @@ type Printer struct {
 // Hotend is the sheet's [new] or [old]. Keys of a file named by use are
 // merged in; a key of the sheet itself wins. In [old] every key is optional.
 type Hotend struct {
+	Use    Key[string] // the file merged in, a path inside the tree; empty for none
 	Name   Key[string]
 	RatedC Key[float64]
 	PrintC Key[[2]float64] // lowest and highest, °C

@@ -1,0 +1,207 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"time"
+
+	"preflash/parser"
+)
+
+// figure is what a number may be. Its bounds tell a slip of the pen from a
+// figure: they are wider than anything that is built, not what is sensible.
+type figure struct {
+	def      float64
+	low      float64
+	high     float64
+	unit     string
+	required bool
+}
+
+// Bounds that several keys share. 60 V is the limit of extra-low DC voltage
+// (IEC 61140); the others are common practice, no source.
+func voltage() figure     { return figure{low: 3, high: 60, unit: "V"} }
+func temperature() figure { return figure{low: 40, high: 1000, unit: "°C"} }
+func power() figure       { return figure{low: 0, high: 5000, unit: "W"} }
+
+func (f figure) needed() figure               { f.required = true; return f }
+func (f figure) or(def float64) figure        { f.def = def; return f }
+func (f figure) within(l, h float64) figure   { f.low, f.high = l, h; return f }
+func span(low, high float64, u string) figure { return figure{low: low, high: high, unit: u} }
+
+func (f figure) String() string {
+	text := fmt.Sprintf("a number from %s to %s", number(f.low), number(f.high))
+	if f.unit != "" {
+		text += " " + f.unit
+	}
+	return text
+}
+
+func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+// take checks one number.
+func (f figure) take(v *value) (float64, string) {
+	switch {
+	case v.kind != numberValue && v.kind != wholeValue:
+		return 0, "must be " + f.String() + ", not " + v.kind.String()
+	case v.num < f.low || v.num > f.high:
+		return 0, "impossible; it must be " + f.String()
+	}
+	return v.num, ""
+}
+
+func (s *scope) float(name string, f figure) Key[float64] {
+	return get(s, name, f.required, f.def, f.String(), f.take)
+}
+
+func (s *scope) whole(name string, def, low, high int) Key[int] {
+	what := fmt.Sprintf("a whole number from %d to %d", low, high)
+	return get(s, name, false, def, what, func(v *value) (int, string) {
+		switch {
+		case v.kind != wholeValue:
+			return 0, "must be " + what + ", not " + v.kind.String()
+		case v.whole < int64(low) || v.whole > int64(high):
+			return 0, "impossible; it must be " + what
+		}
+		return int(v.whole), ""
+	})
+}
+
+func (s *scope) truth(name string) Key[bool] {
+	return get(s, name, false, false, "true or false", func(v *value) (bool, string) {
+		if v.kind != boolValue {
+			return false, "must be true or false, not " + v.kind.String()
+		}
+		return v.yes, ""
+	})
+}
+
+func (s *scope) text(name string, required bool, what string) Key[string] {
+	return get(s, name, required, "", what, takeText)
+}
+
+func takeText(v *value) (string, string) {
+	if v.kind != textValue {
+		return "", "must be text between double quotes, not " + v.kind.String()
+	}
+	return v.text, ""
+}
+
+func (s *scope) day(name string, required bool, what string) Key[time.Time] {
+	return get(s, name, required, time.Time{}, what, func(v *value) (time.Time, string) {
+		if v.kind != dateValue {
+			return time.Time{}, "must be a date without quotes, such as 2027-03-31"
+		}
+		return v.date, ""
+	})
+}
+
+// choice reads one of a few words.
+func choice[T ~string](s *scope, name string, required bool, def T, words ...T) Key[T] {
+	known := make([]string, len(words))
+	for i, w := range words {
+		known[i] = string(w)
+	}
+	what := `"` + strings.Join(known, `" or "`) + `"`
+	return get(s, name, required, def, what, func(v *value) (T, string) {
+		text, problem := takeText(v)
+		if problem != "" {
+			return "", problem
+		}
+		for _, w := range words {
+			if text == string(w) {
+				return w, ""
+			}
+		}
+		if near := nearest(text, known); near != "" {
+			return "", fmt.Sprintf("not known; did you mean %q?", near)
+		}
+		return "", "not known; it must be " + what
+	})
+}
+
+// pairs reads a list of [first, second], such as a curve; the first figures
+// must rise.
+func (s *scope) pairs(name string, first, second figure, least int) Key[[][2]float64] {
+	what := fmt.Sprintf("a list of at least %d pairs [%s, %s]", least, first.unit, second.unit)
+	return get(s, name, false, nil, what, func(v *value) ([][2]float64, string) {
+		if v.kind != listValue {
+			return nil, "must be " + what + ", not " + v.kind.String()
+		}
+		if len(v.list) < least {
+			return nil, "must be " + what
+		}
+		list := make([][2]float64, len(v.list))
+		for i, e := range v.list {
+			pair, problem := takePair(e, first, second)
+			nth := "pair " + strconv.Itoa(i+1)
+			switch {
+			case problem != "":
+				return nil, nth + " " + problem
+			case i > 0 && pair[0] <= list[i-1][0]:
+				return nil, nth + " is out of order; sort the pairs so that the " + first.unit + " rise"
+			}
+			list[i] = pair
+		}
+		return list, ""
+	})
+}
+
+func takePair(v *value, first, second figure) (pair [2]float64, problem string) {
+	if v.kind != listValue || len(v.list) != 2 {
+		return pair, fmt.Sprintf("must be [%s, %s]", first.unit, second.unit)
+	}
+	for i, f := range [2]figure{first, second} {
+		x, problem := f.take(v.list[i])
+		if problem != "" {
+			return pair, "is wrong in its " + [2]string{"first", "second"}[i] + " figure: " + problem
+		}
+		pair[i] = x
+	}
+	return pair, ""
+}
+
+// paths reads a list of paths relative to the sheet.
+func (s *scope) paths(name string, required bool, dir string) []Key[string] {
+	type item struct {
+		path string
+		at   parser.Span
+	}
+	k := get(s, name, required, nil, "a list of paths relative to the sheet", func(v *value) ([]item, string) {
+		if v.kind != listValue {
+			return nil, "must be a list of paths, written [\"…\"]"
+		}
+		var list []item
+		for _, e := range v.list {
+			text, problem := takeText(e)
+			if problem != "" {
+				return nil, "each path " + problem
+			}
+			p, problem := resolve(dir, text)
+			if problem != "" {
+				s.walk.wrong(e, s.full(name), problem)
+				continue
+			}
+			list = append(list, item{p, e.at})
+		}
+		return list, ""
+	})
+	var keys []Key[string]
+	for _, i := range k.Value {
+		keys = append(keys, Key[string]{Value: i.path, Given: true, At: i.at, Path: k.Path})
+	}
+	return keys
+}
+
+// rising reports whether the second figures rise (or fall, for up false) all
+// the way.
+func rising(pairs [][2]float64, up bool) bool {
+	for i := 1; i < len(pairs); i++ {
+		if d := pairs[i][1] - pairs[i-1][1]; d == 0 || math.Signbit(d) == up {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,439 @@
+package sheet
+
+import (
+	"errors"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"preflash/parser"
+)
+
+// full is the sheet of DESIGN.md section 4, with what it shows as comments
+// given too.
+const full = `format = 1
+
+[printer]
+name = "heron-03"
+style = "defines"
+config = ["Configuration.h", "Configuration_adv.h"]
+z_reference = "probe"
+absent = ["panel.cfg"]
+tool = 0
+supply_v = 24.0
+supply_w = 350.0
+other_load_w = 220.0
+output_a = 5.0
+pullup_ohm = 4700
+adc_bits = 12
+ambient_c = 22
+
+[new]
+name = "short melt zone, PTC ring"
+rated_c = 300
+print_c = [190, 270]
+liner = "none"
+
+[new.sensor]
+kind = "ntc"
+curve = "ntc-100k-3950"
+rated_c = 300
+r25_tolerance = 0.01
+beta_tolerance = 0.02
+
+[new.heater]
+kind = "ptc"
+rated_v = 24.0
+rated_w = 48.0
+hot_w = [[25, 48], [200, 30], [300, 22]]
+duty_limit = 1.0
+
+[new.block]
+heat_capacity_j_per_k = 16.7
+loss_w_per_k = 0.068
+loss_fan_w_per_k = 0.097
+sensor_lag_s = 4.5
+
+[new.fan]
+rated_v = 24.0
+wires = 2
+output_v = 24.0
+always_on = false
+on_above_c = 50
+
+[new.nozzle]
+diameter_mm = 0.4
+tip_shift_mm = -0.2
+max_flow_mm3_s = 18
+
+[tuned]
+at_c = 220
+kp = 21.7
+ki = 1.4
+kd = 84.0
+on = 2026-10-02
+
+[[waiver]]
+rule = "supply-budget"
+reason = "bed and hotend never heat together here"
+until = 2027-03-31
+`
+
+// least holds what a sheet must give and nothing more.
+const least = `format = 1
+printer = { name = "heron-01", config = ["main.cfg"], supply_v = 24 }
+[new]
+rated_c = 300
+print_c = [190, 270]
+sensor = { kind = "ntc", curve = "ntc-100k-3950" }
+heater = { kind = "cartridge", rated_v = 24, rated_w = 40 }
+`
+
+// read reads a sheet at fleet/heron/swap.toml, beside other files.
+func read(t testing.TB, text string, others map[string]string) (*Sheet, error) {
+	t.Helper()
+	dir := t.TempDir()
+	files := map[string]string{"fleet/heron/swap.toml": text}
+	for name, data := range others {
+		files[name] = data
+	}
+	for name, data := range files {
+		name = filepath.Join(dir, filepath.FromSlash(name))
+		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(name, []byte(data), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	tree, err := parser.OpenTree(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { tree.Close() })
+	return Read(tree, "fleet/heron/swap.toml")
+}
+
+func mustRead(t testing.TB, text string, others map[string]string) *Sheet {
+	t.Helper()
+	s, err := read(t, text, others)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+// list takes a joined error apart.
+func list(t testing.TB, err error) []*parser.Error {
+	t.Helper()
+	var all []*parser.Error
+	parts := []error{err}
+	if joined, ok := err.(interface{ Unwrap() []error }); ok {
+		parts = joined.Unwrap()
+	}
+	for _, p := range parts {
+		e, ok := p.(*parser.Error)
+		if !ok {
+			t.Fatalf("error of type %T: %v", p, p)
+		}
+		all = append(all, e)
+	}
+	return all
+}
+
+func TestReadFull(t *testing.T) {
+	s := mustRead(t, full, nil)
+	h := &s.New
+	checks := []struct {
+		path      string
+		got, want any
+	}{
+		{"printer.name", s.Printer.Name.Value, "heron-03"},
+		{"printer.config", s.Printer.Config[1].Value, "fleet/heron/Configuration_adv.h"},
+		{"printer.absent", s.Printer.Absent[0].Value, "fleet/heron/panel.cfg"},
+		{"printer.z_reference", s.Printer.ZReference.Value, "probe"},
+		{"printer.pullup_ohm", s.Printer.PullupOhm.Value, 4700.0},
+		{"printer.adc_bits", s.Printer.ADCBits.Value, 12},
+		{"new.print_c", h.PrintC.Value, [2]float64{190, 270}},
+		{"new.sensor.kind", h.Sensor.Kind.Value, parser.NTC},
+		{"new.sensor.beta_tolerance", h.Sensor.BetaTolerance.Value, 0.02},
+		{"new.heater.kind", h.Heater.Kind.Value, PTC},
+		{"new.heater.hot_w", h.Heater.HotW.Value[2], [2]float64{300, 22}},
+		{"new.nozzle.tip_shift_mm", h.Nozzle.TipShiftMM.Value, -0.2},
+		{"tuned.on", s.Tuned.On.Value.Format("2006-01-02"), "2026-10-02"},
+		{"waiver.until", s.Waivers[0].Until.Value.Format("2006-01-02"), "2027-03-31"},
+	}
+	for _, c := range checks {
+		if c.got != c.want {
+			t.Errorf("%s is %v, want %v", c.path, c.got, c.want)
+		}
+	}
+	if s.Old != nil {
+		t.Error("there is no [old]")
+	}
+}
+
+// Every key says where its value stands; one that is not given points at the
+// nearest header.
+func TestPlaces(t *testing.T) {
+	s := mustRead(t, full, nil)
+	check := func(at parser.Span, line, column int, text string) {
+		t.Helper()
+		l, c := at.Position()
+		if l != line || c != column || at.Text() != text {
+			t.Errorf("place %d:%d %q, want %d:%d %q", l, c, at.Text(), line, column, text)
+		}
+	}
+	check(s.Printer.Name.At, 4, 8, `"heron-03"`)
+	check(s.Printer.Config[1].At, 6, 30, `"Configuration_adv.h"`)
+	check(s.New.PrintC.At, 21, 11, "[190, 270]")
+	check(s.New.Heater.HotW.At, 35, 9, "[[25, 48], [200, 30], [300, 22]]")
+	check(s.New.Sensor.Beta.At, 24, 1, "[new.sensor]")
+	check(s.Waivers[0].Until.At, 66, 9, "2027-03-31")
+
+	s = mustRead(t, least, nil)
+	check(s.Printer.SupplyV.At, 2, 66, "24")
+	check(s.Printer.SupplyW.At, 2, 11, `{ name = "heron-01", config = ["main.cfg"], supply_v = 24 }`)
+	check(s.New.Nozzle.DiameterMM.At, 3, 1, "[new]")
+	if s.New.Nozzle.DiameterMM.Path != "new.nozzle.diameter_mm" || s.New.Nozzle.DiameterMM.Given {
+		t.Errorf("got %+v", s.New.Nozzle.DiameterMM)
+	}
+}
+
+func TestDefaults(t *testing.T) {
+	s := mustRead(t, least, nil)
+	h := &s.New
+	for _, c := range []struct {
+		key  Key[float64]
+		want float64
+	}{
+		{s.Printer.OtherLoadW, 0}, {s.Printer.PullupOhm, 4700}, {s.Printer.AmbientC, 22},
+		{h.Sensor.R25Tolerance, 0.01}, {h.Sensor.BetaTolerance, 0.01},
+		{h.Heater.DutyLimit, 1},
+		{h.Block.HeatCapacityJPerK, 16.7}, {h.Block.LossWPerK, 0.068},
+		{h.Block.LossFanWPerK, 0.097}, {h.Block.SensorLagS, 4.5},
+		{h.Fan.OutputV, 24}, {h.Fan.OnAboveC, 50}, {h.Nozzle.TipShiftMM, 0},
+	} {
+		if c.key.Given || c.key.Value != c.want {
+			t.Errorf("%s: given %v, value %v, want the default %v", c.key.Path, c.key.Given, c.key.Value, c.want)
+		}
+	}
+	if s.Printer.ADCBits.Value != 12 || h.Fan.Wires.Value != 2 || h.Liner.Value != "none" || h.Fan.AlwaysOn.Value {
+		t.Errorf("got %+v %+v", s.Printer, h)
+	}
+	if s.Tuned != nil || s.Waivers != nil {
+		t.Error("nothing was tuned or waived")
+	}
+}
+
+// The same sheet in other forms of TOML, and with the bytes that editors leave.
+func TestForms(t *testing.T) {
+	forms := map[string]string{
+		"dotted keys": `format = 1
+printer.name = "heron-01"
+printer.config = ["main.cfg"]
+printer.supply_v = 24
+new.rated_c = 300
+new.print_c = [190, 270]
+new.sensor.kind = "ntc"
+new.sensor.curve = "ntc-100k-3950"
+new.heater.kind = "cartridge"
+new.heater.rated_v = 24
+new.heater.rated_w = 40
+`,
+		"CRLF":             strings.ReplaceAll(least, "\n", "\r\n"),
+		"byte order mark":  "\ufeff" + least,
+		"no last newline":  strings.TrimSuffix(least, "\n"),
+		"comments, blanks": "# a sheet\n\n" + strings.ReplaceAll(least, "\n", " # said\n\n"),
+		"quoted keys":      strings.ReplaceAll(least, "rated_c", `"rated_c"`),
+	}
+	for name, text := range forms {
+		s, err := read(t, text, nil)
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+			continue
+		}
+		if s.New.RatedC.Value != 300 || s.New.RatedC.At.Text() != "300" || s.New.Heater.RatedW.Value != 40 {
+			t.Errorf("%s: got %+v", name, s.New)
+		}
+	}
+}
+
+// One thing is wrong with the full sheet; the error stands at its line and
+// column and says what.
+func TestWrong(t *testing.T) {
+	tests := []struct {
+		name, old, new string
+		line, column   int
+		says           string
+	}{
+		{"unknown key", `rated_c = 300`, "rated_c = 300\nsmell = 300", 21, 1, "new.smell is not a key of the sheet"},
+		{"near miss", `rated_w = 48.0`, `rated_watt = 48.0`, 34, 1, "did you mean rated_w?"},
+		{"wrong case", `supply_v`, `Supply_V`, 10, 1, "did you mean supply_v?"},
+		{"dash", `duty_limit`, `duty-limit`, 36, 1, "did you mean duty_limit?"},
+		{"near table", `[new.heater]`, `[new.haeter]`, 31, 1, "did you mean heater?"},
+		{"wrong table", "[new.heater]\n", "rated_v = 24.0\n\n[new.heater]\n", 31, 1, "it belongs in [new.heater] or [new.fan]"},
+		{"text for a number", `rated_w = 48.0`, `rated_w = "48"`, 34, 11, "must be a number from 1 to 1000 W, not text"},
+		{"number for text", `name = "heron-03"`, `name = 3`, 4, 8, "must be text between double quotes"},
+		{"fraction for a whole number", `adc_bits = 12`, `adc_bits = 12.5`, 15, 12, "must be a whole number from 8 to 16"},
+		{"adc bits", `adc_bits = 12`, `adc_bits = 24`, 15, 12, "impossible"},
+		{"negative watts", `rated_w = 48.0`, `rated_w = -48.0`, 34, 11, "new.heater.rated_w = -48.0: impossible"},
+		{"NaN", `supply_w = 350.0`, `supply_w = nan`, 11, 12, "NaN"},
+		{"infinity", `supply_w = 350.0`, `supply_w = inf`, 11, 12, "infinity"},
+		{"overflow", `supply_w = 350.0`, `supply_w = 1e999`, 11, 12, "beyond all bounds"},
+		{"absurd voltage", `supply_v = 24.0`, `supply_v = 2400`, 10, 12, "impossible; it must be a number from 3 to 60 V"},
+		{"duty over 1", `duty_limit = 1.0`, `duty_limit = 100`, 36, 14, "from 0.01 to 1"},
+		{"print_c reversed", `[190, 270]`, `[270, 190]`, 21, 11, "reversed"},
+		{"print_c short", `[190, 270]`, `[190]`, 21, 11, "must be [°C, °C]"},
+		{"print_c long", `[190, 270]`, `[190, 220, 270]`, 21, 11, "must be [°C, °C]"},
+		{"print_c of text", `[190, 270]`, `["190", 270]`, 21, 11, "wrong in its first figure"},
+		{"hot_w unsorted", `[200, 30], [300, 22]`, `[300, 22], [200, 30]`, 35, 9, "pair 3 is out of order"},
+		{"hot_w short pair", `[200, 30]`, `[200]`, 35, 9, "pair 2 must be [°C, W]"},
+		{"hot_w on a cartridge", `kind = "ptc"`, `kind = "cartridge"`, 35, 9, "is for a PTC heater"},
+		{"unknown word", `kind = "ptc"`, `kind = "ceramic"`, 32, 8, `it must be "cartridge" or "ptc"`},
+		{"near word", `kind = "ptc"`, `kind = "PTC"`, 32, 8, `did you mean "ptc"?`},
+		{"two curves", `curve = "ntc-100k-3950"`, "curve = \"x\"\nbeta = { r25_ohm = 100000, b_k = 3950 }", 27, 8, "both describe the sensor"},
+		{"NTC rises", `curve = "ntc-100k-3950"`, `points = [[25, 100], [150, 200], [250, 300]]`, 26, 10, "must fall all the way"},
+		{"NTC stands still", `curve = "ntc-100k-3950"`, `points = [[25, 100000], [150, 1770], [250, 1770]]`, 26, 10, "must fall all the way"},
+		{"platinum falls", "kind = \"ntc\"\ncurve = \"ntc-100k-3950\"", "kind = \"platinum\"\npoints = [[0, 1000], [100, 900], [200, 800]]", 26, 10, "must rise all the way"},
+		{"platinum with beta", "kind = \"ntc\"\ncurve = \"ntc-100k-3950\"", "kind = \"platinum\"\nbeta = { r25_ohm = 1000, b_k = 3950 }", 26, 8, "describes an NTC"},
+		{"thermocouple with curve", `kind = "ntc"`, `kind = "thermocouple"`, 26, 9, "means nothing here"},
+		{"beta not a table", `curve = "ntc-100k-3950"`, `beta = 3950`, 26, 8, "must be { r25_ohm"},
+		{"beta lacks b_k", `curve = "ntc-100k-3950"`, `beta = { r25_ohm = 100000 }`, 26, 8, "new.sensor.beta.b_k is missing"},
+		{"beta misspelt", `curve = "ntc-100k-3950"`, `beta = { r25_ohms = 100000, b_k = 3950 }`, 26, 10, "did you mean r25_ohm?"},
+		{"two points", `curve = "ntc-100k-3950"`, `points = [[25, 100000], [250, 230]]`, 26, 10, "at least 3 pairs"},
+		{"no curve", `curve = "ntc-100k-3950"`, ``, 24, 1, "has no curve"},
+		{"fan cools less", `loss_fan_w_per_k = 0.097`, `loss_fan_w_per_k = 0.05`, 41, 20, "at least as much"},
+		{"date as text", `on = 2026-10-02`, `on = "2026-10-02"`, 61, 6, "must be a date without quotes"},
+		{"no such day", `on = 2026-10-02`, `on = 2026-02-30`, 61, 6, "no such day"},
+		{"date with a time", `on = 2026-10-02`, `on = 2026-10-02T10:00:00`, 61, 6, "must be a date"},
+		{"waiver without a reason", "reason = \"bed and hotend never heat together here\"\n", "", 63, 1, "waiver.reason is missing"},
+		{"waiver with one bracket pair", `[[waiver]]`, `[waiver]`, 63, 1, "must be written [[waiver]]"},
+		{"later format", `format = 1`, `format = 2`, 1, 10, "must be 1"},
+		{"absolute path", `"Configuration.h"`, `"/etc/passwd"`, 6, 11, "must be relative to the sheet"},
+		{"path out of the tree", `"Configuration.h"`, `"../../../x.h"`, 6, 11, "outside the root"},
+		{"backslash path", `"Configuration.h"`, `'sub\Configuration.h'`, 6, 11, "written with /"},
+		{"path not in a list", `["panel.cfg"]`, `"panel.cfg"`, 8, 10, "must be a list of paths"},
+		{"key twice", `wires = 2`, "wires = 2\nwires = 2", 47, 1, "given twice; it first stands in line 46"},
+		{"table twice", `[tuned]`, "[new.fan]\n[tuned]", 56, 1, "given twice; it first stands in line 44"},
+		{"dotted key into a table", "[tuned]\n", "[new.nozzle.x]\n[tuned]\nat_c.x = 1\n", 59, 1, "given twice"},
+		{"table over a value", `[tuned]`, "[new.rated_c]\n[tuned]", 56, 1, "given twice; it first stands in line 20"},
+		{"number for a table", "[new.fan]\n", "[new]\nfan = 3\n", 44, 1, "given twice"},
+		{"unit after a number", `rated_w = 48.0`, `rated_w = 48W`, 34, 13, "text must stand between double quotes"},
+		{"text without quotes", `name = "heron-03"`, `name = heron-03`, 4, 8, "a value should stand here"},
+		{"quote left open", `name = "heron-03"`, `name = "heron-03`, 4, 17, "closing quote"},
+		{"bracket left open", `[tuned]`, `[tuned`, 56, 7, "a table's name ends with ]"},
+		{"no value", `rated_w = 48.0`, `rated_w =`, 34, 10, "a value should stand here"},
+		{"no equals sign", `rated_w = 48.0`, `rated_w 48.0`, 34, 9, "a key needs a ="},
+		{"invalid UTF-8", `"heron-03"`, "\"h\xe9ron\"", 4, 10, "not UTF-8"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			if !strings.Contains(full, tt.old) {
+				t.Fatalf("the sheet does not hold %q", tt.old)
+			}
+			_, err := read(t, strings.Replace(full, tt.old, tt.new, 1), nil)
+			if err == nil {
+				t.Fatal("no error")
+			}
+			all := list(t, err)
+			if len(all) > 1 {
+				t.Errorf("%d errors, want 1: %v", len(all), err)
+			}
+			e := all[0]
+			if e.Line != tt.line || e.Column != tt.column || !strings.Contains(e.Message, tt.says) {
+				t.Errorf("got %d:%d %s\nwant %d:%d …%s…", e.Line, e.Column, e.Message, tt.line, tt.column, tt.says)
+			}
+			if !strings.HasSuffix(e.File, "fleet/heron/swap.toml") {
+				t.Errorf("file %s", e.File)
+			}
+		})
+	}
+}
+
+// An int is fine where a number is meant, and so are TOML's other spellings.
+func TestNumbers(t *testing.T) {
+	for _, text := range []string{"4700", "4_700", "4.7e3", "+4700.0", "0x125C"} {
+		s := mustRead(t, strings.Replace(full, "pullup_ohm = 4700", "pullup_ohm = "+text, 1), nil)
+		if s.Printer.PullupOhm.Value != 4700 {
+			t.Errorf("%s is %v", text, s.Printer.PullupOhm.Value)
+		}
+	}
+}
+
+// All that is missing or blank is told at once, in the order of the text.
+func TestMissingAndBlank(t *testing.T) {
+	_, err := read(t, `format = 1
+[printer]
+name = ""
+config = []
+supply_v = 24
+[new]
+print_c = ["", ""]
+[new.heater]
+rated_v = ""
+rated_w = "  "
+`, nil)
+	if err == nil {
+		t.Fatal("no error")
+	}
+	want := []struct {
+		line int
+		says string
+	}{
+		{3, "printer.name is blank"},
+		{4, "printer.config is blank"},
+		{6, "new.rated_c is missing"},
+		{6, "new.sensor.kind is missing"},
+		{7, "new.print_c is blank"},
+		{8, "new.heater.kind is missing"},
+		{9, "new.heater.rated_v is blank; give a number from 3 to 60 V"},
+		{10, "new.heater.rated_w is blank"},
+	}
+	all := list(t, err)
+	if len(all) != len(want) {
+		t.Fatalf("got %d errors, want %d:\n%v", len(all), len(want), err)
+	}
+	for i, w := range want {
+		if all[i].Line != w.line || !strings.Contains(all[i].Message, w.says) {
+			t.Errorf("error %d: %d %s, want %d %s", i, all[i].Line, all[i].Message, w.line, w.says)
+		}
+	}
+	_, err = read(t, "", nil)
+	if all := list(t, err); all[0].Line != 1 || !strings.Contains(all[0].Message, "format is missing") {
+		t.Errorf("an empty sheet: %v", err)
+	}
+}
+
+func TestOldIsOptional(t *testing.T) {
+	s := mustRead(t, full+"[old]\nname = \"long\"\n[old.sensor]\nkind = \"ntc\"\n", nil)
+	if s.Old == nil || s.Old.Name.Value != "long" || s.Old.RatedC.Given || s.Old.Sensor.Kind.Value != parser.NTC {
+		t.Errorf("got %+v", s.Old)
+	}
+	_, err := read(t, full+"[old.heater]\nrated_w = -1\n", nil)
+	if err == nil || !strings.Contains(err.Error(), "old.heater.rated_w") {
+		t.Errorf("got %v", err)
+	}
+}
+
+func TestManyFaultsAreBounded(t *testing.T) {
+	var b strings.Builder
+	b.WriteString(least)
+	for i := range 5000 {
+		b.WriteString("[new.strange" + strings.Repeat("x", i%7) + strings.Repeat("y", i/7%60) + strings.Repeat("z", i/420) + "]\n")
+	}
+	_, err := read(t, b.String(), nil)
+	all := list(t, err)
+	if len(all) != maxFaults+1 || !strings.HasPrefix(all[maxFaults].Message, "and ") {
+		t.Errorf("%d errors, last: %s", len(all), all[len(all)-1].Message)
+	}
+	deep := least + "x = " + strings.Repeat("[", 9000) + strings.Repeat("]", 9000)
+	if _, err := read(t, deep, nil); err == nil || !strings.Contains(err.Error(), "nest") {
+		t.Errorf("deep lists: %v", err)
+	}
+	var pe *parser.Error
+	if _, err := read(t, "a."+strings.Repeat("b.", 9000)+"c = 1", nil); !errors.As(err, &pe) || pe.Line != 1 {
+		t.Errorf("a long dotted key: %v", err)
+	}
+}
