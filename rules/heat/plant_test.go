@@ -1,0 +1,105 @@
+package heat
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+func TestPower(t *testing.T) {
+	ptc := ptcPlant().Heater
+	for _, c := range []struct{ at, want float64 }{
+		{-10, 48}, {25, 48}, {112.5, 39}, {200, 30}, {240, 26.8}, {270, 24.4}, {300, 22}, {500, 22},
+	} {
+		near(t, "power", ptc.Power(c.at), c.want, 1e-9)
+	}
+	if got := cartridgePlant().Heater.Power(250); got != 30 {
+		t.Errorf("a cartridge gives %v W, want 30", got)
+	}
+}
+
+func TestTwiceTheVoltageIsFourTimesThePower(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		h := ptcPlant().Heater
+		h.SupplyV = rapid.Float64Range(1, 48).Draw(t, "supply")
+		at := rapid.Float64Range(-20, 400).Draw(t, "at")
+		before := h.Power(at)
+		h.SupplyV *= 2
+		if after := h.Power(at); math.Abs(after-4*before) > 1e-9*after {
+			t.Fatalf("%v W became %v W", before, after)
+		}
+	})
+}
+
+func TestTableSortsAndKeepsTheLaterOfTwo(t *testing.T) {
+	a := NewTable(Point{200, 30}, Point{25, 40}, Point{25, 48})
+	if b := NewTable(Point{25, 48}, Point{200, 30}); a != b {
+		t.Errorf("got %v, want %v", a.Points(), b.Points())
+	}
+}
+
+func TestStuckOn(t *testing.T) {
+	p := ptcPlant()
+	near(t, "PTC", p.StuckOn(), 345.5, 0.05)
+	p.DutyLimit = 0.5 // a welded output knows no limit
+	near(t, "PTC with a duty limit", p.StuckOn(), 345.5, 0.05)
+	p.Hot, p.RatedW = Table{}, 40
+	near(t, "cartridge", p.StuckOn(), 610.2, 0.05)
+	p.LossWPerK = 0
+	if got := p.StuckOn(); !math.IsInf(got, 1) {
+		t.Errorf("without losses it settles at %v", got)
+	}
+}
+
+// The figures of issue 3, by hand: 24.4 W, 0.097·248, 0.0024·18·248.
+func TestHeadroom(t *testing.T) {
+	for _, c := range []struct{ at, available, loss, melt, ratio float64 }{
+		{270, 24.4, 24.06, 10.71, 0.702},
+		{240, 26.8, 21.15, 9.42, 0.877},
+	} {
+		h := ptcPlant().Headroom(c.at, 18)
+		near(t, "available", h.AvailableW, c.available, 0.005)
+		near(t, "loss", h.LossW, c.loss, 0.005)
+		near(t, "melt", h.MeltW, c.melt, 0.005)
+		near(t, "ratio", h.Ratio, c.ratio, 0.0005)
+		fits := ptcPlant().Headroom(c.at, h.FitsMM3S)
+		near(t, "ratio at the flow that fits", fits.Ratio, 1, 1e-9)
+	}
+}
+
+// TestSettleIsWhereTheCurveEnds lets plants of all sizes run for long and
+// compares with the exact equilibrium, from above and from below.
+func TestSettleIsWhereTheCurveEnds(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := anyPlant(t)
+		from := rapid.Float64Range(0, 500).Draw(t, "from")
+		load := Load{rapid.Float64Range(0, 1).Draw(t, "fan"), rapid.Float64Range(0, 30).Draw(t, "flow")}
+		duty := rapid.Float64Range(0, 1).Draw(t, "duty")
+		s := State{from, from}
+		s = p.Advance(s, duty, load, 20*p.CapacityJPerK/min(p.LossWPerK, p.LossFanWPerK))
+		if want := p.Settle(duty, load, from); math.Abs(s.Block-want) > 0.01 {
+			t.Fatalf("it settles at %v, not at %v", s.Block, want)
+		}
+	})
+}
+
+// anyPlant draws a plant whose power falls with temperature.
+func anyPlant(t *rapid.T) Plant {
+	p := Plant{
+		Heater{RatedV: 24, RatedW: rapid.Float64Range(5, 120).Draw(t, "rated"), SupplyV: rapid.Float64Range(10, 30).Draw(t, "supply"), DutyLimit: 1},
+		Block{
+			CapacityJPerK: rapid.Float64Range(2, 60).Draw(t, "capacity"),
+			LossWPerK:     rapid.Float64Range(0.03, 0.2).Draw(t, "loss"),
+			LossFanWPerK:  rapid.Float64Range(0.03, 0.4).Draw(t, "loss with fan"),
+			LagS:          rapid.Float64Range(0.1, 15).Draw(t, "lag"),
+			AmbientC:      rapid.Float64Range(5, 40).Draw(t, "ambient"),
+		},
+	}
+	if rapid.Bool().Draw(t, "ptc") {
+		mid := rapid.Float64Range(0.4, 1).Draw(t, "mid") * p.RatedW
+		end := rapid.Float64Range(0.3, 1).Draw(t, "end") * mid
+		p.Hot = NewTable(Point{25, p.RatedW}, Point{rapid.Float64Range(60, 250).Draw(t, "knee"), mid}, Point{300, end})
+	}
+	return p
+}
