@@ -1,0 +1,169 @@
+package report
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"io"
+	"math"
+	"reflect"
+	"strconv"
+	"unicode/utf16"
+	"unicode/utf8"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/patch"
+	"preflash/rules"
+)
+
+// schemaVersion changes when a field changes its meaning or goes away. New
+// fields do not change it.
+const schemaVersion = 1
+
+type resultJSON struct {
+	Schema   int           `json:"schema"`
+	Tool     toolJSON      `json:"tool"`
+	Printers []printerJSON `json:"printers"`
+	Summary  summaryJSON   `json:"summary"`
+}
+
+type toolJSON struct {
+	Name    string `json:"name"`
+	Version string `json:"version"`
+}
+
+type printerJSON struct {
+	Name     string        `json:"name"`
+	Sheet    string        `json:"sheet"`
+	Style    string        `json:"style"`
+	Files    []string      `json:"files"`
+	Error    *problemJSON  `json:"error"`
+	Findings []findingJSON `json:"findings"`
+}
+
+type problemJSON struct {
+	File    string `json:"file"`
+	Line    int    `json:"line"`
+	Column  int    `json:"column"`
+	Message string `json:"message"`
+}
+
+type findingJSON struct {
+	Rule    string         `json:"rule"`
+	Level   string         `json:"level"`
+	File    string         `json:"file"`
+	Line    int            `json:"line"`
+	Column  int            `json:"column"`
+	Message string         `json:"message"`
+	Change  *string        `json:"change"`
+	Waived  *string        `json:"waived"`
+	Values  map[string]any `json:"values"`
+}
+
+type summaryJSON struct {
+	Printers   int `json:"printers"`
+	Unreadable int `json:"unreadable"`
+	Errors     int `json:"errors"`
+	Warnings   int `json:"warnings"`
+	Notes      int `json:"notes"`
+}
+
+// JSON prints a result for programs.
+func JSON(w io.Writer, r *fleet.Result) error {
+	s := r.Summary()
+	out := resultJSON{
+		Schema:   schemaVersion,
+		Tool:     toolJSON{"preflash", r.Version},
+		Printers: make([]printerJSON, len(r.Printers)),
+		Summary:  summaryJSON{s.Printers, s.Unreadable, s.Errors, s.Warnings, s.Notes},
+	}
+	for i, p := range r.Printers {
+		row := printerJSON{Name: p.Name, Sheet: p.Sheet, Style: p.Style, Files: append([]string{}, p.Files...), Findings: make([]findingJSON, len(p.Findings))}
+		if p.Problem != nil {
+			row.Error = &problemJSON{p.Problem.File, p.Problem.Line, p.Problem.Column, p.Problem.Message}
+		}
+		for j, f := range p.Findings {
+			row.Findings[j] = findingJSON{
+				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
+				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Values: valuesOf(f.Values),
+			}
+		}
+		out.Printers[i] = row
+	}
+	return writeJSON(w, out)
+}
+
+func orNull(s string) *string {
+	if s == "" {
+		return nil
+	}
+	return &s
+}
+
+// valuesOf makes the figures of a finding fit for JSON.
+func valuesOf(v rules.Values) map[string]any {
+	out := make(map[string]any, len(v))
+	for name, value := range v {
+		out[name] = plainValue(value)
+	}
+	return out
+}
+
+// plainValue rounds numbers to six significant digits: more is noise, and may
+// differ between processors. What is no number in JSON (infinite, not a number)
+// becomes null.
+func plainValue(value any) any {
+	switch v := value.(type) {
+	case float64:
+		if math.IsNaN(v) || math.IsInf(v, 0) {
+			return nil
+		}
+		if v == 0 {
+			return 0.0 // also where it was a negative zero
+		}
+		rounded, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'g', 6, 64), 64)
+		return rounded
+	case nil, bool, int, string:
+		return v
+	}
+	switch v := reflect.ValueOf(value); v.Kind() {
+	case reflect.Pointer:
+		if v.IsNil() {
+			return nil
+		}
+		return plainValue(v.Elem().Interface())
+	case reflect.Slice, reflect.Array:
+		list := make([]any, v.Len())
+		for i := range list {
+			list[i] = plainValue(v.Index(i).Interface())
+		}
+		return list
+	}
+	return fmt.Sprint(value)
+}
+
+// writeJSON prints v with characters that hide or act escaped, which
+// encoding/json leaves as they are above U+007E. Outside of strings there
+// are none but line breaks.
+func writeJSON(w io.Writer, v any) error {
+	var plain bytes.Buffer
+	encoder := json.NewEncoder(&plain)
+	encoder.SetIndent("", "  ")
+	if err := encoder.Encode(v); err != nil {
+		return err
+	}
+	out := make([]byte, 0, plain.Len())
+	for _, r := range plain.String() {
+		switch {
+		case r == '\n' || !patch.Hidden(r):
+			out = utf8.AppendRune(out, r)
+		case r > 0xffff:
+			high, low := utf16.EncodeRune(r)
+			out = fmt.Appendf(out, `\u%04x\u%04x`, high, low)
+		default:
+			out = fmt.Appendf(out, `\u%04x`, r)
+		}
+	}
+	_, err := w.Write(out)
+	return err
+}

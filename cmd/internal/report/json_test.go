@@ -1,0 +1,89 @@
+package report
+
+import (
+	"encoding/json"
+	"io"
+	"math"
+	"reflect"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/rules"
+)
+
+func jsonText(t testing.TB, r *fleet.Result) string {
+	t.Helper()
+	return render(t, func(w io.Writer) error { return JSON(w, r) })
+}
+
+func TestJSONGolden(t *testing.T) {
+	golden(t, "workshop.json", jsonText(t, workshop()))
+}
+
+func TestJSONOfNothing(t *testing.T) {
+	got := strings.Join(strings.Fields(jsonText(t, &fleet.Result{})), "")
+	want := `{"schema":1,"tool":{"name":"preflash","version":""},"printers":[],"summary":{"printers":0,"unreadable":0,"errors":0,"warnings":0,"notes":0}}`
+	if got != want {
+		t.Errorf("got %s", got)
+	}
+	got = strings.Join(strings.Fields(jsonText(t, cleanFleet(1))), "")
+	for _, want := range []string{`"files":[],"error":null,"findings":[]`} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%s lacks %s", got, want)
+		}
+	}
+}
+
+// Decoding gives back what was put in, whatever it holds.
+func TestJSONKeepsText(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		r := anyResult().Draw(rt, "result")
+		got := jsonText(t, r)
+		if c, found := hidden(got); found {
+			rt.Errorf("holds %U: %q", c, got)
+		}
+		var back resultJSON
+		if err := json.Unmarshal([]byte(got), &back); err != nil {
+			rt.Fatal(err)
+		}
+		p, f := r.Printers[0], r.Printers[0].Findings[0]
+		for _, pair := range [][2]string{
+			{back.Printers[0].Name, p.Name}, {back.Printers[0].Files[0], p.Files[0]},
+			{back.Printers[0].Findings[0].Message, f.Message}, {back.Printers[0].Findings[0].File, f.Region.File},
+			{back.Printers[1].Error.Message, r.Printers[1].Problem.Message},
+		} {
+			// encoding/json replaces each byte that is not UTF-8.
+			if pair[0] != string([]rune(pair[1])) {
+				rt.Errorf("%q came back as %q", pair[1], pair[0])
+			}
+		}
+	})
+}
+
+func TestPlainValue(t *testing.T) {
+	number := 3.5
+	tests := []struct{ in, want any }{
+		{214.2187123, 214.219},
+		{-1.23456789e-8, -1.23457e-8},
+		{math.Copysign(0, -1), 0.0},
+		{math.NaN(), nil},
+		{math.Inf(-1), nil},
+		{nil, nil},
+		{12, 12},
+		{true, true},
+		{"x", "x"},
+		{&number, 3.5},
+		{(*float64)(nil), nil},
+		{[]float64{1, math.NaN()}, []any{1.0, nil}},
+		{[][2]float64{{25, 1e5}}, []any{[]any{25.0, 1e5}}},
+		{rules.Warning, "warning"},
+	}
+	for _, tt := range tests {
+		if got := plainValue(tt.in); !reflect.DeepEqual(got, tt.want) {
+			t.Errorf("plainValue(%v) = %v, want %v", tt.in, got, tt.want)
+		}
+	}
+}

@@ -1,0 +1,141 @@
+package report
+
+import (
+	"io"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"pgregory.net/rapid"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/rules"
+)
+
+func text(t testing.TB, r *fleet.Result, o TextOptions) string {
+	t.Helper()
+	return render(t, func(w io.Writer) error { return Text(w, r, o) })
+}
+
+func TestTextGolden(t *testing.T) {
+	golden(t, "workshop.txt", text(t, workshop(), TextOptions{}))
+	golden(t, "workshop-narrow.txt", text(t, workshop(), TextOptions{Width: 50}))
+}
+
+func TestTextFitsItsWidth(t *testing.T) {
+	for _, width := range []int{70, 80, 120} {
+		for line := range strings.Lines(text(t, workshop(), TextOptions{Width: width})) {
+			if n := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); n > width {
+				t.Errorf("%d columns, not %d: %s", n, width, line)
+			}
+		}
+	}
+}
+
+func TestTextColourAddsNothing(t *testing.T) {
+	coloured := text(t, workshop(), TextOptions{Color: true})
+	escape := regexp.MustCompile("\x1b\\[[0-9;]*m")
+	if !escape.MatchString(coloured) {
+		t.Error("there is no colour")
+	}
+	if got, want := escape.ReplaceAllString(coloured, ""), text(t, workshop(), TextOptions{}); got != want {
+		t.Errorf("without its colours it reads\n%s\nnot\n%s", got, want)
+	}
+}
+
+func TestTextOfManyCleanPrinters(t *testing.T) {
+	got := text(t, cleanFleet(1000), TextOptions{})
+	if lines(got) != 1002 { // one each, a blank one, the verdict
+		t.Errorf("%d lines", lines(got))
+	}
+	if !strings.HasSuffix(got, "\n\nVerdict: nothing to change on 1000 printers.\n") {
+		t.Errorf("ends with %q", got[len(got)-100:])
+	}
+}
+
+func TestVerdict(t *testing.T) {
+	finding := func(level rules.Level, change, waived string) fleet.Finding {
+		return fleet.Finding{Level: level, Change: change, Waived: waived}
+	}
+	printer := func(f ...fleet.Finding) fleet.Printer { return fleet.Printer{Findings: f} }
+	unread := fleet.Printer{Problem: &fleet.Problem{}}
+	tests := []struct {
+		name     string
+		printers []fleet.Printer
+		want     string
+	}{
+		{"no printer", nil, "no printer was checked."},
+		{"clean", []fleet.Printer{printer()}, "nothing to change on 1 printer."},
+		{"unread", []fleet.Printer{unread}, "no printer was checked. 1 printer could not be read, so nothing is known there: mend that first."},
+		{"unread and clean", []fleet.Printer{unread, printer()}, "nothing to change on 1 printer. 1 printer could not be read, so nothing is known there: mend that first."},
+		{"waived", []fleet.Printer{printer(finding(rules.Error, "x", "why"))}, "nothing to change on 1 printer. Waived, not counted: 1."},
+		{"note", []fleet.Printer{printer(finding(rules.Note, "", ""))}, "1 note on 1 of 1 printer. The notes ask for no change."},
+		{"changes", []fleet.Printer{printer(finding(rules.Error, "x", ""), finding(rules.Note, "", "")), printer()}, "1 error and 1 note on 1 of 2 printers. Do not heat before the errors are settled. Next: preflash diff prints the changes to review."},
+		{"hands", []fleet.Printer{printer(finding(rules.Warning, "", ""), finding(rules.Warning, "", ""))}, "2 warnings on 1 of 1 printer. No edit settles this; it needs a person: wiring, parts, measuring or the sheet."},
+		{
+			"both",
+			[]fleet.Printer{printer(finding(rules.Error, "", ""), finding(rules.Warning, "x", ""), finding(rules.Note, "", "")), printer(finding(rules.Error, "x", ""))},
+			"2 errors, 1 warning and 1 note on 2 of 2 printers. Do not heat before the errors are settled. Next: preflash diff prints the changes for 2 findings to review. For the rest (1) it takes a person: wiring, parts, measuring or the sheet.",
+		},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			if got := verdict(&fleet.Result{Printers: tt.printers}); got != tt.want {
+				t.Errorf("got  %q\nwant %q", got, tt.want)
+			}
+		})
+	}
+}
+
+func TestWrap(t *testing.T) {
+	tests := []struct {
+		text  string
+		width int
+		want  []string
+	}{
+		{"", 10, []string{""}},
+		{"one two three", 7, []string{"one two", "three"}},
+		{"at 200 °C it is 14.2 K, hotter", 11, []string{"at 200 °C", "it is", "14.2 K,", "hotter"}},
+		{"a averyveryverylongword b", 10, []string{"a", "averyveryverylongword", "b"}},
+		{"tab\there\nthere", 40, []string{"tab here there"}},
+		{"no unit: 5 K-factor", 10, []string{"no unit: 5", "K-factor"}},
+	}
+	for _, tt := range tests {
+		if got := wrap(tt.text, tt.width); !slices.Equal(got, tt.want) {
+			t.Errorf("wrap(%q, %d) = %q, want %q", tt.text, tt.width, got, tt.want)
+		}
+	}
+}
+
+// anyResult draws a result of arbitrary strings.
+func anyResult() *rapid.Generator[*fleet.Result] {
+	return rapid.Custom(func(t *rapid.T) *fleet.Result {
+		word := func() string {
+			return rapid.OneOf(
+				rapid.String(),
+				rapid.StringOf(rapid.SampledFrom([]rune("a `*_<>&|@#[]()!\\\n\r\t\x1b\x7f\u0085\u202e\u2028\U000e0041\ufeff-+~.:/'\""))),
+				rapid.Map(rapid.SliceOfN(rapid.Byte(), 0, 8), func(b []byte) string { return string(b) }),
+			).Draw(t, "text")
+		}
+		f := fleet.Finding{
+			Rule: "sensor-curve", Level: rules.Level(rapid.IntRange(0, 2).Draw(t, "level")), Message: word(), Change: word(), Waived: word(),
+			Region: fleet.Region{File: word(), Line: 3, Column: 5, CharColumn: 5, EndLine: 3, EndColumn: 6, EndCharColumn: 6, Text: word()},
+			Values: rules.Values{"name": word(), "x": rapid.Float64().Draw(t, "x")},
+		}
+		f.Fix = []fleet.Replacement{{Region: f.Region, New: word()}}
+		p := fleet.Printer{Name: word(), Sheet: word(), Style: "defines", Files: []string{word()}, Findings: []fleet.Finding{f}}
+		broken := fleet.Printer{Name: word(), Sheet: word(), Problem: &fleet.Problem{File: word(), Line: 1, Column: 1, Message: word()}}
+		return &fleet.Result{Printers: []fleet.Printer{p, broken}, Version: "v1"}
+	})
+}
+
+func TestTextHidesNothing(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		got := text(t, anyResult().Draw(rt, "result"), TextOptions{})
+		if r, found := hidden(got); found || !utf8.ValidString(got) {
+			rt.Errorf("holds %U, or is not UTF-8: %q", r, got)
+		}
+	})
+}

@@ -1,0 +1,100 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"preflash/cmd/internal/fleet"
+)
+
+// verdict sums a result up and says what to do next.
+func verdict(r *fleet.Result) string {
+	s := r.Summary()
+	var say []string
+	checked := s.Printers - s.Unreadable
+	found := levels(s)
+	switch {
+	case found != "":
+		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r), plural(s.Printers, "printer")))
+	case checked > 0:
+		say = append(say, fmt.Sprintf("nothing to change on %s.", plural(checked, "printer")))
+	default:
+		say = append(say, "no printer was checked.")
+	}
+	if s.Waived > 0 {
+		say = append(say, fmt.Sprintf("Waived, not counted: %d.", s.Waived))
+	}
+	if s.Unreadable > 0 {
+		say = append(say, fmt.Sprintf("%s could not be read, so nothing is known there: mend that first.", plural(s.Unreadable, "printer")))
+	}
+	if s.Errors > 0 {
+		say = append(say, "Do not heat before the errors are settled.")
+	}
+	if found != "" {
+		say = append(say, nextStep(r))
+	}
+	return strings.Join(say, " ")
+}
+
+// levels lists how many findings of each level count.
+func levels(s fleet.Summary) string {
+	var parts []string
+	for _, level := range []struct {
+		n    int
+		word string
+	}{{s.Errors, "error"}, {s.Warnings, "warning"}, {s.Notes, "note"}} {
+		if level.n > 0 {
+			parts = append(parts, plural(level.n, level.word))
+		}
+	}
+	if n := len(parts); n > 1 {
+		return strings.Join(parts[:n-1], ", ") + " and " + parts[n-1]
+	}
+	return strings.Join(parts, "")
+}
+
+// nextStep says what preflash diff can do, and what is left to a person. Notes
+// ask for nothing.
+func nextStep(r *fleet.Result) string {
+	changes, hands := 0, 0
+	for _, p := range r.Printers {
+		for _, f := range p.Findings {
+			switch {
+			case f.Waived != "":
+			case f.Change != "":
+				changes++
+			case f.Level > 0:
+				hands++
+			}
+		}
+	}
+	switch {
+	case changes == 0 && hands == 0:
+		return "The notes ask for no change."
+	case changes == 0:
+		return "No edit settles this; it needs a person: wiring, parts, measuring or the sheet."
+	case hands == 0:
+		return "Next: preflash diff prints the changes to review."
+	}
+	return fmt.Sprintf("Next: preflash diff prints the changes for %s to review. For the rest (%d) it takes a person: wiring, parts, measuring or the sheet.", plural(changes, "finding"), hands)
+}
+
+func withFindings(r *fleet.Result) int {
+	n := 0
+	for _, p := range r.Printers {
+		for _, f := range p.Findings {
+			if f.Waived == "" {
+				n++
+				break
+			}
+		}
+	}
+	return n
+}
+
+func plural(n int, word string) string {
+	if n == 1 {
+		return "1 " + word
+	}
+	return fmt.Sprintf("%d %ss", n, word)
+}

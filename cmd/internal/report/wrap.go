@@ -1,0 +1,57 @@
+package report
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// wrap breaks text between words into lines of at most so many characters. A
+// figure keeps its unit beside it; a word that is too long stands alone.
+func wrap(text string, width int) []string {
+	var lines []string
+	var line strings.Builder
+	used := 0
+	for _, word := range units(strings.Fields(text)) {
+		n := utf8.RuneCountInString(word)
+		if used > 0 && used+1+n > width {
+			lines = append(lines, line.String())
+			line.Reset()
+			used = 0
+		}
+		if used > 0 {
+			line.WriteByte(' ')
+			used++
+		}
+		line.WriteString(word)
+		used += n
+	}
+	return append(lines, line.String())
+}
+
+// units joins each figure with the unit that follows it.
+func units(words []string) []string {
+	var joined []string
+	for _, word := range words {
+		last := len(joined) - 1
+		if last >= 0 && endsInDigit(joined[last]) && isUnit(word) {
+			joined[last] += " " + word
+			continue
+		}
+		joined = append(joined, word)
+	}
+	return joined
+}
+
+func endsInDigit(word string) bool {
+	r, _ := utf8.DecodeLastRuneInString(word)
+	return unicode.IsDigit(r)
+}
+
+func isUnit(word string) bool {
+	switch strings.TrimRight(word, ",.;:)") {
+	case "°C", "K", "s", "min", "W", "V", "A", "Ω", "kΩ", "%", "mm", "mm/s", "mm³/s", "J/K", "W/K", "°C·s":
+		return true
+	}
+	return false
+}
