@@ -9,13 +9,14 @@ import (
 
 // The one way to write each unit.
 
-func celsius(t float64) string { return figure(t, 1) + " °C" }
-func kelvin(d float64) string  { return figure(d, 1) + " K" } // a difference
-func seconds(s float64) string { return figure(s, 1) + " s" }
-func watts(w float64) string   { return figure(w, 1) + " W" }
-func volts(v float64) string   { return figure(v, 1) + " V" }
-func amperes(a float64) string { return figure(a, 2) + " A" }
-func ohms(r float64) string    { return figure(r, 1) + " Ω" }
+func celsius(t float64) string     { return figure(t, 1) + " °C" }
+func kelvin(d float64) string      { return figure(d, 1) + " K" } // a difference
+func seconds(s float64) string     { return figure(s, 1) + " s" }
+func watts(w float64) string       { return figure(w, 1) + " W" }
+func volts(v float64) string       { return figure(v, 1) + " V" }
+func millimetres(d float64) string { return figure(d, 2) + " mm" }
+func amperes(a float64) string     { return figure(a, 2) + " A" }
+func ohms(r float64) string        { return figure(r, 1) + " Ω" }
 func percent(share float64) string {
 	return figure(share*100, 0) + " %"
 }

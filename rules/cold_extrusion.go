@@ -1,0 +1,52 @@
+package rules
+
+import "preflash/parser"
+
+// coldestExtrudeC is the lowest temperature at which filament is pushed:
+// common practice, no source.
+const coldestExtrudeC = 150
+
+var coldExtrusion = &Rule{
+	ID:      "cold-extrusion",
+	Level:   Error,
+	Summary: "Nothing keeps the extruder from pushing cold filament.",
+	Doc: `Pushing filament that is not molten grinds it, or strips the drive.
+Error: the guard is off, or its temperature is no higher than the room's.
+Warning: its temperature is below 150 °C (common practice, no source), or below
+the lower figure of new.print_c where that is lower still.
+Values: min_extrude_c, limit_c.
+Change: the guard on; the temperature up to the limit.`,
+	Check: func(in *Input, report func(Finding)) {
+		guard, least := &in.Printer.Limits.ColdGuard, &in.Printer.Limits.MinExtrude
+		limit := min(coldestExtrudeC, in.Sheet.New.PrintC.Value[0])
+		values := Values{"min_extrude_c": nil, "limit_c": limit}
+		switch {
+		case guard.State == parser.Unknown:
+			report(cannotTell(Warning, guard))
+			return
+		case guard.Key != "" && (guard.State == parser.Off || !guard.Value):
+			report(Sayf(Error, placed(guard.At, in.Sheet.New.PrintC.At),
+				"the %s is off: cold filament can be pushed, which grinds it or strips the drive; switch it on", guard.Key).
+				With(values).Change(guard.To(true)))
+			return
+		}
+		switch least.State {
+		case parser.Unknown:
+			report(cannotTell(Warning, least))
+			return
+		case parser.Off:
+			least = &parser.Setting[float64]{Key: least.Key, Place: least.Place} // guards at 0 °C
+		}
+		if least.Key == "" || least.Value >= limit {
+			return
+		}
+		values["min_extrude_c"] = least.Value
+		level, effect := Warning, "filament that is not molten can be pushed, which grinds it or strips the drive"
+		if least.Value <= in.Sheet.Printer.AmbientC.Value {
+			level, effect = Error, "that is no warmer than the room, so the guard never stops anything"
+		}
+		report(Sayf(level, placed(least.At, in.Sheet.New.PrintC.At), "the %s is %s: %s; raise it to %s",
+			least.Key, celsius(least.Value), effect, celsius(limit)).
+			With(values).Change(least.To(limit)))
+	},
+}

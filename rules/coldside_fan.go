@@ -1,0 +1,48 @@
+package rules
+
+import "preflash/parser"
+
+// hottestFanOnC is the highest temperature at which the heat-break fan may
+// start: common practice, no source.
+const hottestFanOnC = 60
+
+var coldsideFan = &Rule{
+	ID:      "coldside-fan",
+	Level:   Error,
+	Summary: "The heat-break fan does not follow this hotend.",
+	Doc: `Without a fan the heat break softens filament where it should be solid.
+Warning: the configuration drives no heat-break fan and the sheet does not say
+always_on. Error: it drives one, which cannot follow this hotend. Warning: the
+fan starts above 60 °C (common practice, no source).
+Values: on_above_c, limit_c (of the threshold alone).
+Change: the threshold, down to new.fan.on_above_c.`,
+	Check: func(in *Input, report func(Finding)) {
+		c, fan := &in.Printer.ColdSide, &in.Sheet.New.Fan
+		switch {
+		case fan.AlwaysOn.Value:
+		case c.Fan.State == parser.Unknown:
+			report(cannotTell(Warning, &c.Fan))
+		case c.Fan.State != parser.Off && c.Fan.Key != "":
+			thresholdHigh(&c.OnAboveC, fan.OnAboveC.Value, placed(c.Fan.At, fan.OnAboveC.At), report)
+		case len(c.Elsewhere) > 0:
+			e := c.Elsewhere[0]
+			report(Sayf(Error, placed(e.At, fan.AlwaysOn.At), "a heat-break fan output exists, but it does not follow this hotend: the fan stays off while the hotend is hot; make it follow the hotend, or wire the fan to the supply and say always_on in the sheet"))
+		default:
+			report(Sayf(Warning, placed(c.Fan.At, fan.AlwaysOn.At), "the configuration drives no heat-break fan: unless the fan is wired to the supply, the heat break clogs; give it an output, or say always_on in the sheet"))
+		}
+	},
+}
+
+func thresholdHigh(s *parser.Setting[float64], wantedC float64, otherwise parser.Span, report func(Finding)) {
+	switch {
+	case s.State == parser.Unknown:
+		report(cannotTell(Warning, s))
+	case s.Key == "" || !s.Known() || s.Value <= hottestFanOnC:
+	default:
+		wantedC = min(wantedC, hottestFanOnC)
+		report(Sayf(Warning, placed(s.At, otherwise), "the heat-break fan starts at %s, above %s: the heat break is warm by then; lower it to %s",
+			celsius(s.Value), celsius(hottestFanOnC), celsius(wantedC)).
+			With(Values{"on_above_c": s.Value, "limit_c": float64(hottestFanOnC)}).
+			Change(s.To(wantedC)))
+	}
+}

@@ -1,0 +1,59 @@
+package rules
+
+import "preflash/parser"
+
+// halfCount is half a step of a duty that is kept in 255 counts: a limit that
+// was rounded to the next count is no fault.
+const halfCount = 0.5 / 255
+
+var heaterDuty = &Rule{
+	ID:      "heater-duty",
+	Level:   Error,
+	Summary: "The configuration drives the heater harder than its duty limit.",
+	Doc: `limit = new.heater.duty_limit, the highest duty that its maker or owner allows
+Error: an option that limits the heater's power stands above it, by more than
+half a count in 255; or no option limits the power at all.
+Values: configured, limit (shares of full power).
+Change: the limit, in every option that holds one.`,
+	Check: func(in *Input, report func(Finding)) {
+		limit := &in.Sheet.New.Heater.DutyLimit
+		if limit.Value >= 1 {
+			return // every output keeps that
+		}
+		options := in.Printer.Hotend.Loop.PowerLimits
+		highest := Values{"configured": 1.0, "limit": limit.Value}
+		if len(options) == 0 {
+			report(Sayf(Error, limit.At, "the heater may run at %s of full power at most, but this configuration has no option that limits it; fit another heater, or give the output a firmware that can",
+				percent(limit.Value)).With(highest))
+			return
+		}
+		var worst *parser.Setting[float64]
+		var changes []parser.Change
+		value := func(s *parser.Setting[float64]) float64 {
+			if s.State == parser.Off {
+				return 1
+			}
+			return s.Value
+		}
+		for i := range options {
+			s := &options[i]
+			if s.State == parser.Unknown {
+				report(cannotTell(Warning, s))
+				continue
+			}
+			if value(s) <= limit.Value+halfCount {
+				continue
+			}
+			changes = append(changes, s.To(limit.Value))
+			if worst == nil || value(s) > value(worst) {
+				worst = s
+			}
+		}
+		if worst == nil {
+			return
+		}
+		highest["configured"] = value(worst)
+		report(Sayf(Error, placed(worst.At, limit.At), "the configuration drives the heater at up to %s of full power, but %s is the most that it may get; lower the limit",
+			percent(value(worst)), percent(limit.Value)).With(highest).Change(changes...))
+	},
+}

@@ -1,0 +1,70 @@
+package rules
+
+import (
+	"math"
+
+	"preflash/parser"
+	"preflash/parser/sheet"
+)
+
+// modelTolerance is how far off the told power may be: common practice, no
+// source.
+const modelTolerance = 0.15
+
+var heaterModel = &Rule{
+	ID:      "heater-model",
+	Level:   Error,
+	Summary: "Model-based control was told a heater power that is not the new heater's.",
+	Doc: `actual_w = rated_w · (supply_v / rated_v)²; for a PTC heater the power of its
+table at the reference temperature of the model, or in the middle of print_c
+where the model has none
+Error: told and actual power differ by more than 15 % of the actual one (common
+practice, no source). Warning where a PTC heater comes without hot_w.
+Values: configured_w, actual_w. Change: the told power. The rest of the model is
+measured, not computed: see pid-stale.`,
+	Check: func(in *Input, report func(Finding)) {
+		l := &in.Printer.Hotend.Loop
+		told := &l.ModelPowerW
+		switch {
+		case l.Control.State == parser.Unknown && told.Key != "":
+			report(cannotTell(Warning, &l.Control))
+			return
+		case l.Control.Value != parser.ControlModel || told.Key == "":
+			return
+		case told.State == parser.Unknown:
+			report(cannotTell(Warning, told))
+			return
+		case l.ModelRefC.State == parser.Unknown:
+			report(cannotTell(Warning, &l.ModelRefC))
+			return
+		}
+		h := &in.Sheet.New.Heater
+		at, where := referenceC(in), ""
+		if h.Kind.Value == sheet.PTC {
+			if !h.HotW.Given {
+				report(Sayf(Warning, placed(told.At, h.HotW.At), "cannot tell whether the model's heater power of %s is right: the power of a PTC heater falls with temperature; measure it hot and give hot_w in the sheet",
+					watts(told.Value)))
+				return
+			}
+			where = " at " + celsius(at)
+		}
+		actual := heaterOf(h, in.Sheet.Printer.SupplyV.Value).Power(at)
+		if math.Abs(told.Value-actual) <= modelTolerance*actual+rounding {
+			return
+		}
+		rounded := math.Round(actual*10) / 10
+		report(Sayf(Error, placed(told.At, h.RatedW.At), "the model was told a heater of %s, but the new one gives %s%s: the model misjudges every step; tell it %s and measure the rest of the model again",
+			watts(told.Value), watts(actual), where, watts(rounded)).
+			With(Values{"configured_w": told.Value, "actual_w": actual}).
+			Change(told.To(rounded)))
+	},
+}
+
+// referenceC is where the power of a model belongs to.
+func referenceC(in *Input) float64 {
+	if ref := &in.Printer.Hotend.Loop.ModelRefC; ref.Key != "" && ref.Known() {
+		return ref.Value
+	}
+	span := in.Sheet.New.PrintC.Value
+	return (span[0] + span[1]) / 2
+}

@@ -1,0 +1,33 @@
+package rules
+
+// The band of supply over rating in which a heater gives about its rated
+// power: common practice, no source.
+const (
+	overpowerRatio  = 1.15
+	underpowerRatio = 0.7
+)
+
+const heaterRatioDoc = `P = V²/R, so the power is rated_w · (supply_v / rated_v)².
+Values: rated_w, actual_w, ratio. No change: it is wiring.
+`
+
+var heaterOverpower = &Rule{
+	ID:       "heater-overpower",
+	Level:    Error,
+	Unwaived: true,
+	Summary:  "The supply's voltage is too high for the heater.",
+	Doc:      heaterRatioDoc + `Error: ratio above 1.15 (common practice, no source). Cannot be waived.`,
+	Check: func(in *Input, report func(Finding)) {
+		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
+		if ratio := voltageRatio(h, supply); ratio > overpowerRatio+rounding {
+			report(Sayf(Error, h.RatedV.At,
+				"a heater of %s at %s gives %s on the %s supply, %s times its rating, and can overheat whatever the firmware does; fit a heater for %s, or correct the sheet",
+				watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio), volts(supply), figure(ratio, 2), volts(supply)).
+				With(heaterFigures(h.RatedW.Value, ratio)))
+		}
+	},
+}
+
+func heaterFigures(ratedW, ratio float64) Values {
+	return Values{"rated_w": ratedW, "actual_w": ratedW * ratio, "ratio": ratio}
+}

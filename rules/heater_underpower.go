@@ -1,0 +1,17 @@
+package rules
+
+var heaterUnderpower = &Rule{
+	ID:      "heater-underpower",
+	Level:   Warning,
+	Summary: "The supply's voltage is too low for the heater to give its rated power.",
+	Doc:     heaterRatioDoc + `Warning: ratio below 0.7 (common practice, no source).`,
+	Check: func(in *Input, report func(Finding)) {
+		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
+		if ratio := voltageRatio(h, supply); ratio < underpowerRatio-rounding {
+			report(Sayf(Warning, h.RatedV.At,
+				"a heater of %s at %s gives only %s on the %s supply: it heats slowly and may not hold the temperature; fit a heater for %s, or correct the sheet",
+				watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio), volts(supply), volts(supply)).
+				With(heaterFigures(h.RatedW.Value, ratio)))
+		}
+	},
+}

@@ -1,0 +1,50 @@
+package rules
+
+import (
+	"math"
+
+	"preflash/parser"
+)
+
+var presetOver = &Rule{
+	ID:      "preset-over",
+	Level:   Error,
+	Summary: "A preheat preset lies above the highest temperature that can be asked for.",
+	Doc: `target limit = max temp − target margin
+Error: a preset above the target limit: it heats to less than it says, or not
+at all.
+Values: preset_c, target_limit_c.
+Change: down to the target limit. There is none where temp-reach raises the max
+temp of this run far enough.`,
+	Check: func(in *Input, report func(Finding)) {
+		presets := in.Printer.Limits.Presets
+		if len(presets) == 0 {
+			return
+		}
+		c, ok := ceilingOf(in, report)
+		if !ok {
+			return
+		}
+		later := c.settled(&in.Sheet.New)
+		for i := range presets {
+			s := &presets[i]
+			switch {
+			case s.State == parser.Unknown:
+				report(cannotTell(Warning, s))
+			case !s.Known() || s.Value <= c.targetC()+rounding:
+			default:
+				f := Sayf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "%s asks for %s, but the firmware takes targets up to %s",
+					s.Key, celsius(s.Value), celsius(c.targetC())).
+					With(Values{"preset_c": s.Value, "target_limit_c": c.targetC()})
+				if s.Value <= later.targetC()+rounding {
+					f.Message += "; it fits once the max temp is raised to " + celsius(later.maxC)
+				} else {
+					limit := math.Floor(later.targetC() + rounding)
+					f.Message += "; lower it to " + celsius(limit)
+					f = f.Change(s.To(limit))
+				}
+				report(f)
+			}
+		}
+	},
+}

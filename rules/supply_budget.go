@@ -1,0 +1,39 @@
+package rules
+
+// How much of its rating a supply gives day by day: common practice, no
+// source.
+const supplyShare = 0.8
+
+var supplyBudget = &Rule{
+	ID:      "supply-budget",
+	Level:   Error,
+	Summary: "The heater and all else ask for more than the power supply gives.",
+	Doc: `load_w = other_load_w + rated power · (supply_v / rated_v)², with the largest
+power in rated_w and hot_w; share = load_w / supply_w
+Warning: share above 0.8; error: above 1 (common practice, no source). Silent
+where supply_w is not given.
+Values: load_w, supply_w, share. No change: it is wiring.`,
+	Check: func(in *Input, report func(Finding)) {
+		p := &in.Sheet.Printer
+		if !p.SupplyW.Given {
+			return
+		}
+		heater := peakW(&in.Sheet.New.Heater, p.SupplyV.Value)
+		load := heater + p.OtherLoadW.Value
+		share := load / p.SupplyW.Value
+		if share <= supplyShare+rounding {
+			return
+		}
+		parts := watts(heater) + " for the heater and " + watts(p.OtherLoadW.Value) + " for all else"
+		if !p.OtherLoadW.Given {
+			parts = "the heater alone; the sheet does not give other_load_w"
+		}
+		level, effect := Warning, "a supply is not loaded above "+percent(supplyShare)+" for long"
+		if share > 1+rounding {
+			level, effect = Error, "the supply shuts down or overheats"
+		}
+		report(Sayf(level, p.SupplyW.At, "at full load the %s supply gives %s, %s of its rating (%s): %s; fit a larger supply or a weaker load",
+			watts(p.SupplyW.Value), watts(load), percent(share), parts, effect).
+			With(Values{"load_w": load, "supply_w": p.SupplyW.Value, "share": share}))
+	},
+}

@@ -1,0 +1,39 @@
+package rules
+
+import "preflash/parser"
+
+var tempCeiling = &Rule{
+	ID:      "temp-ceiling",
+	Level:   Error,
+	Summary: "The firmware lets the hotend get hotter than its weakest part is rated for.",
+	Doc: `R = lowest of new.rated_c, new.sensor.rated_c and, with a PTFE liner, 240 °C
+target limit = max temp − target margin; trip = max temp
+Error: target limit above R, or trip above R + 15 °C. Both the 240 °C and the
+15 °C are common practice, no source.
+Values: target_limit_c, trip_c, rated_c, limited_by.
+Change: the highest whole max temp that satisfies both.`,
+	Check: func(in *Input, report func(Finding)) {
+		s := &in.Printer.Limits.MaxTemp
+		weakest := weakestRating(&in.Sheet.New)
+		if s.Key != "" && s.State == parser.Off {
+			report(Sayf(Error, placed(s.At, weakest.At),
+				"the firmware has no max temp, so nothing stops a hotend that overheats; the %s is rated for %s", weakest.By, celsius(weakest.C)).
+				With(Values{"target_limit_c": nil, "trip_c": nil, "rated_c": weakest.C, "limited_by": weakest.By}).
+				Change(s.To(weakest.highestMaxTemp(0))))
+			return
+		}
+		c, ok := ceilingOf(in, report)
+		if !ok {
+			return
+		}
+		highest := weakest.highestMaxTemp(c.marginK)
+		if c.targetC() <= weakest.C+rounding && c.maxC <= weakest.C+tripSlackC+rounding {
+			return
+		}
+		report(Sayf(Error, placed(s.At, weakest.At),
+			"users can ask for %s and the firmware shuts down at %s, but the %s is rated for %s; lower the max temp to %s",
+			celsius(c.targetC()), celsius(c.maxC), weakest.By, celsius(weakest.C), celsius(highest)).
+			With(Values{"target_limit_c": c.targetC(), "trip_c": c.maxC, "rated_c": weakest.C, "limited_by": weakest.By}).
+			Change(s.To(highest)))
+	},
+}

@@ -1,0 +1,41 @@
+package rules
+
+var tempReach = &Rule{
+	ID:      "temp-reach",
+	Level:   Warning,
+	Summary: "The firmware does not let the hotend reach the top of its printing range.",
+	Doc: `top = upper figure of new.print_c; target limit = max temp − target margin
+Warning: target limit below top. Where the firmware keeps no margin, overshoot
+alone shuts it down, and max temp must lie at least 10 °C above top (common
+practice, no source).
+Values: target_limit_c, top_c, needed_max_c.
+Change: the lowest whole max temp that does it, as far as temp-ceiling allows;
+where a rating forbids it there is none, and print_c must come down.`,
+	Check: func(in *Input, report func(Finding)) {
+		c, ok := ceilingOf(in, report)
+		if !ok {
+			return
+		}
+		print := &in.Sheet.New.PrintC
+		top := print.Value[1]
+		needed := c.neededMaxTemp(top)
+		if c.maxC >= top+c.roomK()-rounding {
+			return
+		}
+		values := Values{"target_limit_c": c.targetC(), "top_c": top, "needed_max_c": needed}
+		short := "the firmware takes targets up to " + celsius(c.targetC())
+		if c.marginK <= 0 {
+			short = "the firmware shuts down at " + celsius(c.maxC) + " and needs " + kelvin(overshootRoomK) + " of room for overshoot"
+		}
+		weakest := weakestRating(&in.Sheet.New)
+		if highest := weakest.highestMaxTemp(c.marginK); needed > highest {
+			report(Sayf(Warning, print.At,
+				"the sheet asks for printing at up to %s, but %s, and the %s, rated for %s, allows no higher max temp than %s; lower the top of print_c to %s",
+				celsius(top), short, weakest.By, celsius(weakest.C), celsius(highest), celsius(highest-c.roomK())).With(values))
+			return
+		}
+		s := &in.Printer.Limits.MaxTemp
+		report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; raise the max temp to %s",
+			celsius(top), short, celsius(needed)).With(values).Change(s.To(needed)))
+	},
+}
