@@ -2,7 +2,6 @@ package patch
 
 import (
 	"bytes"
-	"crypto/sha256"
 	"fmt"
 	"os"
 	"os/exec"
@@ -80,13 +79,13 @@ func (o tool) apply(changed []FileChange, diff []byte) (map[string][]byte, error
 	return texts, nil
 }
 
-const resultsHead = `# SHA-256 of what each program made of the old text of the case and its .diff.
+const resultsHead = `# What each program made of the old text of the case and its .diff.
 # Written by: PREFLASH_LIVE=1 go test ./patch -run TestOutside -update
 # git 2.39.5 apply, GNU patch 2.7.6 -p1
 `
 
 func resultLine(c textCase, git, gnu []byte) string {
-	return fmt.Sprintf("%s git %x patch %x\n", c.name, sha256.Sum256(git), sha256.Sum256(gnu))
+	return fmt.Sprintf("%s\n\tgit   %+q\n\tpatch %+q\n", c.name, git, gnu)
 }
 
 func TestOutsideResults(t *testing.T) {
