@@ -4,6 +4,27 @@ package rules
 // is one file and one line here.
 func All() []*Rule {
 	return []*Rule{
+		// Sensor
+		sensorKind,
+		sensorPlaceholder,
+		sensorUnknown,
+		sensorCurve,
+		sensorResolution,
+		sensorFault,
+		// Temperature limits
+		tempCeiling,
+		tempReach,
+		presetOver,
+		coldExtrusion,
+		minTempHigh,
+		// Heater
+		heaterOverpower,
+		heaterUnderpower,
+		heaterCurrent,
+		supplyBudget,
+		heaterDuty,
+		heaterModel,
+		controlCoarse,
 		// Runaway protection
 		runawayOff,
 		runawayOffBed,
@@ -13,6 +34,12 @@ func All() []*Rule {
 		savedHidden,
 		savedDamaged,
 		advanceStale,
+		// Cold side, geometry, flow
+		coldsideFan,
+		fanVoltage,
+		fanWires,
+		tipShift,
+		nozzleSize,
 		// Configuration
 		settingShadowed,
 		configBroken,

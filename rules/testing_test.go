@@ -2,6 +2,7 @@ package rules
 
 import (
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 	"time"
@@ -299,7 +300,7 @@ func wantChanges(t *testing.T, f Finding, want ...parser.Change) {
 		return
 	}
 	for i := range want {
-		if f.Changes[i] != want[i] {
+		if !reflect.DeepEqual(f.Changes[i], want[i]) {
 			t.Errorf("change %d is %v, want %v", i, f.Changes[i], want[i])
 		}
 	}

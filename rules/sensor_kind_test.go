@@ -1,0 +1,78 @@
+package rules
+
+import (
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestSensorKind(t *testing.T) {
+	silent(t, sensorKind, healthyInput())
+
+	kinds := []parser.SensorKind{parser.NTC, parser.Platinum, parser.PlatinumAmplifier, parser.Thermocouple}
+	curve := map[parser.SensorKind]string{parser.NTC: "ntc-100k-3950", parser.Platinum: "pt1000", parser.PlatinumAmplifier: "pt100"}
+	for _, defined := range kinds {
+		for _, wired := range kinds {
+			in := healthyInput()
+			in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: defined, Name: "x"}
+			in.Sheet.New.Sensor.Kind.Value = wired
+			in.Sheet.New.Sensor.Curve = given("new.sensor.curve", curve[wired])
+			if curve[wired] == "" {
+				in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
+			}
+			if defined == wired {
+				silent(t, sensorKind, in)
+				continue
+			}
+			f := one(t, sensorKind, in)
+			if f.Level != Error || f.Changes != nil {
+				t.Errorf("%s read as %s: %s, changes %v", wired, defined, f.Level, f.Changes)
+			}
+			wantSaid(t, f, kindName(defined), kindName(wired))
+			silent(t, sensorCurve, in)
+		}
+	}
+}
+
+// A definition without a kind has that of its curve.
+func TestSensorKindOfCurve(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Sensor.Value.Kind = parser.KindUnknown
+	silent(t, sensorKind, in)
+	in.Printer.Hotend.Sensor.Value.Curve = "pt1000"
+	wantSaid(t, one(t, sensorKind, in), "a bare platinum sensor", "a bead thermistor")
+}
+
+func TestSensorKindLeavesToOthers(t *testing.T) {
+	for _, form := range []parser.SensorForm{parser.FormUnknown, parser.FormPlaceholder} {
+		in := healthyInput()
+		in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: form, Kind: parser.Platinum}
+		silent(t, sensorKind, in)
+	}
+}
+
+func TestSensorKindNoSensor(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormNone}
+	wantSaid(t, one(t, sensorKind, in), "has no sensor", "a bead thermistor")
+	in.Printer.Hotend.Sensor = off[parser.SensorDef](parser.HotendSensor)
+	wantSaid(t, one(t, sensorKind, in), "has no sensor")
+}
+
+func TestSensorKindOfSheetItself(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.New.Sensor.Curve.Value = "pt1000"
+	f := one(t, sensorKind, in)
+	wantSaid(t, f, "the sheet says that the sensor is a bead thermistor, but pt1000 is the curve of a bare platinum sensor")
+	if f.At.Text() != "new.sensor.curve" {
+		t.Errorf("points at %q", f.At.Text())
+	}
+}
+
+func TestSensorKindCannotTell(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Sensor = unknown[parser.SensorDef](parser.HotendSensor)
+	if f := one(t, sensorKind, in); f.Level != Error {
+		t.Errorf("level %s, want error: it cannot be waived", f.Level)
+	}
+}

@@ -1,0 +1,56 @@
+package rules
+
+import (
+	"preflash/parser"
+	"preflash/rules/sensor"
+)
+
+var sensorPlaceholder = &Rule{
+	ID:       "sensor-placeholder",
+	Level:    Error,
+	Unwaived: true,
+	Summary:  "A heater is controlled by a dummy sensor that always reads the same.",
+	Doc: `A dummy is for trying a board on the desk. With a heater on the output the
+firmware cannot see how hot it is, and nothing stops it. Hotend and bed are
+looked at. Change for the hotend: the definition of the sheet's sensor, as
+sensor-curve would choose it. Cannot be waived.
+Source: common practice, no source.`,
+	Check: func(in *Input, report func(Finding)) {
+		p := in.Printer
+		dummy(in, "hotend", &p.Hotend.Sensor, report)
+		if p.Bed.Heated.State != parser.Off {
+			dummy(in, "bed", &p.Bed.Sensor, report)
+		}
+	},
+}
+
+func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report func(Finding)) {
+	switch {
+	case s.State == parser.Unknown:
+		report(cannotTell(Error, s))
+	case s.State == parser.Off || s.Value.Form != parser.FormPlaceholder:
+	default:
+		f := Sayf(Error, placed(s.At, sensorAt(in)), "the sensor of the %s is %s that always reads %s: the firmware cannot see how hot it is, and nothing stops it",
+			heater, definition(&s.Value), celsius(s.Value.FixedC))
+		if s == &in.Printer.Hotend.Sensor {
+			f = f.Change(insteadOfDummy(in)...)
+		}
+		report(f)
+	}
+}
+
+// insteadOfDummy is the change that gives the hotend the sheet's sensor; none
+// where the sheet has no curve or the style no definition of it.
+func insteadOfDummy(in *Input) []parser.Change {
+	want := &in.Sheet.New.Sensor
+	curve, err := sensor.OfSheet(want)
+	if err != nil || sheetCurveKind(want) != want.Kind.Value {
+		return nil
+	}
+	r := newReading(in, &sensor.Circuit{Curve: curve, PullupOhm: boardPullup(in)})
+	d, ok := r.bestDefinition(in)
+	if !ok {
+		return nil
+	}
+	return []parser.Change{in.Printer.Hotend.Sensor.To(d)}
+}

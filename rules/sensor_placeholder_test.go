@@ -1,0 +1,46 @@
+package rules
+
+import (
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestSensorPlaceholder(t *testing.T) {
+	dummy := parser.SensorDef{Form: parser.FormPlaceholder, Name: "998", FixedC: 25}
+	right, _ := stubStyle{}.Defines("ntc-100k-3950")
+
+	silent(t, sensorPlaceholder, healthyInput())
+
+	in := healthyInput()
+	in.Printer.Hotend.Sensor.Value = dummy
+	f := one(t, sensorPlaceholder, in)
+	wantSaid(t, f, "sensor of the hotend", "998 (a dummy)", "always reads 25 °C")
+	wantChanges(t, f, in.Printer.Hotend.Sensor.To(right))
+
+	// A hotend without a curve leaves nothing to propose.
+	in.Sheet.New.Sensor.Kind.Value = parser.Thermocouple
+	wantChanges(t, one(t, sensorPlaceholder, in))
+
+	in = healthyInput()
+	in.Printer.Bed.Sensor.Value = dummy
+	f = one(t, sensorPlaceholder, in)
+	wantSaid(t, f, "sensor of the bed")
+	wantChanges(t, f)
+	if f.At.Text() != "bed sensor" {
+		t.Errorf("points at %q", f.At.Text())
+	}
+
+	in.Printer.Bed.Heated = off[bool](parser.BedHeated)
+	silent(t, sensorPlaceholder, in)
+}
+
+func TestSensorPlaceholderCannotTell(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Sensor = unknown[parser.SensorDef](parser.HotendSensor)
+	in.Printer.Bed.Sensor = unknown[parser.SensorDef](parser.BedSensor)
+	got := run(t, sensorPlaceholder, in)
+	if len(got) != 2 || got[0].Level != Error || got[1].Level != Error {
+		t.Errorf("findings %v, want two errors: it cannot be waived", messages(got))
+	}
+}

@@ -1,0 +1,164 @@
+package rules
+
+import (
+	"fmt"
+
+	"preflash/parser"
+	"preflash/parser/sheet"
+	"preflash/rules/sensor"
+)
+
+// What the sensor rules share: the definition that the firmware believes and
+// the sensor that the sheet names, as circuits that can be computed with.
+
+// hotendCircuits returns what the firmware believes and what is really wired.
+// ok is false where one of them is no curve, or where they differ in kind:
+// then sensor-kind, sensor-placeholder or sensor-unknown speaks.
+func hotendCircuits(in *Input) (believed, real *sensor.Circuit, ok bool) {
+	s := &in.Printer.Hotend.Sensor
+	want := &in.Sheet.New.Sensor
+	if !s.Known() || kindOf(&s.Value) != want.Kind.Value {
+		return nil, nil, false
+	}
+	believed, err := believedCircuit(in)
+	if err != nil {
+		return nil, nil, false
+	}
+	curve, err := sensor.OfSheet(want)
+	if err != nil || sheetCurveKind(want) != want.Kind.Value {
+		return nil, nil, false
+	}
+	return believed, &sensor.Circuit{Curve: curve, PullupOhm: boardPullup(in), SeriesOhm: believed.SeriesOhm}, true
+}
+
+// believedCircuit is the definition in force, with the pull-up that the
+// configuration sets on its own where its style does that.
+func believedCircuit(in *Input) (*sensor.Circuit, error) {
+	c, err := sensor.OfDef(&in.Printer.Hotend.Sensor.Value)
+	if err != nil {
+		return nil, err
+	}
+	if own := &in.Printer.Hotend.PullupOhm; ownPullup(in) && own.Known() && own.Value > 0 {
+		c.PullupOhm = own.Value
+	}
+	return c, nil
+}
+
+// ownPullup reports whether the pull-up is a setting of its own, and not part
+// of the sensor's definition.
+func ownPullup(in *Input) bool { return in.Printer.Hotend.PullupOhm.Key != "" }
+
+// boardPullup is the pull-up that the board really has. The sheet says; where
+// it does not, a configuration that was written with a pull-up of its own knows
+// its board better than the usual figure does.
+func boardPullup(in *Input) float64 {
+	told, own := &in.Sheet.Printer.PullupOhm, &in.Printer.Hotend.PullupOhm
+	if !told.Given && ownPullup(in) && own.State == parser.Set && own.Value > 0 {
+		return own.Value
+	}
+	return told.Value
+}
+
+// kindOf is the kind of sensor that a definition is for.
+func kindOf(d *parser.SensorDef) parser.SensorKind {
+	if d.Kind == parser.KindUnknown {
+		switch d.Form {
+		case parser.FormCurve:
+			k, _ := sensor.Find(d.Curve)
+			return k.Kind
+		case parser.FormBeta, parser.FormPoints:
+			return parser.NTC
+		}
+	}
+	return d.Kind
+}
+
+// sheetCurveKind is the kind that the sheet's curve belongs to.
+func sheetCurveKind(s *sheet.Sensor) parser.SensorKind {
+	if k, ok := sensor.Find(s.Curve.Value); ok && s.Curve.Given {
+		return k.Kind
+	}
+	return s.Kind.Value
+}
+
+// sheetCurveAt is the key that gives the sheet's curve.
+func sheetCurveAt(s *sheet.Sensor) parser.Span {
+	switch {
+	case s.Curve.Given:
+		return s.Curve.At
+	case s.Points.Given:
+		return s.Points.At
+	case s.Beta.Given:
+		return s.Beta.At
+	}
+	return s.Kind.At
+}
+
+// sensorAt is where the hotend's sensor is defined, or the sheet's sensor where
+// the configuration does not define one.
+func sensorAt(in *Input) parser.Span {
+	return placed(in.Printer.Hotend.Sensor.At, in.Sheet.New.Sensor.Kind.At)
+}
+
+// definition names a definition as its owner wrote it, and what it stands for.
+func definition(d *parser.SensorDef) string {
+	var means string
+	switch d.Form {
+	case parser.FormNone:
+		means = "no sensor"
+	case parser.FormCurve:
+		means = d.Curve
+	case parser.FormBeta:
+		means = "a plain Beta of " + figure(d.BetaK, 1) + " K"
+		if d.CubicC != 0 {
+			means = "a Beta of " + figure(d.BetaK, 1) + " K with a cubic term"
+		}
+	case parser.FormPoints:
+		means = "a curve through points"
+	case parser.FormAmplifier:
+		means = kindName(d.Kind)
+	case parser.FormPlaceholder:
+		means = "a dummy"
+	}
+	if d.Note != "" {
+		if means != "" {
+			means += "; "
+		}
+		means += d.Note
+	}
+	switch {
+	case means == "" || means == d.Name:
+		return d.Name
+	case d.Name == "":
+		return means
+	}
+	return fmt.Sprintf("%s (%s)", d.Name, means)
+}
+
+// sheetSensor names the sensor of the sheet.
+func sheetSensor(s *sheet.Sensor) string {
+	switch {
+	case s.Curve.Given:
+		return s.Curve.Value
+	case s.Points.Given:
+		return "the one of the sheet's points"
+	case s.Beta.Given:
+		return "a Beta of " + figure(s.Beta.Value.BK, 1) + " K"
+	}
+	return kindName(s.Kind.Value)
+}
+
+// kindName says a kind in words.
+func kindName(k parser.SensorKind) string {
+	switch k {
+	case parser.NTC:
+		return "a bead thermistor"
+	case parser.Platinum:
+		return "a bare platinum sensor"
+	case parser.PlatinumAmplifier:
+		return "a platinum sensor behind an amplifier"
+	case parser.Thermocouple:
+		return "a thermocouple"
+	}
+	return "a sensor of unknown kind"
+}

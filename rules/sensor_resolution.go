@@ -1,0 +1,46 @@
+package rules
+
+import (
+	"math"
+
+	"preflash/rules/sensor"
+)
+
+// Limits of sensor-resolution, K: common practice, no source.
+const (
+	coarseAveragedK = 1
+	coarseRawK      = 4
+)
+
+var sensorResolution = &Rule{
+	ID:      "sensor-resolution",
+	Level:   Warning,
+	Summary: "One count of the converter is so many degrees that control gets coarse.",
+	Doc: `c_per_count = dT/dcount of the sheet's sensor on the board's pull-up, read by a
+converter of adc_bits, at the top of print_c (at_c). effective_c is what is left
+after the firmware averages n readings: c_per_count / √n, since the noise of n
+independent readings falls with the square root of n.
+Warning: effective_c above 1 K, or c_per_count above 4 K (common practice, no
+source).`,
+	Check: func(in *Input, report func(Finding)) {
+		want := &in.Sheet.New.Sensor
+		curve, err := sensor.OfSheet(want)
+		if err != nil {
+			return // a chip, or sensor-unknown speaks
+		}
+		at := in.Sheet.New.PrintC.Value[1]
+		board := sensor.Circuit{Curve: curve, PullupOhm: boardPullup(in)}
+		if believed, err := believedCircuit(in); err == nil {
+			board.SeriesOhm = believed.SeriesOhm
+		}
+		bits, averaged := in.Sheet.Printer.ADCBits.Value, max(in.Printer.Hotend.Oversample, 1)
+		raw := board.CPerCount(at, bits)
+		effective := raw / math.Sqrt(float64(averaged))
+		if raw <= coarseRawK && effective <= coarseAveragedK {
+			return
+		}
+		report(Sayf(Warning, sheetCurveAt(want), "at %s one count of the %d-bit converter is %s, %s after the firmware averages %d readings: control will be coarse; a smaller pull-up, more bits or an amplifier makes it finer",
+			celsius(at), bits, kelvin(raw), kelvin(effective), averaged).
+			With(Values{"at_c": at, "c_per_count": raw, "effective_c": effective}))
+	},
+}

@@ -1,0 +1,58 @@
+package rules
+
+import (
+	"math"
+	"testing"
+
+	"preflash/parser"
+)
+
+// Figures by hand for platinum: dR/dT = R0·(A + 2·B·t) of IEC 60751, and the
+// divider moves 4700/(R + 4700)² per ohm.
+func TestSensorResolution(t *testing.T) {
+	silent(t, sensorResolution, healthyInput())
+
+	perCount := func(r0 float64, bits int) float64 {
+		const at = 260.0
+		r := r0 * (1 + 3.9083e-3*at - 5.775e-7*at*at)
+		slope := r0 * (3.9083e-3 - 2*5.775e-7*at)
+		return 1 / (slope * 4700 / ((r + 4700) * (r + 4700)) * math.Exp2(float64(bits)))
+	}
+	for _, c := range []struct {
+		curve    string
+		r0       float64
+		bits     int
+		averaged int
+		speaks   bool
+	}{
+		{"pt1000", 1000, 12, 16, false},
+		{"pt1000", 1000, 10, 16, false},
+		{"pt1000", 1000, 10, 1, true}, // 2.6 K a count, and nothing is averaged
+		{"pt100", 100, 12, 16, false}, // 3.4 K a count, 0.9 K averaged
+		{"pt100", 100, 12, 8, true},   // 1.2 K averaged
+		{"pt100", 100, 10, 400, true}, // 14 K a count, however often it is averaged
+		{"pt100", 100, 12, 0, true},   // a style that does not say averages nothing
+	} {
+		in := healthyInput()
+		in.Sheet.New.Sensor.Kind.Value = parser.Platinum
+		in.Sheet.New.Sensor.Curve.Value = c.curve
+		in.Sheet.Printer.ADCBits.Value = c.bits
+		in.Printer.Hotend.Oversample = c.averaged
+		if !c.speaks {
+			silent(t, sensorResolution, in)
+			continue
+		}
+		f := one(t, sensorResolution, in)
+		raw := perCount(c.r0, c.bits)
+		wantValues(t, f, Values{"at_c": 260.0, "c_per_count": raw, "effective_c": raw / math.Sqrt(float64(max(c.averaged, 1)))})
+		if f.At.Text() != "new.sensor.curve" {
+			t.Errorf("points at %q", f.At.Text())
+		}
+	}
+}
+
+func TestSensorResolutionOfChip(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.New.Sensor.Kind.Value = parser.Thermocouple
+	silent(t, sensorResolution, in)
+}
