@@ -1,0 +1,28 @@
+package rules
+
+import (
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestNozzleSize(t *testing.T) {
+	in := healthyInput()
+	silent(t, nozzleSize, in)
+	in.Sheet.New.Nozzle.DiameterMM.Value = 0.6
+	f := one(t, nozzleSize, in)
+	if f.Level != Warning || f.At.Text() != string(parser.NozzleDiameter) {
+		t.Errorf("%s at %s", f.Level, f.At.Text())
+	}
+	wantValues(t, f, Values{"configured_mm": 0.4, "diameter_mm": 0.6})
+	wantChanges(t, f, parser.Change{Key: parser.NozzleDiameter, Value: 0.6})
+	wantSaid(t, f, "is 0.4 mm in the configuration, and the new nozzle has 0.6 mm")
+
+	in.Printer.Flow.NozzleMM = unknown[float64](parser.NozzleDiameter)
+	wantSaid(t, one(t, nozzleSize, in), "cannot tell the nozzle diameter")
+	in.Printer.Flow.NozzleMM = parser.Setting[float64]{}
+	silent(t, nozzleSize, in)
+	in = healthyInput()
+	in.Sheet.New.Nozzle.DiameterMM = absent("new.nozzle.diameter_mm", 0.0)
+	silent(t, nozzleSize, in)
+}

@@ -1,0 +1,48 @@
+package rules
+
+import (
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestPresetOver(t *testing.T) {
+	in := healthyInput()
+	silent(t, presetOver, in)
+
+	in.Printer.Limits.Presets[1].Value = 270 // the limit is 275 − 15
+	f := one(t, presetOver, in)
+	if f.Level != Error || f.At.Text() != string(parser.Preset(2)) {
+		t.Errorf("%s at %s", f.Level, f.At.Text())
+	}
+	wantValues(t, f, Values{"preset_c": 270.0, "target_limit_c": 260.0})
+	wantChanges(t, f, parser.Change{Key: parser.Preset(2), Value: 260.0})
+	wantSaid(t, f, "preset 2 asks for 270 °C", "takes targets up to 260 °C; lower it to 260 °C")
+
+	// temp-reach raises the max temp to 285 in the same run: 270 then fits.
+	in.Sheet.New.PrintC.Value[1] = 270
+	f = one(t, presetOver, in)
+	wantChanges(t, f)
+	wantSaid(t, f, "it fits once the max temp is raised to 285 °C")
+
+	// temp-ceiling lowers it to 255: presets go straight to where that leads.
+	in.Sheet.New.Liner.Value = "ptfe"
+	wantChanges(t, one(t, presetOver, in), parser.Change{Key: parser.Preset(2), Value: 240.0})
+}
+
+func TestPresetOverOtherStates(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Limits.Presets = []parser.Setting[float64]{
+		off[float64](parser.Preset(1)), unknown[float64](parser.Preset(2)), byDefault(parser.Preset(3), 300.0),
+	}
+	got := run(t, presetOver, in)
+	if len(got) != 2 || got[0].Level != Warning || got[1].Level != Error {
+		t.Fatalf("got %v", messages(got))
+	}
+	wantSaid(t, got[0], "cannot tell the preset 2")
+	wantSaid(t, got[1], "preset 3 asks for 300 °C")
+
+	in.Printer.Limits.Presets = nil
+	in.Printer.Limits.MaxTemp = unknown[float64](parser.MaxTemp)
+	silent(t, presetOver, in)
+}

@@ -1,0 +1,65 @@
+package rules
+
+import (
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestTempReach(t *testing.T) {
+	tests := []struct {
+		name           string
+		margin         bool
+		maxTemp        float64
+		rated, top     float64
+		target, needed float64
+		change         bool
+		says           string
+	}{
+		{"with a margin", true, 275, 300, 270, 260, 285, true, "takes targets up to 260 °C; raise the max temp to 285 °C"},
+		{"just as far as the rating goes", true, 275, 270, 270, 260, 285, true, "raise the max temp to 285 °C"},
+		{"the rating forbids it", true, 275, 265, 270, 260, 285, false, "the hotend, rated for 265 °C, allows no higher max temp than 280 °C; lower the top of print_c to 265 °C"},
+		{"no margin", false, 265, 300, 260, 265, 270, true, "shuts down at 265 °C and needs 10 K of room for overshoot; raise the max temp to 270 °C"},
+		{"no margin, the rating forbids it", false, 265, 265, 260, 265, 270, false, "lower the top of print_c to 255 °C"},
+		{"a fraction is rounded up", true, 275, 300, 260.5, 260, 276, true, "raise the max temp to 276 °C"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			in := healthyInput()
+			if !tt.margin {
+				noMargin(in.Printer)
+			}
+			in.Printer.Limits.MaxTemp.Value = tt.maxTemp
+			in.Sheet.New.RatedC.Value = tt.rated
+			in.Sheet.New.PrintC.Value[1] = tt.top
+			f := one(t, tempReach, in)
+			if f.Level != Warning {
+				t.Errorf("level %s", f.Level)
+			}
+			wantValues(t, f, Values{"target_limit_c": tt.target, "top_c": tt.top, "needed_max_c": tt.needed})
+			wantSaid(t, f, tt.says)
+			if !tt.change {
+				wantChanges(t, f)
+				if f.At.Text() != "new.print_c" {
+					t.Errorf("points at %s, want the key that must change", f.At.Text())
+				}
+				return
+			}
+			wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: tt.needed})
+			in.Printer.Limits.MaxTemp.Value = tt.needed
+			silent(t, tempReach, in)
+			silent(t, tempCeiling, in) // never raised past a rating
+		})
+	}
+}
+
+func TestTempReachSilent(t *testing.T) {
+	in := healthyInput() // 275 − 15 = 260, the top of print_c
+	silent(t, tempReach, in)
+	noMargin(in.Printer)
+	silent(t, tempReach, in)
+	in.Printer.Limits.MaxTemp.Value = 270 // 260 and the room of 10
+	silent(t, tempReach, in)
+	in.Printer.Limits.MaxTemp = unknown[float64](parser.MaxTemp)
+	wantSaid(t, one(t, tempReach, in), "cannot tell the max temp")
+}
