@@ -21,10 +21,16 @@ type Row struct {
 // gives at most 1001 rows.
 func Compare(real, believed *Circuit, lowC, highC, stepC float64) []Row {
 	lowC, highC = boundC(lowC), boundC(highC)
+	if !(stepC > 0) {
+		stepC = math.Inf(1) // one row
+	}
 	n := int(bound(math.Floor((highC-lowC)/stepC+1e-9), 0, 1000, 0))
 	rows := make([]Row, 0, n+1)
 	for i := range n + 1 {
-		t := lowC + float64(i)*stepC
+		t := lowC
+		if i > 0 {
+			t += float64(i) * stepC
+		}
 		actual := believed.Actual(real, t)
 		rows = append(rows, Row{t, actual, actual - t})
 	}
