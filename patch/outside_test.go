@@ -192,7 +192,7 @@ func genNewText(old []byte) *rapid.Generator[[]byte] {
 
 func genName() *rapid.Generator[string] {
 	return rapid.Custom(func(t *rapid.T) string {
-		part := rapid.StringOfN(rapid.SampledFrom([]rune("ab .-_\"\\'\t\aäß°\u202e\x1b\x7f#")), 1, 8, -1)
+		part := rapid.StringOfN(rapid.SampledFrom([]rune("ab .-_\n\"\\'\t\aäß°\u202e\x1b\x7f#")), 1, 8, -1)
 		name := part.Draw(t, "name")
 		if rapid.Bool().Draw(t, "folder") {
 			name = part.Draw(t, "folder name") + "/" + name

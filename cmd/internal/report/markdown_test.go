@@ -1,0 +1,127 @@
+package report
+
+import (
+	"bytes"
+	"io"
+	"regexp"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"pgregory.net/rapid"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/patch"
+	"preflash/rules"
+)
+
+func markdownOf(t testing.TB, r *fleet.Result, diff []byte) string {
+	t.Helper()
+	return render(t, func(w io.Writer) error { return Markdown(w, r, diff) })
+}
+
+func TestMarkdownGolden(t *testing.T) {
+	var diff bytes.Buffer
+	changed := []patch.FileChange{{
+		Name: "printers/heron-03/Configuration.h",
+		Old:  []byte("// fits ```all```\x1b[2J\r\n#define SENSOR 5\r\n</details>\r\n"),
+		New:  []byte("// fits ```all```\x1b[2J\r\n#define SENSOR 11\r\n</details>\r\n"),
+	}}
+	if err := patch.Unified(&diff, changed, patch.Options{}); err != nil {
+		t.Fatal(err)
+	}
+	golden(t, "workshop.md", markdownOf(t, workshop(), diff.Bytes()))
+}
+
+func TestMarkdownEscapes(t *testing.T) {
+	tests := []struct{ in, want string }{
+		{"214.2 °C, 14.2 K hotter", "214.2 °C, 14.2 K hotter"},
+		{"*a* _b_ `c` ~~d~~", "\\*a\\* \\_b\\_ \\`c\\` \\~\\~d\\~\\~"},
+		{"[x](y) ![z](y)", `\[x\]\(y\) \!\[z\]\(y\)`},
+		{"<b>&amp;</b>", "&lt;b&gt;&amp;amp;&lt;/b&gt;"},
+		{"@bench #12 :100: x", `@<!-- -->bench \#<!-- -->12 :<!-- -->100: x`},
+		{"http://a.invalid www.a.invalid", `http:<!-- -->//a.invalid www.<!-- -->a.invalid`},
+		{"a|b\n# c\x1b", `a\|b\\u000a\# c\\u001b`},
+	}
+	for _, tt := range tests {
+		if got := markdown(tt.in); got != tt.want {
+			t.Errorf("markdown(%q)\ngot  %s\nwant %s", tt.in, got, tt.want)
+		}
+	}
+}
+
+func TestMarkdownStaysShort(t *testing.T) {
+	r := &fleet.Result{}
+	for range 40 {
+		f := fleet.Finding{Rule: "sensor-curve", Level: rules.Error, Message: "too hot"}
+		r.Printers = append(r.Printers, fleet.Printer{Name: "heron-01", Findings: []fleet.Finding{f, f, f}})
+	}
+	got := markdownOf(t, r, bytes.Repeat([]byte("+x\n"), 20000))
+	if n := strings.Count(got, "- **error**"); n != maxShown {
+		t.Errorf("%d findings are listed", n)
+	}
+	for _, want := range []string{"Not listed here: 70 findings.", "The diff is too long for a comment (20000 lines)."} {
+		if !strings.Contains(got, want) {
+			t.Errorf("lacks %q", want)
+		}
+	}
+}
+
+func TestMarkdownWorstFirst(t *testing.T) {
+	printer := func(name string, levels ...rules.Level) fleet.Printer {
+		p := fleet.Printer{Name: name}
+		for _, l := range levels {
+			p.Findings = append(p.Findings, fleet.Finding{Level: l})
+		}
+		return p
+	}
+	r := &fleet.Result{Printers: []fleet.Printer{
+		printer("clean"), printer("note", rules.Note), printer("warnings", rules.Warning, rules.Warning),
+		printer("error", rules.Error), printer("errors", rules.Error, rules.Error), {Name: "unread", Problem: &fleet.Problem{}},
+	}}
+	var names []string
+	for _, m := range regexp.MustCompile(`(?m)^### (.*)`).FindAllStringSubmatch(markdownOf(t, r, nil), -1) {
+		names = append(names, m[1])
+	}
+	if got := strings.Join(names, " "); got != "unread errors error warnings note" {
+		t.Errorf("order: %s", got)
+	}
+}
+
+func TestCode(t *testing.T) {
+	tests := []struct{ in, want string }{
+		{"a/b.cfg:3", "`a/b.cfg:3`"},
+		{"a`b", "`` a`b ``"},
+		{"``", "``` `` ```"},
+		{" a ", "`  a  `"},
+		{"a\n\x1b", "`a\\u000a\\u001b`"},
+		{"", "`  `"},
+	}
+	for _, tt := range tests {
+		if got := code(tt.in); got != tt.want {
+			t.Errorf("code(%q) = %q, want %q", tt.in, got, tt.want)
+		}
+	}
+}
+
+func TestMarkdownHidesNothing(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		got := markdownOf(t, anyResult().Draw(rt, "result"), nil)
+		if r, found := hidden(got); found || !utf8.ValidString(got) {
+			rt.Errorf("holds %U, or is not UTF-8: %q", r, got)
+		}
+	})
+}
+
+// No punctuation from a configuration is left live.
+func TestMarkdownLeavesNothingLive(t *testing.T) {
+	live := regexp.MustCompile("(^|[^\\\\])[`*_\\[\\]|~$#!]|[@:.]/?[a-z]|<|&[^agl]")
+	rapid.Check(t, func(rt *rapid.T) {
+		text := rapid.StringOf(rapid.SampledFrom([]rune("aw \\`*_[]()<>&|~$@#!:/\n"))).Draw(rt, "text")
+		got := strings.ReplaceAll(markdown(text), "<!-- -->", "\x00")
+		// A backslash that is itself escaped escapes nothing.
+		if got = strings.ReplaceAll(got, `\\`, ""); live.MatchString(got) {
+			rt.Errorf("%q is still live in %q", text, got)
+		}
+	})
+}
