@@ -197,7 +197,8 @@ func (r *reading) repairs(in *Input, believed *sensor.Circuit) []parser.Change {
 
 // bestDefinition is the definition of the sheet's sensor that the style should
 // have: its own of that curve, else a custom one. False where neither reads
-// the sensor right.
+// the sensor right. One that would hide a broken sensor, where the definition
+// in force does not, is passed over.
 func (r *reading) bestDefinition(in *Input) (parser.SensorDef, bool) {
 	var candidates []parser.SensorDef
 	if c := &in.Sheet.New.Sensor.Curve; c.Given {
@@ -208,6 +209,9 @@ func (r *reading) bestDefinition(in *Input) (parser.SensorDef, bool) {
 	if d, ok := r.custom(in); ok {
 		candidates = append(candidates, d)
 	}
+	limits := limitsOf(in)
+	inForce, err := believedCircuit(in)
+	mayBeBlind := err == nil && limits.blind(inForce)
 	for _, d := range candidates {
 		if ownPullup(in) {
 			// The sensor's definition leaves the board's resistors alone.
@@ -217,7 +221,7 @@ func (r *reading) bestDefinition(in *Input) (parser.SensorDef, bool) {
 		if err != nil {
 			continue
 		}
-		if m := r.judge(c); !m.wrong() {
+		if m := r.judge(c); !m.wrong() && (mayBeBlind || !limits.blind(c)) {
 			return d, true
 		}
 	}

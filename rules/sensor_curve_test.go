@@ -15,7 +15,7 @@ func curveDef(name, curve string) parser.SensorDef {
 }
 
 func betaDef(betaK float64) parser.SensorDef {
-	return parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, Name: "R", R25Ohm: 100e3, BetaK: betaK, PullupOhm: 4700,
+	return parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, Name: "R", R25Ohm: 100_000, BetaK: betaK, PullupOhm: 4700,
 		Note: "a retired name"}
 }
 
@@ -108,7 +108,7 @@ func TestSensorCurveBand(t *testing.T) {
 	f := one(t, sensorCurve, in)
 	k, _ := sensor.Find("ntc-100k-3950")
 	slope := math.Log(k.Curve.Ohms(259)/k.Curve.Ohms(261)) / 2
-	want := 0.01 * math.Sqrt(1+math.Pow(math.Log(100e3/k.Curve.Ohms(260)), 2)) / slope
+	want := 0.01 * math.Sqrt(1+math.Pow(math.Log(100_000/k.Curve.Ohms(260)), 2)) / slope
 	if got := f.Values["band_c"].(float64); math.Abs(got-want) > 0.01 {
 		t.Errorf("band %.3f K, want %.3f", got, want)
 	}
@@ -243,12 +243,46 @@ func TestSensorCurveProposalsHold(t *testing.T) {
 	}
 	in := healthyInput()
 	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
-	in.Sheet.New.Sensor.Beta = given("new.sensor.beta", sheet.Beta{R25Ohm: 100e3, BK: 3990})
+	in.Sheet.New.Sensor.Beta = given("new.sensor.beta", sheet.Beta{R25Ohm: 100_000, BK: 3990})
 	f := one(t, sensorCurve, in)
 	d := f.Changes[0].Value.(parser.SensorDef)
-	if d.R25Ohm != 100e3 || d.BetaK != 3990 || d.CubicC != 0 {
+	if d.R25Ohm != 100_000 || d.BetaK != 3990 || d.CubicC != 0 {
 		t.Errorf("a plain Beta of 3990 K became %+v", d)
 	}
+}
+
+// A definition whose table ends inside the limits would hide a broken sensor: a
+// finding of sensor-fault that was not there before. The custom one is taken.
+func TestSensorCurveMakesNoBlindSensor(t *testing.T) {
+	in := healthyInput()
+	in.Style = shortTable{}
+	readAs(in, curveDef("5", "ntc-100k-4267"))
+	silent(t, sensorFault, in)
+	f := one(t, sensorCurve, in)
+	if len(f.Changes) != 1 {
+		t.Fatalf("changes %v, want one", f.Changes)
+	}
+	readAs(in, f.Changes[0].Value.(parser.SensorDef))
+	silent(t, sensorFault, in)
+	silent(t, sensorCurve, in)
+
+	// Where the fault goes unseen already, it is no reason against the table.
+	in = healthyInput()
+	in.Style = shortTable{}
+	in.Printer.Limits.MinTemp = off[float64](parser.MinTemp)
+	readAs(in, curveDef("5", "ntc-100k-4267"))
+	if d := one(t, sensorCurve, in).Changes[0].Value.(parser.SensorDef); d.Name != "11" {
+		t.Errorf("proposes %+v", d)
+	}
+}
+
+// shortTable is the stub whose table for a 3950 bead ends at 20 °C.
+type shortTable struct{ stubStyle }
+
+func (shortTable) Defines(curve string) (parser.SensorDef, bool) {
+	d, ok := stubStyle{}.Defines(curve)
+	d.LowC, d.HighC = 20, 300
+	return d, ok
 }
 
 // Platinum has no custom form: where the style has no definition there is no

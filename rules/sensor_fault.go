@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"preflash/parser"
+	"preflash/rules/sensor"
 )
 
 var sensorFault = &Rule{
@@ -26,57 +27,88 @@ Source: common practice, no source.`,
 		if err != nil {
 			return
 		}
-		l := &in.Printer.Limits
-		for _, s := range [...]*parser.Setting[float64]{&l.MinTemp, &l.MaxTemp} {
-			if s.State == parser.Unknown {
-				report(cannotTell(Warning, s))
-				return
-			}
+		l := limitsOf(in)
+		if s := l.cannotTell; s != nil {
+			report(cannotTell(Warning, s))
+			return
 		}
-		bits := in.Sheet.Printer.ADCBits.Value
-		minC, tripC := math.Inf(-1), math.Inf(1)
-		values := Values{"open_c": c.Open(bits), "short_c": c.Short(bits), "min_c": nil, "trip_c": nil}
-		if l.MinTemp.State != parser.Off {
-			minC, values["min_c"] = l.MinTemp.Value, l.MinTemp.Value
-		}
-		if l.MaxTemp.State != parser.Off {
-			tripC, values["trip_c"] = l.MaxTemp.Value, l.MaxTemp.Value
-		}
+		open, short := c.Open(l.bits), c.Short(l.bits)
 		var unseen []string
-		at := l.MinTemp.At
+		at := in.Printer.Limits.MinTemp.At
 		for _, fault := range [...]struct {
 			name  string
 			reads float64
-		}{{"open", c.Open(bits)}, {"shorted", c.Short(bits)}} {
-			if fault.reads < minC || fault.reads > tripC {
+		}{{"open", open}, {"shorted", short}} {
+			if !l.pass(fault.reads) {
 				continue
 			}
 			unseen = append(unseen, fault.name+" it reads "+celsius(fault.reads))
 			if fault.reads > 100 {
-				at = l.MaxTemp.At // the fault lies on the hot side
+				at = in.Printer.Limits.MaxTemp.At // the fault lies on the hot side
 			}
 		}
 		if unseen == nil {
 			return
 		}
-		f := Sayf(Error, placed(at, sensorAt(in)), "with the sensor %s, and the firmware trips only %s: the fault goes unseen and the heater stays on",
-			strings.Join(unseen, ", "), outside(minC, tripC))
-		if l.MinWhileHeating && !math.IsInf(minC, -1) {
+		f := Sayf(Error, placed(at, sensorAt(in)), "with the sensor %s, and the firmware trips %s: the fault goes unseen and the heater stays on",
+			strings.Join(unseen, ", "), l)
+		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
 			f.Message += "; the minimum is looked at only while heating"
 		}
-		report(f.With(values))
+		report(f.With(Values{"open_c": open, "short_c": short, "min_c": limitValue(l.minC), "trip_c": limitValue(l.tripC)}))
 	},
 }
 
-// outside says where the firmware trips.
-func outside(minC, tripC float64) string {
-	switch low, high := math.IsInf(minC, -1), math.IsInf(tripC, 1); {
-	case low && high:
-		return "never"
-	case low:
-		return "above " + celsius(tripC)
-	case high:
-		return "below " + celsius(minC)
+// faultLimits are the temperatures between which the firmware takes a reading
+// for a good one; infinite where it does not look.
+type faultLimits struct {
+	minC, tripC float64
+	bits        int                      // of the converter
+	cannotTell  *parser.Setting[float64] // the limit that cannot be told
+}
+
+func limitsOf(in *Input) faultLimits {
+	p := &in.Printer.Limits
+	l := faultLimits{minC: math.Inf(-1), tripC: math.Inf(1), bits: in.Sheet.Printer.ADCBits.Value}
+	for _, limit := range [...]struct {
+		setting *parser.Setting[float64]
+		value   *float64
+	}{{&p.MinTemp, &l.minC}, {&p.MaxTemp, &l.tripC}} {
+		switch {
+		case limit.setting.State == parser.Unknown:
+			l.cannotTell = limit.setting
+		case limit.setting.Known():
+			*limit.value = limit.setting.Value
+		}
 	}
-	return "below " + celsius(minC) + " or above " + celsius(tripC)
+	return l
+}
+
+// pass reports whether the firmware takes a reading for a good one.
+func (l faultLimits) pass(tempC float64) bool { return tempC >= l.minC && tempC <= l.tripC }
+
+// blind reports whether a fault of the sensor goes unseen by a definition.
+func (l faultLimits) blind(c *sensor.Circuit) bool {
+	return l.cannotTell == nil && (l.pass(c.Open(l.bits)) || l.pass(c.Short(l.bits)))
+}
+
+// String says where the firmware trips.
+func (l faultLimits) String() string {
+	switch low, high := math.IsInf(l.minC, -1), math.IsInf(l.tripC, 1); {
+	case low && high:
+		return "at no temperature"
+	case low:
+		return "only above " + celsius(l.tripC)
+	case high:
+		return "only below " + celsius(l.minC)
+	}
+	return "only below " + celsius(l.minC) + " or above " + celsius(l.tripC)
+}
+
+// limitValue is a limit as a finding shows it: nil where there is none.
+func limitValue(x float64) any {
+	if math.IsInf(x, 0) {
+		return nil
+	}
+	return x
 }
