@@ -53,24 +53,24 @@ func (f figure) take(v *value) (float64, string) {
 }
 
 func (s *scope) float(name string, f figure) Key[float64] {
-	return get(s, name, f.required, f.def, f.String(), f.take)
+	return get(s, name, f.required, f.def, f.String, f.take)
 }
 
 func (s *scope) whole(name string, def, low, high int) Key[int] {
-	what := fmt.Sprintf("a whole number from %d to %d", low, high)
+	what := func() string { return fmt.Sprintf("a whole number from %d to %d", low, high) }
 	return get(s, name, false, def, what, func(v *value) (int, string) {
 		switch {
 		case v.kind != wholeValue:
-			return 0, "must be " + what + ", not " + v.kind.String()
+			return 0, "must be " + what() + ", not " + v.kind.String()
 		case v.whole < int64(low) || v.whole > int64(high):
-			return 0, "impossible; it must be " + what
+			return 0, "impossible; it must be " + what()
 		}
 		return int(v.whole), ""
 	})
 }
 
 func (s *scope) truth(name string) Key[bool] {
-	return get(s, name, false, false, "true or false", func(v *value) (bool, string) {
+	return get(s, name, false, false, words("true or false"), func(v *value) (bool, string) {
 		if v.kind != boolValue {
 			return false, "must be true or false, not " + v.kind.String()
 		}
@@ -79,7 +79,7 @@ func (s *scope) truth(name string) Key[bool] {
 }
 
 func (s *scope) text(name string, required bool, what string) Key[string] {
-	return get(s, name, required, "", what, takeText)
+	return get(s, name, required, "", words(what), takeText)
 }
 
 func takeText(v *value) (string, string) {
@@ -90,7 +90,7 @@ func takeText(v *value) (string, string) {
 }
 
 func (s *scope) day(name string, required bool, what string) Key[time.Time] {
-	return get(s, name, required, time.Time{}, what, func(v *value) (time.Time, string) {
+	return get(s, name, required, time.Time{}, words(what), func(v *value) (time.Time, string) {
 		if v.kind != dateValue {
 			return time.Time{}, "must be a date without quotes, such as 2027-03-31"
 		}
@@ -99,39 +99,44 @@ func (s *scope) day(name string, required bool, what string) Key[time.Time] {
 }
 
 // choice reads one of a few words.
-func choice[T ~string](s *scope, name string, required bool, def T, words ...T) Key[T] {
-	known := make([]string, len(words))
-	for i, w := range words {
-		known[i] = string(w)
+func choice[T ~string](s *scope, name string, required bool, def T, options ...T) Key[T] {
+	known := func() []string {
+		list := make([]string, len(options))
+		for i, o := range options {
+			list[i] = string(o)
+		}
+		return list
 	}
-	what := `"` + strings.Join(known, `" or "`) + `"`
+	what := func() string { return `"` + strings.Join(known(), `" or "`) + `"` }
 	return get(s, name, required, def, what, func(v *value) (T, string) {
 		text, problem := takeText(v)
 		if problem != "" {
 			return "", problem
 		}
-		for _, w := range words {
-			if text == string(w) {
-				return w, ""
+		for _, o := range options {
+			if text == string(o) {
+				return o, ""
 			}
 		}
-		if near := nearest(text, known); near != "" {
+		if near := nearest(text, known()); near != "" {
 			return "", fmt.Sprintf("not known; did you mean %q?", near)
 		}
-		return "", "not known; it must be " + what
+		return "", "not known; it must be " + what()
 	})
 }
 
 // pairs reads a list of [first, second], such as a curve; the first figures
 // must rise.
 func (s *scope) pairs(name string, first, second figure, least int) Key[[][2]float64] {
-	what := fmt.Sprintf("a list of at least %d pairs [%s, %s]", least, first.unit, second.unit)
+	what := func() string {
+		return fmt.Sprintf("a list of at least %d pairs [%s, %s]", least, first.unit, second.unit)
+	}
 	return get(s, name, false, nil, what, func(v *value) ([][2]float64, string) {
 		if v.kind != listValue {
-			return nil, "must be " + what + ", not " + v.kind.String()
+			return nil, "must be " + what() + ", not " + v.kind.String()
 		}
 		if len(v.list) < least {
-			return nil, "must be " + what
+			return nil, "must be " + what()
 		}
 		list := make([][2]float64, len(v.list))
 		for i, e := range v.list {
@@ -169,7 +174,7 @@ func (s *scope) paths(name string, required bool, dir string) []Key[string] {
 		path string
 		at   parser.Span
 	}
-	k := get(s, name, required, nil, "a list of paths relative to the sheet", func(v *value) ([]item, string) {
+	k := get(s, name, required, nil, words("a list of paths relative to the sheet"), func(v *value) ([]item, string) {
 		if v.kind != listValue {
 			return nil, "must be a list of paths, written [\"…\"]"
 		}

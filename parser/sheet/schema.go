@@ -22,10 +22,10 @@ func Read(t *parser.Tree, name string) (*Sheet, error) {
 	if wrong != nil {
 		return nil, wrong.err()
 	}
-	w := &walk{own: f, asked: make(map[string][]string)}
-	top := &scope{walk: w, tables: []*table{root}, at: root.at}
+	w := &walk{own: f}
+	top := w.scope("", root.at, false, root)
 	s := &Sheet{File: f}
-	get(top, "format", true, 1, "format = 1", func(v *value) (int, string) {
+	get(top, "format", true, 1, words("format = 1"), func(v *value) (int, string) {
 		if v.kind != wholeValue || v.whole != 1 {
 			return 0, "must be 1, the only format that there is"
 		}
@@ -77,7 +77,7 @@ func readHotend(t *parser.Tree, s *scope, dir string, supplyV float64) Hotend {
 	h := Hotend{Use: use(t, s, dir)}
 	h.Name = s.text("name", false, "the hotend's name")
 	h.RatedC = s.float("rated_c", temperature().needed())
-	h.PrintC = get(s, "print_c", true, [2]float64{}, "the lowest and the highest printing temperature, [190, 270]",
+	h.PrintC = get(s, "print_c", true, [2]float64{}, words("the lowest and the highest printing temperature, [190, 270]"),
 		func(v *value) ([2]float64, string) {
 			pair, problem := takePair(v, temperature(), temperature())
 			if problem == "" && pair[0] > pair[1] {
@@ -98,7 +98,7 @@ func readHotend(t *parser.Tree, s *scope, dir string, supplyV float64) Hotend {
 // use reads the file that a hotend names and puts its keys behind the sheet's
 // own.
 func use(t *parser.Tree, s *scope, dir string) Key[string] {
-	k := get(s, "use", false, "", "the path of a hotend file", func(v *value) (string, string) {
+	k := get(s, "use", false, "", words("the path of a hotend file"), func(v *value) (string, string) {
 		text, problem := takeText(v)
 		if problem != "" {
 			return "", problem
@@ -181,7 +181,7 @@ func readBeta(s *scope) Key[Beta] {
 			return k
 		}
 		// A curve is one thing: its figures never come from two files.
-		u := &scope{walk: s.walk, path: k.Path, tables: []*table{v.table}, at: v.at}
+		u := s.walk.scope(k.Path, v.at, false, v.table)
 		k.Value.R25Ohm = u.float("r25_ohm", span(1, 1e8, "Ω").needed()).Value
 		k.Value.BK = u.float("b_k", span(500, 10_000, "K").needed()).Value
 		u.done()
@@ -329,7 +329,7 @@ func readWaivers(top *scope) []Waiver {
 	}
 	var list []Waiver
 	for _, row := range v.rows {
-		s := &scope{walk: top.walk, path: "waiver", tables: []*table{row}, at: row.at}
+		s := top.walk.scope("waiver", row.at, false, row)
 		list = append(list, Waiver{
 			Rule:   s.text("rule", true, "the rule that it waives"),
 			Reason: s.text("reason", true, "the reason"),

@@ -428,6 +428,12 @@ func TestManyFaultsAreBounded(t *testing.T) {
 	if len(all) != maxFaults+1 || !strings.HasPrefix(all[maxFaults].Message, "and ") {
 		t.Errorf("%d errors, last: %s", len(all), all[len(all)-1].Message)
 	}
+	for _, much := range []string{"[[waiver]]\n", "\n[new.x.y]", "x.y = 1\n"} {
+		_, err := read(t, least+"x = ["+strings.Repeat("1,", 9990)+"1]\n"+strings.Repeat(much, 10_001), nil)
+		if err == nil || !strings.Contains(err.Error(), "more than 10000") {
+			t.Errorf("%q over and over: %v", much, err)
+		}
+	}
 	deep := least + "x = " + strings.Repeat("[", 9000) + strings.Repeat("]", 9000)
 	if _, err := read(t, deep, nil); err == nil || !strings.Contains(err.Error(), "nest") {
 		t.Errorf("deep lists: %v", err)
@@ -435,5 +441,14 @@ func TestManyFaultsAreBounded(t *testing.T) {
 	var pe *parser.Error
 	if _, err := read(t, "a."+strings.Repeat("b.", 9000)+"c = 1", nil); !errors.As(err, &pe) || pe.Line != 1 {
 		t.Errorf("a long dotted key: %v", err)
+	}
+}
+
+func BenchmarkRead(b *testing.B) {
+	tree := overlayTree(b)
+	for b.Loop() {
+		if _, err := readIn(tree, full); err != nil {
+			b.Fatal(err)
+		}
 	}
 }

@@ -100,16 +100,17 @@ func (t *table) add(name string, at parser.Span, v *value) {
 // maxDepth is how deep lists and tables may nest; the schema needs 3.
 const maxDepth = 16
 
-// maxKeys bounds the work on a file that is no sheet.
-const maxKeys = 10_000
+// maxParts bounds the tables, keys and values of a file, and so the work on
+// one that is no sheet.
+const maxParts = 10_000
 
 type builder struct {
-	file *parser.File
-	bom  int // bytes before the text that the library sees
-	p    unstable.Parser
-	root *table
-	cur  *table
-	keys int
+	file  *parser.File
+	bom   int // bytes before the text that the library sees
+	p     unstable.Parser
+	root  *table
+	cur   *table
+	parts int
 }
 
 // parseTOML turns a file into its tree. The fault quotes nothing of the file.
@@ -151,6 +152,9 @@ func (b *builder) expression(n *unstable.Node) *fault {
 		return wrong
 	}
 	header := b.header(spans)
+	if wrong := b.count(header); wrong != nil {
+		return wrong
+	}
 	at := b.root
 	for i, name := range names[:len(names)-1] {
 		at, wrong = b.descend(at, name, spans[i], header)
@@ -241,9 +245,16 @@ func (b *builder) path(it unstable.Iterator) (names []string, spans []parser.Spa
 	return names, spans, nil
 }
 
+func (b *builder) count(at parser.Span) *fault {
+	if b.parts++; b.parts > maxParts {
+		return faultf(at, "holds more than %d tables, keys and values; it is not a swap sheet", maxParts)
+	}
+	return nil
+}
+
 func (b *builder) keyValue(t *table, n *unstable.Node, depth int) *fault {
-	if b.keys++; b.keys > maxKeys {
-		return faultf(b.raw(n.Raw), "holds more than %d keys; it is not a swap sheet", maxKeys)
+	if wrong := b.count(b.raw(n.Raw)); wrong != nil {
+		return wrong
 	}
 	names, spans, wrong := b.path(n.Key())
 	if wrong != nil {
@@ -319,8 +330,8 @@ func (b *builder) value(n *unstable.Node, at parser.Span, depth int) (*value, *f
 	case unstable.Array:
 		v.kind = listValue
 		for it := n.Children(); it.Next(); {
-			if b.keys++; b.keys > maxKeys {
-				return nil, faultf(at, "holds more than %d values; it is not a swap sheet", maxKeys)
+			if wrong := b.count(at); wrong != nil {
+				return nil, wrong
 			}
 			e, wrong := b.value(it.Node(), at, depth+1)
 			if wrong != nil {

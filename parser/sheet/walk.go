@@ -17,7 +17,7 @@ type walk struct {
 	own     *parser.File
 	faults  []fault
 	unknown []stray
-	asked   map[string][]string // a key's last part -> the tables that have it
+	scopes  []*scope // all that were walked
 }
 
 // fault is one thing that is wrong, at its place.
@@ -73,15 +73,28 @@ func (s *scope) find(name string) *value {
 	return nil
 }
 
-func (s *scope) ask(name string) {
-	s.names = append(s.names, name)
-	table := "the top of the sheet"
-	if s.path != "" {
-		table = "[" + s.path + "]"
+func (s *scope) ask(name string) { s.names = append(s.names, name) }
+
+// scope opens a table of the schema.
+func (w *walk) scope(path string, at parser.Span, optional bool, tables ...*table) *scope {
+	s := &scope{walk: w, path: path, at: at, optional: optional, tables: tables, names: make([]string, 0, 16)}
+	w.scopes = append(w.scopes, s)
+	return s
+}
+
+// tablesOf names the tables that have a key.
+func (w *walk) tablesOf(key string) []string {
+	var tables []string
+	for _, s := range w.scopes {
+		name := "the top of the sheet"
+		if s.path != "" {
+			name = "[" + s.path + "]"
+		}
+		if !s.optional && slices.Contains(s.names, key) && !slices.Contains(tables, name) {
+			tables = append(tables, name)
+		}
 	}
-	if places := s.walk.asked[name]; !s.optional && !slices.Contains(places, table) {
-		s.walk.asked[name] = append(places, table)
-	}
+	return tables
 }
 
 // has reports whether the table of that name is there at all.
@@ -92,7 +105,7 @@ func (s *scope) has(name string) bool {
 // sub goes into a table, which may be missing.
 func (s *scope) sub(name string) *scope {
 	s.ask(name)
-	u := &scope{walk: s.walk, path: s.full(name), at: s.at, optional: s.optional}
+	u := s.walk.scope(s.full(name), s.at, s.optional)
 	for _, t := range s.tables {
 		e := t.byName[name]
 		if e == nil {
@@ -133,18 +146,24 @@ func (s *scope) done() {
 	}
 }
 
+// wording says what a value should be. It is put together only where it is
+// needed, since most sheets are right.
+type wording func() string
+
+func words(text string) wording { return func() string { return text } }
+
 // get reads one key. conv returns the value, or what it must be.
-func get[T any](s *scope, name string, required bool, def T, what string, conv func(*value) (T, string)) Key[T] {
+func get[T any](s *scope, name string, required bool, def T, what wording, conv func(*value) (T, string)) Key[T] {
 	k := Key[T]{Value: def, At: s.at, Path: s.full(name)}
 	v := s.find(name)
 	switch {
 	case v == nil && required:
-		s.missing(name, k.Path+" is missing; give "+what)
+		s.missing(name, k.Path+" is missing; give "+what())
 	case v == nil:
 	default:
 		k.Given, k.At = true, v.at
 		if v.blank() {
-			s.walk.fault(v.at, k.Path, k.Path+" is blank; give "+what)
+			s.walk.fault(v.at, k.Path, k.Path+" is blank; give "+what())
 			break
 		}
 		x, problem := conv(v)
@@ -237,7 +256,7 @@ func (u *stray) text(w *walk) (text, meant string) {
 	if u.at.File == w.own {
 		what = short(u.scope.full(u.name)) + " is not a key of the sheet"
 	}
-	if places := w.asked[u.name]; len(places) > 0 {
+	if places := w.tablesOf(u.name); len(places) > 0 {
 		return what + "; it belongs in " + strings.Join(places, " or "), ""
 	}
 	if near := nearest(u.name, u.scope.names); near != "" {
