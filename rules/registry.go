@@ -23,12 +23,15 @@ func All() []*Rule {
 		heaterCurrent,
 		supplyBudget,
 		heaterDuty,
+		heaterHeadroom,
+		heaterStuckOn,
 		heaterModel,
 		controlCoarse,
 		// Runaway protection
 		runawayOff,
 		runawayOffBed,
 		runawayLoose,
+		runawayTight,
 		// Control
 		pidStale,
 		savedHidden,
@@ -40,6 +43,7 @@ func All() []*Rule {
 		fanWires,
 		tipShift,
 		nozzleSize,
+		flowLimit,
 		// Configuration
 		settingShadowed,
 		configBroken,

@@ -41,3 +41,5 @@ func cannotTell[T any](level Level, s *parser.Setting[T]) Finding {
 
 func degreeSeconds(s float64) string { return figure(s, 1) + " °C·s" }
 func count(n float64) string         { return figure(n, 0) }
+func flowRate(f float64) string      { return figure(f, 1) + " mm³/s" }
+func speed(v float64) string         { return figure(v, 1) + " mm/s" }

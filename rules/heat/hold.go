@@ -1,7 +1,5 @@
 package heat
 
-import "math"
-
 // HoldWatch is the hold watch of a window watch. It is armed once S has
 // reached the target, and trips when S stays below target − HysteresisC for
 // PeriodS.
@@ -36,34 +34,62 @@ func (m *HoldMonitor) Feed(t, sensor float64) bool {
 	return t >= m.deadline
 }
 
+type holdKey struct {
+	plant  Plant
+	load   Load
+	window HoldWatch // of the two watches one is zero
+	sum    SumWatch
+	target float64
+}
+
+type holdTrip struct {
+	atS   float64
+	trips bool
+}
+
+var holds memo[holdKey, holdTrip]
+
 // HoldTrip returns when the watch trips, in seconds, on a heater that sits at
 // its target and can give no more than full duty under a new load; false where
 // it never trips, because S settles inside the hysteresis.
 func (w HoldWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
-	floor := targetC - w.HysteresisC
-	if p.Settle(p.DutyLimit, l, targetC) >= floor {
-		return 0, false
-	}
-	c := p.beyond(State{targetC, targetC}, p.DutyLimit, l, floor, 0)
-	t, ok := c.Cross(floor)
-	return t + w.PeriodS, ok
+	h := holds.get(holdKey{plant: p, load: l, window: w, target: targetC}, func() holdTrip {
+		floor := targetC - w.HysteresisC
+		if p.Settle(p.DutyLimit, l, targetC) >= floor {
+			return holdTrip{}
+		}
+		c := p.beyond(State{targetC, targetC}, p.DutyLimit, l, floor, 0)
+		t, ok := c.Cross(floor)
+		return holdTrip{t + w.PeriodS, ok}
+	})
+	return h.atS, h.trips
 }
 
 // HoldTrip is the same for a sum watch, at the earliest phase of its checks.
 func (w SumWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
-	floor := targetC - w.HysteresisC
-	if p.Settle(p.DutyLimit, l, targetC) >= floor {
-		return 0, false
-	}
-	c := p.Run(State{targetC, targetC}, p.DutyLimit, l, horizonS)
-	earliest := math.Inf(1)
-	for _, phase := range phases {
-		m := w.Watch(targetC)
-		for t := phase; t < min(horizonS, earliest); t += checkS {
-			if m.Feed(t, c.Sensor(t)) {
-				earliest = t
-			}
+	h := holds.get(holdKey{plant: p, load: l, sum: w, target: targetC}, func() holdTrip {
+		if p.Settle(p.DutyLimit, l, targetC) >= targetC-w.HysteresisC {
+			return holdTrip{}
 		}
+		return w.sink(p, l, targetC)
+	})
+	return h.atS, h.trips
+}
+
+// sink runs a heater down from its target until the sum trips.
+func (w SumWatch) sink(p Plant, l Load, targetC float64) holdTrip {
+	monitors := [len(phases)]*SumMonitor{}
+	for i := range monitors {
+		monitors[i] = w.Watch(targetC)
 	}
-	return earliest, !math.IsInf(earliest, 1)
+	m, s := newMotion(p, l), State{targetC, targetC}
+	const quarter = checkS / float64(len(phases))
+	for i := range int(horizonS / quarter) {
+		t := float64(i) * quarter
+		if monitors[i%len(phases)].Feed(t, s.Sensor) {
+			return holdTrip{t, true}
+		}
+		s = m.run(s, p.DutyLimit, quarter)
+	}
+	return holdTrip{}
 }

@@ -99,15 +99,30 @@ func (w RiseWatch) measure(c Curve, targetC float64) Rise {
 	return r
 }
 
+type windowKey struct {
+	riseKey
+	mostS float64
+}
+
+type leastWindow struct {
+	seconds float64
+	ok      bool
+}
+
+var windows memo[windowKey, leastWindow]
+
 // LeastWindow returns the shortest window of whole seconds, up to mostS, in
 // which a healthy heater makes the rise; false where no such window does.
 func LeastWindow(p Plant, l Load, w RiseWatch, targetC, mostS float64) (float64, bool) {
-	c := riseCurve(p, l, w, targetC, mostS)
-	for s := math.Ceil(w.WindowS); s <= mostS; s++ {
-		w.WindowS = s
-		if !w.measure(c, targetC).Trips(w) {
-			return s, true
+	found := windows.get(windowKey{riseKey{p, l, w, targetC}, mostS}, func() leastWindow {
+		c := riseCurve(p, l, w, targetC, mostS)
+		for s := math.Ceil(w.WindowS); s <= mostS; s++ {
+			w.WindowS = s
+			if !w.measure(c, targetC).Trips(w) {
+				return leastWindow{s, true}
+			}
 		}
-	}
-	return 0, false
+		return leastWindow{}
+	})
+	return found.seconds, found.ok
 }

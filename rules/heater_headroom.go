@@ -1,0 +1,167 @@
+package rules
+
+import (
+	"fmt"
+	"math"
+
+	"preflash/rules/heat"
+)
+
+// fullHeadroom is the share of the needed power from which on nothing is said:
+// common practice, no source.
+const fullHeadroom = 1.15
+
+var heaterHeadroom = &Rule{
+	ID:      "heater-headroom",
+	Level:   Error,
+	Summary: "The heater has too little power for its top temperature and flow.",
+	Doc: `at_c = top of new.print_c, part fan full:
+  available = P(at_c) · duty limit, the lower of sheet and configuration
+  loss      = loss_fan_w_per_k · (at_c − ambient_c)
+  melt      = 0.0024 J/(mm³·K) · max_flow_mm3_s · (at_c − ambient_c)
+  headroom  = available / (loss + melt)
+0.0024 is about 1.2 g/cm³ times 2 J/(g·K) (common practice, no source).
+Error: available does not even cover the loss with the fan off and no flow.
+Warning: headroom below 1. Note: below 1.15 (common practice, no source).
+hold_settle_c is where the sensor settles at full duty, fan full, at the full
+flow; hold_trip_s is when the hold watch then trips, starting from the target,
+null where it never does.
+Warning of its own: heating with the fan full stalls so near at_c that no watch
+trips, and below at_c all the same.
+Values: at_c, available_w, loss_w, melt_w, headroom, hold_settle_c, hold_trip_s.
+No change: it takes another heater, less flow or a lower temperature.`,
+	Check: func(in *Input, report func(Finding)) {
+		at := in.Sheet.New.PrintC.Value[1]
+		p, assumed := plantOf(in)
+		if at <= p.AmbientC {
+			return
+		}
+		watch, missing := watchOf(in) // runaway-tight reports a missing one
+		flow := in.Sheet.New.Nozzle.MaxFlowMM3S.Value
+		h := p.Headroom(at, flow)
+		load := heat.Load{Fan: 1, FlowMM3S: flow}
+		trip, trips := holdTrip(p, load, watch, at)
+		values := Values{
+			"at_c": at, "available_w": h.AvailableW, "loss_w": h.LossW, "melt_w": h.MeltW, "headroom": h.Ratio,
+			"hold_settle_c": finite(p.Settle(p.DutyLimit, load, at)), "hold_trip_s": nil,
+		}
+		if trips {
+			values["hold_trip_s"] = trip
+		}
+		place := in.Sheet.New.Heater.RatedW.At
+		if level, text := shortOfPower(in, p, h, at); text != "" {
+			switch {
+			case level == Note:
+			case missing != nil:
+				text += "; whether a watch trips cannot be told"
+			default:
+				text += holdText(p, load, watch, at)
+			}
+			text += headroomIfAssumed(p, assumed, h, at, flow)
+			report(Sayf(level, place, "%s", text).With(values))
+		}
+		if text := stalls(p, assumed, watch, at); text != "" {
+			report(Sayf(Warning, place, "%s", text).With(values))
+		}
+	},
+}
+
+// shortOfPower says how bad the headroom is, or nothing.
+func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (Level, string) {
+	has := fmt.Sprintf("at %s the heater gives %s", celsius(at), watts(h.AvailableW))
+	need := fmt.Sprintf("and the block loses %s with the part fan full", watts(h.LossW))
+	if k := &in.Sheet.New.Nozzle.MaxFlowMM3S; k.Given {
+		need += fmt.Sprintf(", and melting %s takes %s", flowRate(k.Value), watts(h.MeltW))
+	} else {
+		need += " (the melt is left out, as the sheet gives no max_flow_mm3_s)"
+	}
+	share := "that is " + percent(h.Ratio) + " of what is needed"
+	switch {
+	case h.AvailableW < h.LossOffW:
+		return Error, fmt.Sprintf("%s, less than the %s that the block loses with the part fan off and nothing extruded: it gets no further than %s",
+			has, watts(h.LossOffW), celsius(p.Settle(p.DutyLimit, heat.Load{}, p.AmbientC)))
+	case h.Ratio < 1 && h.FitsMM3S > 0:
+		return Warning, fmt.Sprintf("%s %s; %s, and a flow of %s fits", has, need, share, flowRate(h.FitsMM3S))
+	case h.Ratio < 1:
+		return Warning, fmt.Sprintf("%s %s; %s, and no flow fits while the fan is full", has, need, share)
+	case h.Ratio < fullHeadroom:
+		return Note, fmt.Sprintf("%s %s; %s, little to spare", has, need, share)
+	}
+	return Note, ""
+}
+
+// holdTrip is when the hold watch trips under a load, where there is one.
+func holdTrip(p heat.Plant, l heat.Load, w heat.Watch, at float64) (float64, bool) {
+	switch {
+	case w.Form == heat.ErrorSumWatch:
+		return w.Sum.HoldTrip(p, l, at)
+	case w.Form == heat.WindowWatch && w.Hold.PeriodS > 0:
+		return w.Hold.HoldTrip(p, l, at)
+	}
+	return 0, false
+}
+
+// holdText says what becomes of a hotend that has reached its target when the
+// load comes on.
+func holdText(p heat.Plant, l heat.Load, w heat.Watch, at float64) string {
+	settle := p.Settle(p.DutyLimit, l, at)
+	if settle >= at || w.Form == heat.NoWatch {
+		return ""
+	}
+	text := "; from its target it sinks to " + celsius(settle)
+	if s, trips := holdTrip(p, l, w, at); trips {
+		return text + ", and the hold watch shuts down after " + seconds(s)
+	}
+	return text + ", and no watch notices"
+}
+
+// headroomIfAssumed says how far the ratio moves, and whether another level
+// could be true.
+func headroomIfAssumed(p heat.Plant, assumed heat.Figures, h heat.Headroom, at, flow float64) string {
+	assumed &= heat.Loss | heat.LossFan
+	class := func(h heat.Headroom) int {
+		switch {
+		case h.AvailableW < h.LossOffW:
+			return 0
+		case h.Ratio < 1:
+			return 1
+		case h.Ratio < fullHeadroom:
+			return 2
+		}
+		return 3
+	}
+	least, most := p.Range(assumed, func(q heat.Plant) float64 { return q.Headroom(at, flow).Ratio })
+	uncertain := p.Flips(assumed, func(q heat.Plant) bool { return class(q.Headroom(at, flow)) == class(h) })
+	return ifAssumed(p, assumed, "the share is "+figure(100*least, 0)+" to "+percent(most), uncertain)
+}
+
+// stalls says that a heat-up with the part fan full ends below the target
+// where neither watch looks, or nothing.
+func stalls(p heat.Plant, assumed heat.Figures, w heat.Watch, at float64) string {
+	assumed &= heat.LossFan
+	unseen := func(q heat.Plant) bool {
+		end := q.Settle(q.DutyLimit, heat.FanFull, q.AmbientC)
+		switch {
+		case end >= at:
+			return false
+		case w.Form == heat.ErrorSumWatch:
+			o := heat.PredictSum(q, heat.FanFull, w.Sum, at)
+			return end >= at-w.Sum.HysteresisC && !o.Trips
+		case w.Form == heat.WindowWatch && w.Rise.WindowS > 0:
+			r := heat.PredictRise(q, heat.FanFull, w.Rise, at)
+			return r.Gets && !r.Trips(w.Rise)
+		}
+		return false
+	}
+	if !unseen(p) {
+		return ""
+	}
+	end := func(q heat.Plant) float64 { return q.Settle(q.DutyLimit, heat.FanFull, q.AmbientC) }
+	text := fmt.Sprintf("heating to %s with the part fan full stalls at %s, so near the target that no watch trips: it never gets there, and nothing says so",
+		celsius(at), celsius(end(p)))
+	least, most := p.Range(assumed, end)
+	if math.IsInf(most, 1) {
+		return text
+	}
+	return text + ifAssumed(p, assumed, "it ends at "+figure(least, 1)+" to "+celsius(most), p.Flips(assumed, unseen))
+}

@@ -1,0 +1,92 @@
+package rules
+
+import (
+	"strings"
+	"testing"
+)
+
+// The figures of issue 3.
+func TestHeaterHeadroom(t *testing.T) {
+	silent(t, heaterHeadroom, healthyInput())
+
+	f := one(t, heaterHeadroom, worked(270))
+	got := f.Values
+	for key, want := range map[string]float64{
+		"available_w": 24.4, "loss_w": 24.056, "melt_w": 10.714, "headroom": 0.7018,
+		"hold_settle_c": 222.908, "hold_trip_s": 50.91, // SciPy
+	} {
+		if x, ok := got[key].(float64); !ok || x < want*0.9995 || x > want*1.0005 {
+			t.Errorf("%s is %v, want %v", key, got[key], want)
+		}
+	}
+	wantSaid(t, f, "24.4 W", "24.1 W", "10.7 W", "70 %", "a flow of 0.6 mm³/s fits", "sinks to 222.9 °C", "after 50.9 s")
+	if f.Level != Warning {
+		t.Errorf("level %s", f.Level)
+	}
+
+	f = one(t, heaterHeadroom, worked(240))
+	wantSaid(t, f, "26.8 W", "21.1 W", "9.4 W", "88 %")
+
+	in := worked(270)
+	sumHotend(in)
+	f = one(t, heaterHeadroom, in)
+	if s, ok := f.Values["hold_trip_s"].(float64); !ok || s < 10 || s > 60 {
+		t.Errorf("the sum watch trips at %v", f.Values["hold_trip_s"])
+	}
+
+	// A duty limit counts, whoever sets it.
+	in = healthyInput()
+	in.Printer.Hotend.Loop.PowerLimits[0].Value = 0.71 // 28.4 W for 27.7 W
+	f = one(t, heaterHeadroom, in)
+	wantSaid(t, f, "28.4 W", "little to spare")
+	if f.Level != Note {
+		t.Errorf("level %s", f.Level)
+	}
+
+	// Fan off and no flow: 22 W against 0.068·(390 − 22) W = 25 W.
+	f = one(t, heaterHeadroom, worked(390))
+	wantSaid(t, f, "25 W", "no further than 345.5 °C")
+	if f.Level != Error {
+		t.Errorf("level %s", f.Level)
+	}
+
+	in = worked(270)
+	in.Sheet.New.Nozzle.MaxFlowMM3S = absent("new.nozzle.max_flow_mm3_s", 0.0)
+	f = one(t, heaterHeadroom, in)
+	wantSaid(t, f, "no max_flow_mm3_s", "101 %")
+}
+
+func TestHeaterHeadroomAssumed(t *testing.T) {
+	in := worked(270)
+	assumeBlock(in)
+	f := one(t, heaterHeadroom, in)
+	// By hand: 24.4/(0.7·24.056 + 10.714) and 24.4/(1.3·24.056 + 10.714).
+	wantSaid(t, f, "the share is 58 to 89 %", "assumed")
+	if strings.Contains(f.Message, "uncertain") {
+		t.Errorf("a warning at every corner: %s", f.Message)
+	}
+	in = worked(240) // 26.8/(0.7·21.146 + 9.418) is 111 %
+	assumeBlock(in)
+	wantSaid(t, one(t, heaterHeadroom, in), "to 111 %", "uncertain")
+}
+
+// A heater that stalls between the end of the rise watch and the target: with
+// a window of 120 s the rise watch is content.
+func TestHeaterHeadroomStall(t *testing.T) {
+	in := worked(273) // settles at 271.9 with the fan full
+	in.Printer.Hotend.Watch.RiseWindowS.Value = 120
+	got := run(t, heaterHeadroom, in)
+	if len(got) != 2 {
+		t.Fatalf("%d findings, want 2: %v", len(got), messages(got))
+	}
+	wantSaid(t, got[1], "stalls at 271.9 °C", "nothing says so")
+
+	in = worked(273)
+	sumHotend(in)
+	in.Printer.Hotend.Watch.ErrorSumCS.Value = 360
+	if got = run(t, heaterHeadroom, in); len(got) != 2 {
+		t.Errorf("%d findings, want 2: %v", len(got), messages(got))
+	}
+	in.Printer.Hotend.Watch.ErrorSumCS.Value = 120 // trips on the way
+	one(t, heaterHeadroom, in)
+}

@@ -1,0 +1,113 @@
+package rules
+
+import (
+	"strings"
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestRunawayTight(t *testing.T) {
+	silent(t, runawayTight, healthyInput())
+	silent(t, runawayTight, worked(240))
+
+	f := one(t, runawayTight, worked(270))
+	wantValues(t, f, Values{
+		"window_s": 20.0, "required_rise_c": 2.0, "at_c": 270.0,
+		"predicted_rise_c": 1.517, "predicted_rise_off_c": 9.245, // SciPy
+		"error_sum": nil, "error_limit": nil,
+	})
+	wantSaid(t, f, "to 270 °C", "1.5 K", "20 s", "though not with the fan off", "widen the hotend rise window to")
+	if strings.Contains(f.Message, "assumed") {
+		t.Errorf("the sheet gives every figure: %s", f.Message)
+	}
+	if f.Level != Warning || f.At.Text() != string(parser.HotendRiseWindow) {
+		t.Errorf("%s at %q", f.Level, f.At.Text())
+	}
+
+	// The change is enough, and a second less is not.
+	window := f.Changes[0].Value.(float64)
+	in := worked(270)
+	in.Printer.Hotend.Watch.RiseWindowS.Value = window
+	silent(t, runawayTight, in)
+	in.Printer.Hotend.Watch.RiseWindowS.Value = window - 1
+	one(t, runawayTight, in)
+
+	f = one(t, runawayTight, worked(290))
+	wantChanges(t, f)
+	wantSaid(t, f, "too weak")
+	if f.Values["predicted_rise_c"] != 0.0 {
+		t.Errorf("S never gets there: %v", f.Values)
+	}
+}
+
+func TestRunawayTightSum(t *testing.T) {
+	tight := func(topC float64) *Input {
+		in := worked(topC)
+		sumHotend(in)
+		return in
+	}
+	silent(t, runawayTight, tight(268))
+
+	f := one(t, runawayTight, tight(272))
+	wantSaid(t, f, "157.3 °C·s", "at 120 °C·s", "though not with the fan off", "widen the hotend error sum to 158 °C·s")
+	wantChanges(t, f, parser.Change{Key: parser.HotendErrorSum, Value: 158.0})
+	if sum := f.Values["error_sum"].(float64); sum < 157.2 || sum > 157.4 { // SciPy: 157.27
+		t.Errorf("error_sum %v", sum)
+	}
+	in := tight(272)
+	in.Printer.Hotend.Watch.ErrorSumCS.Value = 158
+	silent(t, runawayTight, in)
+
+	f = one(t, runawayTight, tight(275)) // SciPy: 473.7, past 360
+	wantChanges(t, f)
+	wantSaid(t, f, "too weak")
+
+	f = one(t, runawayTight, tight(278)) // S settles below the band
+	wantChanges(t, f)
+	wantSaid(t, f, "grows without end")
+	if f.Values["error_sum"] != nil {
+		t.Errorf("a sum without end: %v", f.Values)
+	}
+}
+
+func TestRunawayTightAssumed(t *testing.T) {
+	in := worked(270)
+	assumeBlock(in)
+	f := one(t, runawayTight, in)
+	wantSaid(t, f, "heat capacity 16.7 J/K", "loss with the part fan 0.097 W/K", "sensor lag 4.5 s", "30 % off", "uncertain")
+	if strings.Contains(f.Message, "loss 0.068 W/K") {
+		t.Errorf("the loss without fan plays no part: %s", f.Message)
+	}
+	in.Sheet.New.Block.LossFanWPerK.Given = true
+	in = worked(500) // far too hot, whatever the figures are
+	assumeBlock(in)
+	f = one(t, runawayTight, in)
+	if strings.Contains(f.Message, "uncertain") {
+		t.Errorf("no figure within 30 %% lets it pass: %s", f.Message)
+	}
+	in = worked(278)
+	assumeBlock(in)
+	sumHotend(in)
+	wantSaid(t, one(t, runawayTight, in), "without end", "uncertain")
+}
+
+func TestRunawayTightStates(t *testing.T) {
+	for name, spoil := range map[string]func(*parser.Watch){
+		"off":           func(w *parser.Watch) { w.On = off[bool](parser.HotendWatchOn) },
+		"unknown":       func(w *parser.Watch) { w.On = unknown[bool](parser.HotendWatchOn) },
+		"rise off":      func(w *parser.Watch) { w.RiseOn = off[bool](parser.HotendRiseOn) },
+		"no rise":       func(w *parser.Watch) { w.RiseC.Value = 0 },
+		"no window":     func(w *parser.Watch) { w.RiseWindowS.Value = 0 },
+		"said to be no": func(w *parser.Watch) { w.On.Value = false },
+	} {
+		t.Run(name, func(t *testing.T) {
+			in := worked(270)
+			spoil(&in.Printer.Hotend.Watch)
+			silent(t, runawayTight, in)
+		})
+	}
+	in := worked(270)
+	in.Printer.Hotend.Watch.ArmMarginC = unknown[float64](parser.HotendArmMargin)
+	wantSaid(t, one(t, runawayTight, in), "cannot tell the hotend arming margin")
+}
