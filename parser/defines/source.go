@@ -2,13 +2,48 @@
 // lines, switched on and off by the preprocessor's conditionals.
 package defines
 
-import "preflash/parser"
+import (
+	"fmt"
+	"path"
+	"slices"
+	"sort"
+
+	"preflash/parser"
+)
 
 // source is what the preprocessor makes of some header files: the state of
-// every macro after the last line, and each line that could have set it.
+// every macro after the last line, and each line that could have set it. It
+// is not safe for use by several goroutines.
 type source struct {
 	files   []*parser.File // in reading order, each once
 	remarks []parser.Remark
+
+	tree     *parser.Tree
+	isOption func(name string) bool
+	absent   map[string]bool
+	units    map[string]*header // by path
+	order    []*header          // by their place in lines
+
+	lines []directive
+	table []name
+	ids   map[string]int32 // of the names in table
+
+	// While the lines are run.
+	journal []change
+	groups  []group
+	sets    []alternatives
+	depth   int      // of includes
+	trail   []string // the includes that are open
+	steps   int
+	again   bool // a name was taken to come from outside, and is mentioned
+	noted   map[int32]bool
+	doubts  map[int32]doubt // why the condition of a line cannot be told
+	causes  map[int32]int32 // the condition that a line of an unknown branch depends on
+	tokens  []token         // scratch
+	scratch []byte
+
+	definitions map[int32]*definition
+	made        map[int32]*define
 }
 
 // define is one #define line in the files, in force or not, commented out or
@@ -32,11 +67,18 @@ type define struct {
 	reached   parser.Tri  // its line stands in a branch that is read
 	condition string      // where reached is Maybe: the condition, quoted, with file and line
 	ended     parser.Span // the #undef that ended it, where one did
+
+	joined bool
 }
 
 // value is the body as the preprocessor sees it: line splices taken out, each
 // comment one blank.
-func (d *define) value() string { return "" }
+func (d *define) value() string {
+	if d.joined {
+		return unspliced(d.body.Text())
+	}
+	return d.body.Text()
+}
 
 // macro is the state of a macro after the last line.
 type macro struct {
@@ -55,29 +97,284 @@ type macro struct {
 // runs all directives. A name for which option is true is an option of the
 // style: where nothing defines it, it is not defined.
 func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*source, error) {
-	return &source{}, nil
+	s := &source{tree: t, isOption: option, units: make(map[string]*header), ids: make(map[string]int32, 512)}
+	s.doubts, s.causes = make(map[int32]doubt), make(map[int32]int32)
+	s.internTests()
+	if len(r.Absent) > 0 {
+		s.absent = make(map[string]bool, len(r.Absent))
+		for _, name := range r.Absent {
+			s.absent[path.Clean(name)] = true
+		}
+	}
+	var units []*header
+	for _, name := range r.Files {
+		u, err := s.open(name)
+		if err != nil {
+			return nil, err
+		}
+		units = append(units, u)
+	}
+	for range maxRounds {
+		if err := s.run(units); err != nil {
+			return nil, err
+		}
+		// Which names the files mention is known only when all includes were
+		// found.
+		if !s.again {
+			break
+		}
+	}
+	return s, nil
+}
+
+// grow makes room for the lines and names of a file of so many bytes.
+func (s *source) grow(size int) {
+	s.lines = slices.Grow(s.lines, size/128)
+	s.table = slices.Grow(s.table, size/192)
+}
+
+// unitOf returns the file of a line.
+func (s *source) unitOf(line int32) *header {
+	n := sort.Search(len(s.order), func(i int) bool { return s.order[i].to > line })
+	if n == len(s.order) {
+		n-- // the file that is being scanned
+	}
+	return s.order[n]
+}
+
+// at returns the define of a line, always the same pointer.
+func (s *source) at(line int32) *define {
+	if d := s.made[line]; d != nil {
+		return d
+	}
+	if s.made == nil {
+		s.made = make(map[int32]*define)
+	}
+	u, l := s.unitOf(line), &s.lines[line]
+	d := &define{
+		name:         s.table[l.name].text,
+		at:           u.span(l.nameAt, l.nameEnd),
+		body:         u.span(l.rest, l.restEnd),
+		line:         u.span(l.start, l.end),
+		commentedOut: l.comment,
+		function:     l.function,
+		reached:      l.reached,
+		joined:       l.joined,
+	}
+	if l.comment && !l.block {
+		end := skipSlashes(u.text, l.slashes)
+		// One blank belongs to the slashes; more are an indentation.
+		if u.text[end] == ' ' && u.text[end+1] == '#' {
+			end++
+		}
+		d.uncomment = u.span(l.slashes, end)
+	}
+	if l.reached == parser.Maybe {
+		d.condition = s.reason(s.causes[line])
+	}
+	if l.ended >= 0 {
+		d.ended = u.span(0, 0)
+		e := &s.lines[l.ended]
+		d.ended = s.unitOf(l.ended).span(e.start, e.end)
+	}
+	s.each(s.table[l.name].state, func(one state) {
+		if one == line {
+			d.active = parser.Yes
+		}
+	})
+	if d.active == parser.Yes && s.table[l.name].state < none {
+		d.active = parser.Maybe
+	}
+	s.made[line] = d
+	return d
+}
+
+func skipSlashes(text string, p int32) int32 {
+	for text[p] == '/' {
+		p++
+	}
+	return p
 }
 
 // all returns every define line, in reading order.
-func (s *source) all() []*define { return nil }
+func (s *source) all() []*define {
+	var list []*define
+	for _, u := range s.read1() {
+		for i := u.from; i < u.to; i++ {
+			if s.lines[i].kind == kindDefine {
+				list = append(list, s.at(i))
+			}
+		}
+	}
+	return list
+}
+
+// read1 lists the units in the order of files.
+func (s *source) read1() []*header {
+	list := make([]*header, 0, len(s.files))
+	for _, f := range s.files {
+		for _, u := range s.order {
+			if u.file == f {
+				list = append(list, u)
+			}
+		}
+	}
+	return list
+}
 
 // mentions returns every define line of a name, in reading order.
-func (s *source) mentions(name string) []*define { return nil }
+func (s *source) mentions(name string) []*define {
+	id, ok := s.ids[name]
+	if !ok {
+		return nil
+	}
+	var list []*define
+	for i := s.table[id].first; i >= 0; i = s.lines[i].next {
+		if s.unitOf(i).listed {
+			list = append(list, s.at(i))
+		}
+	}
+	return list
+}
 
 // macro returns the final state of a name.
-func (s *source) macro(name string) macro { return macro{} }
+func (s *source) macro(name string) macro {
+	id := s.intern(name)
+	m := macro{state: s.defined(id)}
+	st := s.table[id].state
+	line, sure := s.define(id)
+	if m.state == parser.Yes && !sure || m.state == parser.Maybe {
+		m.state = parser.Maybe
+		if d := s.since(doubt{name: id}); d.cause >= 0 {
+			m.why = "it depends on " + s.reason(d.cause)
+		} else {
+			m.why = s.explain(d)
+		}
+		s.each(st, func(one state) {
+			if one >= 0 && s.lines[one].kind == kindDefine {
+				m.others = append(m.others, s.at(one))
+			}
+		})
+		return m
+	}
+	if line >= 0 {
+		m.winner = s.at(line)
+		s.each(st, func(one state) {
+			if one != line {
+				m.same = append(m.same, s.at(one))
+			}
+		})
+	} else if st >= 0 {
+		m.undef = s.unitOf(st).span(s.lines[st].start, s.lines[st].end)
+	}
+	for i := s.table[id].first; i >= 0; i = s.lines[i].next {
+		l := &s.lines[i]
+		if !l.comment && l.reached == parser.Yes && i != line && s.unitOf(i).listed {
+			m.others = append(m.others, s.at(i))
+		}
+	}
+	return m
+}
 
 // names yields every name that some define line mentions.
-func (s *source) names(yield func(name string) bool) {}
+func (s *source) names(yield func(name string) bool) {
+	for i := range s.table {
+		if s.table[i].first >= 0 && !yield(s.table[i].text) {
+			return
+		}
+	}
+}
 
 // number expands a value and computes it: Yes and the figure; No where it is
 // no arithmetic expression of constants; Maybe where it depends on something
 // unknown. Integers divide as integers do in C.
-func (s *source) number(text string) (float64, parser.Tri) { return 0, parser.No }
+func (s *source) number(text string) (float64, parser.Tri) {
+	e := s.expander(tokenise(text, nil))
+	v, _ := e.compute(allNumbers)
+	e.close()
+	switch v.kind {
+	case knownValue:
+		return v.number(), parser.Yes
+	case unknownValue:
+		return 0, parser.Maybe
+	}
+	return 0, parser.No
+}
+
+// enabled says what the style's ENABLED(name) is after the last line.
+func (s *source) enabled(name string) parser.Tri {
+	if on, ok := s.quickEnabled(name); ok {
+		if on {
+			return parser.Yes
+		}
+		return parser.No
+	}
+	e := s.expander(nil)
+	defer e.close()
+	on, _ := e.on([]token{{kind: tokenWord, text: name}})
+	if e.broken != "" {
+		return parser.Maybe
+	}
+	return on
+}
 
 // expand replaces all macros in a text. Maybe: the result depends on a macro
 // whose state is unknown, or holds a name that may come from outside.
-func (s *source) expand(text string) (string, parser.Tri) { return text, parser.Maybe }
+func (s *source) expand(text string) (string, parser.Tri) {
+	e := s.expander(tokenise(text, nil))
+	defer e.close()
+	var out []token
+	sure := parser.Yes
+	for {
+		t := e.next()
+		switch t.kind {
+		case tokenEnd:
+			if e.broken != "" {
+				return text, parser.Maybe
+			}
+			return spell(out), sure
+		case tokenUnknown:
+			sure = parser.Maybe
+			t.text = s.table[e.unknown[t.arg].name].text
+		case tokenWord:
+			if t.text != "true" && t.text != "false" && e.foreign(t.text) {
+				sure = parser.Maybe
+			}
+		}
+		out = append(out, t)
+	}
+}
 
-// enabled says what the style's ENABLED(name) is after the last line.
-func (s *source) enabled(name string) parser.Tri { return parser.No }
+// quote gives a condition as a person can find it.
+func (s *source) quote(line int32) string {
+	u, l := s.unitOf(line), &s.lines[line]
+	text := l.kind.String()
+	if l.rest < l.restEnd {
+		text += " " + s.body(line)
+	} else if l.name >= 0 {
+		text += " " + s.table[l.name].text
+	}
+	n, _ := u.file.Position(int(l.start))
+	return fmt.Sprintf("%q (%s:%d)", clip(text), u.file.Name, n)
+}
+
+// reason quotes a condition and says why it cannot be told.
+func (s *source) reason(line int32) string {
+	if d, ok := s.doubts[line]; ok {
+		return s.quote(line) + ": " + s.explain(d)
+	}
+	return s.quote(line)
+}
+
+// explain says what could not be told.
+func (s *source) explain(d doubt) string {
+	switch {
+	case d.name < 0:
+		return d.text
+	case d.cause >= 0:
+		return s.table[d.name].text + " depends on " + s.quote(d.cause)
+	case d.text != "":
+		return s.table[d.name].text + d.text
+	}
+	return s.table[d.name].text + " is set outside these files"
+}

@@ -1,0 +1,194 @@
+package defines
+
+import (
+	"strconv"
+
+	"preflash/parser"
+)
+
+// test is one of the style's own macros, which the firmware defines elsewhere.
+// Where the files that are read define a macro of that name, theirs counts.
+type test uint8
+
+const (
+	testNone     test = iota
+	testEnabled       // all of the options are on
+	testDisabled      // all of the options are off
+	testAny           // one of them is on
+	testMany          // two of them are on
+	testCount         // how many are on
+	testChoice        // the second argument where the first is on, else the third
+	testChoice0       // … else 0
+	testChoice1       // … else 1
+	testWhenOn        // … else nothing
+	testWhenOff       // the second argument where the first is off, else nothing
+	testPins          // every one is the name of a connected pin
+	testAnyPin        // one of them is
+	testWithin        // second ≤ first ≤ third argument
+)
+
+// styleTests are the names of all generations, from memory.
+var styleTests = [...]struct {
+	name string
+	test test
+}{
+	{"ENABLED", testEnabled}, {"ALL", testEnabled}, {"BOTH", testEnabled},
+	{"DISABLED", testDisabled}, {"NONE", testDisabled},
+	{"ANY", testAny}, {"EITHER", testAny}, {"MANY", testMany}, {"COUNT_ENABLED", testCount},
+	{"TERN", testChoice}, {"TERN0", testChoice0}, {"TERN1", testChoice1},
+	{"TERN_", testWhenOn}, {"IF_ENABLED", testWhenOn}, {"IF_DISABLED", testWhenOff},
+	{"PIN_EXISTS", testPins}, {"PINS_EXIST", testPins}, {"ANY_PIN", testAnyPin}, {"WITHIN", testWithin},
+}
+
+// idEnabled is the number of the first of them in every table of names.
+const idEnabled, idDisabled = 0, 3
+
+func (s *source) internTests() {
+	for _, t := range &styleTests {
+		s.table[s.intern(t.name)].test = t.test
+	}
+}
+
+func number(n int) []token {
+	return []token{{kind: tokenNumber, text: strconv.Itoa(n)}}
+}
+
+// test carries out one of the style's tests on arguments that are not
+// expanded yet.
+func (e *expander) test(kind test, args [][]token) []token {
+	if e.broken != "" {
+		return nil
+	}
+	choice := func(otherwise ...token) []token {
+		arg := func(n int) []token {
+			if n < len(args) {
+				return args[n]
+			}
+			return nil
+		}
+		on, doubt := e.on(args[0])
+		switch {
+		case on == parser.Maybe:
+			return []token{e.doubtful(doubt)}
+		case on == parser.No && kind == testChoice:
+			return arg(2)
+		case (on == parser.Yes) == (kind != testWhenOff):
+			return arg(1)
+		}
+		return otherwise
+	}
+	switch kind {
+	case testChoice, testWhenOn, testWhenOff:
+		return choice()
+	case testChoice0:
+		return choice(number(0)...)
+	case testChoice1:
+		return choice(number(1)...)
+	case testWithin:
+		return within(args)
+	}
+	least, most := 0, 0 // how many are on
+	var d doubt
+	for _, arg := range args {
+		t, why := e.on(arg)
+		if kind == testPins || kind == testAnyPin {
+			t, why = e.pin(arg)
+		}
+		switch t {
+		case parser.Yes:
+			least++
+			most++
+		case parser.Maybe:
+			most++
+			d = why
+		}
+	}
+	settled := func(yes, no bool) []token {
+		switch {
+		case yes:
+			return number(1)
+		case no:
+			return number(0)
+		}
+		return []token{e.doubtful(d)}
+	}
+	switch kind {
+	case testDisabled:
+		return settled(most == 0, least > 0)
+	case testAny, testAnyPin:
+		return settled(least > 0, most == 0)
+	case testMany:
+		return settled(least > 1, most < 2)
+	case testCount:
+		if least == most {
+			return number(least)
+		}
+		return []token{e.doubtful(d)}
+	}
+	return settled(least == len(args), most < len(args))
+}
+
+// on says whether an option is on: its value is empty, 1 or true.
+func (e *expander) on(arg []token) (parser.Tri, doubt) {
+	value := e.expandAll(arg)
+	if len(value) == 0 {
+		return parser.Yes, doubt{}
+	}
+	t := value[0]
+	switch {
+	case t.kind == tokenUnknown:
+		return parser.Maybe, e.unknown[t.arg]
+	case len(value) > 1 || t.kind != tokenWord && t.kind != tokenNumber:
+		return parser.Maybe, doubt{name: -1, text: "the value " + clip(spell(value)) + " is neither on nor off"}
+	case t.kind == tokenWord && t.text != "true" && t.text != "false" && e.foreign(t.text):
+		return parser.Maybe, doubt{name: e.s.intern(t.text)}
+	case t.text == "1" || t.text == "true" || t.text == "0x1":
+		return parser.Yes, doubt{}
+	}
+	return parser.No, doubt{}
+}
+
+// pin says whether X_PIN is defined and at least 0.
+func (e *expander) pin(arg []token) (parser.Tri, doubt) {
+	if len(arg) != 1 {
+		return parser.Maybe, doubt{name: -1, text: "no pin's name stands in it"}
+	}
+	id := e.s.intern(arg[0].text + "_PIN")
+	switch e.s.defined(id) {
+	case parser.Maybe:
+		return parser.Maybe, doubt{name: id}
+	case parser.No:
+		return parser.No, doubt{}
+	}
+	inner := e.s.expander([]token{{kind: tokenWord, text: e.s.table[id].text}})
+	v, d := inner.compute(wholeNumbers)
+	inner.close()
+	switch {
+	case v.kind != knownValue:
+		return parser.Maybe, d
+	case int64(v.bits) >= 0:
+		return parser.Yes, doubt{}
+	}
+	return parser.No, doubt{}
+}
+
+// within writes ((V) >= (L) && (V) <= (H)).
+func within(args [][]token) []token {
+	if len(args) != 3 {
+		return []token{{kind: tokenMark, text: ")"}} // no expression
+	}
+	mark := func(text string) token { return token{kind: tokenMark, text: text} }
+	var out []token
+	group := func(list []token) {
+		out = append(append(append(out, mark("(")), list...), mark(")"))
+	}
+	out = append(out, mark("("))
+	group(args[0])
+	out = append(out, mark(">="))
+	group(args[1])
+	out = append(out, mark("&&"))
+	group(args[0])
+	out = append(out, mark("<="))
+	group(args[2])
+	return append(out, mark(")"))
+}
