@@ -9,7 +9,8 @@ var minTempHigh = &Rule{
 	Doc: `Error: min temp at or above printer.ambient_c: a cold hotend reads as a broken
 sensor. Below the coldest room that the printer stands in, 5 °C is usual (common
 practice, no source).
-Values: min_temp_c, ambient_c. No change: how cold the room gets, the owner knows.`,
+Values: min_temp_c, ambient_c.
+No change: the owner knows how cold the room gets.`,
 	Check: func(in *Input, report func(Finding)) {
 		s, ambient := &in.Printer.Limits.MinTemp, &in.Sheet.Printer.AmbientC
 		switch {

@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"math"
+
 	"preflash/parser"
 )
 
@@ -57,7 +59,7 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 		report(Sayf(Warning, at, "the new tip sits %s, and these files do not hold the probe's trigger height; measure it again before the first move to the bed%s",
 			lowerOrHigher(shift), steps).With(values))
 	default:
-		height := s.Value - shift
+		height := math.Round((s.Value-shift)*1000) / 1000 // µm
 		values["trigger_mm"] = height
 		kept := ""
 		switch {
