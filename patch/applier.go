@@ -15,8 +15,11 @@ import (
 // line of the diff.
 func Patch(old, diff []byte) ([]byte, error) {
 	p := &applier{rest: diff}
-	if err := p.skipLead(); err != nil || len(p.rest) == 0 {
-		return old, err
+	if err := p.skipLead(); err != nil {
+		return nil, err
+	}
+	if len(p.rest) == 0 {
+		return old, nil
 	}
 	name, err := p.header()
 	if err != nil {

@@ -35,7 +35,7 @@ func TestPatchRefuses(t *testing.T) {
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			got, err := Patch([]byte(old), []byte(tt.diff))
-			if err == nil || !strings.Contains(err.Error(), tt.want) {
+			if err == nil || got != nil || !strings.Contains(err.Error(), tt.want) {
 				t.Errorf("got %q, error %v; want %q", got, err, tt.want)
 			}
 		})
