@@ -30,7 +30,9 @@ Band: the sensor's own uncertainty at the top of print_c. NTC: 1 % of R25 and
 1 % of B where the sheet says nothing, root of the sum of squares. Platinum:
 class B of IEC 60751, 0.3 K + 0.005·|t|, where the sheet says nothing.
 Error: above both 5 K and the band anywhere in print_c, or hotter than rated_c
-by more than that while the highest target is indicated.
+by more than that while the highest target is indicated; also a table that ends
+below the top of print_c or the highest target, where the reading stands still
+while the hotend gets hotter.
 Warning: above 2 K. Both limits are common practice, no source.
 Values: at_c (the top of print_c), actual_c, error_c, band_c, worst_at_c,
 worst_error_c.
@@ -99,6 +101,15 @@ func newReading(in *Input, real *sensor.Circuit) *reading {
 	return r
 }
 
+// topC is the highest temperature that can be asked for, as far as that can be
+// told.
+func (r *reading) topC() float64 {
+	if r.limitC > r.highC {
+		return r.limitC
+	}
+	return r.highC
+}
+
 // misreading is what a definition makes of the real sensor.
 type misreading struct {
 	level        Level   // Note: nothing is wrong
@@ -107,6 +118,7 @@ type misreading struct {
 	worstK       float64 // actual − indicated
 	limitActualC float64
 	overRating   bool // the highest target takes the hotend past its rating
+	stuck        bool // the table ends below what can be asked for
 }
 
 func (m *misreading) wrong() bool { return m.level != Note }
@@ -130,8 +142,9 @@ func (r *reading) judge(believed *sensor.Circuit) (m misreading) {
 		// Without an error of its own, a limit above the rating is temp-ceiling's.
 		m.overRating = m.limitActualC-r.limitC > curveWarnK && m.limitActualC > r.ratedC+tolerated
 	}
+	m.stuck = (believed.LowC != 0 || believed.HighC != 0) && believed.HighC < r.topC()
 	switch worst := math.Abs(m.worstK); {
-	case worst > tolerated || m.overRating:
+	case worst > tolerated || m.overRating || m.stuck:
 		m.level = Error
 	case worst > curveWarnK:
 		m.level = Warning
@@ -153,12 +166,17 @@ func (r *reading) sentence(in *Input, m misreading, believed *sensor.Circuit, re
 	} else {
 		b.WriteString(", it is " + name)
 	}
-	fmt.Fprintf(&b, ": %s indicated is %s actual, %s than shown",
-		celsius(r.highC), celsius(m.actualC), hotter(m.actualC-r.highC))
-	if m.worstAtC != r.highC {
-		fmt.Fprintf(&b, "; worst at %s: %s", celsius(m.worstAtC), hotter(m.worstK))
+	if m.stuck {
+		fmt.Fprintf(&b, "; its table ends at %s: above that the reading stands still while the heater stays on", celsius(believed.HighC))
 	}
-	fmt.Fprintf(&b, " (the sensor itself is good for ±%s)", kelvin(r.bandK))
+	if math.Abs(m.worstK) > curveWarnK || m.overRating {
+		fmt.Fprintf(&b, ": %s indicated is %s actual, %s than shown",
+			celsius(r.highC), celsius(m.actualC), hotter(m.actualC-r.highC))
+		if m.worstAtC != r.highC {
+			fmt.Fprintf(&b, "; worst at %s: %s", celsius(m.worstAtC), hotter(m.worstK))
+		}
+		fmt.Fprintf(&b, " (the sensor itself is good for ±%s)", kelvin(r.bandK))
+	}
 	if m.overRating {
 		fmt.Fprintf(&b, "; at the highest target, %s, the hotend is at %s, above its rating of %s",
 			celsius(r.limitC), celsius(m.limitActualC), celsius(r.ratedC))
@@ -166,6 +184,7 @@ func (r *reading) sentence(in *Input, m misreading, believed *sensor.Circuit, re
 	if !repaired {
 		b.WriteString("; this style has no definition that reads it right")
 	}
+	b.WriteString(noteOn(&in.Printer.Hotend.Sensor.Value))
 	return b.String()
 }
 
@@ -242,6 +261,7 @@ func (r *reading) custom(in *Input) (parser.SensorDef, bool) {
 	case parser.FormBeta:
 		d.R25Ohm, d.BetaK, d.CubicC, err = sensor.FitBeta(r.real.Curve, r.lowC, r.highC)
 	case parser.FormPoints:
+		d.Name = in.Sheet.New.Sensor.Curve.Value
 		d.Points, err = sensor.FitPoints(r.real.Curve, r.lowC, r.highC)
 	default:
 		return d, false

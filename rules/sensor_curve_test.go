@@ -285,6 +285,25 @@ func (shortTable) Defines(curve string) (parser.SensorDef, bool) {
 	return d, ok
 }
 
+// The right curve in a table that ends too low: the reading stands still up
+// there, and the heater stays on.
+func TestSensorCurveTableEnds(t *testing.T) {
+	in := healthyInput()
+	d := curveDef("75", "ntc-100k-3950")
+	d.LowC, d.HighC, d.Note = 0, 200, "for a bed"
+	readAs(in, d)
+	f := one(t, sensorCurve, in)
+	if f.Level != Error || len(f.Changes) != 1 {
+		t.Errorf("%s, changes %v", f.Level, f.Changes)
+	}
+	wantSaid(t, f, "its table ends at 200 °C", "; about 75: for a bed")
+	d.HighC = 260 // the top of print_c, and the highest target
+	readAs(in, d)
+	silent(t, sensorCurve, in)
+	in.Printer.Limits.MaxTemp.Value++
+	one(t, sensorCurve, in)
+}
+
 // Platinum has no custom form: where the style has no definition there is no
 // change, and the finding says so.
 func TestSensorCurvePlatinum(t *testing.T) {

@@ -33,7 +33,7 @@ Cannot be waived. Source: common practice, no source.`,
 			// sensor-unknown and sensor-placeholder speak.
 		case kind == parser.KindUnknown || kind == want.Kind.Value:
 		default:
-			report(Sayf(Error, sensorAt(in), "the firmware reads the sensor as %s, which is %s; the sheet names %s; they are wired differently, so look at the board before anything is heated",
+			report(Sayf(Error, sensorAt(in), "the firmware reads the sensor as %s, which is for %s; the sheet names %s; they are wired differently, so look at the board before anything is heated",
 				definition(d), kindName(kind), kindName(want.Kind.Value)))
 		}
 	},

@@ -30,7 +30,7 @@ func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report
 		report(cannotTell(Error, s))
 	case s.State == parser.Off || s.Value.Form != parser.FormPlaceholder:
 	default:
-		f := Sayf(Error, placed(s.At, sensorAt(in)), "the sensor of the %s is %s that always reads %s: the firmware cannot see how hot it is, and nothing stops it",
+		f := Sayf(Error, placed(s.At, sensorAt(in)), "the sensor of the %s is a dummy (%s) that always reads %s: the firmware cannot see how hot it is, and nothing stops it",
 			heater, definition(&s.Value), celsius(s.Value.FixedC))
 		if s == &in.Printer.Hotend.Sensor {
 			f = f.Change(insteadOfDummy(in)...)

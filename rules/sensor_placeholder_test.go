@@ -15,7 +15,7 @@ func TestSensorPlaceholder(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Sensor.Value = dummy
 	f := one(t, sensorPlaceholder, in)
-	wantSaid(t, f, "sensor of the hotend", "998 (a dummy)", "always reads 25 °C")
+	wantSaid(t, f, "sensor of the hotend", "a dummy (998) that always reads 25 °C")
 	wantChanges(t, f, in.Printer.Hotend.Sensor.To(right))
 
 	// A hotend without a curve leaves nothing to propose.

@@ -104,8 +104,6 @@ func sensorAt(in *Input) parser.Span {
 func definition(d *parser.SensorDef) string {
 	var means string
 	switch d.Form {
-	case parser.FormNone:
-		means = "no sensor"
 	case parser.FormCurve:
 		means = d.Curve
 	case parser.FormBeta:
@@ -115,16 +113,6 @@ func definition(d *parser.SensorDef) string {
 		}
 	case parser.FormPoints:
 		means = "a curve through points"
-	case parser.FormAmplifier:
-		means = kindName(d.Kind)
-	case parser.FormPlaceholder:
-		means = "a dummy"
-	}
-	if d.Note != "" {
-		if means != "" {
-			means += "; "
-		}
-		means += d.Note
 	}
 	switch {
 	case means == "" || means == d.Name:
@@ -133,6 +121,14 @@ func definition(d *parser.SensorDef) string {
 		return means
 	}
 	return fmt.Sprintf("%s (%s)", d.Name, means)
+}
+
+// noteOn appends what the style says about a definition.
+func noteOn(d *parser.SensorDef) string {
+	if d.Note == "" {
+		return ""
+	}
+	return "; about " + d.Name + ": " + d.Note
 }
 
 // sheetSensor names the sensor of the sheet.

@@ -28,8 +28,11 @@ known ones.`,
 		d := &s.Value
 		switch d.Form {
 		case parser.FormUnknown:
-			report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve; what it makes of the new sensor is unknown",
-				definition(d)))
+			why := d.Note
+			if why == "" {
+				why = "what it makes of the new sensor is unknown"
+			}
+			report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %s", definition(d), why))
 		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
 			if _, err := sensor.OfDef(d); err != nil {
 				report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %v", definition(d), err))
