@@ -123,6 +123,9 @@ type misreading struct {
 
 func (m *misreading) wrong() bool { return m.level != Note }
 
+// off reports whether readings are off, not only stuck.
+func (m *misreading) off() bool { return math.Abs(m.worstK) > curveWarnK || m.overRating }
+
 func (r *reading) judge(believed *sensor.Circuit) (m misreading) {
 	const steps = 16
 	for i := range steps + 1 {
@@ -163,13 +166,13 @@ func (r *reading) sentence(in *Input, m misreading, believed *sensor.Circuit, re
 		}
 		fmt.Fprintf(&b, " with a pull-up of %s, the board has %s%s and the sensor is %s",
 			ohms(believed.PullupOhm), ohms(r.real.PullupOhm), assumed, name)
-	} else {
-		b.WriteString(", it is " + name)
+	} else if m.off() {
+		b.WriteString(", but it is " + name)
 	}
 	if m.stuck {
-		fmt.Fprintf(&b, "; its table ends at %s: above that the reading stands still while the heater stays on", celsius(believed.HighC))
+		fmt.Fprintf(&b, "; the table ends at %s: above that the reading stands still while the heater stays on", celsius(believed.HighC))
 	}
-	if math.Abs(m.worstK) > curveWarnK || m.overRating {
+	if m.off() {
 		fmt.Fprintf(&b, ": %s indicated is %s actual, %s than shown",
 			celsius(r.highC), celsius(m.actualC), hotter(m.actualC-r.highC))
 		if m.worstAtC != r.highC {

@@ -55,7 +55,7 @@ Source: common practice, no source.`,
 		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
 			f.Message += "; the minimum is looked at only while heating"
 		}
-		report(f.With(Values{"open_c": open, "short_c": short, "min_c": limitValue(l.minC), "trip_c": limitValue(l.tripC)}))
+		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC), "trip_c": finite(l.tripC)}))
 	},
 }
 
@@ -103,12 +103,4 @@ func (l faultLimits) String() string {
 		return "only below " + celsius(l.minC)
 	}
 	return "only below " + celsius(l.minC) + " or above " + celsius(l.tripC)
-}
-
-// limitValue is a limit as a finding shows it: nil where there is none.
-func limitValue(x float64) any {
-	if math.IsInf(x, 0) {
-		return nil
-	}
-	return x
 }
