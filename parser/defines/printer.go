@@ -1,0 +1,198 @@
+package defines
+
+import (
+	"strconv"
+
+	"preflash/parser"
+)
+
+// oversample is how many readings of the converter become one temperature, in
+// every generation (from memory).
+const oversample = 16
+
+// printer reads everything that the neutral printer has.
+func (r *reader) printer(tool int) *parser.Printer {
+	p := &parser.Printer{Style: styleName, Tool: tool, Files: r.s.files, Remarks: r.s.remarks}
+	r.tool(p)
+	n := strconv.Itoa(r.hotend)
+	p.Hotend.Oversample = oversample
+	p.Hotend.Sensor = r.sensor(parser.HotendSensor, "TEMP_SENSOR_"+n, "HOTEND"+n)
+	p.Hotend.Loop = r.loop()
+	p.Hotend.Watch = r.watch(&hotendWatch)
+	p.Bed = r.bed()
+	p.Limits = r.limits(n)
+	p.ColdSide = r.coldSide()
+	p.Flow = r.flow()
+	p.Geometry.TriggerMM = r.trigger()
+	p.Storage = r.storage(p)
+	if s := &p.Hotend.Sensor; s.State == parser.Set && s.Value.Form == parser.FormNone {
+		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: s.At,
+			Text: "the configuration has no sensor for tool " + strconv.Itoa(tool) + ": " + s.Name + " is 0"})
+	}
+	return p
+}
+
+// sharedHotend are the options that let several tools feed one hotend.
+var sharedHotend = [...]string{"SINGLENOZZLE", "MIXING_EXTRUDER", "SWITCHING_EXTRUDER"}
+
+// tool finds the hotend's index and whether the configuration has that tool.
+func (r *reader) tool(p *parser.Printer) {
+	r.hotend = p.Tool
+	count := r.value(figure{names: []string{"EXTRUDERS"}, absent: absentDefault, usual: 1})
+	if count.Known() && p.Tool > 0 && float64(p.Tool) >= count.Value {
+		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: count.At,
+			Text: "the sheet names tool " + strconv.Itoa(p.Tool) + ", counted from 0; the configuration has " +
+				strconv.Itoa(int(count.Value)) + " (EXTRUDERS)"})
+	}
+	for _, name := range sharedHotend {
+		if r.on(name) != parser.Yes {
+			continue
+		}
+		// Two tools to one hotend there; all to one in the others.
+		if name == "SWITCHING_EXTRUDER" {
+			if r.on("SWITCHING_NOZZLE") != parser.Yes {
+				r.hotend = p.Tool / 2
+			}
+		} else {
+			r.hotend = 0
+		}
+		break
+	}
+	if p.Tool == 1 && r.on("TEMP_SENSOR_1_AS_REDUNDANT") == parser.Yes {
+		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: r.s.macro("TEMP_SENSOR_1_AS_REDUNDANT").winner.at,
+			Text: "the sheet names tool 1, and the configuration uses its sensor as a second one for tool 0 (TEMP_SENSOR_1_AS_REDUNDANT)"})
+	}
+}
+
+// bed reads the bed. One without a sensor is not heated.
+func (r *reader) bed() parser.Bed {
+	const name = "TEMP_SENSOR_BED"
+	b := parser.Bed{Heated: parser.Setting[bool]{Key: parser.BedHeated, Name: name}}
+	if len(r.s.mentions(name)) == 0 {
+		b.Heated.State = parser.Off
+		return b
+	}
+	b.Sensor = r.sensor(parser.BedSensor, name, "BED")
+	h, s := &b.Heated, &b.Sensor
+	h.State, h.Place, h.Hides, h.Why = s.State, s.Place, nil, s.Why
+	switch {
+	case s.State == parser.Set && s.Value.Form == parser.FormNone, r.s.macro(name).state == parser.No:
+		*h = parser.Setting[bool]{Key: h.Key, Name: name, State: parser.Off, Place: s.Place}
+		b.Sensor = parser.Setting[parser.SensorDef]{}
+		return b
+	case s.State == parser.Set:
+		h.Value = true
+	}
+	b.Watch = r.watch(&bedWatch)
+	return b
+}
+
+// limits reads temperatures that the firmware enforces. n is the heater.
+func (r *reader) limits(n string) parser.Limits {
+	minName, maxName := "HEATER_"+n+"_MINTEMP", "HEATER_"+n+"_MAXTEMP"
+	l := parser.Limits{MinWhileHeating: r.gen != gen10}
+	l.MinTemp = r.number(figure{key: parser.MinTemp, names: []string{minName}, round: roundNearest,
+		near: []string{maxName, "BED_MINTEMP", "TEMP_SENSOR_" + n}})
+	l.MaxTemp = r.number(figure{key: parser.MaxTemp, names: []string{maxName}, round: roundDown,
+		near: []string{minName, "BED_MAXTEMP", "TEMP_SENSOR_" + n}})
+	margin := figure{key: parser.Margin, names: []string{"HOTEND_OVERSHOOT"}, round: roundUp, absent: absentDefault,
+		near: []string{"BED_OVERSHOOT", maxName}}
+	if r.gen >= gen20 {
+		margin.usual = 15
+	}
+	l.Margin = r.number(margin)
+	l.Presets = r.presets()
+
+	guards := []string{"PREVENT_COLD_EXTRUSION", "PREVENT_DANGEROUS_EXTRUDE"}
+	if r.gen == gen10 {
+		guards[0], guards[1] = guards[1], guards[0]
+	}
+	l.ColdGuard = r.flag(parser.ColdGuard, guards, []string{"EXTRUDE_MINTEMP", "PREVENT_LENGTHY_EXTRUDE", "PIDTEMP"})
+	l.MinExtrude = r.number(figure{key: parser.MinExtrude, names: []string{"EXTRUDE_MINTEMP"}, round: roundNearest,
+		near: []string{l.ColdGuard.Name, "PREVENT_LENGTHY_EXTRUDE"}})
+	for _, g := range [...]struct {
+		kind  string
+		names []string
+	}{
+		{"while heating up", []string{"PREHEAT_TIME_HOTEND_MS", "MILLISECONDS_PREHEAT_TIME"}},
+		{"for odd readings", []string{"BOGUS_TEMPERATURE_GRACE_PERIOD"}},
+	} {
+		l.Graces = appendFound(l.Graces, r.number(figure{key: parser.Grace(g.kind), names: g.names, unit: unitMillis,
+			round: roundDown, absent: absentHidden}))
+	}
+	l.BadSamples = appendFound(l.BadSamples, r.number(figure{key: parser.BadSamples("below the minimum"),
+		names: []string{"MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED"}, round: roundDown, absent: absentHidden}))
+	return l
+}
+
+// appendFound adds a setting unless it is hidden.
+func appendFound(list []parser.Setting[float64], s parser.Setting[float64]) []parser.Setting[float64] {
+	if s.Key == "" {
+		return list
+	}
+	return append(list, s)
+}
+
+// presetNames are the spellings of each preset's hotend temperature, the
+// newest first.
+var presetNames = [...][]string{
+	{"PREHEAT_1_TEMP_HOTEND", "PLA_PREHEAT_HOTEND_TEMP"},
+	{"PREHEAT_2_TEMP_HOTEND", "ABS_PREHEAT_HOTEND_TEMP"},
+	{"PREHEAT_3_TEMP_HOTEND"},
+	{"PREHEAT_4_TEMP_HOTEND"},
+	{"PREHEAT_5_TEMP_HOTEND"},
+	{"PREHEAT_6_TEMP_HOTEND"},
+	{"PREHEAT_7_TEMP_HOTEND"},
+	{"PREHEAT_8_TEMP_HOTEND"},
+	{"PREHEAT_9_TEMP_HOTEND"},
+	{"PREHEAT_10_TEMP_HOTEND"},
+}
+
+// targets are other temperatures that the firmware itself sets as a target,
+// where the option in gate is on.
+var targets = [...]struct {
+	key   parser.Key
+	name  string
+	gates []string
+}{
+	{"preset mesh test", "MESH_TEST_HOTEND_TEMP", []string{"G26_MESH_VALIDATION", "UBL_G26_MESH_VALIDATION"}},
+	{"preset probing", "PROBING_NOZZLE_TEMP", []string{"PREHEAT_BEFORE_PROBING"}},
+	{"preset levelling", "LEVELING_NOZZLE_TEMP", []string{"PREHEAT_BEFORE_LEVELING"}},
+}
+
+func (r *reader) presets() []parser.Setting[float64] {
+	var list []parser.Setting[float64]
+	for i, names := range presetNames {
+		list = appendFound(list, r.number(figure{key: parser.Preset(i + 1), names: names, round: roundDown, absent: absentHidden}))
+	}
+	for _, t := range targets {
+		if r.any(t.gates) != parser.No {
+			list = appendFound(list, r.number(figure{key: t.key, names: []string{t.name}, round: roundDown, absent: absentHidden}))
+		}
+	}
+	return list
+}
+
+// isTarget reports whether a key is one of targets, which are not stored.
+func isTarget(key parser.Key) bool {
+	for i := range targets {
+		if targets[i].key == key {
+			return true
+		}
+	}
+	return false
+}
+
+// any reports whether one of several options is on.
+func (r *reader) any(names []string) parser.Tri {
+	all := parser.No
+	for _, name := range names {
+		switch r.on(name) {
+		case parser.Yes:
+			return parser.Yes
+		case parser.Maybe:
+			all = parser.Maybe
+		}
+	}
+	return all
+}

@@ -1,0 +1,55 @@
+package defines
+
+import (
+	"strconv"
+
+	"preflash/parser"
+)
+
+// mostHotends is how many hotends the newest generation numbers.
+const mostHotends = 8
+
+// autoFanNames are the spellings of the heat-break fan's output for a hotend,
+// the newer first.
+func autoFanNames(hotend int) []string {
+	n := strconv.Itoa(hotend)
+	return []string{"E" + n + "_AUTO_FAN_PIN", "EXTRUDER_" + n + "_AUTO_FAN_PIN"}
+}
+
+// coldSide reads the fan that cools the heat break.
+func (r *reader) coldSide() parser.ColdSide {
+	c := parser.ColdSide{Fan: r.autoFan(r.hotend)}
+	if r.s.macro(c.Fan.Name).state == parser.No {
+		c.Fan.Why = c.Fan.Name + " is not set: the board's own pin file decides"
+	}
+	for n := range mostHotends {
+		if n == r.hotend {
+			continue
+		}
+		if f := r.autoFan(n); f.State == parser.Set {
+			c.Elsewhere = append(c.Elsewhere, f.Place)
+		}
+	}
+	c.OnAboveC = r.number(figure{key: parser.FanOnAbove, names: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE"}, round: roundNearest,
+		absent: absentDefault, usual: 50, near: []string{"EXTRUDER_AUTO_FAN_SPEED", c.Fan.Name}})
+	return c
+}
+
+// autoFan reads the output that follows a hotend; -1 is none. The name of a
+// pin, which only the board can resolve, is an output as well.
+func (r *reader) autoFan(hotend int) parser.Setting[string] {
+	s := parser.Setting[string]{Key: parser.FanOutput}
+	var m macro
+	s.Name, m = r.pick(autoFanNames(hotend))
+	if !settle(r, &s, m) {
+		return s
+	}
+	s.Value = m.winner.value()
+	switch x, known := r.s.number(s.Value); {
+	case s.Value == "":
+		s.State, s.Why = parser.Unknown, m.winner.at.String()+": "+s.Name+" has no value"
+	case known == parser.Yes && x < 0:
+		s.State = parser.Off
+	}
+	return s
+}

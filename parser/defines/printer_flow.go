@@ -1,0 +1,133 @@
+package defines
+
+import "preflash/parser"
+
+// carried are figures that belong to the old melt path. They count only where
+// one of the gates is on; no gate is always on.
+var carried = [...]struct {
+	key   string
+	names []string
+	gates []string
+}{
+	{"pressure advance", []string{"ADVANCE_K", "LIN_ADVANCE_K", "EXTRUDER_ADVANCE_K"}, []string{"LIN_ADVANCE", "ADVANCE"}},
+	{"retract length", []string{"RETRACT_LENGTH"}, []string{"FWRETRACT"}},
+	{"retract length at a tool change", []string{"RETRACT_LENGTH_SWAP"}, []string{"FWRETRACT"}},
+	{"retract recovery length", []string{"RETRACT_RECOVER_LENGTH"}, []string{"FWRETRACT"}},
+	{"unload length", []string{"FILAMENT_CHANGE_UNLOAD_LENGTH", "FILAMENTCHANGE_FINALRETRACT"}, pauseGates},
+	{"load length", []string{"FILAMENT_CHANGE_FAST_LOAD_LENGTH", "FILAMENT_CHANGE_LOAD_LENGTH"}, pauseGates},
+	{"slow load length", []string{"FILAMENT_CHANGE_SLOW_LOAD_LENGTH"}, pauseGates},
+	{"purge length", []string{"ADVANCED_PAUSE_PURGE_LENGTH", "ADVANCED_PAUSE_EXTRUDE_LENGTH", "FILAMENT_CHANGE_EXTRUDE_LENGTH"}, pauseGates},
+	{"pause retract length", []string{"PAUSE_PARK_RETRACT_LENGTH", "FILAMENT_CHANGE_RETRACT_LENGTH", "FILAMENTCHANGE_FIRSTRETRACT"}, pauseGates},
+	{"tool change length", []string{"TOOLCHANGE_FS_LENGTH", "TOOLCHANGE_FIL_SWAP_LENGTH"}, []string{"TOOLCHANGE_FILAMENT_SWAP"}},
+}
+
+var pauseGates = []string{"ADVANCED_PAUSE_FEATURE", "FILAMENT_CHANGE_FEATURE", "FILAMENTCHANGEENABLE"}
+
+// flow reads what the configuration knows of filament and melt.
+func (r *reader) flow() parser.Flow {
+	var f parser.Flow
+	f.NozzleMM = r.number(figure{key: parser.NozzleDiameter, names: []string{"MESH_TEST_NOZZLE_SIZE"}, absent: absentHidden})
+	f.FilamentMM = r.number(figure{key: parser.FilamentWidth, names: []string{"DEFAULT_NOMINAL_FILAMENT_DIA", "D_FILAMENT"}})
+	f.MaxMM3PerS = r.maxFlow()
+	for _, c := range carried {
+		gate := r.any(c.gates)
+		if gate == parser.No {
+			continue
+		}
+		s := r.number(figure{key: parser.Carried(c.key), names: c.names, list: true, element: r.hotend, repeats: true, absent: absentHidden})
+		if gate == parser.Maybe && s.Known() {
+			s.State, s.Why = parser.Unknown, "it cannot be told whether "+c.gates[0]+" is on"
+		}
+		f.CarriedOver = appendFound(f.CarriedOver, s)
+	}
+	return f
+}
+
+// maxFlow reads the volumetric limit; a limit of 0 is none.
+func (r *reader) maxFlow() parser.Setting[float64] {
+	const gate = "VOLUMETRIC_EXTRUDER_LIMIT"
+	s := r.number(figure{key: parser.MaxFlow, names: []string{"DEFAULT_VOLUMETRIC_EXTRUDER_LIMIT"}, absent: absentOff,
+		list: true, element: r.hotend, repeats: true, near: []string{gate}})
+	switch r.on(gate) {
+	case parser.No:
+		s = parser.Setting[float64]{Key: s.Key, Name: s.Name, State: parser.Off}
+	case parser.Maybe:
+		s.State, s.Why = parser.Unknown, "it cannot be told whether "+gate+" is on"
+	}
+	if s.State == parser.Set && s.Value == 0 {
+		s.State = parser.Off
+	}
+	return s
+}
+
+// probes are the options that say that the printer has a probe.
+var probes = []string{
+	"FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "BLTOUCH", "TOUCH_MI_PROBE", "SOLENOID_PROBE", "Z_PROBE_SLED",
+	"RACK_AND_PINION_PROBE", "Z_PROBE_ALLEN_KEY", "SENSORLESS_PROBING", "DUET_SMART_EFFECTOR", "MAGLEV4", "MAG_MOUNTED_PROBE",
+}
+
+// probing are the options that need a probe, unless the person is the probe.
+var probing = []string{
+	"AUTO_BED_LEVELING_3POINT", "AUTO_BED_LEVELING_LINEAR", "AUTO_BED_LEVELING_BILINEAR", "AUTO_BED_LEVELING_NONLINEAR",
+	"AUTO_BED_LEVELING_UBL", "AUTO_BED_LEVELING_FEATURE", "ENABLE_AUTO_BED_LEVELING",
+}
+
+// trigger reads the height at which the probe triggers. The option holds where
+// the probe is, seen from the nozzle: below is negative.
+func (r *reader) trigger() parser.Setting[float64] {
+	f := figure{key: parser.ProbeTrigger, names: []string{"NOZZLE_TO_PROBE_OFFSET"}, unit: unitNegative, list: true, element: 2}
+	if r.s.macro(f.names[0]).state == parser.No {
+		f = figure{key: f.key, names: []string{"Z_PROBE_OFFSET_FROM_EXTRUDER"}, unit: unitNegative}
+		if r.gen >= gen20 && len(r.s.mentions(f.names[0])) == 0 {
+			f.names[0] = "NOZZLE_TO_PROBE_OFFSET"
+		}
+	}
+	s := r.number(f)
+	probe := r.any(probes)
+	// Levelling without a probe came later.
+	if r.gen == gen10 && r.on("ENABLE_AUTO_BED_LEVELING") == parser.Yes {
+		probe = parser.Yes
+	}
+	for _, name := range [...]string{"Z_PROBE_SERVO_NR", "Z_ENDSTOP_SERVO_NR"} {
+		// Servo 0 is a servo: the number does not switch it off.
+		if state := r.s.macro(name).state; state != parser.No && probe == parser.No {
+			probe = state
+		}
+	}
+	if probe == parser.No && r.any(probing) != parser.No && r.on("PROBE_MANUALLY") == parser.No {
+		probe = parser.Maybe
+	}
+	switch probe {
+	case parser.No:
+		return parser.Setting[float64]{Key: s.Key, Name: s.Name, State: parser.Off}
+	case parser.Maybe:
+		s.State, s.Why = parser.Unknown, "it cannot be told whether the printer has a probe"
+	}
+	return s
+}
+
+// storage reads whether the firmware stores settings, and which.
+func (r *reader) storage(p *parser.Printer) parser.Storage {
+	st := parser.Storage{On: r.flag(parser.StorageOn, []string{"EEPROM_SETTINGS"}, nil)}
+	if st.On.State == parser.Off {
+		return st
+	}
+	keep := func(found bool, keys ...parser.Key) {
+		if found {
+			st.Keeps = append(st.Keeps, keys...)
+		}
+	}
+	keep(p.Hotend.Sensor.Value.Name == "1000", parser.HotendSensor)
+	keep(p.Hotend.Loop.Kp.Key != "", parser.GainP, parser.GainI, parser.GainD)
+	keep(p.Hotend.Loop.ModelPowerW.Key != "", parser.ModelPower)
+	for _, s := range p.Limits.Presets {
+		keep(!isTarget(s.Key), s.Key)
+	}
+	keep(p.Geometry.TriggerMM.State != parser.Off, parser.ProbeTrigger)
+	keep(p.Flow.FilamentMM.Known(), parser.FilamentWidth)
+	keep(p.Flow.MaxMM3PerS.State != parser.Off, parser.MaxFlow)
+	for _, s := range p.Flow.CarriedOver {
+		keep(true, s.Key)
+	}
+	return st
+}

@@ -1,0 +1,97 @@
+package defines
+
+import (
+	"bytes"
+
+	"preflash/parser"
+)
+
+const styleName = "defines"
+
+// style writes configurations as C header files.
+type style struct{}
+
+// Style is the style of this package.
+var Style parser.Style = style{}
+
+// Name is what a sheet calls the style.
+func (style) Name() string { return styleName }
+
+// recognisedDefines is how many #define lines, commented-out ones included,
+// make a file look like this style.
+const recognisedDefines = 3
+
+// Recognises reports whether a file looks like this style. It looks at whole
+// lines, since a comment of another style may speak of a #define.
+func (style) Recognises(f *parser.File) bool {
+	found := 0
+	for rest := f.Data; found < recognisedDefines; {
+		at := bytes.Index(rest, []byte("#define"))
+		if at < 0 {
+			return false
+		}
+		start := 1 + bytes.LastIndexByte(rest[:at], '\n')
+		if lead := bytes.TrimLeft(rest[start:at], " \t/\ufeff"); len(lead) == 0 {
+			found++
+		}
+		rest = rest[at+len("#define"):]
+	}
+	return true
+}
+
+// Read reads one printer.
+func (style) Read(t *parser.Tree, request parser.Request) (parser.Config, error) {
+	c, err := read(t, request)
+	if err != nil {
+		return nil, err
+	}
+	return c, nil
+}
+
+func read(t *parser.Tree, request parser.Request) (*config, error) {
+	s, err := load(t, request, option)
+	if err != nil {
+		return nil, err
+	}
+	r := &reader{s: s, gen: generationOf(s)}
+	p := r.printer(request.Tool)
+	p.Remarks = append(p.Remarks, unrecognised(s)...)
+	p.Remarks = append(p.Remarks, overrides(t, s)...)
+	return &config{tree: t, request: request, s: s, gen: r.gen, slots: r.slots, printer: p}, nil
+}
+
+// config is one configuration that was read.
+type config struct {
+	tree    *parser.Tree
+	request parser.Request
+	s       *source
+	gen     generation
+	slots   []slot
+	printer *parser.Printer
+}
+
+// Printer returns what the configuration says.
+func (c *config) Printer() *parser.Printer { return c.printer }
+
+// Entries lists every macro once, in the order in which the names first occur:
+// with the value in force, or the last one mentioned where none is.
+func (c *config) Entries() []parser.Entry {
+	var list []parser.Entry
+	for name := range c.s.names {
+		m := c.s.macro(name)
+		d := m.winner
+		if d == nil {
+			mentions := c.s.mentions(name)
+			if len(mentions) == 0 {
+				continue
+			}
+			d = mentions[len(mentions)-1]
+			if len(m.others) > 0 {
+				d = m.others[len(m.others)-1]
+			}
+		}
+		p := placeOf(d)
+		list = append(list, parser.Entry{Name: name, Value: p.Value, At: p.At, Active: m.state})
+	}
+	return list
+}
