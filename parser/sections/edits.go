@@ -1,0 +1,295 @@
+package sections
+
+import (
+	"cmp"
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"preflash/parser"
+)
+
+// Edits turns changes into edits. Two changes that want different text at one
+// place are an error.
+func (c *config) Edits(changes []parser.Change) ([]parser.Edit, error) {
+	e := editor{config: c, settings: make(map[parser.Key]parser.Description)}
+	for _, s := range c.printer.Settings() {
+		e.settings[s.Key] = s
+	}
+	for _, change := range changes {
+		if err := e.change(change); err != nil {
+			return nil, err
+		}
+	}
+	return e.sorted(), nil
+}
+
+// editor gathers edits.
+type editor struct {
+	*config
+	settings map[parser.Key]parser.Description
+	edits    []ranked
+	opened   map[string]anchor // sections that the edits add, and where
+	added    map[added]string  // options that the edits add, and their values
+}
+
+// ranked is an edit with its rank among those at one place: what goes into a
+// section comes before the sections that follow it.
+type ranked struct {
+	parser.Edit
+	rank int
+}
+
+type added struct{ section, option string }
+
+const (
+	rankOption = iota
+	rankSection
+)
+
+// sorted returns the edits by file, in reading order, and offset.
+func (e *editor) sorted() []parser.Edit {
+	order := make(map[*parser.File]int, len(e.files))
+	for i, f := range e.files {
+		order[f] = i
+	}
+	slices.SortStableFunc(e.edits, func(a, b ranked) int {
+		return cmp.Or(cmp.Compare(order[a.At.File], order[b.At.File]), cmp.Compare(a.At.Start, b.At.Start),
+			cmp.Compare(a.At.End, b.At.End), cmp.Compare(a.rank, b.rank))
+	})
+	edits := make([]parser.Edit, len(e.edits))
+	for i := range e.edits {
+		edits[i] = e.edits[i].Edit
+	}
+	return edits
+}
+
+func (e *editor) change(change parser.Change) error {
+	s, known := e.settings[change.Key]
+	if !known {
+		return &parser.Error{File: e.main.Name, Message: fmt.Sprintf("the %s is not a setting of this configuration, so it cannot be changed", change.Key)}
+	}
+	switch v := change.Value.(type) {
+	case float64:
+		return e.figure(s, v)
+	case parser.SensorDef:
+		return e.sensorDef(s, v)
+	case parser.Control:
+		if word := [...]string{parser.ControlPID: "pid", parser.ControlOnOff: "watermark", parser.ControlModel: "mpc"}; int(v) < len(word) {
+			return e.option(s, word[v])
+		}
+	case bool:
+		return e.turn(s, v)
+	}
+	return e.cannot(s, "a value of this kind cannot be written")
+}
+
+// cannot is the error of a change that no edit makes.
+func (e *editor) cannot(s parser.Description, format string, args ...any) error {
+	at := s.At
+	if at.IsZero() {
+		at = e.nowhere()
+	}
+	return parser.Errorf(at, "the %s cannot be changed by an edit: %s", s.Key, fmt.Sprintf(format, args...))
+}
+
+func (e *editor) figure(s parser.Description, v float64) error {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return e.cannot(s, "%g is no figure", v)
+	}
+	return e.option(s, strconv.FormatFloat(v, 'f', -1, 64))
+}
+
+// option writes the option that a setting stands for.
+func (e *editor) option(s parser.Description, text string) error {
+	section, option := e.spelling(s.Key)
+	if section == "" {
+		// A figure inside a macro, or one of a macro's variables.
+		if s.At.IsZero() || s.Saved {
+			return e.cannot(s, "no option of this style holds it")
+		}
+		return e.replace(s, s.At, text)
+	}
+	return e.write(s, section, option, text)
+}
+
+// write gives an option a value: in place where it is written by hand, else by
+// a new line, which hides a saved value.
+func (e *editor) write(s parser.Description, section, option, text string) error {
+	o, _ := e.find(section, option)
+	if o != nil && o.section.name == section && !o.saved {
+		at := o.valueSpan()
+		if o.value == o.valueEnd {
+			text = " " + text
+		}
+		return e.replace(s, at, text)
+	}
+	if o != nil && o.saved {
+		if steps := e.style.Steps(e.retune(s.Key)); len(steps) > 0 {
+			return parser.Errorf(o.valueSpan(), "the %s stands in the saved block, which only the firmware writes; replace it at the console: %s",
+				s.Key, strings.Join(steps, ", then "))
+		}
+	}
+	return e.insert(s.Key, section, option, text)
+}
+
+// retune is the task that measures a setting again; one without steps for a
+// setting that is chosen, not measured.
+func (e *editor) retune(key parser.Key) parser.Task {
+	switch key {
+	case parser.GainP, parser.GainI, parser.GainD, parser.LoopControl:
+		top := e.printer.Limits.MaxTemp
+		task := parser.Task{Kind: parser.TaskTune, Tool: e.tool, TempC: tuneC}
+		if top.Known() && top.Value-tuneMarginC < tuneC {
+			task.TempC = top.Value - tuneMarginC
+		}
+		return task
+	case parser.ProbeTrigger:
+		return parser.Task{Kind: parser.TaskReplaceTrigger, Tool: e.tool}
+	}
+	return parser.Task{Kind: parser.TaskResetStored}
+}
+
+// Where gains are tuned when nothing says where: a common printing
+// temperature, with room for overshoot below the trip. Common practice, no
+// source.
+const (
+	tuneC       = 220
+	tuneMarginC = 30
+)
+
+func (e *editor) replace(s parser.Description, at parser.Span, text string) error {
+	if at.Text() == text {
+		return nil
+	}
+	for _, other := range e.edits {
+		if other.At == at && at.Start < at.End {
+			if other.New == text {
+				return nil
+			}
+			return parser.Errorf(at, "the %s is to be %s and %s at the same time", s.Key, other.New, text)
+		}
+	}
+	e.edits = append(e.edits, ranked{parser.Edit{At: at, New: text, For: s.Key}, rankOption})
+	return nil
+}
+
+// turn switches a protection on.
+func (e *editor) turn(s parser.Description, on bool) error {
+	if !on {
+		return e.cannot(s, "Preflash turns nothing off")
+	}
+	if s.State != parser.Off && s.Value == true {
+		return nil
+	}
+	p := e.printer
+	switch s.Key {
+	case parser.ColdGuard:
+		return e.write(s, e.heaterOf(hotendName(e.tool)), "min_extrude_temp", strconv.Itoa(usualMinExtrude))
+	case parser.HotendWatchOn:
+		return e.unblind(&p.Hotend.Watch, p.Limits.MaxTemp)
+	case parser.BedWatchOn:
+		return e.unblind(&p.Bed.Watch, e.read(figure{section: bedHeater, option: "max_temp", demand: anything}))
+	}
+	return e.cannot(s, "it depends on what is wired to the printer")
+}
+
+// unblind gives the figures that blind a watch the values that the firmware
+// assumes.
+func (e *editor) unblind(w *parser.Watch, maxTemp parser.Setting[float64]) error {
+	var errs []error
+	for _, f := range e.blinding(w, maxTemp) {
+		var usual float64
+		switch f {
+		case &w.HysteresisC:
+			usual = w.Usual.HysteresisC
+		case &w.ErrorSumCS:
+			usual = w.Usual.ErrorSumCS
+		case &w.RiseWindowS:
+			usual = w.Usual.RiseWindowS
+		}
+		errs = append(errs, e.figure(f.Describe(), usual))
+	}
+	return errors.Join(errs...)
+}
+
+// spelling is the section and the option that hold a setting; "" where it has
+// no option of its own.
+func (c *config) spelling(key parser.Key) (section, option string) {
+	hotend := hotendName(c.tool)
+	heater := c.heaterOf(hotend)
+	switch key {
+	case parser.HotendSensor:
+		return heater, "sensor_type"
+	case parser.HotendPullup:
+		return heater, "pullup_resistor"
+	case parser.MinTemp:
+		return heater, "min_temp"
+	case parser.MaxTemp:
+		return heater, "max_temp"
+	case parser.MinExtrude:
+		return heater, "min_extrude_temp"
+	case parser.LoopControl:
+		return heater, "control"
+	case parser.GainP:
+		return heater, "pid_kp"
+	case parser.GainI:
+		return heater, "pid_ki"
+	case parser.GainD:
+		return heater, "pid_kd"
+	case parser.DerivativeTime:
+		return heater, "smooth_time"
+	case parser.OnOffBand:
+		return heater, "max_delta"
+	case parser.ModelPower:
+		return heater, "heater_power"
+	case parser.PowerLimit("heater"):
+		return heater, "max_power"
+	case parser.HotendRise:
+		return watchSection(heater), "heating_gain"
+	case parser.HotendRiseWindow:
+		return watchSection(heater), "check_gain_time"
+	case parser.HotendHysteresis:
+		return watchSection(heater), "hysteresis"
+	case parser.HotendErrorSum:
+		return watchSection(heater), "max_error"
+	case parser.BedSensor:
+		return bedHeater, "sensor_type"
+	case parser.BedRise:
+		return watchSection(bedHeater), "heating_gain"
+	case parser.BedRiseWindow:
+		return watchSection(bedHeater), "check_gain_time"
+	case parser.BedWatchHysteresis:
+		return watchSection(bedHeater), "hysteresis"
+	case parser.BedErrorSum:
+		return watchSection(bedHeater), "max_error"
+	case parser.FanOnAbove:
+		return c.printer.ColdSide.Fan.Value, "heater_temp"
+	case parser.NozzleDiameter:
+		return hotend, "nozzle_diameter"
+	case parser.FilamentWidth:
+		return hotend, "filament_diameter"
+	case parser.Carried("pressure advance"):
+		return hotend, "pressure_advance"
+	case parser.Carried("retraction length"):
+		return "firmware_retraction", "retract_length"
+	case parser.Carried("extra length after retraction"):
+		return "firmware_retraction", "unretract_extra_length"
+	case parser.ProbeTrigger:
+		return c.probe(), "z_offset"
+	}
+	return "", ""
+}
+
+// probe is the section of the Z probe, "" where there is none.
+func (c *config) probe() string {
+	for _, s := range c.sections {
+		if kind, _, _ := strings.Cut(s.name, " "); isProbe(kind) {
+			return s.name
+		}
+	}
+	return ""
+}

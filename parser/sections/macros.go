@@ -1,0 +1,185 @@
+package sections
+
+import (
+	"bytes"
+	"strings"
+
+	"preflash/parser"
+)
+
+// presets finds the temperatures that macros and menus set the hotend to, as
+// far as they are written as plain numbers. What a template computes is left
+// out, and so is what runs on a timer.
+func (c *config) presets(heater string) (list []parser.Setting[float64]) {
+	for _, s := range c.sections {
+		if kind, _, _ := strings.Cut(s.name, " "); kind != "gcode_macro" && kind != "menu" {
+			continue
+		}
+		o, _ := c.find(s.name, "gcode")
+		if o == nil || !mayHeat(o.file.Data[o.value:o.valueEnd]) {
+			continue
+		}
+		o.pieces(func(at int, piece []byte) {
+			from, to := target(piece, heater)
+			if to == from {
+				return
+			}
+			text := string(piece[from:to])
+			v, ok := number(text)
+			if !ok || v <= 0 {
+				return // 0 switches off
+			}
+			list = append(list, parser.Setting[float64]{
+				Key: parser.Preset(len(list) + 1), Value: v, State: parser.Set, Name: "[" + s.name + "]",
+				Place: parser.Place{At: parser.Span{File: o.file, Start: at + from, End: at + to}, Value: text, Saved: o.saved},
+			})
+		})
+	}
+	return list
+}
+
+// mayHeat passes over most macros at little cost.
+func mayHeat(gcode []byte) bool {
+	for _, word := range [...]string{"104", "109", "TARGET", "target", "Target"} {
+		if bytes.Contains(gcode, []byte(word)) {
+			return true
+		}
+	}
+	return false
+}
+
+// target finds the number that a console command gives the heater as its
+// target; an empty range where it gives none. A command without a tool number
+// means the tool in use, which may be any.
+func target(line []byte, heater string) (from, to int) {
+	end := bytes.IndexAny(line, " \t")
+	if end < 0 {
+		end = len(line)
+	}
+	if len(line) > len("M104") && (line[0] == 'M' || line[0] == 'm') && (line[4] < '0' || line[4] > '9') {
+		end = len("M104") // its first parameter may follow without a space
+	}
+	switch command := strings.ToUpper(string(line[:end])); {
+	case command == "SET_HEATER_TEMPERATURE":
+		name, value := [2]int{}, [2]int{}
+		for word := range words(line, end) {
+			at := bytes.IndexByte(line[word[0]:word[1]], '=')
+			if at < 0 {
+				continue
+			}
+			argument := [2]int{word[0] + at + 1, word[1]}
+			switch strings.ToUpper(string(line[word[0] : word[0]+at])) {
+			case "HEATER":
+				name = argument
+			case "TARGET":
+				value = argument
+			}
+		}
+		if string(line[name[0]:name[1]]) == heater && literalNumber(line[value[0]:value[1]]) {
+			return value[0], value[1]
+		}
+	case command == "M104" || command == "M109":
+		tool, value := [2]int{}, [2]int{}
+		for word := range words(line, end) {
+			argument := [2]int{word[0] + 1, word[1]}
+			switch line[word[0]] {
+			case 'T', 't':
+				tool = argument
+			case 'S', 's':
+				value = argument
+			}
+		}
+		if tool != [2]int{} {
+			number := strings.TrimLeft(string(line[tool[0]:tool[1]]), "0")
+			if number == "" && hotendName(0) != heater || number != "" && "extruder"+number != heater {
+				return 0, 0
+			}
+		}
+		if literalNumber(line[value[0]:value[1]]) {
+			return value[0], value[1]
+		}
+	}
+	return 0, 0
+}
+
+// words yields the ranges of the words of a line from an offset on. A template
+// in braces belongs to the word that it stands in.
+func words(line []byte, at int) func(yield func([2]int) bool) {
+	return func(yield func([2]int) bool) {
+		for at < len(line) {
+			for at < len(line) && (line[at] == ' ' || line[at] == '\t') {
+				at++
+			}
+			start, depth := at, 0
+			for at < len(line) && (depth > 0 || line[at] != ' ' && line[at] != '\t') {
+				switch line[at] {
+				case '{':
+					depth++
+				case '}':
+					depth--
+				}
+				at++
+			}
+			if at > start && !yield([2]int{start, at}) {
+				return
+			}
+		}
+	}
+}
+
+// literalNumber reports whether a word is a plain decimal number.
+func literalNumber(word []byte) bool {
+	digits := 0
+	for i, c := range word {
+		switch {
+		case c >= '0' && c <= '9':
+			digits++
+		case c == '.' && bytes.IndexByte(word[:i], '.') < 0:
+		default:
+			return false
+		}
+	}
+	return digits > 0
+}
+
+// loadLengths finds lengths of filament that macros keep as plain numbers.
+func (c *config) loadLengths() (list []parser.Setting[float64]) {
+	for _, s := range c.sections {
+		kind, macro, _ := strings.Cut(s.name, " ")
+		if kind != "gcode_macro" {
+			continue
+		}
+		for _, i := range s.options {
+			o := &c.options[i]
+			key := c.keyOf(o)
+			if len(key) < len("variable_") || !isKey(key[:len("variable_")], "variable_") || o.hidden {
+				continue
+			}
+			name := fold(key)
+			if !isLength(name[len("variable_"):]) || !literalNumber([]byte(c.text(o))) {
+				continue
+			}
+			if winner, _ := c.findIn(s, name); winner != o {
+				continue
+			}
+			readable := strings.ReplaceAll(name[len("variable_"):], "_", " ")
+			list = append(list, c.read(figure{key: parser.Carried(readable + " of " + macro), section: s.name, option: name, demand: anything}))
+		}
+	}
+	return list
+}
+
+// isLength reports whether a variable's name says that it is a length of
+// filament that is loaded, unloaded or retracted.
+func isLength(name string) bool {
+	var moves, measures bool
+	for word := range strings.SplitSeq(name, "_") {
+		switch word {
+		case "load", "unload", "retract", "retraction", "unretract", "prime", "purge":
+			moves = true
+		case "length", "len", "distance", "dist", "amount", "mm":
+			measures = true
+		}
+	}
+	return moves && measures
+}

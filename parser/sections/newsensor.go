@@ -1,0 +1,105 @@
+package sections
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"preflash/parser"
+)
+
+// sensorDef gives a heater another sensor definition: a built-in type by name,
+// or a section of its own.
+func (e *editor) sensorDef(s parser.Description, def parser.SensorDef) error {
+	section, option := e.spelling(s.Key)
+	if section == "" {
+		return e.cannot(s, "it is no sensor")
+	}
+	for i := range builtIns {
+		if b := &builtIns[i]; b.name == def.Name && sameDefinition(b.def(), def) {
+			return e.write(s, section, option, b.name)
+		}
+	}
+	switch def.Form {
+	case parser.FormCurve:
+		named, ok := e.style.Defines(def.Curve)
+		if !ok {
+			return e.cannot(s, "the firmware has no built-in type for the curve %s", def.Curve)
+		}
+		return e.write(s, section, option, named.Name)
+	case parser.FormPoints, parser.FormBeta:
+	default:
+		return e.cannot(s, "the firmware has no built-in type %s, and it is none that can be written out", quoted(def.Name))
+	}
+	lines, kind, err := figures(def)
+	if err != nil {
+		return e.cannot(s, "%v", err)
+	}
+	name, there := e.newName(s.Key, def)
+	if !there {
+		owner := e.byName[section]
+		if owner == nil || len(owner.headers) == 0 {
+			return e.cannot(s, "there is no [%s] to put its definition before", section)
+		}
+		a := e.before(owner)
+		text := a.indent + "[" + kind + " " + name + "]" + a.eol
+		for _, l := range lines {
+			text += a.line(l[0], l[1])
+		}
+		e.put(s.Key, a, text+a.eol, rankSection)
+	}
+	return e.write(s, section, option, name)
+}
+
+// figures are the options that write a definition out, and the kind of section
+// that they belong in.
+func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
+	plain := func(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+	kind = "thermistor"
+	switch {
+	case def.Form == parser.FormBeta && def.CubicC != 0:
+		return nil, "", fmt.Errorf("a thermistor of this style takes three points, or a plain Beta")
+	case def.Form == parser.FormBeta:
+		return [][2]string{{"temperature1", "25"}, {"resistance1", plain(def.R25Ohm)}, {"beta", plain(def.BetaK)}}, kind, nil
+	case def.Linear:
+		kind = "adc_temperature"
+	case len(def.Points) != 3:
+		return nil, "", fmt.Errorf("a thermistor of this style takes three points, not %d", len(def.Points))
+	}
+	for i, p := range def.Points {
+		n := strconv.Itoa(i + 1)
+		lines = append(lines, [2]string{"temperature" + n, plain(p.TempC)}, [2]string{"resistance" + n, plain(p.Ohm)})
+	}
+	return lines, kind, nil
+}
+
+// newName chooses the name of a new definition, and says whether one with the
+// same figures is there already.
+func (e *editor) newName(key parser.Key, def parser.SensorDef) (name string, there bool) {
+	base := strings.Join(strings.FieldsFunc(def.Name, func(r rune) bool {
+		return r != '-' && r != '_' && r != '.' && (r < '0' || r > '9') && (r < 'A' || r > 'Z') && (r < 'a' || r > 'z')
+	}), "_")
+	if base == "" {
+		base = strings.ReplaceAll("new "+string(key), " ", "_")
+	}
+	for n := 1; ; n++ {
+		name = base
+		if n > 1 {
+			name += "_" + strconv.Itoa(n)
+		}
+		is := e.sensorType(name)
+		switch {
+		case sameDefinition(is, def):
+			return name, true
+		case e.byName["thermistor "+name] == nil && e.byName["adc_temperature "+name] == nil && is.Form == parser.FormUnknown:
+			return name, false
+		}
+	}
+}
+
+// sameDefinition reports whether two definitions read a sensor alike.
+func sameDefinition(a, b parser.SensorDef) bool {
+	return a.Form == b.Form && a.Kind == b.Kind && a.Curve == b.Curve && a.Linear == b.Linear &&
+		a.R25Ohm == b.R25Ohm && a.BetaK == b.BetaK && a.CubicC == b.CubicC && slices.Equal(a.Points, b.Points)
+}

@@ -1,0 +1,170 @@
+package sections
+
+import (
+	"fmt"
+
+	"preflash/parser"
+)
+
+// What the firmware assumes where an option is absent, and what it is built
+// with. All from memory.
+const (
+	oversample      = 8   // readings in one temperature
+	usualMaxPower   = 1.0 // share of full power
+	usualMinExtrude = 170 // °C
+	usualSmoothing  = 1   // s
+	usualBand       = 2   // K
+	usualFanStart   = 50  // °C
+)
+
+// build fills the printer and the remarks that depend on it.
+func (c *config) build() {
+	p := &parser.Printer{Style: c.style.Name(), Tool: c.tool, Files: c.files}
+	c.printer = p
+	hotend := hotendName(c.tool)
+	if c.byName[hotend] == nil {
+		c.remark(parser.RemarkMismatch, parser.Span{}, "the sheet names tool %d, and the configuration has no [%s]", c.tool, hotend)
+	}
+	heater := c.heaterOf(hotend)
+	p.Limits = c.limits(hotend, heater)
+	p.Hotend = c.hotend(heater, p.Limits.MaxTemp)
+	p.Bed = c.bed()
+	p.ColdSide = c.coldSide(heater)
+	p.Flow = c.flow(hotend)
+	p.Geometry = c.geometry()
+	p.Storage.On = parser.Setting[bool]{Key: parser.StorageOn, State: parser.Off}
+	c.remarkHidden()
+	c.remarkUnrecognised()
+	p.Remarks = c.remarks
+}
+
+// heaterOf is the section that holds the heater of a hotend: its own, except
+// where it melts with the heater of another one.
+func (c *config) heaterOf(hotend string) string {
+	if shared, ok := c.value(hotend, "shared_heater"); ok && c.byName[shared] != nil {
+		return shared
+	}
+	return hotend
+}
+
+func (c *config) limits(hotend, heater string) parser.Limits {
+	var l parser.Limits
+	l.MinTemp = c.read(figure{key: parser.MinTemp, section: heater, option: "min_temp", demand: atLeast(-zeroC)})
+	above := anything
+	if l.MinTemp.Known() {
+		above.above = l.MinTemp.Value
+	}
+	l.MaxTemp = c.read(figure{key: parser.MaxTemp, section: heater, option: "max_temp", demand: above})
+	l.Margin = parser.Setting[float64]{Key: parser.Margin}
+	l.Presets = c.presets(heater)
+
+	within := anything
+	if l.MinTemp.Known() && l.MaxTemp.Known() {
+		within.min, within.max = l.MinTemp.Value, l.MaxTemp.Value
+	}
+	l.MinExtrude = c.read(figure{key: parser.MinExtrude, section: heater, option: "min_extrude_temp",
+		usual: usualMinExtrude, optional: true, demand: within})
+	m := &l.MinExtrude
+	l.ColdGuard = parser.Setting[bool]{Key: parser.ColdGuard, Value: true, State: m.State, Place: m.Place, Name: m.Name, Hides: m.Hides, Why: m.Why}
+	if m.Known() && m.Value <= 0 {
+		l.ColdGuard.Value, l.ColdGuard.State = false, parser.Off
+	}
+	return l
+}
+
+func (c *config) hotend(heater string, maxTemp parser.Setting[float64]) parser.Hotend {
+	h := parser.Hotend{
+		Sensor:     c.sensor(parser.HotendSensor, heater),
+		Oversample: oversample,
+		Loop:       c.loop(heater),
+	}
+	if h.Sensor.Value.Form != parser.FormAmplifier {
+		h.PullupOhm = c.read(pullup(parser.HotendPullup, heater))
+	}
+	h.Watch = c.watch(heater, hotendWatch, maxTemp)
+	return h
+}
+
+func (c *config) loop(heater string) parser.Loop {
+	share := positive
+	share.max = 1
+	l := parser.Loop{
+		Form:    parser.LoopClamped,
+		Control: c.control(heater),
+		SmoothS: c.read(figure{key: parser.DerivativeTime, section: heater, option: "smooth_time", usual: usualSmoothing, optional: true, demand: positive}),
+		PowerLimits: []parser.Setting[float64]{
+			c.read(figure{key: parser.PowerLimit("heater"), section: heater, option: "max_power", usual: usualMaxPower, optional: true, demand: share}),
+		},
+	}
+	switch l.Control.Value {
+	case parser.ControlOnOff:
+		l.BandC = c.read(figure{key: parser.OnOffBand, section: heater, option: "max_delta", usual: usualBand, optional: true, demand: positive})
+	case parser.ControlModel:
+		l.ModelPowerW = c.read(figure{key: parser.ModelPower, section: heater, option: "heater_power", demand: positive})
+	default:
+		l.Kp = c.read(figure{key: parser.GainP, section: heater, option: "pid_kp", demand: anything})
+		l.Ki = c.read(figure{key: parser.GainI, section: heater, option: "pid_ki", demand: anything})
+		l.Kd = c.read(figure{key: parser.GainD, section: heater, option: "pid_kd", demand: anything})
+	}
+	return l
+}
+
+func (c *config) control(heater string) parser.Setting[parser.Control] {
+	s := parser.Setting[parser.Control]{Key: parser.LoopControl}
+	if adopt(c, &s, heater, "control") == nil {
+		if s.State != parser.Unknown {
+			s.State = parser.Unknown
+			s.At = c.headingSpan(heater)
+			s.Why = fmt.Sprintf("[%s] has no control, and the firmware does not start without it", heater)
+		}
+		return s
+	}
+	switch s.Place.Value {
+	case "pid":
+		s.Value = parser.ControlPID
+	case "watermark":
+		s.Value = parser.ControlOnOff
+	case "mpc":
+		s.Value = parser.ControlModel
+	default:
+		s.State = parser.Unknown
+		s.Why = fmt.Sprintf("%s is %s, which Preflash does not know", s.Name, quoted(s.Place.Value))
+	}
+	return s
+}
+
+const bedHeater = "heater_bed"
+
+func (c *config) bed() parser.Bed {
+	b := parser.Bed{Heated: parser.Setting[bool]{Key: parser.BedHeated, State: parser.Off}}
+	if c.byName[bedHeater] == nil {
+		return b
+	}
+	b.Heated.Value, b.Heated.State = true, parser.Set
+	b.Heated.At, b.Heated.Name = c.headingSpan(bedHeater), "["+bedHeater+"]"
+	b.Heated.Place.Value = bedHeater
+	b.Sensor = c.sensor(parser.BedSensor, bedHeater)
+	maxTemp := c.read(figure{section: bedHeater, option: "max_temp", demand: anything})
+	b.Watch = c.watch(bedHeater, bedWatch, maxTemp)
+	return b
+}
+
+// flow reads what belongs to filament and melt. The firmware has no limit of
+// the flow by volume.
+func (c *config) flow(hotend string) parser.Flow {
+	f := parser.Flow{
+		NozzleMM:   c.read(figure{key: parser.NozzleDiameter, section: hotend, option: "nozzle_diameter", demand: positive}),
+		FilamentMM: c.read(figure{key: parser.FilamentWidth, section: hotend, option: "filament_diameter", demand: positive}),
+		MaxMM3PerS: parser.Setting[float64]{Key: parser.MaxFlow, State: parser.Off},
+		CarriedOver: []parser.Setting[float64]{
+			c.read(figure{key: parser.Carried("pressure advance"), section: hotend, option: "pressure_advance", optional: true, demand: atLeast(0)}),
+		},
+	}
+	if c.byName["firmware_retraction"] != nil {
+		f.CarriedOver = append(f.CarriedOver,
+			c.read(figure{key: parser.Carried("retraction length"), section: "firmware_retraction", option: "retract_length", optional: true, demand: atLeast(0)}),
+			c.read(figure{key: parser.Carried("extra length after retraction"), section: "firmware_retraction", option: "unretract_extra_length", optional: true, demand: atLeast(0)}))
+	}
+	f.CarriedOver = append(f.CarriedOver, c.loadLengths()...)
+	return f
+}

@@ -1,0 +1,216 @@
+package sections
+
+import (
+	"bytes"
+	"fmt"
+	"unicode/utf8"
+
+	"preflash/parser"
+)
+
+// reader fills a config.
+type reader struct {
+	*config
+	tree   *parser.Tree
+	absent []string
+	open   []string // the files being read, outermost first
+	reads  int
+}
+
+// Read reads the files in order, as if each were included at the end of the
+// one before; the saved block is that of the first. A file that was already
+// included is not read again.
+func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, error) {
+	if len(request.Files) == 0 {
+		return nil, &parser.Error{Message: "no configuration file is named; name one"}
+	}
+	r := reader{
+		config: &config{style: s, tool: request.Tool, byName: make(map[string]*section, 64), options: make([]option, 0, 256)},
+		tree:   t,
+		absent: request.Absent,
+	}
+	for i, name := range request.Files {
+		if i > 0 && r.seen(name) != nil {
+			continue
+		}
+		f, err := t.Open(name)
+		if err != nil {
+			return nil, err
+		}
+		end := len(f.Data)
+		if i == 0 {
+			r.main = f
+			end = r.findSaved(f)
+		} else {
+			r.foreignSaved(f)
+		}
+		if err := r.file(f, end); err != nil {
+			return nil, err
+		}
+	}
+	r.readSaved()
+	r.build()
+	return r.config, nil
+}
+
+// seen returns the file of that path where it was read.
+func (r *reader) seen(name string) *parser.File {
+	for _, f := range r.files {
+		if f.Path == name {
+			return f
+		}
+	}
+	return nil
+}
+
+var bom = []byte("\xef\xbb\xbf")
+
+// file reads one file up to offset end, the files that it includes at their
+// place.
+func (r *reader) file(f *parser.File, end int) error {
+	if r.seen(f.Path) == nil {
+		r.files = append(r.files, f)
+		r.remarkBytes(f)
+	}
+	r.open = append(r.open, f.Path)
+	defer func() { r.open = r.open[:len(r.open)-1] }()
+
+	data := f.Data[:end]
+	at := 0
+	if bytes.HasPrefix(data, bom) {
+		at = len(bom)
+	}
+	p := piece{config: r.config, file: f}
+	for next := at; at < len(data); at = next {
+		var stop int
+		stop, next = lineAt(data, at)
+		line := data[at:stop]
+		if name, ok := header(uncomment(line)); ok && bytes.HasPrefix(name, []byte("include ")) {
+			// The firmware parses what stands before an include by itself,
+			// then the included file, then goes on without a section.
+			spec := name[len("include "):]
+			n, _ := leading(spec)
+			from := at + len("[include ") + n
+			if err := r.include(parser.Span{File: f, Start: from, End: from + len(trim(spec))}); err != nil {
+				return err
+			}
+			p = piece{config: r.config, file: f, included: true}
+			continue
+		}
+		if err := p.line(at, at, stop, next); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// remarkBytes notes what the firmware cannot read as text, though we can.
+func (r *reader) remarkBytes(f *parser.File) {
+	if bytes.HasPrefix(f.Data, bom) {
+		r.remark(parser.RemarkGap, parser.Span{File: f, End: len(bom)},
+			"the file starts with a byte order mark, which the firmware takes for an option before any section and refuses; save the file without it")
+	}
+	if at := firstInvalid(f.Data); at >= 0 {
+		r.remark(parser.RemarkGap, parser.Span{File: f, Start: at, End: at + 1},
+			"the file is not UTF-8 from here on; firmware that runs on a present-day Python refuses it, so save it as UTF-8")
+	}
+}
+
+// firstInvalid finds the first byte that is no UTF-8; −1 where all is.
+func firstInvalid(data []byte) int {
+	if utf8.Valid(data) {
+		return -1
+	}
+	for at := 0; ; {
+		r, n := utf8.DecodeRune(data[at:])
+		if r == utf8.RuneError && n <= 1 {
+			return at
+		}
+		at += n
+	}
+}
+
+func (c *config) remark(kind parser.RemarkKind, at parser.Span, text string, args ...any) {
+	if len(args) > 0 {
+		text = fmt.Sprintf(text, args...)
+	}
+	c.remarks = append(c.remarks, parser.Remark{Kind: kind, At: at, Text: text})
+}
+
+// piece is text that the firmware parses as one: a file, or what stands
+// between two includes.
+type piece struct {
+	*config
+	file     *parser.File
+	included bool // an include stands before it
+	saved    bool
+
+	section *section
+	option  int // 1 + index of the option that a deeper line continues; 0: none
+	indent  int
+}
+
+// line reads one line, which starts at offset line; what counts of it goes
+// from from to stop, and the next line starts at next.
+func (p *piece) line(line, from, stop, next int) error {
+	b := clean(p.file.Data[from:stop])
+	if len(b.text) == 0 {
+		return nil // an empty line counts in a value only if something follows
+	}
+	start := from + b.from
+	end := start + len(b.text)
+	if p.option > 0 && b.indent > p.indent {
+		o := &p.options[p.option-1]
+		if o.value == o.valueEnd {
+			o.value = start
+		}
+		o.valueEnd, o.end = end, next
+		return nil
+	}
+	p.indent = b.indent
+	if name, ok := header(b.text); ok {
+		p.section = p.config.section(name)
+		if !p.saved {
+			p.section.headers = append(p.section.headers, heading{p.file, line, start + 1, next})
+		}
+		p.option = 0
+		return nil
+	}
+	at := parser.Span{File: p.file, Start: start, End: end}
+	if p.section == nil {
+		if p.included {
+			return parser.Errorf(at, "%s stands behind an [include …] and before any [section]; an include ends the section that it stands in, so write the section's header again", excerpt(b.text))
+		}
+		return parser.Errorf(at, "%s stands before any [section]; put it under one", excerpt(b.text))
+	}
+	sep := bytes.IndexAny(b.text, ":=")
+	switch {
+	case sep < 0:
+		return parser.Errorf(at, "%s is neither a [section] nor an option with a : or =; correct it, or make it a comment with #", excerpt(b.text))
+	case sep == 0:
+		return parser.Errorf(at, "%s has no name before its %c; name the option", excerpt(b.text), b.text[0])
+	}
+	o := option{
+		section: p.section, file: p.file, line: line,
+		key: start, keyEnd: start + sep - trailing(b.text[:sep]),
+		sep: start + sep + 1, value: start + sep + 1, valueEnd: start + sep + 1, end: next,
+		heading: len(p.section.headers) - 1, saved: p.saved,
+	}
+	if value := b.text[sep+1:]; len(value) > 0 {
+		n, _ := leading(value)
+		o.value, o.valueEnd = o.sep+n, end
+	}
+	p.section.options = append(p.section.options, len(p.options))
+	p.options = append(p.options, o)
+	p.option = len(p.options)
+	return nil
+}
+
+// excerpt quotes the start of a line.
+func excerpt(text []byte) string {
+	const most = 40
+	if len(text) <= most {
+		return fmt.Sprintf("%q", text)
+	}
+	return fmt.Sprintf("%q…", bytes.ToValidUTF8(text[:most], nil))
+}

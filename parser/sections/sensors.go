@@ -1,0 +1,172 @@
+package sections
+
+import (
+	"strings"
+
+	"preflash/parser"
+)
+
+// usualPullup is the pull-up that the firmware assumes, ohm.
+const usualPullup = 4700
+
+const (
+	noteRetired = "a plain Beta formula under a retired name; it is far from the three-point curve of the same B at printing temperatures"
+	noteBeta    = "a plain Beta formula; its figures are from memory"
+	noteLines   = "the firmware draws straight lines between a few points of the curve, at most 0.4 K off"
+	noteChip    = "a chip that measures air or a board; no sensor for a hotend"
+)
+
+// builtIn is a sensor type that the firmware knows by name.
+type builtIn struct {
+	name  string
+	form  parser.SensorForm
+	kind  parser.SensorKind
+	curve string  // FormCurve
+	beta  float64 // FormBeta, K, with 100 kΩ at 25 °C
+	note  string
+}
+
+// builtIns are the types that the firmware ships with, those first that a
+// change would choose. Which name stands for which curve is from memory; the
+// curves carry their own sources.
+var builtIns = [...]builtIn{
+	{name: "Generic 3950", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-3950"},
+	{name: "EPCOS 100K B57560G104F", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-4092"},
+	{name: "ATC Semitec 104GT-2", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-4267"},
+	{name: "ATC Semitec 104NT-4-R025H42G", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-4300"},
+	{name: "TDK NTCG104LH104JT1", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-4485"},
+	{name: "SliceEngineering 450", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-500k-3950"},
+	{name: "Honeywell 100K 135-104LAG-J01", form: parser.FormBeta, kind: parser.NTC, curve: "ntc-100k-3974", beta: 3974, note: noteBeta},
+	{name: "NTC 100K MGB18-104F39050L32", form: parser.FormBeta, kind: parser.NTC, beta: 4100, note: noteBeta},
+	{name: "NTC 100K beta 3950", form: parser.FormBeta, kind: parser.NTC, beta: 3950, note: noteRetired},
+	{name: "PT1000", form: parser.FormCurve, kind: parser.Platinum, curve: "pt1000", note: noteLines},
+
+	{name: "PT100 INA826", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
+	{name: "MAX31865", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
+	{name: "MAX6675", form: parser.FormAmplifier, kind: parser.Thermocouple},
+	{name: "MAX31855", form: parser.FormAmplifier, kind: parser.Thermocouple},
+	{name: "MAX31856", form: parser.FormAmplifier, kind: parser.Thermocouple},
+	{name: "AD595", form: parser.FormAmplifier, kind: parser.Thermocouple},
+	{name: "AD597", form: parser.FormAmplifier, kind: parser.Thermocouple},
+	{name: "AD8494", form: parser.FormAmplifier, kind: parser.Thermocouple},
+	{name: "AD8495", form: parser.FormAmplifier, kind: parser.Thermocouple},
+	{name: "AD8496", form: parser.FormAmplifier, kind: parser.Thermocouple},
+	{name: "AD8497", form: parser.FormAmplifier, kind: parser.Thermocouple},
+
+	{name: "temperature_mcu", note: noteChip},
+	{name: "temperature_host", note: noteChip},
+	{name: "temperature_driver", note: noteChip},
+	{name: "temperature_combined", note: "a mean or an extreme of other sensors"},
+	{name: "rpi_temperature", note: noteChip},
+	{name: "DS18B20", note: noteChip},
+	{name: "LM75", note: noteChip},
+	{name: "BMP180", note: noteChip},
+	{name: "BMP280", note: noteChip},
+	{name: "BME280", note: noteChip},
+	{name: "BMP388", note: noteChip},
+	{name: "BME680", note: noteChip},
+	{name: "HTU21D", note: noteChip},
+	{name: "SI7013", note: noteChip},
+	{name: "SI7020", note: noteChip},
+	{name: "SI7021", note: noteChip},
+	{name: "SHT21", note: noteChip},
+	{name: "SHT3X", note: noteChip},
+	{name: "AHT10", note: noteChip},
+	{name: "AHT15", note: noteChip},
+	{name: "AHT20", note: noteChip},
+	{name: "AHT21", note: noteChip},
+	{name: "AHT30", note: noteChip},
+}
+
+// def is the definition in neutral form.
+func (b *builtIn) def() parser.SensorDef {
+	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Note: b.note}
+	switch b.form {
+	case parser.FormCurve:
+		d.Curve = b.curve
+	case parser.FormBeta:
+		d.R25Ohm, d.BetaK = 100e3, b.beta
+	}
+	return d
+}
+
+// Defines returns the built-in type of a curve. One that is a Beta formula
+// defines the curve of that formula.
+func (style) Defines(curve string) (parser.SensorDef, bool) {
+	for i := range builtIns {
+		if b := &builtIns[i]; b.curve != "" && b.curve == curve {
+			d := b.def()
+			d.PullupOhm = usualPullup
+			return d, true
+		}
+	}
+	return parser.SensorDef{}, false
+}
+
+// sensorType finds what a sensor_type stands for: a section of the
+// configuration, which wins, or a built-in type.
+func (c *config) sensorType(name string) parser.SensorDef {
+	for _, s := range c.sections {
+		kind, own, _ := strings.Cut(s.name, " ")
+		if kind != "thermistor" && kind != "adc_temperature" || strings.Join(strings.Fields(own), " ") != name {
+			continue
+		}
+		if kind == "thermistor" {
+			return c.thermistor(s.name, name)
+		}
+		return c.adcTemperature(s.name, name)
+	}
+	for i := range builtIns {
+		if builtIns[i].name == name {
+			return builtIns[i].def()
+		}
+	}
+	d := parser.SensorDef{Name: name, Note: "no section of the configuration and no built-in type of the firmware that Preflash knows has this name"}
+	for i := range builtIns {
+		if strings.EqualFold(builtIns[i].name, name) {
+			d.Note = "the firmware compares sensor types letter by letter, and knows “" + builtIns[i].name + "” only"
+		}
+	}
+	return d
+}
+
+// sensor reads how a heater's temperature is read.
+func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.SensorDef] {
+	s := parser.Setting[parser.SensorDef]{Key: key}
+	if adopt(c, &s, heater, "sensor_type") == nil {
+		if s.State != parser.Unknown {
+			s.State = parser.Unknown
+			s.At = c.headingSpan(heater)
+			s.Why = "[" + heater + "] has no sensor_type, and the firmware does not start without it"
+		}
+		return s
+	}
+	s.Value = c.sensorType(s.Place.Value)
+	d := &s.Value
+	if d.Form == parser.FormAmplifier || d.Kind == parser.KindUnknown {
+		return s
+	}
+	if p := c.read(pullup(key, heater)); p.Known() {
+		d.PullupOhm = p.Value
+	} else {
+		*d = unplaced(d.Name, p.Why)
+		return s
+	}
+	if d.Kind == parser.NTC && !d.Linear {
+		r := c.read(figure{section: heater, option: "inline_resistor", optional: true, demand: atLeast(0)})
+		if !r.Known() {
+			*d = unplaced(d.Name, r.Why)
+			return s
+		}
+		d.SeriesOhm = r.Value
+	}
+	return s
+}
+
+func pullup(key parser.Key, heater string) figure {
+	return figure{key: key, section: heater, option: "pullup_resistor", usual: usualPullup, optional: true, demand: positive}
+}
+
+func unplaced(name, why string) parser.SensorDef {
+	return parser.SensorDef{Name: name, Note: why}
+}

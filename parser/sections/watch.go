@@ -1,0 +1,162 @@
+package sections
+
+import (
+	"math"
+	"strings"
+
+	"preflash/parser"
+)
+
+// watchKind is what differs between the watches of hotend and bed.
+type watchKind struct {
+	on, rise, window, hysteresis, sum parser.Key
+	usual                             parser.WatchFigures
+}
+
+// The figures that the firmware assumes are from memory.
+var (
+	hotendWatch = watchKind{
+		on: parser.HotendWatchOn, rise: parser.HotendRise, window: parser.HotendRiseWindow,
+		hysteresis: parser.HotendHysteresis, sum: parser.HotendErrorSum,
+		usual: parser.WatchFigures{RiseC: 2, RiseWindowS: 20, HysteresisC: 5, ErrorSumCS: 120},
+	}
+	bedWatch = watchKind{
+		on: parser.BedWatchOn, rise: parser.BedRise, window: parser.BedRiseWindow,
+		hysteresis: parser.BedWatchHysteresis, sum: parser.BedErrorSum,
+		usual: parser.WatchFigures{RiseC: 2, RiseWindowS: 60, HysteresisC: 5, ErrorSumCS: 120},
+	}
+)
+
+// watchSection is the section of a heater's watch.
+func watchSection(heater string) string { return "verify_heater " + heater }
+
+// blindS is how long a watch may let a heater burn before it counts as none.
+const blindS = 3600
+
+// watch reads the watch of one heater. It cannot be left out, only made
+// blind.
+func (c *config) watch(heater string, kind watchKind, maxTemp parser.Setting[float64]) parser.Watch {
+	w := parser.Watch{Form: parser.WatchSum, Usual: kind.usual, CanTurnOn: true}
+	section := watchSection(heater)
+	read := func(key parser.Key, option string, usual float64, demand demand) parser.Setting[float64] {
+		return c.read(figure{key: key, section: section, option: option, usual: usual, optional: true, implied: true, demand: demand})
+	}
+	w.RiseC = read(kind.rise, "heating_gain", kind.usual.RiseC, positive)
+	w.RiseWindowS = read(kind.window, "check_gain_time", kind.usual.RiseWindowS, atLeast(1))
+	w.HysteresisC = read(kind.hysteresis, "hysteresis", kind.usual.HysteresisC, atLeast(0))
+	w.ErrorSumCS = read(kind.sum, "max_error", kind.usual.ErrorSumCS, atLeast(0))
+
+	w.On = parser.Setting[bool]{Key: kind.on, Value: true, Name: "[" + section + "]"}
+	if c.byName[heater] == nil {
+		w.On = parser.Setting[bool]{Key: kind.on, State: parser.Unknown, Why: "there is no [" + heater + "]", Place: parser.Place{At: c.nowhere()}}
+		return w
+	}
+	if b := c.blinding(&w, maxTemp); len(b) > 0 {
+		w.On.Value, w.On.State, w.On.Place, w.On.Name = false, parser.Off, b[0].Place, b[0].Name
+	}
+	return w
+}
+
+// blinding lists the figures of a watch that make it trip never, or after more
+// than an hour.
+func (c *config) blinding(w *parser.Watch, maxTemp parser.Setting[float64]) (list []*parser.Setting[float64]) {
+	hottest := 500.0 // °C, above what any heater of this kind reaches, where the limit is not known
+	if maxTemp.Known() {
+		hottest = maxTemp.Value
+	}
+	for _, f := range []struct {
+		setting *parser.Setting[float64]
+		most    float64
+	}{
+		{&w.HysteresisC, hottest},         // no shortfall is ever above it
+		{&w.ErrorSumCS, hottest * blindS}, // even a stone-cold sensor adds up less in an hour
+		{&w.RiseWindowS, blindS},          // nothing adds up while the first window lasts
+	} {
+		if f.setting.State == parser.Set && f.setting.Value >= f.most || endless(f.setting) {
+			list = append(list, f.setting)
+		}
+	}
+	return list
+}
+
+// endless reports whether a figure is written as infinity or as no number,
+// which the firmware accepts and with which no comparison holds.
+func endless(s *parser.Setting[float64]) bool {
+	v, ok := number(s.Place.Value)
+	return ok && (math.IsInf(v, 1) || math.IsNaN(v))
+}
+
+// knownToWatch reports whether an option belongs in a watch section.
+func knownToWatch(key string) bool {
+	switch key {
+	case "heating_gain", "check_gain_time", "hysteresis", "max_error":
+		return true
+	}
+	return false
+}
+
+// soundsLikeGuard reports whether a folded name looks like something that
+// guards a heater, or that stops a guard.
+func soundsLikeGuard(name string) bool {
+	for _, word := range [...]string{"runaway", "protect", "verify", "watchdog", "ignore_limit", "disable_check", "skip_check", "no_check", "unsafe", "danger", "failsafe", "thermal"} {
+		if strings.Contains(name, word) {
+			return true
+		}
+	}
+	return false
+}
+
+// remarkUnrecognised names what looks like a protection, or like a way round
+// one, and is none that Preflash knows.
+func (c *config) remarkUnrecognised() {
+	for _, s := range c.sections {
+		kind, own, _ := strings.Cut(s.name, " ")
+		switch {
+		case kind == "verify_heater":
+			c.remarkWatch(s, own)
+			continue
+		case soundsLikeGuard(strings.ToLower(kind)):
+			if len(s.headers) > 0 {
+				h := s.headers[0]
+				c.remark(parser.RemarkUnrecognised, parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)},
+					"[%s] looks like a protection, or like a way round one, and is none that Preflash knows; see what it does", s.name)
+			}
+		case !strings.HasPrefix(kind, "extruder") && !strings.HasPrefix(kind, "heater") && kind != "printer" && kind != "mcu":
+			continue
+		}
+		for _, i := range s.options {
+			o := &c.options[i]
+			if key := fold(c.keyOf(o)); soundsLikeGuard(key) && !o.hidden {
+				c.remark(parser.RemarkUnrecognised, parser.Span{File: o.file, Start: o.key, End: o.keyEnd},
+					"%s in [%s] looks like a protection, or like a way round one, and is none that Preflash knows; see what it does", key, s.name)
+			}
+		}
+	}
+}
+
+// remarkWatch looks at one watch section.
+func (c *config) remarkWatch(s *section, heater string) {
+	if !c.hasHeater(heater) && len(s.headers) > 0 {
+		h := s.headers[0]
+		c.remark(parser.RemarkUnrecognised, parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)},
+			"[%s] watches no heater of this configuration; its figures do nothing", s.name)
+	}
+	for _, i := range s.options {
+		o := &c.options[i]
+		if key := fold(c.keyOf(o)); !knownToWatch(key) && !o.hidden {
+			c.remark(parser.RemarkUnrecognised, parser.Span{File: o.file, Start: o.key, End: o.keyEnd},
+				"%s is no option of a runaway watch that Preflash knows; see what it does", key)
+		}
+	}
+}
+
+// hasHeater reports whether a section makes a heater of that name, which is
+// the last word of the section's.
+func (c *config) hasHeater(name string) bool {
+	for _, s := range c.sections {
+		if s.name == name || strings.HasPrefix(s.name, "heater_generic ") && strings.TrimSpace(s.name[len("heater_generic "):]) == name {
+			return true
+		}
+	}
+	return false
+}
