@@ -57,6 +57,15 @@ func first(findings []rules.Finding, rule string) string {
 // watch that would trip a healthy hotend, a trip below what is printed.
 var mayLoosen = map[string]bool{"runaway-tight": true, "temp-reach": true}
 
+// companions are settings that another one carries with it, because they are
+// two readings of one thing.
+var companions = map[parser.Key]parser.Key{
+	parser.MinExtrude:       parser.ColdGuard,    // a guard that is on needs a figure
+	parser.HotendSensor:     parser.HotendPullup, // a definition includes its pull-up
+	parser.HotendRiseWindow: parser.HotendRiseOn, // a window of 0 is a watch that is off
+	parser.BedRiseWindow:    parser.BedRiseOn,
+}
+
 // holdSettings demands that only what was asked for changed, that no
 // protection turned off, and that no figure moved to the less safe side
 // unless a rule that may ask for it did.
@@ -73,7 +82,7 @@ func (t *trial) holdSettings() error {
 		if was.State == is.State && reflect.DeepEqual(was.Value, is.Value) {
 			continue
 		}
-		asked := t.asked[was.Key]
+		asked := append(t.asked[was.Key], t.asked[companions[was.Key]]...)
 		switch on, isSwitch := is.Value.(bool); {
 		case isSwitch && was.Value == true && was.State != parser.Off && (!on || is.State == parser.Off):
 			return fmt.Errorf("the %s would turn off", was.Key)

@@ -45,7 +45,7 @@ func gainsStale(in *Input, report func(Finding)) {
 	var f Finding
 	switch t := in.Sheet.Tuned; {
 	case t == nil:
-		f = Sayf(Warning, l.Kp.At, "the gains (kp %s, ki %s, kd %s) are not known to be tuned on the new hotend; tune it, write the result in the configuration and in [tuned] of the sheet%s",
+		f = Sayf(Warning, l.Kp.At, "the gains (kp %s, ki %s, kd %s) are not known to be tuned on the new hotend; tune it%s; then write the result in the configuration and in [tuned] of the sheet",
 			gain(l.Kp.Value), gain(l.Ki.Value), gain(l.Kd.Value), stepsText(in, tune))
 	case !near(l.Kp.Value, t.Kp.Value) || !near(l.Ki.Value, t.Ki.Value) || !near(l.Kd.Value, t.Kd.Value):
 		f = Sayf(Warning, l.Kp.At, "the gains (kp %s, ki %s, kd %s) are not the ones tuned on the new hotend (kp %s, ki %s, kd %s); write those in the configuration",
@@ -72,12 +72,12 @@ func tuneAt(in *Input) float64 {
 	return math.Round((span[0]+span[1])/10) * 5
 }
 
-// stepsText appends the console steps of a task to a sentence, or nothing
-// where the style has none.
+// stepsText gives the console steps of a task in brackets, to follow what they
+// do, or nothing where the style has none.
 func stepsText(in *Input, task parser.Task) string {
 	steps := in.Style.Steps(task)
 	if len(steps) == 0 {
 		return ""
 	}
-	return ": " + strings.Join(steps, ", then ")
+	return " (" + strings.Join(steps, ", then ") + ")"
 }

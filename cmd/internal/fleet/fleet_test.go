@@ -72,6 +72,8 @@ const watch = `#define THERMAL_PROTECTION_PERIOD 40
 #define THERMAL_PROTECTION_HYSTERESIS 4
 #define WATCH_TEMP_PERIOD 20
 #define WATCH_TEMP_INCREASE 2
+#define WATCH_BED_TEMP_PERIOD 60
+#define WATCH_BED_TEMP_INCREASE 2
 `
 
 // check returns the findings of the only printer in the working directory.
