@@ -250,7 +250,7 @@ func drawCase(t *rapid.T) oracleCase {
 func drawText(t *rapid.T, name string, faults bool) string {
 	one := func(label string, of ...string) string { return rapid.SampledFrom(of).Draw(t, label) }
 	indent := func() string {
-		return one("indent", "", "", "", "", " ", "  ", "\t", "    ", "\u00a0", "\u2003 ", "\x1c", "\x0b")
+		return one("indent", "", "", "", "", " ", "  ", "\t", "    ", "\u00a0", "\u2003 ", "\u001c", "\x0b")
 	}
 	space := func() string { return one("space", "", "", " ", " ", "  ", "\t", "\u00a0") }
 	section := func() string {
@@ -260,7 +260,7 @@ func drawText(t *rapid.T, name string, faults bool) string {
 		return one("key", "max_temp", "Max_Temp", "pid_Kp", "a b", "pin", "gcode", "É", "ΑΣ", "ΣΑ", "İx", "\u212aey", "\xe9", "a;b", "[k", "ǅ", "Ⅷ", "ſ", "a\u0345Σ", "x.Σ'y")
 	}
 	word := func() string {
-		return one("word", "1", "250", "PA1", "^!PB7", "a = b", "c: d", "x;y", "x ;y", "x\u00a0;y", "[z]", "{% if x %}", "\x85", "\u2028", "é", "\xff\xfe", "\x1cq\x1d", "a\x0cb", "M104 S200", ";", "")
+		return one("word", "1", "250", "PA1", "^!PB7", "a = b", "c: d", "x;y", "x ;y", "x\u00a0;y", "[z]", "{% if x %}", "\x85", "\u2028", "é", "\xff\xfe", "\u001cq\u001d", "a\x0cb", "M104 S200", ";", "")
 	}
 	comment := func() string { return one("comment", "", "", "", "# c", " # c: d", " ; c", ";c", "#", "\t;[x]") }
 	end := one("line end", "\n", "\n", "\n", "\r\n")
@@ -284,7 +284,7 @@ func drawText(t *rapid.T, name string, faults bool) string {
 			}
 			b.WriteString(one("deeper", "        ", "        ", "\t\t\t\t\t", " ", "\u2003\u2003") + word() + comment())
 		case "empty":
-			b.WriteString(one("empty", "", "", " ", "\t", "\u00a0", "\x1c"))
+			b.WriteString(one("empty", "", "", " ", "\t", "\u00a0", "\u001c"))
 		case "comment":
 			b.WriteString(indent() + one("mark", "#", ";") + word())
 		case "header":

@@ -13,7 +13,7 @@ import (
 func isSpace(r rune) bool {
 	switch {
 	case r < 0x80:
-		return r == ' ' || r >= '\t' && r <= '\r' || r >= 0x1c && r <= 0x1f
+		return r == ' ' || r >= '\t' && r <= '\r' || r >= 28 && r <= 31
 	case r == 0x85 || r == 0xa0 || r == 0x1680 || r == 0x2028 || r == 0x2029 || r == 0x202f || r == 0x205f || r == 0x3000:
 		return true
 	}
