@@ -1,7 +1,9 @@
 package patch
 
 import (
+	"bytes"
 	"fmt"
+	"io"
 	"time"
 
 	"preflash/parser"
@@ -87,6 +89,33 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 		}
 	}
 	return &plan, nil
+}
+
+// Print prints the plan as one unified diff, after it has applied that very
+// diff to the old texts and met the new ones: what was proved is what is shown.
+func (p *Plan) Print(w io.Writer, o Options) error {
+	old := make(map[string][]byte, len(p.Files))
+	for _, f := range p.Files {
+		old[f.Name] = f.Old
+	}
+	var diff bytes.Buffer
+	if err := Unified(&diff, p.Files, Options{Lead: o.Lead}); err != nil {
+		return err
+	}
+	applied, err := PatchAll(old, diff.Bytes())
+	if err != nil {
+		return fmt.Errorf("the diff cannot be applied and is not shown; this is a fault in preflash, please report it: %w", err)
+	}
+	for _, f := range p.Files {
+		if !bytes.Equal(applied[f.Name], f.New) {
+			return &parser.Error{File: f.Name, Message: "the diff does not give the text that was proved and is not shown; this is a fault in preflash, please report it"}
+		}
+	}
+	if o.Terminal {
+		return Unified(w, p.Files, o)
+	}
+	_, err = w.Write(diff.Bytes())
+	return err
 }
 
 // apply makes the edits of one round on top of the rounds before.

@@ -52,7 +52,7 @@ something could not be read or the proof failed.`,
 			}
 			err = c.output.write(cmd, read, func(w io.Writer) error {
 				_, isTerminal := terminal(w)
-				return patch.Unified(w, d.Plan.Files, patch.Options{Lead: lead, Terminal: isTerminal})
+				return d.Plan.Print(w, patch.Options{Lead: lead, Terminal: isTerminal})
 			})
 			switch {
 			case err != nil:

@@ -18,14 +18,24 @@ func Lead(p *patch.Plan) []string {
 	}
 	seen := make(map[string]bool)
 	for _, r := range p.Reasons {
-		line := fmt.Sprintf("%s, %s: %s", r.Owner, r.Finding.Rule, r.Finding.Message)
-		if !seen[line] {
-			seen[line] = true
-			lines = append(lines, line)
+		text := fmt.Sprintf("%s, %s: %s", r.Owner, r.Finding.Rule, r.Finding.Message)
+		if !seen[text] {
+			seen[text] = true
+			lines = append(lines, hanging(text)...)
 		}
 	}
 	for _, r := range p.Left {
-		lines = append(lines, LeftText(r))
+		lines = append(lines, hanging(LeftText(r))...)
+	}
+	return lines
+}
+
+// hanging wraps a paragraph, its further lines indented.
+func hanging(text string) []string {
+	const width, indent = 76, "  "
+	lines := wrap(text, width-len(indent))
+	for i := range lines[1:] {
+		lines[i+1] = indent + lines[i+1]
 	}
 	return lines
 }

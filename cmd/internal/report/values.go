@@ -157,7 +157,7 @@ func jsonValue(s parser.Description) any {
 		if s.State == parser.Unknown {
 			return nil
 		}
-		return s.Value
+		return plainValue(s.Value)
 	}
 	return settingText(s)
 }

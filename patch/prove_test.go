@@ -1,0 +1,241 @@
+package patch_test
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"preflash/parser"
+	"preflash/parser/sections"
+	"preflash/parser/sheet"
+	"preflash/patch"
+)
+
+const proofSheet = `format = 1
+[printer]
+name = "heron-91"
+config = ["printer.cfg"]
+supply_v = 24
+[new]
+rated_c = 300
+print_c = [190, 250]
+[new.sensor]
+kind = "ntc"
+curve = "ntc-100k-3950"
+[new.heater]
+kind = "cartridge"
+rated_v = 24
+rated_w = 40
+`
+
+const proofConfig = `[extruder]
+sensor_type: Generic 3950
+min_temp: 0
+max_temp: 290
+control: pid
+pid_Kp: 20
+pid_Ki: 1
+pid_Kd: 80
+nozzle_diameter: 0.4
+filament_diameter: 1.75
+
+[heater_fan break]
+heater: extruder
+heater_temp: 50
+
+[verify_heater extruder]
+max_error: 120
+`
+
+// printers reads one printer for each sheet name, all in one folder.
+func printers(t *testing.T, files map[string]string, sheets ...string) []patch.Printer {
+	t.Helper()
+	dir := t.TempDir()
+	t.Chdir(dir)
+	for name, text := range files {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+	tree, err := parser.OpenTree(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { tree.Close() })
+	var list []patch.Printer
+	for _, name := range sheets {
+		s, err := sheet.Read(tree, name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		list = append(list, patch.Printer{
+			Owner: name, Tree: tree, Style: sections.Style, Sheet: s,
+			Request: parser.Request{Files: []string{"printer.cfg"}},
+			Today:   time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC),
+		})
+	}
+	return list
+}
+
+func all(string) bool { return true }
+
+func replace(old, new string) string { return strings.Replace(proofConfig, old, new, 1) }
+
+func TestProve(t *testing.T) {
+	tests := []struct {
+		name   string
+		config string
+		want   []string // lines of the new text
+	}{
+		{"nothing to change", proofConfig, nil},
+		{"limit", replace("max_temp: 290", "max_temp: 330"), []string{"max_temp: 300"}},
+		{"sensor, with an owner's comment", replace("Generic 3950", "ATC Semitec 104GT-2  # as it came"),
+			[]string{"sensor_type: Generic 3950  # as it came"}},
+		{"two at once", replace("max_temp: 290", "max_temp: 330") + "check_gain_time: 500\n",
+			[]string{"max_temp: 300", "check_gain_time: 20"}},
+		{"a preset follows the limit", replace("max_temp: 290", "max_temp: 330") + "\n[gcode_macro HOT]\ngcode:\n  M104 S320\n",
+			[]string{"max_temp: 300", "  M104 S300"}},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": tt.config}, "swap.toml")
+			plan, err := patch.Prove(list, all)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if tt.want == nil {
+				if len(plan.Files) != 0 {
+					t.Fatalf("changes %q", plan.Files[0].New)
+				}
+				return
+			}
+			if len(plan.Files) != 1 {
+				t.Fatalf("changes %d files, want 1", len(plan.Files))
+			}
+			old, new := strings.Split(string(plan.Files[0].Old), "\n"), strings.Split(string(plan.Files[0].New), "\n")
+			var changed []string
+			for i, line := range new {
+				if len(new) == len(old) && line != old[i] {
+					changed = append(changed, line)
+				}
+			}
+			if !slices.Equal(changed, tt.want) {
+				t.Errorf("changed lines are %q, want %q", changed, tt.want)
+			}
+			// A second proof on the result has nothing to do.
+			if err := os.WriteFile("printer.cfg", plan.Files[0].New, 0o666); err != nil {
+				t.Fatal(err)
+			}
+			again, err := patch.Prove(list, all)
+			if err != nil || len(again.Files) != 0 {
+				t.Errorf("a second diff is not empty: %v, %v", again, err)
+			}
+		})
+	}
+}
+
+// A waived finding, or one of a rule that does not count, asks for nothing.
+func TestProveLeavesOut(t *testing.T) {
+	config := replace("max_temp: 290", "max_temp: 330")
+	waiver := proofSheet + "[[waiver]]\nrule = \"temp-ceiling\"\nreason = \"bench only\"\nuntil = 2027-01-01\n"
+	plan, err := patch.Prove(printers(t, map[string]string{"swap.toml": waiver, "printer.cfg": config}, "swap.toml"), all)
+	if err != nil || len(plan.Files) != 0 {
+		t.Errorf("a waived finding changes something: %v, %v", plan, err)
+	}
+	none := func(rule string) bool { return rule != "temp-ceiling" }
+	plan, err = patch.Prove(printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml"), none)
+	if err != nil || len(plan.Files) != 0 {
+		t.Errorf("a rule that does not count changes something: %v, %v", plan, err)
+	}
+}
+
+// Printers that share a file must agree.
+func TestProveShared(t *testing.T) {
+	config := replace("max_temp: 290", "max_temp: 330")
+	other := strings.Replace(proofSheet, "rated_c = 300", "rated_c = 280", 1)
+	list := printers(t, map[string]string{"a.toml": proofSheet, "b.toml": proofSheet, "printer.cfg": config}, "a.toml", "b.toml")
+	plan, err := patch.Prove(list, all)
+	if err != nil || len(plan.Files) != 1 || strings.Count(string(plan.Files[0].New), "max_temp: 300") != 1 {
+		t.Errorf("two printers that agree: %v, %v", plan, err)
+	}
+	list = printers(t, map[string]string{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config}, "a.toml", "b.toml")
+	_, err = patch.Prove(list, all)
+	if err == nil || !strings.Contains(err.Error(), "a.toml") || !strings.Contains(err.Error(), "b.toml") {
+		t.Errorf("two printers that disagree: %v, want an error that names both sheets", err)
+	}
+}
+
+// saboteur is a style whose edits do more, or less, than they were asked.
+type saboteur struct {
+	parser.Style
+	edit func(f *parser.File, edits []parser.Edit) []parser.Edit
+}
+
+type sabotaged struct {
+	parser.Config
+	edit func(f *parser.File, edits []parser.Edit) []parser.Edit
+}
+
+func (s saboteur) Read(t *parser.Tree, r parser.Request) (parser.Config, error) {
+	c, err := s.Style.Read(t, r)
+	return sabotaged{c, s.edit}, err
+}
+
+func (s sabotaged) Edits(changes []parser.Change) ([]parser.Edit, error) {
+	edits, err := s.Config.Edits(changes)
+	return s.edit(s.Printer().Files[0], edits), err
+}
+
+// swap is an edit that replaces the first occurrence of old.
+func swap(f *parser.File, old, new string) []parser.Edit {
+	at := strings.Index(string(f.Data), old)
+	if at < 0 {
+		return nil
+	}
+	return []parser.Edit{{At: parser.Span{File: f, Start: at, End: at + len(old)}, New: new}}
+}
+
+// The proof must refuse whatever a faulty style would do.
+func TestProveRefuses(t *testing.T) {
+	tests := []struct {
+		name string
+		edit func(f *parser.File, edits []parser.Edit) []parser.Edit
+		want string
+	}{
+		{"does nothing", func(f *parser.File, edits []parser.Edit) []parser.Edit {
+			return swap(f, "nozzle_diameter: 0.4", "nozzle_diameter: 0.4 ")
+		}, "do not settle"},
+		{"loosens a watch as well", func(f *parser.File, edits []parser.Edit) []parser.Edit {
+			return append(edits, swap(f, "max_error: 120", "max_error: 300")...)
+		}, "hotend error sum would change although no rule asked for it"},
+		{"brings up a new error", func(f *parser.File, edits []parser.Edit) []parser.Edit {
+			return append(edits, swap(f, "min_temp: 0", "min_temp: 30")...)
+		}, "min-temp-high"},
+		{"changes another setting", func(f *parser.File, edits []parser.Edit) []parser.Edit {
+			return append(edits, swap(f, "pid_Kp: 20", "pid_Kp: 21")...)
+		}, "the kp would change although no rule asked for it"},
+		{"breaks the file", func(f *parser.File, edits []parser.Edit) []parser.Edit {
+			return append(edits, swap(f, "[extruder]", "extruder")...)
+		}, "cannot be read"},
+		{"loses a setting", func(f *parser.File, edits []parser.Edit) []parser.Edit {
+			return append(edits, swap(f, "nozzle_diameter: 0.4\n", "")...)
+		}, "nozzle diameter"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			config := replace("max_temp: 290", "max_temp: 330")
+			list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+			list[0].Style = saboteur{list[0].Style, tt.edit}
+			plan, err := patch.Prove(list, all)
+			if err == nil || !strings.Contains(err.Error(), tt.want) {
+				t.Fatalf("Prove gives %v, want an error with %q", err, tt.want)
+			}
+			if plan != nil {
+				t.Error("Prove gives a plan beside its error")
+			}
+		})
+	}
+}
