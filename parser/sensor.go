@@ -58,6 +58,10 @@ type SensorDef struct {
 	// Note is shown beside the definition: a retired name, a value from
 	// memory, why it cannot be placed.
 	Note string
+
+	// Doubt says why the definition may not be what it is taken for. A
+	// reading that fits is then still reported, as a note.
+	Doubt string
 }
 
 // SensorPoint is one point of a resistance-temperature curve.

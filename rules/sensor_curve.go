@@ -36,6 +36,7 @@ while the hotend gets hotter.
 Warning: above 2 K. Both limits are common practice, no source.
 Values: at_c (the top of print_c), actual_c, error_c, band_c, worst_at_c,
 worst_error_c.
+Note: the definition fits, but versions of the firmware may differ.
 Change: the style's own definition of the curve; where it has none, a custom
 one: R25, B and cubic coefficient by least squares in 1/T, or three points. A
 wrong pull-up that is a setting of its own is changed too. A change is proposed
@@ -57,6 +58,9 @@ only where it leaves less than 2 K.`,
 		r := newReading(in, real)
 		m := r.judge(believed)
 		if !m.wrong() {
+			if s.Value.Doubt != "" {
+				report(Sayf(Note, sensorAt(in), "the sensor definition %s is taken for %s: %s", s.Value.Name, s.Value.Curve, s.Value.Doubt))
+			}
 			return
 		}
 		changes := r.repairs(in, believed)

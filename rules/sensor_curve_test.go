@@ -354,3 +354,15 @@ func BenchmarkSensorRules(b *testing.B) {
 		})
 	}
 }
+
+func TestSensorCurveDoubt(t *testing.T) {
+	in := healthyInput()
+	silent(t, sensorCurve, in)
+	in.Printer.Hotend.Sensor.Value.Doubt = "versions differ"
+	f := one(t, sensorCurve, in)
+	if f.Level != Note {
+		t.Errorf("level %s, want note", f.Level)
+	}
+	wantSaid(t, f, "11 is taken for ntc-100k-3950", "versions differ")
+	wantChanges(t, f)
+}
