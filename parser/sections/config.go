@@ -14,6 +14,7 @@ type config struct {
 	main     *parser.File
 	sections []*section // in order of first appearance
 	byName   map[string]*section
+	spare    []section
 	options  []option // in reading order, the saved ones last
 	saved    savedBlock
 	remarks  []parser.Remark
@@ -27,6 +28,10 @@ type section struct {
 	options []int     // indices into config.options, in reading order
 
 	index map[string][]int // options by folded key; made when it is needed
+
+	// Room for what most sections need, so that they take one allocation.
+	oneHeader  [1]heading
+	fewOptions [6]int
 }
 
 // heading is one [section] line.
@@ -108,7 +113,13 @@ func (c *config) section(name []byte) *section {
 	if s := c.byName[string(name)]; s != nil {
 		return s
 	}
-	s := &section{name: string(name)}
+	if len(c.spare) == 0 {
+		c.spare = make([]section, 32) // one allocation for many
+	}
+	s := &c.spare[0]
+	c.spare = c.spare[1:]
+	s.name = string(name)
+	s.headers, s.options = s.oneHeader[:0], s.fewOptions[:0]
 	c.byName[s.name] = s
 	c.sections = append(c.sections, s)
 	return s

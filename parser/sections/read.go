@@ -25,7 +25,7 @@ func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, erro
 		return nil, &parser.Error{Message: "no configuration file is named; name one"}
 	}
 	r := reader{
-		config: &config{style: s, tool: request.Tool, byName: make(map[string]*section, 64), options: make([]option, 0, 256)},
+		config: &config{style: s, tool: request.Tool},
 		tree:   t,
 		absent: request.Absent,
 	}
@@ -40,6 +40,8 @@ func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, erro
 		end := len(f.Data)
 		if i == 0 {
 			r.main = f
+			r.options = make([]option, 0, len(f.Data)/bytesPerOption+16)
+			r.byName = make(map[string]*section, len(f.Data)/bytesPerSection+8)
 			end = r.findSaved(f)
 		} else {
 			r.foreignSaved(f)
@@ -62,6 +64,12 @@ func (r *reader) seen(name string) *parser.File {
 	}
 	return nil
 }
+
+// Guesses at how much text an option and a section take, from below.
+const (
+	bytesPerOption  = 48
+	bytesPerSection = 160
+)
 
 var bom = []byte("\xef\xbb\xbf")
 
@@ -183,7 +191,7 @@ func (p *piece) line(line, from, stop, next int) error {
 		}
 		return parser.Errorf(at, "%s stands before any [section]; put it under one", excerpt(b.text))
 	}
-	sep := bytes.IndexAny(b.text, ":=")
+	sep := separator(b.text)
 	switch {
 	case sep < 0:
 		return parser.Errorf(at, "%s is neither a [section] nor an option with a : or =; correct it, or make it a comment with #", excerpt(b.text))
@@ -204,6 +212,16 @@ func (p *piece) line(line, from, stop, next int) error {
 	p.options = append(p.options, o)
 	p.option = len(p.options)
 	return nil
+}
+
+// separator finds the first : or = of a line; −1 where there is none.
+func separator(text []byte) int {
+	for i, c := range text {
+		if c == ':' || c == '=' {
+			return i
+		}
+	}
+	return -1
 }
 
 // excerpt quotes the start of a line.

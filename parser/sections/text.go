@@ -25,6 +25,9 @@ func isSpace(r rune) bool {
 func leading(b []byte) (size, chars int) {
 	for size < len(b) {
 		r, n := rune(b[size]), 1
+		if r > ' ' && r < utf8.RuneSelf {
+			break // what most lines start with
+		}
 		if r >= utf8.RuneSelf {
 			r, n = utf8.DecodeRune(b[size:])
 		}
@@ -42,6 +45,9 @@ func trailing(b []byte) int {
 	end := len(b)
 	for end > 0 {
 		r, n := rune(b[end-1]), 1
+		if r > ' ' && r < utf8.RuneSelf {
+			break
+		}
 		if r >= utf8.RuneSelf {
 			r, n = utf8.DecodeLastRune(b[:end])
 		}

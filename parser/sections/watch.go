@@ -109,13 +109,18 @@ func soundsLikeGuard(name string) bool {
 // remarkUnrecognised names what looks like a protection, or like a way round
 // one, and is none that Preflash knows.
 func (c *config) remarkUnrecognised() {
+	var last string // most sections are of the kind of the one before
+	var guard bool
 	for _, s := range c.sections {
 		kind, own, _ := strings.Cut(s.name, " ")
+		if kind != last {
+			last, guard = kind, soundsLikeGuard(strings.ToLower(kind))
+		}
 		switch {
 		case kind == "verify_heater":
 			c.remarkWatch(s, own)
 			continue
-		case soundsLikeGuard(strings.ToLower(kind)):
+		case guard:
 			if len(s.headers) > 0 {
 				h := s.headers[0]
 				c.remark(parser.RemarkUnrecognised, parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)},
