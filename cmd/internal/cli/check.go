@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"bytes"
 	"fmt"
 	"io"
 	"os"
@@ -9,6 +10,7 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/report"
+	"preflash/patch"
 	"preflash/rules"
 )
 
@@ -43,8 +45,13 @@ printer could not be read; then the others are shown all the same.`,
 			result := fleet.Check(pathsOr(args), o, nil)
 			result.Version = version()
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
-				if format.value == "json" {
+				switch format.value {
+				case "json":
 					return report.JSON(w, result)
+				case "sarif":
+					return report.SARIF(w, result, rules.All())
+				case "markdown":
+					return report.Markdown(w, result, foldedDiff(pathsOr(args), o))
 				}
 				opts, err := textOptions(w, color)
 				if err != nil {
@@ -65,10 +72,24 @@ printer could not be read; then the others are shown all the same.`,
 	}
 	c.add(cmd)
 	c.addRules(cmd)
-	format.add(cmd, "text", "json")
+	format.add(cmd, "text", "json", "sarif", "markdown")
 	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
 	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
 	return cmd
+}
+
+// foldedDiff is the diff that goes with a review comment; none where its proof
+// fails, which `diff` itself tells.
+func foldedDiff(paths []string, o fleet.Options) []byte {
+	d, err := fleet.Prove(paths, o)
+	if err != nil {
+		return nil
+	}
+	var text bytes.Buffer
+	if err := d.Plan.Print(&text, patch.Options{}); err != nil {
+		return nil
+	}
+	return text.Bytes()
 }
 
 func levelOf(word string) (rules.Level, error) {
