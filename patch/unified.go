@@ -49,8 +49,8 @@ func Unified(w io.Writer, changed []FileChange, o Options) error {
 	out := bufio.NewWriter(w)
 	lead := o.Lead
 	for _, c := range changed {
-		list := changes(c.Old, c.New)
-		if len(list) == 0 {
+		hunks := Hunks(c)
+		if len(hunks) == 0 {
 			continue
 		}
 		for _, text := range lead {
@@ -58,7 +58,7 @@ func Unified(w io.Writer, changed []FileChange, o Options) error {
 		}
 		lead = nil
 		fmt.Fprintf(out, "--- %s\n+++ %s\n", quoteName("a/"+c.Name), quoteName("b/"+c.Name))
-		writeHunks(out, c, list, o.Terminal)
+		writeHunks(out, hunks, o.Terminal)
 	}
 	return out.Flush()
 }
@@ -73,35 +73,12 @@ func writeLead(out *bufio.Writer, text string) {
 	}
 }
 
-// writeHunks joins changes whose contexts touch, and prints each group.
-func writeHunks(out *bufio.Writer, c FileChange, list []change, terminal bool) {
-	line, counted := 1, 0 // number of the old line at offset counted
-	moved := 0            // lines that the text so far has gained
-	for len(list) > 0 {
-		n := 1
-		for n < len(list) && forward(c.Old, list[n-1].old1, 2*context) >= list[n].old0 {
-			n++
+func writeHunks(out *bufio.Writer, hunks []Hunk, terminal bool) {
+	for _, h := range hunks {
+		fmt.Fprintf(out, "@@ -%s +%s @@\n", extent(h.OldLine, h.OldLines), extent(h.NewLine, h.NewLines))
+		for _, l := range h.Lines {
+			writeLine(out, l, terminal)
 		}
-		group := list[:n]
-		list = list[n:]
-
-		first, last := group[0], group[n-1]
-		start := back(c.Old, first.old0, context)
-		end := forward(c.Old, last.old1, context)
-		line += bytes.Count(c.Old[counted:start], []byte("\n"))
-		counted = start
-		before := count(c.Old[start:end])
-		after := count(c.New[first.new0-(first.old0-start) : last.new1+(end-last.old1)])
-		fmt.Fprintf(out, "@@ -%s +%s @@\n", extent(line, before), extent(line+moved, after))
-		moved += after - before
-
-		for _, g := range group {
-			writeLines(out, ' ', c.Old[start:g.old0], terminal)
-			writeLines(out, '-', c.Old[g.old0:g.old1], terminal)
-			writeLines(out, '+', c.New[g.new0:g.new1], terminal)
-			start = g.old1
-		}
-		writeLines(out, ' ', c.Old[start:end], terminal)
 	}
 }
 
@@ -117,19 +94,15 @@ func extent(line, lines int) string {
 	return fmt.Sprintf("%d,%d", line, lines)
 }
 
-func writeLines(out *bufio.Writer, mark byte, text []byte, terminal bool) {
-	for len(text) > 0 {
-		n := forward(text, 0, 1)
-		out.WriteByte(mark)
-		if terminal {
-			out.WriteString(visibleLine(text[:n]))
-		} else {
-			out.Write(text[:n])
-		}
-		if text[n-1] != '\n' {
-			out.WriteString("\n" + unfinished)
-		}
-		text = text[n:]
+func writeLine(out *bufio.Writer, l Line, terminal bool) {
+	out.WriteByte(l.Mark)
+	if terminal {
+		out.WriteString(visibleLine(l.Text))
+	} else {
+		out.Write(l.Text)
+	}
+	if l.Text[len(l.Text)-1] != '\n' {
+		out.WriteString("\n" + unfinished)
 	}
 }
 
