@@ -790,13 +790,14 @@
    ------------------------------------------------------------------------ */
 
 // PLA
+#define PREHEAT_1_TEMP_HOTEND       205
+#define PREHEAT_1_TEMP_BED          60
 #define PREHEAT_1_FAN_SPEED         0                         // 0 to 255
 
-// PETG
-#define PREHEAT_2_FAN_SPEED         0                         // 0 to 255
-
 // ASA
-#define PREHEAT_3_FAN_SPEED         0                         // 0 to 255
+#define PREHEAT_2_TEMP_HOTEND       280
+#define PREHEAT_2_TEMP_BED          100
+#define PREHEAT_2_FAN_SPEED         0                         // 0 to 255
 
 
 /* ------------------------------------------------------------------------

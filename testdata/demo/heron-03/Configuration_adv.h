@@ -207,7 +207,6 @@
 #define AMPLIFIER_OFFSET                0.0
 #define AMPLIFIER_GAIN                  1.0
 // Vorübergehend, für den Versuch mit Polycarbonat (März). Rückgängig machen!
-#undef  HEATER_0_MAXTEMP
 #define HEATER_0_MAXTEMP                330
 
 // ********************  Fans  ********************

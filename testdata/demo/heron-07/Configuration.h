@@ -782,9 +782,13 @@
 //===========================================================================
 
 // PLA
+#define PREHEAT_1_TEMP_HOTEND         195
+#define PREHEAT_1_TEMP_BED            55
 #define PREHEAT_1_FAN_SPEED           0                         // 0 to 255
 
 // PETG
+#define PREHEAT_2_TEMP_HOTEND         230
+#define PREHEAT_2_TEMP_BED            75
 #define PREHEAT_2_FAN_SPEED           0                         // 0 to 255
 
 
