@@ -52,16 +52,22 @@ func blockFigures(p heat.Plant) [4]blockFigure {
 	}
 }
 
+// namesOf names figures of the block with their values.
+func namesOf(p heat.Plant, figures heat.Figures) []string {
+	var names []string
+	for _, f := range blockFigures(p) {
+		if figures&f.figure != 0 {
+			names = append(names, f.text)
+		}
+	}
+	return names
+}
+
 // ifAssumed says which figures were assumed and what follows when they are off
 // by heat.Spread, or nothing where the sheet gives them all. An uncertain
 // conclusion is one that flips inside that range.
 func ifAssumed(p heat.Plant, assumed heat.Figures, then string, uncertain bool) string {
-	var names []string
-	for _, f := range blockFigures(p) {
-		if assumed&f.figure != 0 {
-			names = append(names, f.text)
-		}
-	}
+	names := namesOf(p, assumed)
 	if len(names) == 0 {
 		return ""
 	}

@@ -87,15 +87,7 @@ func newReading(in *Input, real *sensor.Circuit) *reading {
 		real: real, lowC: n.PrintC.Value[0], highC: n.PrintC.Value[1], ratedC: n.RatedC.Value,
 		limitC: math.NaN(),
 	}
-	if n.Sensor.Kind.Value == parser.Platinum && !n.Sensor.R25Tolerance.Given {
-		r.bandK = sensor.PlatinumBand(r.highC)
-	} else {
-		beta := n.Sensor.BetaTolerance.Value
-		if n.Sensor.Kind.Value == parser.Platinum {
-			beta = 0 // platinum has no B
-		}
-		r.bandK = sensor.NTCBand(real.Curve, r.highC, n.Sensor.R25Tolerance.Value, beta)
-	}
+	r.bandK = bandAt(in, real.Curve, r.highC)
 	if l := &in.Printer.Limits; l.MaxTemp.Known() && l.Margin.State != parser.Unknown {
 		r.limitC = l.MaxTemp.Value
 		if l.Margin.Known() {
@@ -103,6 +95,18 @@ func newReading(in *Input, real *sensor.Circuit) *reading {
 		}
 	}
 	return r
+}
+
+// bandAt is the uncertainty of the sheet's sensor itself at a temperature, K.
+func bandAt(in *Input, c sensor.Curve, tempC float64) float64 {
+	s := &in.Sheet.New.Sensor
+	if s.Kind.Value != parser.Platinum {
+		return sensor.NTCBand(c, tempC, s.R25Tolerance.Value, s.BetaTolerance.Value)
+	}
+	if !s.R25Tolerance.Given {
+		return sensor.PlatinumBand(tempC)
+	}
+	return sensor.NTCBand(c, tempC, s.R25Tolerance.Value, 0) // platinum has no B
 }
 
 // topC is the highest temperature that can be asked for, as far as that can be

@@ -1,0 +1,57 @@
+package rules
+
+import (
+	"preflash/rules/heat"
+	"preflash/rules/sensor"
+)
+
+// What the rules compute with, for a report that draws it. The figures are
+// those of the findings.
+
+// Circuits returns what the firmware believes about the hotend's sensor and
+// what is really wired. ok is false where one of them is no curve, or where
+// they differ in kind.
+func Circuits(in *Input) (believed, real *sensor.Circuit, ok bool) { return hotendCircuits(in) }
+
+// SensorBand is the uncertainty of the sheet's sensor itself at a temperature,
+// K.
+func SensorBand(in *Input, real *sensor.Circuit, tempC float64) float64 {
+	return bandAt(in, real.Curve, tempC)
+}
+
+// HighestTarget is the highest temperature that the firmware lets a user ask
+// for, °C; false where it cannot be told.
+func HighestTarget(in *Input) (float64, bool) {
+	c, ok := ceilingOf(in, func(Finding) {})
+	return c.targetC(), ok
+}
+
+// Rating is the lowest of the temperatures that the parts of the new hotend
+// stand, °C, and the part that limits.
+func Rating(in *Input) (tempC float64, by string) {
+	r := weakestRating(&in.Sheet.New)
+	return r.C, r.By
+}
+
+// Plant is the hotend that goes in, as the heat model wants it.
+func Plant(in *Input) heat.Plant {
+	p, _ := plantOf(in)
+	return p
+}
+
+// Assumed names the figures of the plant that the sheet does not give, each
+// with the value that is assumed.
+func Assumed(in *Input) []string {
+	p, assumed := plantOf(in)
+	return namesOf(p, assumed)
+}
+
+// Loop is the control loop of the configuration.
+func Loop(in *Input) heat.Loop { return loopOf(in) }
+
+// Watch is the hotend's runaway protection as far as it is on; false where a
+// figure of it cannot be told.
+func Watch(in *Input) (heat.Watch, bool) {
+	w, missing := watchOf(in)
+	return w, missing == nil
+}
