@@ -118,7 +118,7 @@ func choice[T ~string](s *scope, name string, required bool, def T, options ...T
 				return o, ""
 			}
 		}
-		if near := nearest(text, known()); near != "" {
+		if near := parser.Nearest(text, known()); near != "" {
 			return "", fmt.Sprintf("not known; did you mean %q?", near)
 		}
 		return "", "not known; it must be " + what()

@@ -169,7 +169,7 @@ func TestNearest(t *testing.T) {
 		"kidn": "kind", "knd": "kind", "dutylimit": "duty_limit", "duty_limits": "duty_limit",
 		"colour": "", "x": "", "": "", strings.Repeat("rated_w", 1000): "",
 	} {
-		if got := nearest(name, known); got != want {
+		if got := parser.Nearest(name, known); got != want {
 			t.Errorf("%.20q: got %q, want %q", name, got, want)
 		}
 	}

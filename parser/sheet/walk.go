@@ -127,7 +127,7 @@ func (s *scope) sub(name string) *scope {
 func (s *scope) misspelt(names ...string) bool {
 	for _, t := range s.tables {
 		for _, name := range t.order {
-			if !slices.Contains(s.names, name) && slices.Contains(names, nearest(name, s.names)) {
+			if !slices.Contains(s.names, name) && slices.Contains(names, parser.Nearest(name, s.names)) {
 				return true
 			}
 		}
@@ -259,7 +259,7 @@ func (u *stray) text(w *walk) (text, meant string) {
 	if places := w.tablesOf(u.name); len(places) > 0 {
 		return what + "; it belongs in " + strings.Join(places, " or "), ""
 	}
-	if near := nearest(u.name, u.scope.names); near != "" {
+	if near := parser.Nearest(u.name, u.scope.names); near != "" {
 		return fmt.Sprintf("%s; did you mean %s?", what, near), u.scope.full(near)
 	}
 	return what + "; correct or remove it", ""

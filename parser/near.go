@@ -1,11 +1,11 @@
-package sheet
+package parser
 
 import "strings"
 
-// nearest returns the name that was probably meant, or "". Case, dashes and
+// Nearest returns the name that was probably meant, or "". Case, dashes and
 // underscores do not count as a difference; otherwise up to a third of the
 // letters may be wrong, three at most.
-func nearest(name string, known []string) string {
+func Nearest(name string, known []string) string {
 	fold := strings.NewReplacer("-", "", "_", "", " ", "").Replace
 	name = strings.ToLower(name)
 	best, at := "", 4
