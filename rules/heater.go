@@ -5,8 +5,8 @@ import (
 	"preflash/rules/heat"
 )
 
-// heaterOf gives the heater of a hotend on a supply, at full duty.
-func heaterOf(h *sheet.Heater, supplyV float64) heat.Heater {
+// HeaterOf gives the heater of a hotend on a supply, at full duty.
+func HeaterOf(h *sheet.Heater, supplyV float64) heat.Heater {
 	var points []heat.Point
 	if h.Kind.Value == sheet.PTC {
 		for _, p := range h.HotW.Value {

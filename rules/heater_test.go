@@ -10,13 +10,13 @@ import (
 func TestHeaterOf(t *testing.T) {
 	s := healthySheet()
 	ptc(s)
-	h := heaterOf(&s.New.Heater, 24)
+	h := HeaterOf(&s.New.Heater, 24)
 	for at, want := range map[float64]float64{0: 48, 25: 48, 200: 30, 240: 26.8, 270: 24.4, 300: 22, 400: 22} {
 		if got := h.Power(at); math.Abs(got-want) > 1e-9 {
 			t.Errorf("at %v °C: %v W, want %v", at, got, want)
 		}
 	}
-	if got := heaterOf(&s.New.Heater, 48).Power(200); math.Abs(got-120) > 1e-9 {
+	if got := HeaterOf(&s.New.Heater, 48).Power(200); math.Abs(got-120) > 1e-9 {
 		t.Errorf("twice the voltage gives %v W, want four times 30", got)
 	}
 	if got := peakW(&s.New.Heater, 12); math.Abs(got-12) > 1e-9 {
