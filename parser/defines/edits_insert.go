@@ -74,7 +74,7 @@ func lineEnding(data []byte, start int) string {
 func (c *config) with(edits []parser.Edit) (*config, error) {
 	contents := make(map[string][]byte, len(c.s.files))
 	for _, f := range c.s.files {
-		contents[f.Path] = applied(f, edits)
+		contents[f.Name] = applied(f, edits)
 	}
 	return read(c.tree.With(contents), c.request)
 }

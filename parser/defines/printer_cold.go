@@ -19,7 +19,7 @@ func autoFanNames(hotend int) []string {
 // coldSide reads the fan that cools the heat break.
 func (r *reader) coldSide() parser.ColdSide {
 	c := parser.ColdSide{Fan: r.autoFan(r.hotend)}
-	if r.s.macro(c.Fan.Name).state == parser.No {
+	if c.Fan.State == parser.Unknown && r.s.macro(c.Fan.Name).state != parser.Yes && len(r.s.mentions(c.Fan.Name)) == 0 {
 		c.Fan.Why = c.Fan.Name + " is not set: the board's own pin file decides"
 	}
 	for n := range mostHotends {

@@ -38,6 +38,9 @@ func (r *reader) flow() parser.Flow {
 		if gate == parser.Maybe && s.Known() {
 			s.State, s.Why = parser.Unknown, "it cannot be told whether "+c.gates[0]+" is on"
 		}
+		if s.State == parser.Set && s.Value == 0 {
+			continue // a length of 0 is none
+		}
 		f.CarriedOver = appendFound(f.CarriedOver, s)
 	}
 	return f

@@ -22,8 +22,8 @@ func (r *reader) loop() parser.Loop {
 		l.FilterOld = r.number(figure{key: parser.DerivativeShare, names: []string{"PID_K1", "K1"}, absent: absentDefault, usual: 0.95,
 			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
 		// Inside the functional range the one limits, below it the other.
-		powers("inside the functional range", "PID_MAX", "BANG_MAX", "PIDTEMP")
-		powers("below the functional range", "BANG_MAX", "PID_MAX", "PIDTEMP")
+		powers("in range", "PID_MAX", "BANG_MAX", "PIDTEMP")
+		powers("below range", "BANG_MAX", "PID_MAX", "PIDTEMP")
 	case parser.ControlOnOff:
 		l.BandC = parser.Setting[float64]{Key: parser.OnOffBand, State: parser.Default}
 		powers("on/off", "BANG_MAX", "PID_MAX")

@@ -43,7 +43,7 @@ var numberedSensors = [...]numbered{
 	{number: 1, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4092", low: -15, high: 320},
 	{number: 2, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-200k-4338", low: 0, high: 848},
 	{number: 3, kind: parser.NTC, form: parser.FormPoints, low: -20, high: 864,
-		points: [3]parser.SensorPoint{{TempC: 20, Ohm: 121953}, {TempC: 150, Ohm: 2098}, {TempC: 250, Ohm: 221.1}}},
+		points: [3]parser.SensorPoint{{TempC: 20, Ohm: 121953}, {TempC: 150, Ohm: 1641}, {TempC: 270, Ohm: 156.5}}},
 	{number: 4, kind: parser.NTC, form: parser.FormBeta, r25: 10e3, beta: 3978, low: -35, high: 430,
 		note: notePlainBeta + "; a 10 kΩ bead resolves badly at printing temperatures"},
 	{number: 5, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4267", low: 0, high: 713},

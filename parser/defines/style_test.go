@@ -1,0 +1,133 @@
+package defines
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestRecognises(t *testing.T) {
+	for _, test := range []struct {
+		text string
+		want bool
+	}{
+		{"#define A 1\n  #define B\n//#define C 2\n", true},
+		{"\ufeff#define A 1\r\n#define B\r\n// #define C 2", true},
+		{"#define A 1\n#define B\n", false},
+		{"", false},
+		{"[part]\nkey: 1 # one says #define here\n# see #define A\n; and #define B, #define C\n", false},
+	} {
+		if got := Style.Recognises(parser.NewFile("f", []byte(test.text))); got != test.want {
+			t.Errorf("%q: %v", test.text, got)
+		}
+	}
+}
+
+func TestEntries(t *testing.T) {
+	c := readText(t, 0, "a.h", "#define B 1\n#define A 2 // two\n//#define C 3\n#if BOARD\n#define D 4\n#endif\n#define E\n", "b.h", "#define A 5\n#undef B\n")
+	var got []string
+	for _, e := range c.Entries() {
+		line, column := e.At.Position()
+		got = append(got, fmt.Sprintf("%s=%s %s %s:%d:%d", e.Name, e.Value, e.Active, e.At.File.Path, line, column))
+	}
+	want := []string{"B=1 no a.h:1:11", "A=5 yes b.h:1:11", "C=3 no a.h:3:13", "D=4 unknown a.h:5:11", "E= yes a.h:7:9"}
+	if strings.Join(got, "\n") != strings.Join(want, "\n") {
+		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
+	}
+}
+
+func TestRemarks(t *testing.T) {
+	const sensor = "#define TEMP_SENSOR_0 1\n"
+	tests := []struct {
+		name  string
+		tool  int
+		files []string
+		want  []string // kind and part of the text
+	}{
+		{"healthy", 0, []string{"h", first}, nil},
+		{"protection of another make", 0, []string{"h", sensor + "#define THERMAL_GUARD_HOTEND 1\n"}, []string{"5 THERMAL_GUARD_HOTEND"}},
+		{"only commented out", 0, []string{"h", sensor + "//#define THERMAL_GUARD_HOTEND 1\n"}, nil},
+		{"limit of another make", 0, []string{"h", sensor + "#define EXTRUDER_MAXTEMP 300\n"}, []string{"5 EXTRUDER_MAXTEMP"}},
+		{"the owner's own name", 0, []string{"h", sensor + "#define MY_MAXTEMP 300\n#define HEATER_0_MAXTEMP MY_MAXTEMP\n"}, nil},
+		{"a pin", 0, []string{"h", sensor + "#define TEMP_SENSOR_X_PIN 3\n"}, nil},
+		{"tool that is missing", 2, []string{"h", "#define EXTRUDERS 2\n#define TEMP_SENSOR_2 1\n"}, []string{"3 tool 2"}},
+		{"tool without a sensor", 1, []string{"h", "#define EXTRUDERS 2\n#define TEMP_SENSOR_1 0\n"}, []string{"3 TEMP_SENSOR_1 is 0"}},
+		{"second sensor of tool 0", 1, []string{"h", "#define EXTRUDERS 2\n#define TEMP_SENSOR_1 1\n#define TEMP_SENSOR_1_AS_REDUNDANT\n"}, []string{"3 TEMP_SENSOR_1_AS_REDUNDANT"}},
+		{"one nozzle for all", 1, []string{"h", "#define EXTRUDERS 2\n#define SINGLENOZZLE\n" + sensor}, nil},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			var got []string
+			for _, r := range readText(t, test.tool, test.files...).printer.Remarks {
+				got = append(got, fmt.Sprint(int(r.Kind), " ", r.Text))
+			}
+			if len(got) != len(test.want) {
+				t.Fatalf("remarks %q, want %q", got, test.want)
+			}
+			for i, want := range test.want {
+				kind, part, _ := strings.Cut(want, " ")
+				if !strings.HasPrefix(got[i], kind+" ") || !strings.Contains(got[i], part) {
+					t.Errorf("remark %q, want %q", got[i], want)
+				}
+			}
+		})
+	}
+}
+
+// Files of the build that set options apart from the headers are named.
+func TestOverrides(t *testing.T) {
+	const header = "#define TEMP_SENSOR_0 1\n//#define OWN_NAME\n"
+	tests := []struct {
+		name, file, text string
+		want             []string
+	}{
+		{"flag", "build/platformio.ini", "[env]\nbuild_flags = -Os -DHEATER_0_MAXTEMP=300 -D OWN_NAME -DUNRELATED\n", []string{"HEATER_0_MAXTEMP, OWN_NAME"}},
+		{"flag that concerns no option", "build/platformio.ini", "build_flags = -DUNRELATED=1\n", nil},
+		{"flag in a comment", "build/platformio.ini", "; build_flags = -DHEATER_0_MAXTEMP=300\n", nil},
+		{"options from an INI file", "build/src/config.ini", "[config:base]\nini_use_config = all\n", []string{"options from an INI file"}},
+		{"an INI file that is not used", "build/src/config.ini", "[config:base]\nini_use_config = none\n", nil},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			dir := t.TempDir()
+			writeFile(t, dir, "build/src/h", header)
+			writeFile(t, dir, test.file, test.text)
+			tree, err := parser.OpenTree(dir)
+			if err != nil {
+				t.Fatal(err)
+			}
+			defer tree.Close()
+			c, err := read(tree, parser.Request{Files: []string{"build/src/h"}})
+			if err != nil {
+				t.Fatal(err)
+			}
+			remarks := c.printer.Remarks
+			if len(remarks) != len(test.want) {
+				t.Fatalf("remarks %v, want %q", remarks, test.want)
+			}
+			for i, want := range test.want {
+				if remarks[i].Kind != parser.RemarkGap || !strings.Contains(remarks[i].Text, want) || remarks[i].At.File.Path != test.file {
+					t.Errorf("remark %+v, want %q", remarks[i], want)
+				}
+			}
+		})
+	}
+}
+
+func TestSteps(t *testing.T) {
+	for kind, want := range map[parser.TaskKind]string{
+		parser.TaskResetStored: "M502; M500", parser.TaskSaveStored: "M500", parser.TaskTune: "M303 E1 S220 C8",
+		parser.TaskSetGains: "M301 E1 P21.7 I1.4 D84", parser.TaskHeat: "M104 T1 S220", parser.TaskReport: "M105",
+		parser.TaskHeatersOff: "M104 T1 S0; M140 S0", parser.TaskHeatersOff + 1: "",
+	} {
+		task := parser.Task{Kind: kind, Tool: 1, TempC: 220, Kp: 21.7, Ki: 1.4, Kd: 84}
+		if got := strings.Join(Style.Steps(task), "; "); got != want {
+			t.Errorf("task %d: %q, want %q", kind, got, want)
+		}
+	}
+	if steps := Style.Steps(parser.Task{Kind: parser.TaskReplaceTrigger}); len(steps) < 3 || steps[len(steps)-1] != "M500" {
+		t.Errorf("trigger: %q", steps)
+	}
+}
