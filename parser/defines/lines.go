@@ -35,7 +35,7 @@ func trimEnd(text string, p, end int) int {
 // no splice.
 func splice(text string, p int) int {
 	q := skipBlanks(text, p+1)
-	if q+1 < len(text) && text[q] == '\n' {
+	if q < len(text) && text[q] == '\n' {
 		return q + 1
 	}
 	return 0
@@ -69,7 +69,7 @@ func physicalEnd(text string, p int) (end int, spliced bool) {
 	for q > p && (isBlank(text[q-1]) || text[q-1] == '\r') {
 		q--
 	}
-	return end, q > p && text[q-1] == '\\' && end+1 < len(text)
+	return end, q > p && text[q-1] == '\\'
 }
 
 // logicalEnd returns the position after the logical line of p, line end

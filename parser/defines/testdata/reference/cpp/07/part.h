@@ -1,0 +1,5 @@
+#pragma once
+	# d\
+\
+\
+efine TRACE 0	// " quote

@@ -1,0 +1,4 @@
+#pragma once
+/* x */ #defi\	 
+ne SPARE 'ab'
+#define PANEL_LIGHT/* one */ // two

@@ -1,0 +1,5 @@
+#pragma once
+#def\	 
+in\
+e LOOP_A LOOP\
+_B + 1

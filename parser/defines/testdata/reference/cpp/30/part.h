@@ -1,0 +1,2 @@
+#pragma once
+/* x */ #define AXES	(AXES % (STEPS | 1))

@@ -1,0 +1,5 @@
+#ifndef PART_H
+#define PART_H
+%\
+:undef FAN_PIN
+#endif
