@@ -69,6 +69,10 @@ const (
 	TaskHeat                           // set the hotend's target to TempC
 	TaskReport                         // show the temperatures
 	TaskHeatersOff
+	TaskShowStored // print the settings in force, stored ones included
+	TaskRestart    // read the configuration again
+	TaskTuneModel  // measure the figures of a model-based control
+	TaskExtrude    // push LengthMM of filament at SpeedMMS
 )
 
 // Task is a TaskKind with its figures.
@@ -77,4 +81,6 @@ type Task struct {
 	Tool       int
 	TempC      float64
 	Kp, Ki, Kd float64 // TaskSetGains
+
+	LengthMM, SpeedMMS float64 // TaskExtrude, mm of filament and mm/s
 }

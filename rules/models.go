@@ -55,3 +55,6 @@ func Watch(in *Input) (heat.Watch, bool) {
 	w, missing := watchOf(in)
 	return w, missing == nil
 }
+
+// TuneC is the temperature to tune the loop at, °C.
+func TuneC(in *Input) float64 { return tuneAt(in) }

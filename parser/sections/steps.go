@@ -1,6 +1,7 @@
 package sections
 
 import (
+	"math"
 	"strconv"
 
 	"preflash/parser"
@@ -25,6 +26,14 @@ func (style) Steps(task parser.Task) []string {
 		return []string{"M105"}
 	case parser.TaskHeatersOff:
 		return []string{"TURN_OFF_HEATERS"}
+	case parser.TaskRestart:
+		return []string{"FIRMWARE_RESTART"}
+	case parser.TaskTuneModel:
+		return []string{"MPC_CALIBRATE" + heater, "SAVE_CONFIG"}
+	case parser.TaskExtrude:
+		// Relative lengths; the speed is in mm/min.
+		return []string{"ACTIVATE_EXTRUDER EXTRUDER=" + hotendName(task.Tool), "M83",
+			"G1 E" + strconv.FormatFloat(task.LengthMM, 'f', -1, 64) + " F" + strconv.FormatFloat(math.Round(60*task.SpeedMMS), 'f', -1, 64)}
 	}
 	return nil
 }
