@@ -34,13 +34,22 @@ func (o *Options) counts(rule string) bool {
 // hides no other. progress, if not nil, is called after each printer, perhaps
 // from several goroutines.
 func Check(paths []string, o Options, progress func(done, all int)) *Result {
+	return checkAll(paths, &o, progress, func(int, *source) {})
+}
+
+// checkAll is Check that also hands over what was read of each printer that
+// could be read, by its index in the result, perhaps from several goroutines.
+func checkAll(paths []string, o *Options, progress func(done, all int), keep func(int, *source)) *Result {
 	targets, problems := Find(paths, o.Root)
 	r := &Result{Printers: make([]Printer, len(targets))}
 	var group errgroup.Group
 	group.SetLimit(jobs(o.Jobs))
 	for i, t := range targets {
 		group.Go(func() error {
-			r.Printers[i] = checkOne(t, &o)
+			var src *source
+			if r.Printers[i], src = checkOne(t, o); src != nil {
+				keep(i, src)
+			}
 			if progress != nil {
 				progress(i, len(targets))
 			}
@@ -64,7 +73,8 @@ func jobs(n int) int {
 	return runtime.GOMAXPROCS(0)
 }
 
-func checkOne(t Target, o *Options) Printer {
+// checkOne checks one printer. The source is nil where it cannot be read.
+func checkOne(t Target, o *Options) (Printer, *source) {
 	p := Printer{Sheet: t.Shown(), Name: t.Shown()}
 	src, err := load(t)
 	if src != nil {
@@ -76,7 +86,7 @@ func checkOne(t Target, o *Options) Printer {
 	if err != nil {
 		problem := problemOf(err)
 		p.Problem = &problem
-		return p
+		return p, nil
 	}
 	for _, f := range src.config.Printer().Files {
 		p.Files = append(p.Files, f.Name)
@@ -86,7 +96,7 @@ func checkOne(t Target, o *Options) Printer {
 			p.Findings = append(p.Findings, findingOf(src.config, f))
 		}
 	}
-	return p
+	return p, src
 }
 
 func (src *source) input(today time.Time) *rules.Input {
