@@ -80,6 +80,10 @@ func (t *Tree) Open(name string) (*File, error) {
 	f := &File{Path: name, Name: t.Shown(name)}
 	data, err := t.read(name)
 	if err != nil {
+		if e := (*Error)(nil); errors.As(err, &e) {
+			e.File = f.Name
+			return nil, e
+		}
 		return nil, &Error{File: f.Name, Message: reason(err)}
 	}
 	f.Data = data
@@ -98,7 +102,8 @@ func (t *Tree) read(name string) ([]byte, error) {
 		return nil, errors.New("is UTF-16; save it as UTF-8 or another 8-bit encoding")
 	}
 	if at := bytes.IndexByte(data, 0); at >= 0 {
-		return nil, fmt.Errorf("holds a NUL byte in line %d; it is not a text file", 1+bytes.Count(data[:at], []byte("\n")))
+		line := 1 + bytes.Count(data[:at], []byte("\n"))
+		return nil, &Error{Line: line, Message: fmt.Sprintf("holds a NUL byte in line %d; it is not a text file", line)}
 	}
 	return data, nil
 }
@@ -233,9 +238,10 @@ func (t *Tree) match(dir, part string) ([]string, error) {
 	return names, nil // fs.ReadDir sorts by name
 }
 
-// Walk calls visit for every regular file below dir, in the order of their
-// paths. It does not follow links and passes over folders whose name starts
-// with a dot.
+// Walk calls visit for everything below dir that is no folder, in the order of
+// the paths. What is no regular file is left to Open, which refuses it by name
+// or follows a link inside the tree. Walk itself follows no link, and passes
+// over folders whose name starts with a dot.
 func (t *Tree) Walk(dir string, visit func(file string)) error {
 	return fs.WalkDir(t.root.FS(), path.Clean(dir), func(name string, d fs.DirEntry, err error) error {
 		switch {
@@ -243,7 +249,7 @@ func (t *Tree) Walk(dir string, visit func(file string)) error {
 			return &Error{File: t.Shown(name), Message: reason(err)}
 		case d.IsDir() && name != dir && strings.HasPrefix(d.Name(), "."):
 			return fs.SkipDir
-		case d.Type().IsRegular():
+		case !d.IsDir():
 			visit(name)
 		}
 		return nil
