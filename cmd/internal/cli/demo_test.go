@@ -1,0 +1,285 @@
+package cli
+
+import (
+	"bytes"
+	"encoding/json"
+	"io/fs"
+	"maps"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+)
+
+const demoDir = "../../../testdata/demo"
+
+// demoFaults is what is planted in the demo: every error and warning, waived
+// ones included, and nothing else. Notes are left out.
+var demoFaults = map[string][]string{
+	"heron-01": nil,
+	"heron-02": {
+		"error cold-extrusion",
+		"error fan-voltage",
+		"error heater-current",
+		"error heater-overpower",
+		"error preset-over",
+		"error runaway-off",
+		"error sensor-curve",
+		"error supply-budget",
+		"error temp-ceiling",
+		"warning pid-stale",
+		"warning stored-settings",
+	},
+	"heron-03": {
+		"error coldside-fan",
+		"error heater-duty",
+		"error heater-model",
+		"error runaway-loose",
+		"error sensor-curve",
+		"error temp-ceiling",
+		"warning flow-limit",
+		"warning heater-headroom",
+		"warning nozzle-size",
+		"warning pid-stale",
+		"warning runaway-tight",
+		"warning setting-shadowed",
+		"warning stored-settings",
+		"warning supply-budget, waived",
+		"warning tip-shift",
+	},
+	"heron-04": nil,
+	"heron-05": {
+		"error cold-extrusion",
+		"error coldside-fan",
+		"error runaway-loose",
+		"error runaway-loose",
+		"error sensor-curve",
+		"error temp-ceiling",
+		"error tip-shift",
+		"warning nozzle-size",
+		"warning pid-stale",
+		"warning setting-shadowed",
+	},
+	"heron-06": {
+		"error heater-current",
+		"error heater-duty",
+		"error runaway-loose",
+		"error runaway-loose",
+		"error saved-damaged",
+		"error sensor-curve",
+		"error sensor-fault",
+		"error waiver-expired",
+		"warning coldside-fan",
+		"warning control-coarse",
+		"warning supply-budget",
+		"warning temp-reach",
+	},
+	"heron-07": {
+		"error fan-voltage",
+		"error heater-headroom",
+		"error min-temp-high",
+		"error runaway-loose",
+		"error runaway-loose",
+		"error runaway-off",
+		"error runaway-off-bed",
+		"error sensor-placeholder",
+		"error tip-shift",
+		"warning control-coarse",
+		"warning heater-underpower",
+	},
+}
+
+// TestDemoFaults sees that the planted faults are found and nothing false is
+// said.
+func TestDemoFaults(t *testing.T) {
+	found := demoFindings(t, demoDir)
+	if got, want := slices.Sorted(maps.Keys(found)), slices.Sorted(maps.Keys(demoFaults)); !slices.Equal(got, want) {
+		t.Fatalf("printers %v, want %v", got, want)
+	}
+	for name, want := range demoFaults {
+		got := found[name]
+		for _, f := range missing(want, got) {
+			t.Errorf("%s: planted and not found: %s", name, f)
+		}
+		for _, f := range missing(got, want) {
+			t.Errorf("%s: found and not planted: %s", name, f)
+		}
+	}
+}
+
+// demoFindings gives the errors and warnings of each printer below a folder.
+func demoFindings(t *testing.T, dir string) map[string][]string {
+	t.Helper()
+	var stdout, stderr bytes.Buffer
+	Run([]string{"check", "--today", "2026-11-25", "--format", "json", dir}, &stdout, &stderr)
+	var result struct {
+		Printers []struct {
+			Name     string
+			Error    any
+			Findings []struct {
+				Rule, Level string
+				Waived      *string
+			}
+		}
+	}
+	if err := json.Unmarshal(stdout.Bytes(), &result); err != nil {
+		t.Fatalf("%v\n%s%s", err, &stdout, &stderr)
+	}
+	found := make(map[string][]string)
+	for _, p := range result.Printers {
+		if p.Error != nil {
+			t.Fatalf("%s could not be read: %v", p.Name, p.Error)
+		}
+		found[p.Name] = nil
+		for _, f := range p.Findings {
+			line := f.Level + " " + f.Rule
+			if f.Waived != nil {
+				line += ", waived"
+			}
+			if f.Level != "note" {
+				found[p.Name] = append(found[p.Name], line)
+			}
+		}
+	}
+	return found
+}
+
+// missing lists what of a is not in b, counting repetitions.
+func missing(a, b []string) []string {
+	b = slices.Clone(b)
+	var left []string
+	for _, x := range a {
+		if i := slices.Index(b, x); i >= 0 {
+			b = slices.Delete(b, i, i+1)
+		} else {
+			left = append(left, x)
+		}
+	}
+	return left
+}
+
+// TestDemoDiffApplies has the demo's diff applied by git and by GNU patch to
+// two copies: the copies are equal, what had a change is gone, nothing new
+// came up, and a second diff is empty.
+func TestDemoDiffApplies(t *testing.T) {
+	if os.Getenv("PREFLASH_LIVE") != "1" {
+		t.Skip("runs git and GNU patch; set PREFLASH_LIVE=1")
+	}
+	before := demoFindings(t, demoDir)
+	byGit, byPatch := copyOf(t, demoDir), copyOf(t, demoDir)
+
+	t.Chdir(byGit)
+	var diff, stderr bytes.Buffer
+	if exit := Run([]string{"diff", "--today", "2026-11-25", "."}, &diff, &stderr); exit != exitFound {
+		t.Fatalf("diff: exit %d, want %d\n%s", exit, exitFound, &stderr)
+	}
+	apply := func(dir, name string, args ...string) {
+		t.Helper()
+		cmd := exec.Command(name, args...)
+		cmd.Dir, cmd.Stdin = dir, bytes.NewReader(diff.Bytes())
+		if out, err := cmd.CombinedOutput(); err != nil {
+			t.Fatalf("%s: %v\n%s", name, err, out)
+		}
+	}
+	apply(byGit, "git", "apply", "-")
+	apply(byPatch, "patch", "-p1", "--binary", "--no-backup-if-mismatch", "--fuzz=0")
+	a, b := contents(t, byGit), contents(t, byPatch)
+	if !maps.Equal(a, b) {
+		t.Error("git apply and GNU patch made different texts")
+	}
+
+	// heron-02 has CRLF, and its second file no last newline.
+	for name, text := range a {
+		if strings.HasPrefix(name, "/heron-02/") && strings.HasSuffix(name, ".h") {
+			if strings.Count(text, "\n") != strings.Count(text, "\r\n") {
+				t.Errorf("%s lost a CRLF", name)
+			}
+			if strings.HasSuffix(name, "_adv.h") && strings.HasSuffix(text, "\n") {
+				t.Errorf("%s gained a last newline", name)
+			}
+		}
+	}
+
+	after := demoFindings(t, ".")
+	for name := range before {
+		if len(after[name]) > len(before[name]) {
+			t.Errorf("%s: %v after the diff, %v before", name, after[name], before[name])
+		}
+	}
+	for _, gone := range []struct{ printer, finding string }{
+		{"heron-02", "error sensor-curve"}, {"heron-02", "error temp-ceiling"}, {"heron-02", "error runaway-off"},
+		{"heron-03", "error runaway-loose"}, {"heron-03", "error heater-duty"}, {"heron-03", "error heater-model"},
+		{"heron-05", "error cold-extrusion"}, {"heron-05", "error sensor-curve"}, {"heron-05", "error runaway-loose"},
+		{"heron-06", "error heater-duty"}, {"heron-06", "warning temp-reach"},
+	} {
+		if slices.Contains(after[gone.printer], gone.finding) {
+			t.Errorf("%s: %s is still there after the diff", gone.printer, gone.finding)
+		}
+	}
+
+	var second bytes.Buffer
+	if exit := Run([]string{"diff", "--today", "2026-11-25", "."}, &second, &stderr); exit != exitClean || second.Len() > 0 {
+		t.Errorf("second diff: exit %d, want %d and nothing printed\n%s%s", exit, exitClean, &second, &stderr)
+	}
+}
+
+// TestDemoDiffIsSteady sees that the same input gives the same bytes, however
+// many printers are read at a time, and that few lines change.
+func TestDemoDiffIsSteady(t *testing.T) {
+	t.Chdir(copyOf(t, demoDir))
+	plain := func(jobs string) string {
+		t.Helper()
+		var diff, stderr bytes.Buffer
+		if exit := Run([]string{"diff", "--plain", "--today", "2026-11-25", "--jobs", jobs, "."}, &diff, &stderr); exit != exitFound {
+			t.Fatalf("diff: exit %d, want %d\n%s", exit, exitFound, &stderr)
+		}
+		return diff.String()
+	}
+	diff := plain("1")
+	if plain("8") != diff || plain("1") != diff {
+		t.Error("two runs printed two diffs")
+	}
+	var removed, added int
+	for line := range strings.Lines(diff) {
+		switch {
+		case strings.HasPrefix(line, "--- "), strings.HasPrefix(line, "+++ "):
+		case strings.HasPrefix(line, "-"):
+			removed++
+		case strings.HasPrefix(line, "+"):
+			added++
+		}
+	}
+	if added < 20 || added > 40 || removed > added {
+		t.Errorf("%d lines removed and %d added, want 20 to 40 in seven printers\n%s", removed, added, diff)
+	}
+}
+
+// copyOf copies a folder into a temporary one.
+func copyOf(t *testing.T, dir string) string {
+	t.Helper()
+	to := t.TempDir()
+	if err := os.CopyFS(to, os.DirFS(dir)); err != nil {
+		t.Fatal(err)
+	}
+	return to
+}
+
+// contents gives the text of every file below a folder.
+func contents(t *testing.T, dir string) map[string]string {
+	t.Helper()
+	files := make(map[string]string)
+	err := filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		data, err := os.ReadFile(path)
+		files[strings.TrimPrefix(path, dir)] = string(data)
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return files
+}

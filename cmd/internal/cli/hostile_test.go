@@ -1,0 +1,232 @@
+package cli
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"preflash/patch"
+)
+
+const hostileDir = "../../../testdata/hostile"
+
+// hostileCase is one line of testdata/hostile/expect.tsv.
+type hostileCase struct {
+	name  string
+	exit  int
+	place string // file:line or file, relative to the case; "-" for none
+	says  string
+}
+
+func hostileCases(t *testing.T) []hostileCase {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(hostileDir, "expect.tsv"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var cases []hostileCase
+	for line := range strings.Lines(string(data)) {
+		fields := strings.Split(strings.TrimSuffix(line, "\n"), "\t")
+		if strings.HasPrefix(line, "#") || fields[0] == "case" {
+			continue
+		}
+		if len(fields) != 5 {
+			t.Fatalf("expect.tsv: %d fields, want 5: %q", len(fields), line)
+		}
+		var exit int
+		if _, err := fmt.Sscan(fields[1], &exit); err != nil {
+			t.Fatalf("expect.tsv: exit %q: %v", fields[1], err)
+		}
+		cases = append(cases, hostileCase{fields[0], exit, fields[2], fields[3]})
+	}
+	return cases
+}
+
+// checked is what `check` printed of one sheet in both formats.
+type checked struct {
+	exit       int
+	text, json string
+	places     []string // of the error and of the findings, as file:line
+}
+
+func checkSheet(t *testing.T, root, dir string) checked {
+	t.Helper()
+	var out checked
+	run := func(format string) string {
+		var stdout, stderr bytes.Buffer
+		out.exit = Run([]string{"check", "--today", "2026-11-25", "--root", root, "--format", format, dir}, &stdout, &stderr)
+		return stdout.String() + stderr.String()
+	}
+	out.text = run("text")
+	out.json = run("json")
+	var result struct {
+		Printers []struct {
+			Error *struct {
+				File, Message string
+				Line          int
+			}
+			Findings []struct {
+				File string
+				Line int
+			}
+		}
+	}
+	if err := json.Unmarshal([]byte(out.json), &result); err != nil {
+		t.Fatalf("not JSON: %v\n%s", err, out.json)
+	}
+	for _, p := range result.Printers {
+		if p.Error != nil {
+			out.places = append(out.places, fmt.Sprintf("%s:%d", p.Error.File, p.Error.Line))
+		}
+		for _, f := range p.Findings {
+			out.places = append(out.places, fmt.Sprintf("%s:%d", f.File, f.Line))
+		}
+	}
+	return out
+}
+
+// TestHostileCorpus holds every case of the corpus to its line in the table.
+func TestHostileCorpus(t *testing.T) {
+	entries, err := os.ReadDir(hostileDir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	cases := hostileCases(t)
+	if len(cases) != len(entries)-1 {
+		t.Errorf("the table has %d cases, the folder %d", len(cases), len(entries)-1)
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			// The sheet itself, since a folder is searched for sheets only.
+			got := checkSheet(t, hostileDir, filepath.Join(hostileDir, c.name, "swap.toml"))
+			if got.exit != c.exit {
+				t.Errorf("exit %d, want %d", got.exit, c.exit)
+			}
+			if c.place != "-" && !hasPlace(got.places, c.name+"/"+c.place) {
+				t.Errorf("places %v, want one to end in %s", got.places, c.name+"/"+c.place)
+			}
+			if !strings.Contains(got.text, c.says) && !strings.Contains(got.json, c.says) {
+				t.Errorf("nothing says %q", c.says)
+			}
+			harmless(t, got)
+			if t.Failed() {
+				t.Log(got.text)
+			}
+		})
+	}
+}
+
+func hasPlace(places []string, want string) bool {
+	for _, p := range places {
+		if strings.HasSuffix(p, want) || !strings.Contains(filepath.Base(want), ":") && strings.Contains(p, want+":") {
+			return true
+		}
+	}
+	return false
+}
+
+// harmless fails where the output could act on a terminal, or quotes a file
+// that is none of its business.
+func harmless(t *testing.T, got checked) {
+	t.Helper()
+	for _, out := range []string{got.text, got.json} {
+		for _, r := range out {
+			if r != '\n' && r != '\t' && patch.Hidden(r) {
+				t.Fatalf("the output holds %U raw", r)
+			}
+		}
+		if strings.Contains(out, "do-not-show-this") {
+			t.Error("the output quotes a file that is no hotend file")
+		}
+	}
+}
+
+// TestHostileTogether sees that unreadable printers hide no other.
+func TestHostileTogether(t *testing.T) {
+	var stdout, stderr bytes.Buffer
+	if exit := Run([]string{"check", "--root", hostileDir, hostileDir}, &stdout, &stderr); exit != exitFailure {
+		t.Errorf("exit %d, want %d\n%s", exit, exitFailure, &stderr)
+	}
+	for _, c := range hostileCases(t) {
+		if !strings.Contains(stdout.String()+stderr.String(), c.name+"/") {
+			t.Errorf("%s is not in the output", c.name)
+		}
+	}
+}
+
+// TestLargeInput builds what is too large to commit.
+func TestLargeInput(t *testing.T) {
+	const plain = "#define TEMP_SENSOR_0 11\n"
+	many := func(n int, format string) string {
+		var b strings.Builder
+		for i := range n {
+			fmt.Fprintf(&b, format, i)
+		}
+		return b.String()
+	}
+	for _, c := range []struct {
+		name, header string
+		exit         int
+		extra        map[string]string
+	}{
+		{name: "nested conditionals", header: plain + strings.Repeat("#if 1\n", 100_000) + strings.Repeat("#endif\n", 100_000), exit: exitFailure},
+		{name: "nested parentheses", header: plain + "#if " + strings.Repeat("(", 200_000) + "1" + strings.Repeat(")", 200_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFound},
+		{name: "a row of signs", header: plain + "#if " + strings.Repeat("!-~", 100_000) + "1\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFound},
+		{name: "a row of questions", header: plain + "#if " + strings.Repeat("1 ? ", 50_000) + "1" + strings.Repeat(" : 1", 50_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFound},
+		{name: "a line of 10 MB", header: plain + "// " + strings.Repeat("x", 10_000_000) + "\n", exit: exitFailure},
+		{name: "a line of 7 MB", header: plain + "// " + strings.Repeat("x", 7_000_000) + "\n", exit: exitFound},
+		{name: "a splice of a million lines", header: plain + "#define LONG " + strings.Repeat("\\\n", 1_000_000) + "1\n", exit: exitFound},
+		{name: "a redefinition of everything", header: many(100_000, "#define TEMP_SENSOR_0 %d\n"), exit: exitFound},
+		{name: "includes too deep", header: plain + "#include \"0.h\"\n", exit: exitFailure, extra: chain(20)},
+		{name: "includes too many", header: plain + many(300, "#include \"%d.h\"\n"), exit: exitFailure, extra: leaves(300)},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			dir := t.TempDir()
+			write := func(name, text string) {
+				if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
+					t.Fatal(err)
+				}
+			}
+			write("Configuration.h", c.header)
+			for name, text := range c.extra {
+				write(name, text)
+			}
+			sheet, err := os.ReadFile(filepath.Join(hostileDir, "empty", "swap.toml"))
+			if err != nil {
+				t.Fatal(err)
+			}
+			write("swap.toml", string(sheet))
+			got := checkSheet(t, dir, dir)
+			if got.exit != c.exit {
+				t.Errorf("exit %d, want %d\n%.2000s", got.exit, c.exit, got.text)
+			}
+			if len(got.text) > 100_000 {
+				t.Errorf("the output has %d bytes", len(got.text))
+			}
+			harmless(t, got)
+		})
+	}
+}
+
+// chain is n files, each of which includes the next.
+func chain(n int) map[string]string {
+	files := make(map[string]string)
+	for i := range n {
+		files[fmt.Sprintf("%d.h", i)] = fmt.Sprintf("#include \"%d.h\"\n", i+1)
+	}
+	files[fmt.Sprintf("%d.h", n)] = "\n"
+	return files
+}
+
+// leaves is n files that include nothing.
+func leaves(n int) map[string]string {
+	files := make(map[string]string)
+	for i := range n {
+		files[fmt.Sprintf("%d.h", i)] = "\n"
+	}
+	return files
+}
