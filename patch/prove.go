@@ -27,6 +27,7 @@ type Plan struct {
 	Files   []FileChange
 	Reasons []Reason
 	Left    []Reason // findings whose changes no edit of the files can make
+	Worse   []Reason // warnings that the changes turn into errors, to be mended next
 }
 
 // Reason is a finding that asks for changes.
@@ -87,6 +88,7 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 		if err := trials[i].hold(); err != nil {
 			return nil, fmt.Errorf("%s: the diff failed its proof and is not shown: %w", trials[i].Owner, err)
 		}
+		plan.Worse = append(plan.Worse, trials[i].worse...)
 	}
 	return &plan, nil
 }
@@ -147,6 +149,7 @@ type trial struct {
 	before, after *verdict
 	asked         map[parser.Key][]string // who asked to change a setting
 	mended        map[string]int          // findings of a rule that were changed away
+	worse         []Reason                // findings that became errors and may
 }
 
 // verdict is what the rules made of one reading.

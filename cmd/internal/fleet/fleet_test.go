@@ -62,6 +62,8 @@ const base = `#define EXTRUDERS 1
 #define DEFAULT_Ki 1.4
 #define DEFAULT_Kd 84
 #define THERMAL_PROTECTION_BED
+#define TEMP_HYSTERESIS 3
+#define TEMP_BED_HYSTERESIS 3
 #define PREVENT_COLD_EXTRUSION
 #define EXTRUDE_MINTEMP 170
 #define E0_AUTO_FAN_PIN 7
@@ -72,12 +74,14 @@ const watch = `#define THERMAL_PROTECTION_PERIOD 40
 #define THERMAL_PROTECTION_HYSTERESIS 4
 #define WATCH_TEMP_PERIOD 20
 #define WATCH_TEMP_INCREASE 2
+#define THERMAL_PROTECTION_BED_PERIOD 20
+#define THERMAL_PROTECTION_BED_HYSTERESIS 2
 #define WATCH_BED_TEMP_PERIOD 60
 #define WATCH_BED_TEMP_INCREASE 2
 `
 
-// check returns the findings of the only printer in the working directory.
-func check(t *testing.T) []Finding {
+// findingsHere returns the findings of the only printer in the working directory.
+func findingsHere(t *testing.T) []Finding {
 	t.Helper()
 	r := Check([]string{"."}, Options{Today: today}, nil)
 	if len(r.Printers) != 1 || r.Printers[0].Problem != nil {
@@ -133,7 +137,7 @@ func TestRunawayOffSpellings(t *testing.T) {
 				files[tt.extra] = tt.text
 			}
 			write(t, files)
-			findings := check(t)
+			findings := findingsHere(t)
 			if got := speaks(findings, "runaway-off"); got != tt.off {
 				t.Errorf("runaway-off found: %v, want %v", got, tt.off)
 			}

@@ -24,6 +24,9 @@ func Lead(p *patch.Plan) []string {
 			lines = append(lines, hanging(text)...)
 		}
 	}
+	for _, r := range p.Worse {
+		lines = append(lines, hanging(fmt.Sprintf("%s, %s, an error once this is applied: %s", r.Owner, r.Finding.Rule, r.Finding.Message))...)
+	}
 	for _, r := range p.Left {
 		lines = append(lines, hanging(LeftText(r))...)
 	}

@@ -1,0 +1,115 @@
+//go:build unix
+
+package fleet
+
+import (
+	"os"
+	"os/exec"
+	"path/filepath"
+	"syscall"
+	"testing"
+	"time"
+)
+
+const (
+	definesSize  = 280_000 // bytes, some 8,000 lines
+	sectionsSize = 30_000
+)
+
+// BenchmarkOnePrinter reads and checks one printer of defines, 280 KB.
+func BenchmarkOnePrinter(b *testing.B) {
+	b.Chdir(b.TempDir())
+	writeFleet(b, 1, 0, definesSize, sectionsSize)
+	b.SetBytes(definesSize)
+	for b.Loop() {
+		Check([]string{"."}, Options{Today: today}, nil)
+	}
+}
+
+// BenchmarkOneSections does the same for one printer of sections, 30 KB.
+func BenchmarkOneSections(b *testing.B) {
+	b.Chdir(b.TempDir())
+	writeFleet(b, 0, 1, definesSize, sectionsSize)
+	b.SetBytes(sectionsSize)
+	for b.Loop() {
+		Check([]string{"."}, Options{Today: today}, nil)
+	}
+}
+
+// BenchmarkReadAlone only reads the files that BenchmarkOnePrinter reads: the
+// limit that no check can beat.
+func BenchmarkReadAlone(b *testing.B) {
+	b.Chdir(b.TempDir())
+	writeFleet(b, 1, 0, definesSize, sectionsSize)
+	b.SetBytes(definesSize)
+	for b.Loop() {
+		for _, name := range []string{"swap.toml", "Configuration.h", "Configuration_adv.h"} {
+			if _, err := os.ReadFile(filepath.Join("printer-0001", name)); err != nil {
+				b.Fatal(err)
+			}
+		}
+	}
+}
+
+// BenchmarkFleet checks 1,000 printers of each style and reports how many
+// times less processor time that costs than cpp once for each printer of
+// defines plus configparser, in one process, over all of sections.
+func BenchmarkFleet(b *testing.B) {
+	b.Chdir(b.TempDir())
+	const each = 1000
+	writeFleet(b, each, each, definesSize, sectionsSize)
+	others := othersCPU(b, each)
+	b.ResetTimer()
+	var ours time.Duration
+	for b.Loop() {
+		start := cpuOf(b, syscall.RUSAGE_SELF)
+		Check([]string{"."}, Options{Today: today}, nil)
+		ours += cpuOf(b, syscall.RUSAGE_SELF) - start
+	}
+	perRun := ours / time.Duration(b.N)
+	b.ReportMetric(perRun.Seconds(), "cpu-s/op")
+	b.ReportMetric(others.Seconds()/perRun.Seconds(), "times-less-cpu")
+}
+
+const parseAll = `
+import configparser, glob
+for name in glob.glob("*/printer.cfg"):
+    text = "".join(line.split("#")[0].rstrip("\n") + "\n" for line in open(name))
+    p = configparser.RawConfigParser(strict=False, inline_comment_prefixes=(";", "#"))
+    p.read_string(text)
+`
+
+// othersCPU is the processor time of the programs that Preflash is held
+// against. cpp runs on a sample and is scaled up.
+func othersCPU(b *testing.B, each int) time.Duration {
+	b.Helper()
+	const sample = 20
+	start := cpuOf(b, syscall.RUSAGE_CHILDREN)
+	for range sample {
+		run(b, "cpp", "-dM", "-undef", "-w", "-DENABLED(x)=0",
+			"-include", "printer-0001/Configuration.h", "printer-0001/Configuration_adv.h")
+	}
+	preprocessor := (cpuOf(b, syscall.RUSAGE_CHILDREN) - start) * time.Duration(each) / sample
+	start = cpuOf(b, syscall.RUSAGE_CHILDREN)
+	run(b, "python3", "-c", parseAll)
+	return preprocessor + cpuOf(b, syscall.RUSAGE_CHILDREN) - start
+}
+
+func run(b *testing.B, name string, args ...string) {
+	b.Helper()
+	cmd := exec.Command(name, args...)
+	cmd.Stderr = os.Stderr
+	if err := cmd.Run(); err != nil {
+		b.Fatalf("%s: %v", name, err)
+	}
+}
+
+// cpuOf is the processor time used so far.
+func cpuOf(b *testing.B, who int) time.Duration {
+	b.Helper()
+	var u syscall.Rusage
+	if err := syscall.Getrusage(who, &u); err != nil {
+		b.Fatal(err)
+	}
+	return time.Duration(u.Utime.Nano() + u.Stime.Nano())
+}
