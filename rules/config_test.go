@@ -51,6 +51,11 @@ func TestSettingShadowed(t *testing.T) {
 
 	s.Hides[1].Saved = true
 	silent(t, settingShadowed, in)
+
+	for range 100 { // named are a few, counted are all
+		s.Hides = append(s.Hides, parser.Place{At: wholeFile("other.cfg", "310"), Value: "310"})
+	}
+	wantSaid(t, one(t, settingShadowed, in), "“310” (other.cfg:1), 96 more")
 }
 
 func TestAdvanceStale(t *testing.T) {

@@ -5,6 +5,9 @@ import (
 	"strings"
 )
 
+// mostShadowed is how many losing places a finding names.
+const mostShadowed = 4
+
 var settingShadowed = &Rule{
 	ID:      "setting-shadowed",
 	Level:   Warning,
@@ -15,10 +18,18 @@ are saved-hidden's business.`,
 	Check: func(in *Input, report func(Finding)) {
 		for _, s := range in.Printer.Settings() {
 			var losers []string
+			others := 0
 			for _, h := range s.Hides {
-				if !h.Saved && h.Value != s.Place.Value {
+				switch {
+				case h.Saved || h.Value == s.Place.Value:
+				case len(losers) == mostShadowed:
+					others++
+				default:
 					losers = append(losers, fmt.Sprintf("%s (%s)", quote(h.Value), h.At))
 				}
+			}
+			if others > 0 {
+				losers = append(losers, fmt.Sprintf("%d more", others))
 			}
 			if len(losers) > 0 {
 				report(Sayf(Warning, s.At, "the %s is set to %s here, which wins, and also to %s; keep one",
