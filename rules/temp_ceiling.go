@@ -9,7 +9,7 @@ var tempCeiling = &Rule{
 	Doc: `R = lowest of new.rated_c, new.sensor.rated_c and, with a PTFE liner, 240 °C
 target limit = max temp − target margin; trip = max temp
 Error: target limit above R, or trip above R + 15 °C. Both the 240 °C and the
-15 °C are common practice, no source.
+15 °C are common practice, no source. Also where the max temp cannot be told.
 Values: target_limit_c, trip_c, rated_c, limited_by.
 Change: the highest whole max temp that satisfies both.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -20,6 +20,11 @@ Change: the highest whole max temp that satisfies both.`,
 				"the firmware has no max temp, so nothing stops a hotend that overheats; the %s is rated for %s", weakest.By, celsius(weakest.C)).
 				With(Values{"target_limit_c": nil, "trip_c": nil, "rated_c": weakest.C, "limited_by": weakest.By}).
 				Change(s.To(weakest.highestMaxTemp(0))))
+			return
+		}
+		if s.State == parser.Unknown {
+			// No max temp may be in force, as where it is written as nan.
+			report(cannotTell(Error, s))
 			return
 		}
 		c, ok := ceilingOf(in, report)

@@ -58,6 +58,9 @@ func TestTempCeilingOtherStates(t *testing.T) {
 	in.Printer.Limits.MaxTemp = unknown[float64](parser.MaxTemp)
 	f = one(t, tempCeiling, in)
 	wantSaid(t, f, "cannot tell the max temp", "a condition that these files do not settle")
+	if f.Level != Error {
+		t.Errorf("level %s, want error: perhaps nothing stops the heater", f.Level)
+	}
 	wantChanges(t, f)
 
 	in = healthyInput()
