@@ -11,7 +11,7 @@ import (
 func (c *config) coldSide(heater string) parser.ColdSide {
 	cold := parser.ColdSide{Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
 	for _, s := range c.sections {
-		if kind, _, _ := strings.Cut(s.name, " "); kind != "heater_fan" {
+		if kind, _ := s.kind(); kind != "heater_fan" {
 			continue
 		}
 		fan := parser.Setting[string]{Key: parser.FanOutput, Value: s.name, State: parser.Set, Name: "[" + s.name + "]"}
@@ -53,7 +53,7 @@ func (c *config) standsStill(fan string) bool {
 func (c *config) geometry() parser.Geometry {
 	g := parser.Geometry{TriggerMM: parser.Setting[float64]{Key: parser.ProbeTrigger, State: parser.Off}}
 	for _, s := range c.sections {
-		kind, _, _ := strings.Cut(s.name, " ")
+		kind, _ := s.kind()
 		if !isProbe(kind) {
 			continue
 		}

@@ -34,6 +34,14 @@ type section struct {
 	fewOptions [6]int
 }
 
+// kind is the first word of a section's name, and what follows it.
+func (s *section) kind() (kind, own string) {
+	if n := strings.IndexAny(s.name, " \t"); n >= 0 {
+		return s.name[:n], s.name[n+1:]
+	}
+	return s.name, ""
+}
+
 // heading is one [section] line.
 type heading struct {
 	file *parser.File

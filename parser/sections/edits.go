@@ -100,8 +100,26 @@ func (e *editor) figure(s parser.Description, v float64) error {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return e.cannot(s, "%g is no figure", v)
 	}
-	return e.option(s, strconv.FormatFloat(v, 'f', -1, 64))
+	return e.option(s, decimal(v, s.Place.Value))
 }
+
+// decimal writes a figure with no fewer decimals than the one it replaces.
+func decimal(v float64, was string) string {
+	text := strconv.FormatFloat(v, 'f', -1, 64)
+	if _, decimals, found := strings.Cut(was, "."); found && literalNumber([]byte(was)) {
+		_, own, pointed := strings.Cut(text, ".")
+		if missing := len(decimals) - len(own); missing > 0 && missing <= mostDecimals {
+			if !pointed {
+				text += "."
+			}
+			text += strings.Repeat("0", missing)
+		}
+	}
+	return text
+}
+
+// mostDecimals is how many a person writes.
+const mostDecimals = 6
 
 // option writes the option that a setting stands for.
 func (e *editor) option(s parser.Description, text string) error {
@@ -274,9 +292,9 @@ func (c *config) spelling(key parser.Key) (section, option string) {
 		return hotend, "filament_diameter"
 	case parser.Carried("pressure advance"):
 		return hotend, "pressure_advance"
-	case parser.Carried("retraction length"):
+	case parser.Carried("retract length"):
 		return "firmware_retraction", "retract_length"
-	case parser.Carried("extra length after retraction"):
+	case parser.Carried("extra length after retract"):
 		return "firmware_retraction", "unretract_extra_length"
 	case parser.ProbeTrigger:
 		return c.probe(), "z_offset"
@@ -287,7 +305,7 @@ func (c *config) spelling(key parser.Key) (section, option string) {
 // probe is the section of the Z probe, "" where there is none.
 func (c *config) probe() string {
 	for _, s := range c.sections {
-		if kind, _, _ := strings.Cut(s.name, " "); isProbe(kind) {
+		if kind, _ := s.kind(); isProbe(kind) {
 			return s.name
 		}
 	}

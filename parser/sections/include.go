@@ -57,7 +57,9 @@ func (r *reader) included(at parser.Span, spec string) ([]string, error) {
 		_, err := r.tree.Open(name)
 		return nil, wrap(at, err)
 	}
-	return nil, parser.Errorf(at, "the included file %s does not exist; add it, correct the name, or list it under absent in the sheet", r.tree.Shown(name))
+	e := parser.Errorf(at, "the included file %s does not exist; add it, correct the name, or list it under absent in the sheet", r.tree.Shown(name))
+	e.Missing = name
+	return nil, e
 }
 
 func (r *reader) isAbsent(name string) bool {

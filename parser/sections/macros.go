@@ -12,7 +12,7 @@ import (
 // out, and so is what runs on a timer.
 func (c *config) presets(heater string) (list []parser.Setting[float64]) {
 	for _, s := range c.sections {
-		if kind, _, _ := strings.Cut(s.name, " "); kind != "gcode_macro" && kind != "menu" {
+		if kind, _ := s.kind(); kind != "gcode_macro" && kind != "menu" {
 			continue
 		}
 		o, _ := c.find(s.name, "gcode")
@@ -145,7 +145,7 @@ func literalNumber(word []byte) bool {
 // loadLengths finds lengths of filament that macros keep as plain numbers.
 func (c *config) loadLengths() (list []parser.Setting[float64]) {
 	for _, s := range c.sections {
-		kind, macro, _ := strings.Cut(s.name, " ")
+		kind, macro := s.kind()
 		if kind != "gcode_macro" {
 			continue
 		}

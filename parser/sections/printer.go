@@ -162,8 +162,8 @@ func (c *config) flow(hotend string) parser.Flow {
 	}
 	if c.byName["firmware_retraction"] != nil {
 		f.CarriedOver = append(f.CarriedOver,
-			c.read(figure{key: parser.Carried("retraction length"), section: "firmware_retraction", option: "retract_length", optional: true, demand: atLeast(0)}),
-			c.read(figure{key: parser.Carried("extra length after retraction"), section: "firmware_retraction", option: "unretract_extra_length", optional: true, demand: atLeast(0)}))
+			c.read(figure{key: parser.Carried("retract length"), section: "firmware_retraction", option: "retract_length", optional: true, demand: atLeast(0)}),
+			c.read(figure{key: parser.Carried("extra length after retract"), section: "firmware_retraction", option: "unretract_extra_length", optional: true, demand: atLeast(0)}))
 	}
 	f.CarriedOver = append(f.CarriedOver, c.loadLengths()...)
 	return f

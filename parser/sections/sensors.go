@@ -107,7 +107,7 @@ func (style) Defines(curve string) (parser.SensorDef, bool) {
 // configuration, which wins, or a built-in type.
 func (c *config) sensorType(name string) parser.SensorDef {
 	for _, s := range c.sections {
-		kind, own, _ := strings.Cut(s.name, " ")
+		kind, own := s.kind()
 		if kind != "thermistor" && kind != "adc_temperature" || strings.Join(strings.Fields(own), " ") != name {
 			continue
 		}

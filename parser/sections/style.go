@@ -33,5 +33,8 @@ func (style) Recognises(f *parser.File) bool {
 	return false
 }
 
+// Joins: the main file includes the others.
+func (style) Joins() bool { return false }
+
 // CustomForm: three points, in a section of their own.
 func (style) CustomForm() parser.SensorForm { return parser.FormPoints }

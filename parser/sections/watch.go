@@ -112,7 +112,7 @@ func (c *config) remarkUnrecognised() {
 	var last string // most sections are of the kind of the one before
 	var guard bool
 	for _, s := range c.sections {
-		kind, own, _ := strings.Cut(s.name, " ")
+		kind, own := s.kind()
 		if kind != last {
 			last, guard = kind, soundsLikeGuard(strings.ToLower(kind))
 		}

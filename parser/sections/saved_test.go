@@ -1,0 +1,128 @@
+package sections
+
+import (
+	"strings"
+	"testing"
+
+	"preflash/parser"
+)
+
+const savedHead = `
+#*# <---------------------- SAVE_CONFIG ---------------------->
+#*# DO NOT EDIT THIS BLOCK OR BELOW. The contents are auto-generated.
+#*#
+`
+
+// The saved block fills gaps.
+func TestSavedFillsGaps(t *testing.T) {
+	for _, newline := range []string{"\n", "\r\n"} {
+		text := "[extruder]\npid_Kp: 10\n[include more.cfg]\n" + savedHead +
+			"#*# [extruder]\n#*# control = pid\n#*# pid_kp = 20\n#*# pid_ki = 2\n#*#\n#*# [bed_mesh default]\n#*# points =\n#*# \t1, 2\n#*# \t3, 4\n#*# version = 1\n\n  \n"
+		c := readFiles(t, map[string]string{
+			"printer.cfg": strings.ReplaceAll(text, "\n", newline),
+			"more.cfg":    "[extruder]\npid_ki: 1\n",
+		})
+		for name, want := range map[string]string{
+			"extruder.pid_kp": "10", "extruder.pid_ki": "1", "extruder.control": "pid",
+			"bed_mesh default.points": "\n1, 2\n3, 4", "bed_mesh default.version": "1",
+		} {
+			if got, ok := entry(c, name); !ok || got != want {
+				t.Errorf("%s is %q, want %q", name, got, want)
+			}
+		}
+		s := described(t, c, parser.GainP)
+		if s.Value != 10.0 || s.Saved || len(s.Hides) != 1 || !s.Hides[0].Saved || s.Hides[0].Value != "20" {
+			t.Errorf("kp %+v", s)
+		}
+		if s := described(t, c, parser.LoopControl); !s.Saved || s.At.Text() != "pid" {
+			t.Errorf("control %+v", s)
+		}
+		hidden := remarksOf(c, parser.RemarkSavedHidden)
+		if len(hidden) != 2 || !strings.Contains(hidden[0].Text, "pid_kp of [extruder]") || !strings.Contains(hidden[0].Text, "printer.cfg:2") ||
+			!strings.Contains(hidden[1].Text, "pid_ki of [extruder]") || !strings.Contains(hidden[1].Text, "more.cfg:2") {
+			t.Errorf("hidden: %v", hidden)
+		}
+		if d := remarksOf(c, parser.RemarkSavedDamaged); len(d) > 0 {
+			t.Errorf("damaged: %v", d)
+		}
+	}
+}
+
+// Saved values that no setting is about are summarised.
+func TestSavedHiddenSummary(t *testing.T) {
+	c := readText(t, "[extruder]\n[bed_mesh default]\nversion: 1\npoints: 1\n"+savedHead+"#*# [bed_mesh default]\n#*# version = 1\n#*# points =\n#*# \t1\n")
+	hidden := remarksOf(c, parser.RemarkSavedHidden)
+	if len(hidden) != 1 || !strings.HasPrefix(hidden[0].Text, "2 saved values are hidden") || !strings.Contains(hidden[0].Text, "bed_mesh default.version, bed_mesh default.points") {
+		t.Errorf("hidden: %v", hidden)
+	}
+}
+
+// A damaged block counts for nothing, and the finding stands at the place.
+func TestSavedDamaged(t *testing.T) {
+	const hand = "[extruder]\npid_ki: 1\n"
+	for _, test := range []struct {
+		name, text string
+		line       int
+		says       string
+	}{
+		{"text after it", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n[fan]\npin: a\n", 9, "does not belong in the saved block"},
+		{"a comment after it", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n# c\n", 9, "does not belong"},
+		{"an empty line in it", hand + savedHead + "#*# [extruder]\n\n#*# pid_kp = 20\n", 8, "does not belong"},
+		{"no space after the mark", hand + savedHead + "#*# [extruder]\n#*#pid_kp = 20\n", 8, "does not belong"},
+		{"a line above the ruler", hand + "#*# pid_kp = 20\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n", 3, "above the block's ruler"},
+		{"no ruler", hand + "#*# [extruder]\n#*# pid_kp = 20\n", 3, "above the block's ruler"},
+		{"a broken ruler", hand + strings.Replace(savedHead, ">", "", 1) + "#*# [extruder]\n#*# pid_kp = 20\n", 4, "above the block's ruler"},
+		{"at the start of the file", strings.TrimPrefix(savedHead, "\n") + "#*# [extruder]\n#*# pid_kp = 20\n", 1, "first line"},
+		{"a line that is no option", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n#*# nonsense\n", 9, "neither a [section] nor an option"},
+		{"an option before a section", hand + savedHead + "#*# pid_kp = 20\n", 7, "before any [section]"},
+		{"a second ruler", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20" + savedHead, 9, "neither a [section] nor an option"},
+	} {
+		c := readText(t, test.text)
+		damaged := remarksOf(c, parser.RemarkSavedDamaged)
+		if len(damaged) != 1 {
+			t.Errorf("%s: %v", test.name, damaged)
+			continue
+		}
+		if line, _ := damaged[0].At.Position(); line != test.line || !strings.Contains(damaged[0].Text, test.says) {
+			t.Errorf("%s: line %d, %q; want line %d, %q", test.name, line, damaged[0].Text, test.line, test.says)
+		}
+		if v, ok := entry(c, "extruder.pid_kp"); ok {
+			t.Errorf("%s: the saved pid_kp is in force: %s", test.name, v)
+		}
+	}
+}
+
+// Sections that only a refused saved block opened are forgotten with it.
+func TestSavedForgotten(t *testing.T) {
+	c := readText(t, "[extruder]\n"+savedHead+"#*# [extruder]\n#*# max_temp = 1\n#*# [probe]\n#*# z_offset = 1\n#*# nonsense\n")
+	if s := described(t, c, parser.ProbeTrigger); s.State != parser.Off {
+		t.Errorf("trigger height %+v", s)
+	}
+	if s := described(t, c, parser.MaxTemp); s.State != parser.Unknown || len(c.Entries()) > 0 {
+		t.Errorf("max temp %+v, entries %v", s, c.Entries())
+	}
+}
+
+func TestSavedHeadIsShort(t *testing.T) {
+	c := readText(t, "[extruder]\n\n#*# <--- SAVE_CONFIG --->\n#*# [extruder]\n#*# pid_kp = 20\n")
+	if got, _ := entry(c, "extruder.pid_kp"); got != "20" {
+		t.Errorf("pid_kp is %q", got)
+	}
+	if gaps := remarksOf(c, parser.RemarkGap); len(gaps) != 1 || !strings.Contains(gaps[0].Text, "two lines") {
+		t.Errorf("gaps: %v", gaps)
+	}
+}
+
+func TestSavedBlockInIncludedFile(t *testing.T) {
+	c := readFiles(t, map[string]string{
+		"printer.cfg": "[extruder]\n[include other.cfg]\n",
+		"other.cfg":   "[fan]\npin: a\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n",
+	})
+	damaged := remarksOf(c, parser.RemarkSavedDamaged)
+	if len(damaged) != 1 || !strings.Contains(damaged[0].Text, "included file") || damaged[0].At.File.Path != "other.cfg" {
+		t.Errorf("%v", damaged)
+	}
+	if _, ok := entry(c, "extruder.pid_kp"); ok {
+		t.Error("the saved value of an included file is in force")
+	}
+}
