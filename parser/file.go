@@ -89,6 +89,10 @@ type Error struct {
 	File         string
 	Line, Column int
 	Message      string
+
+	// Missing is the path inside the tree of an included file that does not
+	// exist, where that is the error and the sheet may name the file absent.
+	Missing string
 }
 
 func (e *Error) Error() string {

@@ -14,6 +14,9 @@ type Style interface {
 	Name() string
 	// Recognises reports whether a file looks like this style.
 	Recognises(f *File) bool
+	// Joins reports whether a configuration may be several files that do not
+	// include each other. Otherwise one main file includes the rest.
+	Joins() bool
 	// Read reads one printer. The error is an *Error.
 	Read(t *Tree, r Request) (Config, error)
 	// Defines returns the style's best definition of a known curve, for a
@@ -71,7 +74,6 @@ const (
 	TaskHeatersOff
 	TaskShowStored // print the settings in force, stored ones included
 	TaskRestart    // read the configuration again
-	TaskTuneModel  // measure the figures of a model-based control
 	TaskExtrude    // push LengthMM of filament at SpeedMMS
 )
 

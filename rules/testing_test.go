@@ -321,6 +321,7 @@ type stubStyle struct{}
 
 func (stubStyle) Name() string                 { return "test" }
 func (stubStyle) Recognises(*parser.File) bool { return false }
+func (stubStyle) Joins() bool                  { return false }
 func (stubStyle) Read(*parser.Tree, parser.Request) (parser.Config, error) {
 	return nil, &parser.Error{Message: "the test style reads nothing"}
 }

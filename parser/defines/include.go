@@ -45,7 +45,12 @@ func (s *source) include(u *header, line int32, live parser.Tri, cause int32) er
 	if err != nil {
 		var e *parser.Error
 		if errors.As(err, &e) && e.Line == 0 {
-			return parser.Errorf(at, "the included file %s %s", e.File, s.orAbsent(name, e.Message))
+			missing := !s.tree.Exists(name)
+			if e = parser.Errorf(at, "the included file %s %s", e.File, e.Message); missing {
+				e.Message += "; or list it under absent in the sheet"
+				e.Missing = name
+			}
+			return e
 		}
 		return err
 	}
@@ -58,13 +63,6 @@ func (s *source) include(u *header, line int32, live parser.Tri, cause int32) er
 		next.once = true
 	}
 	return err
-}
-
-func (s *source) orAbsent(name, message string) string {
-	if s.tree.Exists(name) {
-		return message
-	}
-	return message + "; or list it under absent in the sheet"
 }
 
 // chain names the files on the way to the one that is included too deep.

@@ -39,6 +39,9 @@ func (style) Recognises(f *parser.File) bool {
 	return true
 }
 
+// Joins: a build reads several headers, one after the other.
+func (style) Joins() bool { return true }
+
 // Read reads one printer.
 func (style) Read(t *parser.Tree, request parser.Request) (parser.Config, error) {
 	c, err := read(t, request)
