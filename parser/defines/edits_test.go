@@ -51,6 +51,9 @@ func TestEdits(t *testing.T) {
 			"#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { -38, -7, -1.35 }\n"},
 		{"list by another's name", "#define FIX_MOUNTED_PROBE\n#define OFFSETS { 0, 0, -1 }\n#define NOZZLE_TO_PROBE_OFFSET OFFSETS\n", []parser.Change{to(parser.ProbeTrigger, 2.0)},
 			"#define FIX_MOUNTED_PROBE\n#define OFFSETS { 0, 0, -2 }\n#define NOZZLE_TO_PROBE_OFFSET OFFSETS\n"},
+		{"list over two lines", "#define MPCTEMP\n#define MPC_HEATER_POWER { /* a, b */ \\\n  (40.0f), }\n", []parser.Change{to(parser.ModelPower, 30.0)},
+			"#define MPCTEMP\n#define MPC_HEATER_POWER { /* a, b */ \\\n  (30.0f), }\n"},
+		{"option without a value", "#define HEATER_0_MAXTEMP // hot\n", []parser.Change{to(parser.MaxTemp, 270.0)}, "#define HEATER_0_MAXTEMP 270 // hot\n"},
 		{"milliseconds", "#define MILLISECONDS_PREHEAT_TIME 120000\n", []parser.Change{to(parser.Grace("while heating up"), 0.0)}, "#define MILLISECONDS_PREHEAT_TIME 0\n"},
 		{"milliseconds of the first generation", "#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40\n#define WATCH_TEMP_PERIOD 200000\n", []parser.Change{to(parser.HotendRiseWindow, 45.5)},
 			"#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40\n#define WATCH_TEMP_PERIOD 45500\n"},
@@ -144,6 +147,53 @@ func TestEditsOrder(t *testing.T) {
 	}
 	if !bytes.Equal(applied(c.s.files[1], edits), []byte(rest)) {
 		t.Error("the second file changed")
+	}
+}
+
+// A list in which the last element holds for the rest grows before one of
+// them changes; the other hotends keep their figure.
+func TestEditsOfShortList(t *testing.T) {
+	const text = "#define EXTRUDERS 3\n#define PIDTEMP\n#define PID_PARAMS_PER_HOTEND\n#define DEFAULT_Kp_LIST { 22.20 } // one for all\n"
+	c := readText(t, 2, "h", text)
+	if got := described(c, parser.GainP); got != "22.2 set h:4:27" {
+		t.Errorf("before: %s", got)
+	}
+	got := edited(t, c, parser.Change{Key: parser.GainP, Value: 30.0})
+	if want := strings.Replace(text, "22.20", "22.20, 22.20, 30.00", 1); got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+	single := strings.Replace(text, "DEFAULT_Kp_LIST { 22.20 }", "DEFAULT_Kp 22.20", 1)
+	got = edited(t, readText(t, 2, "h", single), parser.Change{Key: parser.GainP, Value: 30.0})
+	if want := strings.Replace(single, "22.20", "30.00", 1); got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+}
+
+func TestSplitList(t *testing.T) {
+	for text, want := range map[string]string{
+		"{ 1, 2 }": "1|2", "{1,2,}": "1|2", "{}": "", "{ /* none */ }": "", "{ f(1, 2), { 3, 4 } }": "f(1, 2)|{ 3, 4 }",
+		"{ 1 /* one */, /* two */ 2 }": "1|2", "{ 1, \\\n 2 }": "1|2", "{ 1, \\\r\n 2 }": "1|2", "{ \"a,b\", '}' , 3 }": "\"a,b\"|'}'|3",
+		"/* a */ { 1 // end\n }": "1", "{ 4 / 2, 1 }": "4 / 2|1",
+		"1": "-", "": "-", "{ 1": "-", "{ \"": "-", "{ /* ": "-", "( 1, 2 )": "-",
+	} {
+		f := parser.NewFile("f", []byte(text))
+		items, ok := splitList(parser.Span{File: f, End: len(text)})
+		var texts []string
+		for _, item := range items {
+			texts = append(texts, item.Text())
+		}
+		got := strings.Join(texts, "|")
+		if !ok {
+			got = "-"
+		}
+		if got != want {
+			t.Errorf("%q: %s, want %s", text, got, want)
+		}
+	}
+	for text, want := range map[string]string{"1 /* a */": "1", "\"//\" x": "\"//\" x", "4 / 2": "4 / 2", "1\\\n2": "1 2", "\"a\\\"b": "\"a\\\"b"} {
+		if got := withoutComments(text); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
 	}
 }
 
