@@ -74,6 +74,7 @@ const (
 	TaskHeatersOff
 	TaskShowStored // print the settings in force, stored ones included
 	TaskRestart    // read the configuration again
+	TaskTuneModel  // measure the figures of a model-based control
 	TaskExtrude    // push LengthMM of filament at SpeedMMS
 )
 

@@ -33,6 +33,8 @@ func (style) Steps(task parser.Task) []string {
 		return []string{"M104" + tool + " S0", "M140 S0"}
 	case parser.TaskShowStored:
 		return []string{"M503"}
+	case parser.TaskTuneModel:
+		return []string{"M306" + e + " T"} // it chooses its own temperatures
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
 		return []string{"T" + strconv.Itoa(task.Tool), "M83", "G1 E" + decimal(task.LengthMM) + " F" + decimal(math.Round(60*task.SpeedMMS))}

@@ -17,9 +17,6 @@ func (style) Steps(task parser.Task) []string {
 	case parser.TaskSaveStored:
 		return []string{"SAVE_CONFIG"}
 	case parser.TaskTune:
-		if task.Control == parser.ControlModel {
-			return []string{"MPC_CALIBRATE" + heater, "SAVE_CONFIG"}
-		}
 		return []string{"PID_CALIBRATE" + heater + target, "SAVE_CONFIG"}
 	case parser.TaskReplaceTrigger:
 		return []string{"G28", "PROBE_CALIBRATE", "TESTZ Z=-0.1", "ACCEPT", "SAVE_CONFIG"}
@@ -31,6 +28,8 @@ func (style) Steps(task parser.Task) []string {
 		return []string{"TURN_OFF_HEATERS"}
 	case parser.TaskRestart:
 		return []string{"FIRMWARE_RESTART"}
+	case parser.TaskTuneModel:
+		return []string{"MPC_CALIBRATE" + heater, "SAVE_CONFIG"}
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
 		return []string{"ACTIVATE_EXTRUDER EXTRUDER=" + hotendName(task.Tool), "M83",
