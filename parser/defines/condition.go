@@ -37,7 +37,7 @@ func (s *source) since(d doubt) doubt {
 	if d.name < 0 {
 		return d
 	}
-	n := &s.table[d.name]
+	n := &s.table.all[d.name]
 	s.each(n.state, func(one state) {
 		if c, ok := s.causes[one]; ok && d.cause < 0 {
 			d.cause = c
@@ -148,15 +148,15 @@ func (e *expander) constant(out []byte, t token, a arithmetic) []byte {
 	if t.text == "false" || !e.foreign(t.text) && a == wholeNumbers {
 		return append(out, '0')
 	}
-	u := e.doubtful(doubt{name: e.s.intern(t.text)})
+	u := e.doubtful(doubt{name: e.s.table.intern(t.text)})
 	e.skipCall()
 	return e.numbered(out, int(u.arg))
 }
 
 // foreign reports whether a word that is no macro here may be one outside.
 func (e *expander) foreign(word string) bool {
-	id := e.s.intern(word)
-	n := &e.s.table[id]
+	id := e.s.table.intern(word)
+	n := &e.s.table.all[id]
 	return n.state == none && e.s.outside(n)
 }
 
@@ -181,7 +181,7 @@ func (e *expander) isDefined(out []byte) []byte {
 		e.fail("defined needs one name after it")
 		return out
 	}
-	id := e.s.intern(t.text)
+	id := e.s.table.intern(t.text)
 	switch e.s.defined(id) {
 	case parser.Yes:
 		return append(out, '1')

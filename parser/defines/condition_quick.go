@@ -6,21 +6,42 @@ import (
 	"preflash/parser"
 )
 
-// Most conditions are one of a few plain forms, alone or chained by && or by
-// ||. They are decided here without tokens and grammar; anything else, and
-// anything unknown, is left to the grammar. Both must agree: a test compares.
+// Most conditions are plain: tests of options and comparisons of two numbers,
+// chained by && or by ||. They are decided here without tokens and grammar;
+// anything else, and anything unknown, is left to the grammar. Both must
+// agree: TestQuickAgrees compares them.
 
 // quick decides a plain condition; false where it is not plain.
 func (s *source) quick(text string) (parser.Tri, bool) {
 	r := quickReader{s: s, text: text}
-	chain := byte(0)
-	result := false
+	v, ok := r.chain(maxQuickDepth)
+	if !ok || r.at < len(text) {
+		return parser.No, false
+	}
+	if v {
+		return parser.Yes, true
+	}
+	return parser.No, true
+}
+
+const maxQuickDepth = 8 // of brackets
+
+type quickReader struct {
+	s    *source
+	text string
+	at   int
+}
+
+// chain reads terms between && or between ||, up to a closing bracket or the
+// end.
+func (r *quickReader) chain(depth int) (result, ok bool) {
+	op := byte(0)
 	for {
-		v, ok := r.term()
+		v, ok := r.term(depth)
 		if !ok {
-			return parser.No, false
+			return false, false
 		}
-		switch chain {
+		switch op {
 		case 0:
 			result = v
 		case '&':
@@ -29,25 +50,16 @@ func (s *source) quick(text string) (parser.Tri, bool) {
 			result = result || v
 		}
 		r.blanks()
-		if r.at == len(text) {
-			if result {
-				return parser.Yes, true
-			}
-			return parser.No, true
+		if r.at == len(r.text) || r.text[r.at] == ')' {
+			return result, true
 		}
-		c := text[r.at]
-		if (c != '&' && c != '|') || (chain != 0 && chain != c) || r.at+1 == len(text) || text[r.at+1] != c {
-			return parser.No, false
+		c := r.text[r.at] // & or |: a term ends before nothing else
+		if op != 0 && op != c {
+			return false, false
 		}
-		chain = c
+		op = c
 		r.at += 2
 	}
-}
-
-type quickReader struct {
-	s    *source
-	text string
-	at   int
 }
 
 func (r *quickReader) blanks() {
@@ -65,6 +77,13 @@ func (r *quickReader) skip(c byte) bool {
 	return false
 }
 
+// ends reports whether a term is complete here.
+func (r *quickReader) ends() bool {
+	r.blanks()
+	rest := r.text[r.at:]
+	return rest == "" || rest[0] == ')' || len(rest) > 1 && (rest[0] == '&' || rest[0] == '|') && rest[0] == rest[1]
+}
+
 // word reads a name of plain ASCII.
 func (r *quickReader) word() string {
 	r.blanks()
@@ -75,128 +94,134 @@ func (r *quickReader) word() string {
 	return r.text[start:r.at]
 }
 
-// term reads !X, a test, or a comparison of two numbers.
-func (r *quickReader) term() (v, ok bool) {
+// term reads a test, a number, a comparison of two numbers or a chain in
+// brackets, with any number of ! before it.
+func (r *quickReader) term(depth int) (v, ok bool) {
 	not := false
 	for r.skip('!') {
 		not = !not
 	}
-	r.blanks()
-	if r.at == len(r.text) {
-		return false, false
-	}
-	if !isDigit(r.text[r.at]) {
-		at := r.at
+	switch {
+	case r.skip('('):
+		if depth == 0 {
+			return false, false
+		}
+		v, ok = r.chain(depth - 1)
+		ok = ok && r.skip(')')
+	case r.at < len(r.text) && isDigit(r.text[r.at]):
+		x, known := r.literal()
+		v, ok = r.comparison(x, known, not)
+	default:
 		switch word := r.word(); word {
+		case "":
+			return false, false
 		case "defined":
 			v, ok = r.isDefined()
-			return v != not, ok
-		case "ENABLED", "DISABLED":
-			id := idEnabled
-			if word == "DISABLED" {
-				id = idDisabled
-			}
-			if r.s.table[id].state != none || !r.skip('(') {
+		default:
+			id := r.s.table.find(word)
+			if id < 0 {
 				return false, false
 			}
-			name := r.word()
-			if name == "" || !r.skip(')') {
-				return false, false
+			n := &r.s.table.all[id]
+			if n.test != testNone {
+				v, ok = r.test(n)
+			} else {
+				x, known := r.s.quickNumber(n)
+				v, ok = r.comparison(x, known, not)
 			}
-			v, ok = r.s.quickEnabled(name)
-			return v != (word == "DISABLED") != not, ok
 		}
-		r.at = at
 	}
-	x, ok := r.number()
-	if !ok || not {
-		return (x != 0) != not, ok && r.ends()
+	return v != not, ok && r.ends()
+}
+
+// comparison reads what follows a number: nothing, or an operator and another
+// number. A ! before the number is its alone.
+func (r *quickReader) comparison(x int64, ok, alone bool) (bool, bool) {
+	if !ok || alone {
+		return x != 0, ok
 	}
 	r.blanks()
 	op := r.text[r.at:]
-	y := int64(0)
 	switch {
-	case strings.HasPrefix(op, "=="), strings.HasPrefix(op, "!="), strings.HasPrefix(op, "<="), strings.HasPrefix(op, ">="):
+	case len(op) > 1 && op[1] == '=' && strings.IndexByte("=!<>", op[0]) >= 0:
 		op = op[:2]
-	case strings.HasPrefix(op, "<<"), strings.HasPrefix(op, ">>"):
-		return false, false
-	case strings.HasPrefix(op, "<"), strings.HasPrefix(op, ">"):
+	case len(op) > 1 && (op[0] == '<' || op[0] == '>') && op[1] != op[0]:
 		op = op[:1]
 	default:
-		return x != 0, r.ends()
+		return x != 0, true
 	}
 	r.at += len(op)
-	if y, ok = r.number(); !ok || !r.ends() {
+	r.blanks()
+	var y int64
+	if r.at < len(r.text) && isDigit(r.text[r.at]) {
+		y, ok = r.literal()
+	} else if id := r.s.table.find(r.word()); id >= 0 {
+		y, ok = r.s.quickNumber(&r.s.table.all[id])
+	} else {
 		return false, false
 	}
 	switch op {
 	case "==":
-		v = x == y
+		return x == y, ok
 	case "!=":
-		v = x != y
+		return x != y, ok
 	case "<=":
-		v = x <= y
+		return x <= y, ok
 	case ">=":
-		v = x >= y
+		return x >= y, ok
 	case "<":
-		v = x < y
-	case ">":
-		v = x > y
+		return x < y, ok
 	}
-	return v, true
-}
-
-// ends reports whether a term is complete here.
-func (r *quickReader) ends() bool {
-	r.blanks()
-	return r.at == len(r.text) || r.text[r.at] == '&' && strings.HasPrefix(r.text[r.at:], "&&") ||
-		r.text[r.at] == '|' && strings.HasPrefix(r.text[r.at:], "||")
+	return x > y, ok
 }
 
 func (r *quickReader) isDefined() (v, ok bool) {
 	paren := r.skip('(')
-	word := r.word()
-	if word == "" || paren && !r.skip(')') || !r.ends() {
-		return false, false
-	}
-	id, found := r.s.ids[word]
-	if !found {
+	id := r.s.table.find(r.word())
+	if id < 0 || paren && !r.skip(')') {
 		return false, false
 	}
 	t := r.s.defined(id)
 	return t == parser.Yes, t != parser.Maybe
 }
 
-// number reads a short decimal number, or a name that stands for one.
-func (r *quickReader) number() (int64, bool) {
-	r.blanks()
-	if r.at < len(r.text) && isDigit(r.text[r.at]) {
-		start := r.at
-		for r.at < len(r.text) && (isDigit(r.text[r.at]) || isNameStart(r.text[r.at]) || r.text[r.at] == '.' || r.text[r.at] == '\'') {
-			r.at++
+// test reads the arguments of one of the style's own tests.
+func (r *quickReader) test(n *name) (v, ok bool) {
+	if n.state != none || n.test != testEnabled && n.test != testDisabled && n.test != testAny || !r.skip('(') {
+		return false, false
+	}
+	all, some := true, false
+	for {
+		id := r.s.table.find(r.word())
+		if id < 0 {
+			return false, false
 		}
-		return shortNumber(r.text[start:r.at])
+		on, ok := r.s.quickEnabled(&r.s.table.all[id])
+		if !ok {
+			return false, false
+		}
+		all, some = all && on, some || on
+		if r.skip(')') {
+			break
+		}
+		if !r.skip(',') {
+			return false, false
+		}
 	}
-	word := r.word()
-	if word == "" {
-		return 0, false
+	switch n.test {
+	case testEnabled:
+		return all, true
+	case testDisabled:
+		return !some, true
 	}
-	id, found := r.s.ids[word]
-	if !found {
-		return 0, false
-	}
-	n := &r.s.table[id]
-	if n.test != testNone {
-		return 0, false
-	}
-	line, plain := r.s.quickDefine(n)
-	switch {
-	case !plain:
-		return 0, false
-	case line < 0:
-		return 0, word != "true" && word != "false"
-	}
-	return shortNumber(r.s.body(line))
+	return some, true
+}
+
+// literal reads a number that stands in the condition.
+func (r *quickReader) literal() (int64, bool) {
+	start := r.at
+	r.at = numberEnd(r.text, start)
+	return shortNumber(r.text[start:r.at])
 }
 
 // shortNumber reads a decimal number that is no octal one.
@@ -225,6 +250,8 @@ func shortNumber(text string) (int64, bool) {
 // where it is not defined; plain is false where that is not simply so.
 func (s *source) quickDefine(n *name) (line int32, plain bool) {
 	switch {
+	case n.test != testNone || n.text == "true" || n.text == "false":
+		return -1, false
 	case n.state == none:
 		return -1, !s.outside(n)
 	case n.state < none:
@@ -235,23 +262,28 @@ func (s *source) quickDefine(n *name) (line int32, plain bool) {
 	return n.state, !s.lines[n.state].function
 }
 
-func (s *source) quickEnabled(word string) (on, ok bool) {
-	id, found := s.ids[word]
-	if !found {
-		return false, false
+// quickNumber returns the number that a name stands for.
+func (s *source) quickNumber(n *name) (int64, bool) {
+	line, plain := s.quickDefine(n)
+	if !plain || line < 0 {
+		return 0, plain
 	}
-	line, plain := s.quickDefine(&s.table[id])
-	if !plain || s.table[id].test != testNone {
-		return false, false
-	}
-	if line < 0 {
-		return false, word != "true"
+	return shortNumber(s.body(line))
+}
+
+// quickEnabled says whether an option is on.
+func (s *source) quickEnabled(n *name) (on, ok bool) {
+	line, plain := s.quickDefine(n)
+	if !plain || line < 0 {
+		return false, plain
 	}
 	switch body := s.body(line); body {
-	case "", "1", "true":
-		return true, body != "true" || s.ids["true"] == 0
-	case "0", "false":
-		return false, body != "false" || s.ids["false"] == 0
+	case "", "1":
+		return true, true
+	case "0":
+		return false, true
+	case "true", "false":
+		return body == "true", s.table.find(body) < 0 // no macro of that name
 	default:
 		_, ok = shortNumber(body)
 		return false, ok && body[0] != '-'

@@ -49,7 +49,7 @@ func (s *source) expander(tokens []token) *expander {
 func (e *expander) close() {
 	for _, c := range e.stack {
 		if c.name >= 0 {
-			e.s.table[c.name].busy = false
+			e.s.table.all[c.name].busy = false
 		}
 	}
 	e.s.steps += maxExpansion - max(e.left, 0)
@@ -78,7 +78,7 @@ func (e *expander) push(c context) {
 		e.limit("it expands to more than 100,000 tokens")
 	}
 	if c.name >= 0 {
-		e.s.table[c.name].busy = true
+		e.s.table.all[c.name].busy = true
 	}
 	e.stack = append(e.stack, c)
 }
@@ -92,7 +92,7 @@ func (e *expander) next() token {
 				return token{}
 			}
 			if c.name >= 0 {
-				e.s.table[c.name].busy = false
+				e.s.table.all[c.name].busy = false
 			}
 			e.stack = e.stack[:len(e.stack)-1]
 			continue
@@ -102,11 +102,11 @@ func (e *expander) next() token {
 		if t.kind != tokenWord || t.painted {
 			return t
 		}
-		id, ok := e.s.ids[t.text]
-		if !ok {
+		id := e.s.table.find(t.text)
+		if id < 0 {
 			return t
 		}
-		n := &e.s.table[id]
+		n := &e.s.table.all[id]
 		if n.busy {
 			t.painted = true
 			return t
@@ -130,12 +130,12 @@ func (e *expander) expand(id int32, t token) (token, bool) {
 		u := e.doubtful(doubt{name: id})
 		u.space = t.space
 		return u, true
-	case line < 0 && e.s.table[id].test != testNone:
+	case line < 0 && e.s.table.all[id].test != testNone:
 		args, called := e.call(false, 0)
 		if !called {
 			return t, true
 		}
-		e.push(context{tokens: e.test(e.s.table[id].test, args), name: -1})
+		e.push(context{tokens: e.test(e.s.table.all[id].test, args), name: -1})
 		return token{}, false
 	case line < 0:
 		return t, true

@@ -1,14 +1,42 @@
 package defines
 
 import (
+	"bytes"
 	"strings"
 	"unicode"
 	"unicode/utf8"
+	"unsafe"
 )
 
-// The text of a file is a string in which every carriage return that stands
-// alone was made a line feed, as GNU cpp takes it; offsets are those of the
-// file.
+// textOf gives a file's bytes as a string. Offsets are those of the file. A
+// carriage return that stands alone is made a line feed, as GNU cpp takes it.
+// The bytes of a File never change, so that in all other files they can serve
+// as the string: fresh memory is what reading a file mostly costs.
+func textOf(data []byte) string {
+	lone := loneReturn(data, 0)
+	if lone < 0 {
+		return unsafe.String(unsafe.SliceData(data), len(data))
+	}
+	data = bytes.Clone(data)
+	for ; lone >= 0; lone = loneReturn(data, lone) {
+		data[lone] = '\n'
+	}
+	return string(data)
+}
+
+// loneReturn finds the next carriage return without a line feed behind it.
+func loneReturn(data []byte, p int) int {
+	for {
+		n := bytes.IndexByte(data[p:], '\r')
+		if n < 0 {
+			return -1
+		}
+		p += n + 1
+		if p == len(data) || data[p] != '\n' {
+			return p - 1
+		}
+	}
+}
 
 func isBlank(c byte) bool { return c == ' ' || c == '\t' || c == '\f' || c == '\v' }
 

@@ -40,12 +40,9 @@ var styleTests = [...]struct {
 	{"PIN_EXISTS", testPins}, {"PINS_EXIST", testPins}, {"ANY_PIN", testAnyPin}, {"WITHIN", testWithin},
 }
 
-// idEnabled is the number of the first of them in every table of names.
-const idEnabled, idDisabled = 0, 3
-
 func (s *source) internTests() {
 	for _, t := range &styleTests {
-		s.table[s.intern(t.name)].test = t.test
+		s.table.all[s.table.intern(t.name)].test = t.test
 	}
 }
 
@@ -141,7 +138,7 @@ func (e *expander) on(arg []token) (parser.Tri, doubt) {
 	case len(value) > 1 || t.kind != tokenWord && t.kind != tokenNumber:
 		return parser.Maybe, doubt{name: -1, text: "the value " + clip(spell(value)) + " is neither on nor off"}
 	case t.kind == tokenWord && t.text != "true" && t.text != "false" && e.foreign(t.text):
-		return parser.Maybe, doubt{name: e.s.intern(t.text)}
+		return parser.Maybe, doubt{name: e.s.table.intern(t.text)}
 	case t.text == "1" || t.text == "true" || t.text == "0x1":
 		return parser.Yes, doubt{}
 	}
@@ -153,14 +150,14 @@ func (e *expander) pin(arg []token) (parser.Tri, doubt) {
 	if len(arg) != 1 {
 		return parser.Maybe, doubt{name: -1, text: "no pin's name stands in it"}
 	}
-	id := e.s.intern(arg[0].text + "_PIN")
+	id := e.s.table.intern(arg[0].text + "_PIN")
 	switch e.s.defined(id) {
 	case parser.Maybe:
 		return parser.Maybe, doubt{name: id}
 	case parser.No:
 		return parser.No, doubt{}
 	}
-	inner := e.s.expander([]token{{kind: tokenWord, text: e.s.table[id].text}})
+	inner := e.s.expander([]token{{kind: tokenWord, text: e.s.table.all[id].text}})
 	v, d := inner.compute(wholeNumbers)
 	inner.close()
 	switch {

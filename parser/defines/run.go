@@ -64,8 +64,8 @@ func (s *source) open(name string) (*header, error) {
 // run reads the files from start to end with the names known that any of
 // them mentions.
 func (s *source) run(units []*header) error {
-	for i := range s.table {
-		s.table[i].state = none
+	for i := range s.table.all {
+		s.table.all[i].state = none
 	}
 	for i := range s.lines {
 		s.lines[i].reached, s.lines[i].ended = parser.No, -1
@@ -242,7 +242,7 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 			s.note(i, parser.RemarkBroken, "a name is missing after #undef")
 			break
 		}
-		s.each(s.table[d.name].state, func(was state) {
+		s.each(s.table.all[d.name].state, func(was state) {
 			if was >= 0 && s.lines[was].kind == kindDefine {
 				s.lines[was].ended = i
 			}

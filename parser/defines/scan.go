@@ -59,16 +59,7 @@ type scanner struct {
 
 // scan appends the directives of a file to s.lines.
 func (s *source) scan(file *parser.File) (text string, err error) {
-	text = string(file.Data)
-	if strings.IndexByte(text, '\r') >= 0 && strings.Count(text, "\r") != strings.Count(text, "\r\n") {
-		data := []byte(text)
-		for i, c := range data {
-			if c == '\r' && (i+1 == len(data) || data[i+1] != '\n') {
-				data[i] = '\n'
-			}
-		}
-		text = string(data)
-	}
+	text = textOf(file.Data)
 	c := scanner{s: s, file: file, text: text, walk: walker{text: text}}
 	c.run()
 	if c.err != nil {
@@ -179,7 +170,7 @@ func (c *scanner) lineComment(start, slashes, p int) int {
 	if hash := skipBlanks(text, p); hash < next && text[hash] == '#' && isDefine(text[hash+1:next]) {
 		v := c.view(hash+1, next, spliced)
 		d := directive{start: int32(start), end: int32(next), slashes: int32(slashes), comment: true, block: v.open}
-		c.define(v, d)
+		c.define(&v, &d)
 	}
 	return next
 }
@@ -204,7 +195,8 @@ func (c *scanner) blockComment(start, p, end int) {
 		lineEnd, spliced := logicalEnd(text, at)
 		lineStart := strings.LastIndexByte(text[:at], '\n') + 1
 		d := directive{start: int32(lineStart), end: int32(lineEnd), slashes: int32(start), comment: true, block: true}
-		c.define(c.view(at+1, lineEnd, spliced), d)
+		v := c.view(at+1, lineEnd, spliced)
+		c.define(&v, &d)
 		at = lineEnd - 1
 	}
 }
@@ -314,12 +306,12 @@ func (c *scanner) directive(start, p int) int {
 		}
 		v = view{text: string(c.walk.clean), base: p, offsets: c.walk.offsets, end: next}
 	}
-	c.command(v, directive{start: int32(start), end: int32(v.end)})
+	c.command(&v, &directive{start: int32(start), end: int32(v.end)})
 	return v.end
 }
 
 // command adds the directive whose text, from its keyword on, is v.
-func (c *scanner) command(v view, d directive) {
+func (c *scanner) command(v *view, d *directive) {
 	p := skipBlanks(v.text, 0)
 	q := wordEnd(v.text, p)
 	switch v.text[p:q] {
@@ -369,24 +361,24 @@ func (c *scanner) command(v view, d directive) {
 	p = skipBlanks(v.text, q)
 	switch d.kind {
 	case kindUndef, kindIfdef, kindIfndef, kindElifdef, kindElifndef:
-		c.name(&v, &d, p)
+		c.name(v, d, p)
 	default:
 		d.name = -1
 	}
-	c.rest(&v, &d, p)
+	c.rest(v, d, p)
 	c.add(d)
 }
 
 // define adds the define whose text, from the word define on, is v.
-func (c *scanner) define(v view, d directive) {
+func (c *scanner) define(v *view, d *directive) {
 	p := skipBlanks(v.text, skipBlanks(v.text, 0)+len("define"))
-	q := c.name(&v, &d, p)
+	q := c.name(v, d, p)
 	if q == p {
 		if d.comment {
 			return
 		}
 		d.kind = kindBad
-		c.rest(&v, &d, 0)
+		c.rest(v, d, 0)
 		c.add(d)
 		return
 	}
@@ -402,7 +394,7 @@ func (c *scanner) define(v view, d directive) {
 		}
 		q += n + 1
 	}
-	c.rest(&v, &d, q)
+	c.rest(v, d, q)
 	c.add(d)
 }
 
@@ -414,7 +406,7 @@ func (c *scanner) name(v *view, d *directive, p int) int {
 		return p
 	}
 	d.nameAt, d.nameEnd = v.at(p), v.after(q)
-	d.name = c.s.intern(v.text[p:q])
+	d.name = c.s.table.intern(v.text[p:q])
 	return q
 }
 
@@ -431,11 +423,11 @@ func (c *scanner) rest(v *view, d *directive, p int) {
 	d.joined = v.offsets != nil
 }
 
-func (c *scanner) add(d directive) {
+func (c *scanner) add(d *directive) {
 	d.next, d.ended = -1, -1
 	id := int32(len(c.s.lines))
 	if d.kind == kindDefine {
-		n := &c.s.table[d.name]
+		n := &c.s.table.all[d.name]
 		if n.last < 0 {
 			n.first = id
 			c.s.mentioned(n)
@@ -444,5 +436,5 @@ func (c *scanner) add(d directive) {
 		}
 		n.last = id
 	}
-	c.s.lines = append(c.s.lines, d)
+	c.s.lines = append(c.s.lines, *d)
 }

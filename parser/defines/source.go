@@ -4,6 +4,7 @@ package defines
 
 import (
 	"fmt"
+	"hash/maphash"
 	"path"
 	"slices"
 	"sort"
@@ -25,8 +26,7 @@ type source struct {
 	order    []*header          // by their place in lines
 
 	lines []directive
-	table []name
-	ids   map[string]int32 // of the names in table
+	table nameTable
 
 	// While the lines are run.
 	journal []change
@@ -97,9 +97,8 @@ type macro struct {
 // runs all directives. A name for which option is true is an option of the
 // style: where nothing defines it, it is not defined.
 func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*source, error) {
-	s := &source{tree: t, isOption: option, units: make(map[string]*header), ids: make(map[string]int32, 512)}
+	s := &source{tree: t, isOption: option, units: make(map[string]*header)}
 	s.doubts, s.causes = make(map[int32]doubt), make(map[int32]int32)
-	s.internTests()
 	if len(r.Absent) > 0 {
 		s.absent = make(map[string]bool, len(r.Absent))
 		for _, name := range r.Absent {
@@ -129,8 +128,14 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 
 // grow makes room for the lines and names of a file of so many bytes.
 func (s *source) grow(size int) {
-	s.lines = slices.Grow(s.lines, size/128)
-	s.table = slices.Grow(s.table, size/192)
+	s.lines = slices.Grow(s.lines, size/96)
+	if s.table.slots == nil {
+		s.table.seed = maphash.MakeSeed()
+		s.table.room(size/144 + len(styleTests))
+		s.internTests()
+		return
+	}
+	s.table.room(size / 144)
 }
 
 // unitOf returns the file of a line.
@@ -152,7 +157,7 @@ func (s *source) at(line int32) *define {
 	}
 	u, l := s.unitOf(line), &s.lines[line]
 	d := &define{
-		name:         s.table[l.name].text,
+		name:         s.table.all[l.name].text,
 		at:           u.span(l.nameAt, l.nameEnd),
 		body:         u.span(l.rest, l.restEnd),
 		line:         u.span(l.start, l.end),
@@ -177,12 +182,12 @@ func (s *source) at(line int32) *define {
 		e := &s.lines[l.ended]
 		d.ended = s.unitOf(l.ended).span(e.start, e.end)
 	}
-	s.each(s.table[l.name].state, func(one state) {
+	s.each(s.table.all[l.name].state, func(one state) {
 		if one == line {
 			d.active = parser.Yes
 		}
 	})
-	if d.active == parser.Yes && s.table[l.name].state < none {
+	if d.active == parser.Yes && s.table.all[l.name].state < none {
 		d.active = parser.Maybe
 	}
 	s.made[line] = d
@@ -224,12 +229,12 @@ func (s *source) read1() []*header {
 
 // mentions returns every define line of a name, in reading order.
 func (s *source) mentions(name string) []*define {
-	id, ok := s.ids[name]
-	if !ok {
+	id := s.table.find(name)
+	if id < 0 {
 		return nil
 	}
 	var list []*define
-	for i := s.table[id].first; i >= 0; i = s.lines[i].next {
+	for i := s.table.all[id].first; i >= 0; i = s.lines[i].next {
 		if s.unitOf(i).listed {
 			list = append(list, s.at(i))
 		}
@@ -239,9 +244,9 @@ func (s *source) mentions(name string) []*define {
 
 // macro returns the final state of a name.
 func (s *source) macro(name string) macro {
-	id := s.intern(name)
+	id := s.table.intern(name)
 	m := macro{state: s.defined(id)}
-	st := s.table[id].state
+	st := s.table.all[id].state
 	line, sure := s.define(id)
 	if m.state == parser.Yes && !sure || m.state == parser.Maybe {
 		m.state = parser.Maybe
@@ -267,7 +272,7 @@ func (s *source) macro(name string) macro {
 	} else if st >= 0 {
 		m.undef = s.unitOf(st).span(s.lines[st].start, s.lines[st].end)
 	}
-	for i := s.table[id].first; i >= 0; i = s.lines[i].next {
+	for i := s.table.all[id].first; i >= 0; i = s.lines[i].next {
 		l := &s.lines[i]
 		if !l.comment && l.reached == parser.Yes && i != line && s.unitOf(i).listed {
 			m.others = append(m.others, s.at(i))
@@ -278,8 +283,8 @@ func (s *source) macro(name string) macro {
 
 // names yields every name that some define line mentions.
 func (s *source) names(yield func(name string) bool) {
-	for i := range s.table {
-		if s.table[i].first >= 0 && !yield(s.table[i].text) {
+	for i := range s.table.all {
+		if s.table.all[i].first >= 0 && !yield(s.table.all[i].text) {
 			return
 		}
 	}
@@ -303,12 +308,6 @@ func (s *source) number(text string) (float64, parser.Tri) {
 
 // enabled says what the style's ENABLED(name) is after the last line.
 func (s *source) enabled(name string) parser.Tri {
-	if on, ok := s.quickEnabled(name); ok {
-		if on {
-			return parser.Yes
-		}
-		return parser.No
-	}
 	e := s.expander(nil)
 	defer e.close()
 	on, _ := e.on([]token{{kind: tokenWord, text: name}})
@@ -335,7 +334,7 @@ func (s *source) expand(text string) (string, parser.Tri) {
 			return spell(out), sure
 		case tokenUnknown:
 			sure = parser.Maybe
-			t.text = s.table[e.unknown[t.arg].name].text
+			t.text = s.table.all[e.unknown[t.arg].name].text
 		case tokenWord:
 			if t.text != "true" && t.text != "false" && e.foreign(t.text) {
 				sure = parser.Maybe
@@ -352,7 +351,7 @@ func (s *source) quote(line int32) string {
 	if l.rest < l.restEnd {
 		text += " " + s.body(line)
 	} else if l.name >= 0 {
-		text += " " + s.table[l.name].text
+		text += " " + s.table.all[l.name].text
 	}
 	n, _ := u.file.Position(int(l.start))
 	return fmt.Sprintf("%q (%s:%d)", clip(text), u.file.Name, n)
@@ -372,9 +371,9 @@ func (s *source) explain(d doubt) string {
 	case d.name < 0:
 		return d.text
 	case d.cause >= 0:
-		return s.table[d.name].text + " depends on " + s.quote(d.cause)
+		return s.table.all[d.name].text + " depends on " + s.quote(d.cause)
 	case d.text != "":
-		return s.table[d.name].text + d.text
+		return s.table.all[d.name].text + d.text
 	}
-	return s.table[d.name].text + " is set outside these files"
+	return s.table.all[d.name].text + " is set outside these files"
 }

@@ -22,57 +22,9 @@ type alternatives struct {
 	more bool
 }
 
-// name is one macro name that the files use.
-type name struct {
-	text        string
-	first, last int32 // its define lines in source.lines; -1 for none
-	state       state
-	option      parser.Tri // of the style's option table; Maybe: not asked yet
-	asked       bool       // was taken to come from outside
-	busy        bool       // its body is being expanded
-	test        test       // one of the style's own tests
-}
-
-func (s *source) intern(text string) int32 {
-	if id, ok := s.ids[text]; ok {
-		return id
-	}
-	id := int32(len(s.table))
-	s.ids[text] = id
-	s.table = append(s.table, name{text: text, first: -1, last: -1, state: none, option: parser.Maybe})
-	return id
-}
-
-// mentioned is called when the first define of a name turns up. If the name
-// was taken to come from outside, some condition was misjudged.
-func (s *source) mentioned(n *name) {
-	if n.asked {
-		s.again = true
-	}
-}
-
-// outside reports whether a name may be set by something that is not read:
-// no file mentions it as a define, and it is no option of the style.
-func (s *source) outside(n *name) bool {
-	if n.first >= 0 {
-		return false
-	}
-	if n.option == parser.Maybe {
-		n.option = parser.No
-		if s.isOption != nil && s.isOption(n.text) {
-			n.option = parser.Yes
-		}
-	}
-	if n.option == parser.Yes {
-		return false
-	}
-	n.asked = true
-	return true
-}
-
 // set records what the directive at index line does to a macro.
 func (s *source) set(id int32, to state) {
-	n := &s.table[id]
+	n := &s.table.all[id]
 	if len(s.groups) > 0 {
 		s.journal = append(s.journal, change{id, n.state})
 	}
@@ -95,7 +47,7 @@ func (s *source) each(of state, yield func(state)) bool {
 
 // defined says whether a macro is defined.
 func (s *source) defined(id int32) parser.Tri {
-	n := &s.table[id]
+	n := &s.table.all[id]
 	if n.state >= 0 {
 		if s.lines[n.state].kind == kindDefine {
 			return parser.Yes
@@ -133,7 +85,7 @@ func (s *source) defined(id int32) parser.Tri {
 // it cannot be told. A name from outside has none, for sure: who asks must
 // look at outside too.
 func (s *source) define(id int32) (line int32, sure bool) {
-	n := &s.table[id]
+	n := &s.table.all[id]
 	if n.state >= 0 {
 		if s.lines[n.state].kind == kindDefine {
 			return n.state, true
@@ -204,11 +156,11 @@ func (s *source) endBranch() {
 	for _, c := range list {
 		if !seen[c.id] {
 			seen[c.id] = true
-			left = append(left, change{c.id, s.table[c.id].state})
+			left = append(left, change{c.id, s.table.all[c.id].state})
 		}
 	}
 	for i := len(list) - 1; i >= 0; i-- {
-		s.table[list[i].id].state = list[i].was
+		s.table.all[list[i].id].state = list[i].was
 	}
 	s.journal = s.journal[:g.mark]
 	g.branches = append(g.branches, left)
@@ -236,7 +188,7 @@ func (s *source) closeGroup() {
 	for _, id := range order {
 		of := found[id]
 		if len(of) < total {
-			of = append(of, s.table[id].state)
+			of = append(of, s.table.all[id].state)
 		}
 		s.set(id, s.union(of))
 	}
