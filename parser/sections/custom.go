@@ -63,7 +63,8 @@ func (c *config) thermistor(section, name string) parser.SensorDef {
 // betaThrough makes d the Beta formula through a point.
 func betaThrough(d parser.SensorDef, p parser.SensorPoint, beta float64) parser.SensorDef {
 	d.Form, d.BetaK = parser.FormBeta, beta
-	d.R25Ohm = p.Ohm * math.Exp(beta*(1/(25+zeroC)-1/(p.TempC+zeroC)))
+	room := 25.0 // a variable: a constant sum is rounded later, and R25 would not come out even
+	d.R25Ohm = p.Ohm * math.Exp(beta*(1/(room+zeroC)-1/(p.TempC+zeroC)))
 	if !(beta > 0) || !(d.R25Ohm > 0) || math.IsInf(d.R25Ohm, 0) || math.IsInf(beta, 0) {
 		return unplaced(d.Name, fmt.Sprintf("its Beta of %g K through %g Ω at %g °C is that of no thermistor", beta, p.Ohm, p.TempC))
 	}

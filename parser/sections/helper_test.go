@@ -93,3 +93,19 @@ func remarksOf(c *config, kind parser.RemarkKind) (list []parser.Remark) {
 	}
 	return list
 }
+
+// tempTree writes files for a check of rapid, whose many checks share one test.
+func tempTree(t interface{ Fatal(...any) }, files map[string]string) (string, *parser.Tree) {
+	dir, err := os.MkdirTemp("", "sections")
+	if err != nil {
+		t.Fatal(err)
+	}
+	writeFiles(t, dir, files)
+	tree, err := parser.OpenTree(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return dir, tree
+}
+
+func removeAll(dir string) { os.RemoveAll(dir) }
