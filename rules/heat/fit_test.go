@@ -1,0 +1,165 @@
+package heat
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+)
+
+// phase is a stretch of a recorded run.
+type phase struct{ forS, duty, fan float64 }
+
+// A heat-up at full duty, a hold near 220 °C with the part fan coming on, and
+// a cool-down: what the manual asks for.
+func fullRun(holdDuty float64) []phase {
+	return []phase{{150, 1, 0}, {120, holdDuty, 0}, {120, holdDuty, 1}, {200, 0, 0}}
+}
+
+// simulate drives a plant through phases, from the given start, and reads its
+// sensor with noise of so many K, rounded to 0.1 °C as printers show it.
+func simulate(p Plant, from State, phases []phase, everyS, noiseK float64, seed uint64) []Reading {
+	random := rand.New(rand.NewPCG(seed, 1))
+	var log []Reading
+	t, s := 0.0, from
+	for _, ph := range phases {
+		for range int(ph.forS / everyS) {
+			shown := s.Sensor + noiseK*random.NormFloat64()
+			log = append(log, Reading{Input{t, ph.duty, ph.fan}, math.Round(shown*10) / 10})
+			s = p.Advance(s, ph.duty, Load{Fan: ph.fan}, everyS)
+			t += everyS
+		}
+	}
+	return log
+}
+
+func fitRun(t *testing.T, p Plant, log []Reading) *Fit {
+	t.Helper()
+	f, err := FitRun(p.Heater, p.AmbientC, log)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return f
+}
+
+// The contract: known figures come back from noisy records within 5 %.
+func TestFitRecovers(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		plant  Plant
+		phases []phase
+		fitted Figures
+	}{
+		{"ptc, full run", ptcPlant(), fullRun(0.5), AllFigures},
+		{"cartridge, full run", cartridgePlant(), fullRun(0.42), AllFigures},
+		{"cartridge, no fan", cartridgePlant(), []phase{{150, 1, 0}, {100, 0.4, 0}, {200, 0, 0}}, Capacity | Loss | Lag},
+		{"ptc, heat-up alone with the fan on", ptcPlant(), []phase{{400, 1, 1}}, Capacity | LossFan | Lag},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			for seed := range uint64(5) {
+				f := fitRun(t, c.plant, simulate(c.plant, c.plant.Ambient(), c.phases, 0.5, 0.5, seed))
+				if f.Fitted != c.fitted {
+					t.Fatalf("fitted %b, want %b", f.Fitted, c.fitted)
+				}
+				for _, x := range []struct {
+					name   string
+					figure Figures
+					got    Estimate
+					want   float64
+				}{
+					{"capacity", Capacity, f.Capacity, c.plant.CapacityJPerK},
+					{"loss", Loss, f.Loss, c.plant.LossWPerK},
+					{"loss with fan", LossFan, f.LossFan, c.plant.LossFanWPerK},
+					{"lag", Lag, f.Lag, c.plant.LagS},
+				} {
+					if c.fitted&x.figure == 0 {
+						continue
+					}
+					near(t, x.name, x.got.Value, x.want, 0.05*x.want)
+					near(t, x.name+", in standard errors", (x.got.Value-x.want)/x.got.StdErr, 0, 4.5)
+					if !x.got.Told() {
+						t.Errorf("%s is said not to be told: %+v", x.name, x.got)
+					}
+				}
+				near(t, "root mean square", f.RMSK, 0.5, 0.05)
+			}
+		})
+	}
+}
+
+// The stated uncertainty must be the scatter of the results, neither a boast
+// nor an excuse.
+func TestFitUncertaintyIsTheScatter(t *testing.T) {
+	p := cartridgePlant()
+	const runs = 40
+	var sum, square, stated float64
+	for seed := range uint64(runs) {
+		f := fitRun(t, p, simulate(p, p.Ambient(), []phase{{120, 1, 0}, {120, 0, 0}}, 1, 0.5, 100+seed))
+		sum += f.Lag.Value
+		square += f.Lag.Value * f.Lag.Value
+		stated += f.Lag.StdErr / runs
+	}
+	scatter := math.Sqrt((square - sum*sum/runs) / (runs - 1))
+	if ratio := stated / scatter; ratio < 0.7 || ratio > 1.5 {
+		t.Errorf("stated ±%.4f s, scatter %.4f s", stated, scatter)
+	}
+}
+
+// A run that begins hot and rising has its block ahead of the sensor; what is
+// not known of that start must not spoil the figures.
+func TestFitFromAHotStart(t *testing.T) {
+	p := ptcPlant()
+	warm := p.Advance(p.Ambient(), 1, Load{}, 60)
+	f := fitRun(t, p, simulate(p, warm, []phase{{90, 1, 0}, {60, 0.5, 0}, {150, 0, 0}}, 0.5, 0.3, 7))
+	near(t, "capacity", f.Capacity.Value, 16.7, 0.05*16.7)
+	near(t, "lag", f.Lag.Value, 4.5, 0.05*4.5)
+	near(t, "loss", f.Loss.Value, 0.068, 0.05*0.068)
+}
+
+// A short heat-up cannot tell the loss, and must say so; a fan that stands at
+// a third tells neither loss of the sheet.
+func TestFitSaysWhatItCannotTell(t *testing.T) {
+	p := cartridgePlant()
+	short := fitRun(t, p, simulate(p, p.Ambient(), []phase{{25, 1, 0}}, 0.5, 0.5, 3))
+	if short.Loss.Told() {
+		t.Errorf("25 s of heating are said to tell the loss: %+v", short.Loss)
+	}
+	part := fitRun(t, p, simulate(p, p.Ambient(), []phase{{150, 1, 1. / 3}, {150, 0, 1. / 3}}, 0.5, 0.3, 3))
+	if part.Fitted != Capacity|Lag {
+		t.Errorf("fitted %b, want capacity and lag alone", part.Fitted)
+	}
+	near(t, "loss at a third of the fan", part.PartLoss.Value, 0.07, 0.05*0.07)
+	near(t, "fan", part.PartFan, 1./3, 1e-9)
+	if r := part.Run; r.Rows != 600 || math.Abs(r.LengthS-299.5) > 1e-9 || math.Abs(r.SpacingS-0.5) > 1e-9 || r.CoolS < 60 || r.FanS != 0 {
+		t.Errorf("run told as %+v", r)
+	}
+}
+
+func TestFitRefuses(t *testing.T) {
+	p := cartridgePlant()
+	log := simulate(p, p.Ambient(), []phase{{60, 1, 0}}, 10, 0, 1)
+	if _, err := FitRun(p.Heater, p.AmbientC, log); err == nil {
+		t.Error("6 rows are fitted")
+	}
+	if _, err := FitRun(p.Heater, p.AmbientC, nil); err == nil {
+		t.Error("no rows are fitted")
+	}
+	// Heat that comes from nowhere: it rises with the heater off, and falls
+	// with it on.
+	for i := range 200 {
+		x := float64(i)
+		log = append(log, Reading{Input{1000 + x, float64(i / 100), 0}, 150 + 100*math.Sin(x/32)})
+	}
+	if f, err := FitRun(p.Heater, p.AmbientC, log[6:]); err == nil && f.RMSK < 10 {
+		t.Errorf("nonsense is fitted within %g K: %+v", f.RMSK, f)
+	}
+}
+
+func BenchmarkFitRun(b *testing.B) {
+	p := ptcPlant()
+	log := simulate(p, p.Ambient(), fullRun(0.5), 0.5, 0.5, 1)
+	for b.Loop() {
+		if _, err := FitRun(p.Heater, p.AmbientC, log); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

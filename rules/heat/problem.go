@@ -1,0 +1,274 @@
+package heat
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/mat"
+	"gonum.org/v1/gonum/optimize"
+)
+
+// problem is a least-squares problem: find the block whose computed run lies
+// nearest to a recorded one. Its parameters are, in this order, the logarithms
+// of capacity, lag and loss (of both losses where the fan varies), then where
+// the sensor starts, in K from the first reading, and how far the block is
+// ahead of it, unless the run starts at rest. Logarithms keep the figures
+// above 0.
+type problem struct {
+	heater    Heater
+	ambientC  float64
+	inputs    []Input
+	tempC     []float64
+	fanVaries bool
+	fan       float64 // its share where it does not vary
+	atRest    bool
+}
+
+const (
+	atCapacity = iota
+	atLag
+	atLoss
+	atLossFan // where the fan varies
+)
+
+func positive(parameter float64) float64 { return math.Exp(parameter) }
+
+func newProblem(h Heater, ambientC float64, log []Reading) *problem {
+	p := &problem{heater: h, ambientC: ambientC, inputs: make([]Input, len(log)), tempC: make([]float64, len(log))}
+	least, most := math.Inf(1), math.Inf(-1)
+	for i, r := range log {
+		p.inputs[i], p.tempC[i] = r.Input, r.TempC
+		least, most = min(least, r.Fan), max(most, r.Fan)
+	}
+	p.fanVaries = most-least > fanSlack
+	p.fan = (least + most) / 2
+	p.atRest = len(log) > 0 && math.Abs(log[0].TempC-ambientC) < restWithinK
+	return p
+}
+
+// starting is the first parameter that belongs to the start of the run.
+func (p *problem) starting() int {
+	if p.fanVaries {
+		return atLossFan + 1
+	}
+	return atLoss + 1
+}
+
+func (p *problem) size() int {
+	if p.atRest {
+		return p.starting() + 1
+	}
+	return p.starting() + 2
+}
+
+// residuals are recorded minus computed temperatures, K.
+func (p *problem) residuals(x []float64) []float64 {
+	plant := Plant{Heater: p.heater, Block: Block{
+		CapacityJPerK: positive(x[atCapacity]), LagS: positive(x[atLag]), LossWPerK: positive(x[atLoss]), AmbientC: p.ambientC,
+	}}
+	plant.LossFanWPerK = plant.LossWPerK
+	if p.fanVaries {
+		plant.LossFanWPerK = positive(x[atLossFan])
+	}
+	at := p.starting()
+	start := State{Sensor: p.tempC[0] + x[at]}
+	if start.Block = start.Sensor; !p.atRest {
+		start.Block += x[at+1]
+	}
+	residuals := make([]float64, len(p.tempC))
+	for i, s := range plant.Replay(start, p.inputs) {
+		residuals[i] = p.tempC[i] - s.Sensor
+	}
+	return residuals
+}
+
+// cost is half the mean square of the residuals, K². Outside of what any
+// hotend is (or a slip of the optimiser) it is infinite, which bounds the
+// steps of the simulation too.
+func (p *problem) cost(x []float64) float64 {
+	limits := [...][2]float64{atCapacity: {0.1, 10e3}, atLag: {0.01, 300}, atLoss: {1e-5, 50}, atLossFan: {1e-5, 50}}
+	for i := range p.starting() {
+		if v := positive(x[i]); !(v > limits[i][0] && v < limits[i][1]) {
+			return math.Inf(1)
+		}
+	}
+	sum := 0.0
+	for _, r := range p.residuals(x) {
+		sum += r * r
+	}
+	if math.IsNaN(sum) {
+		return math.Inf(1)
+	}
+	return sum / 2 / float64(len(p.tempC))
+}
+
+// jacobian holds the derivative of each residual (rows) by each parameter, by
+// central differences.
+func (p *problem) jacobian(x []float64) *mat.Dense {
+	const step = 1e-3 // of a logarithm, or K
+	j := mat.NewDense(len(p.tempC), p.size(), nil)
+	moved := make([]float64, len(x))
+	column := make([]float64, len(p.tempC))
+	for c := range x {
+		copy(moved, x)
+		moved[c] = x[c] + step
+		up := p.residuals(moved)
+		moved[c] = x[c] - step
+		for i, down := range p.residuals(moved) {
+			column[i] = (up[i] - down) / (2 * step)
+		}
+		j.SetCol(c, column)
+	}
+	return j
+}
+
+// normal returns JᵀJ and Jᵀr, each over the number of rows: the Hessian of the
+// cost in the approximation of Gauss and Newton, and its gradient.
+func (p *problem) normal(x []float64) (*mat.SymDense, *mat.VecDense) {
+	j, r := p.jacobian(x), p.residuals(x)
+	h, g := mat.NewSymDense(len(x), nil), mat.NewVecDense(len(x), nil)
+	share := 1 / float64(len(r))
+	h.SymOuterK(share, j.T())
+	g.MulVec(j.T(), mat.NewVecDense(len(r), r))
+	g.ScaleVec(share, g)
+	return h, g
+}
+
+// solve finds the parameters of the least cost. It starts from several lags,
+// since a wrong one makes a second valley.
+func (p *problem) solve() ([]float64, bool) {
+	best, least := []float64(nil), math.Inf(1)
+	for _, lagS := range [...]float64{1.5, 5, 15} {
+		x, cost := p.descend(p.guess(lagS))
+		if x != nil && cost < least {
+			best, least = x, cost
+		}
+	}
+	return best, best != nil && p.settled(best)
+}
+
+// guess is where the search starts: usual losses, and the capacity that takes
+// up what of the heat these leave until the block is hottest.
+func (p *problem) guess(lagS float64) []float64 {
+	const lossWPerK = 0.07
+	hottest := 0
+	for i, t := range p.tempC {
+		if t > p.tempC[hottest] {
+			hottest = i
+		}
+	}
+	var heat float64 // J
+	for i := range hottest {
+		in, dt := p.inputs[i], p.inputs[i+1].TimeS-p.inputs[i].TimeS
+		heat += dt * (in.Duty*p.heater.Power(p.tempC[i]) - lossWPerK*(p.tempC[i]-p.ambientC))
+	}
+	capacity := heat / (p.tempC[hottest] - p.tempC[0])
+	if !(capacity > 1) {
+		capacity = 15
+	}
+	x := make([]float64, p.size())
+	x[atCapacity], x[atLag], x[atLoss] = math.Log(min(capacity, 200)), math.Log(lagS), math.Log(lossWPerK)
+	if p.fanVaries {
+		x[atLossFan] = math.Log(1.4 * lossWPerK)
+	}
+	return x
+}
+
+// descend runs Newton's method with the Hessian of Gauss and Newton. The
+// result is nil where it comes to nothing.
+func (p *problem) descend(x []float64) ([]float64, float64) {
+	if math.IsInf(p.cost(x), 1) {
+		return nil, 0
+	}
+	problem := optimize.Problem{
+		Func: p.cost,
+		Grad: func(grad, x []float64) {
+			_, g := p.normal(x)
+			copy(grad, g.RawVector().Data)
+		},
+		Hess: func(hess *mat.SymDense, x []float64) {
+			h, _ := p.normal(x)
+			hess.CopySym(h)
+		},
+	}
+	settings := &optimize.Settings{
+		MajorIterations:   60,
+		GradientThreshold: 1e-9,
+		Converger:         &optimize.FunctionConverge{Absolute: 1e-14, Relative: 1e-10, Iterations: 4},
+	}
+	// At the bottom the line search may fail for want of digits: settled
+	// judges the result, not the status.
+	result, err := optimize.Minimize(problem, x, settings, &optimize.Newton{Linesearcher: &optimize.Backtracking{}})
+	if result == nil || err != nil && result.X == nil || math.IsInf(result.F, 0) || math.IsNaN(result.F) {
+		return nil, 0
+	}
+	return result.X, result.F
+}
+
+// settled reports whether one more step would move no told figure by more than
+// a small part of its uncertainty.
+func (p *problem) settled(x []float64) bool {
+	h, g := p.normal(x)
+	free := tellable(h)
+	var chol mat.Cholesky
+	if !chol.Factorize(sub(h, free)) {
+		return false
+	}
+	rest := mat.NewVecDense(len(free), nil)
+	for i, at := range free {
+		rest.SetVec(i, g.AtVec(at))
+	}
+	step := mat.NewVecDense(len(free), nil)
+	if err := chol.SolveVecTo(step, rest); err != nil {
+		return false
+	}
+	// The decrement of Newton's method: what the step would still gain.
+	gain := mat.Dot(step, rest) / 2
+	return gain <= 1e-4*p.cost(x)+1e-12
+}
+
+// stdErrs returns the standard error of each parameter for a variance of the
+// residuals, K²; infinite for one that nothing depends on.
+func (p *problem) stdErrs(x []float64, variance float64) []float64 {
+	h, _ := p.normal(x)
+	errs := make([]float64, len(x))
+	for i := range errs {
+		errs[i] = math.Inf(1)
+	}
+	free := tellable(h)
+	var chol mat.Cholesky
+	if !chol.Factorize(sub(h, free)) {
+		return errs
+	}
+	var inverse mat.SymDense
+	if chol.InverseTo(&inverse) != nil {
+		return errs
+	}
+	for i, at := range free {
+		errs[at] = math.Sqrt(variance * inverse.At(i, i) / float64(len(p.tempC)))
+	}
+	return errs
+}
+
+// tellable lists the parameters that the residuals depend on at all.
+func tellable(h *mat.SymDense) []int {
+	var free []int
+	for i := range h.SymmetricDim() {
+		if h.At(i, i) > 1e-10 {
+			free = append(free, i)
+		}
+	}
+	return free
+}
+
+func sub(h *mat.SymDense, of []int) *mat.SymDense {
+	if len(of) == 0 {
+		return mat.NewSymDense(1, nil) // not positive definite
+	}
+	s := mat.NewSymDense(len(of), nil)
+	for i, a := range of {
+		for j := range i + 1 {
+			s.SetSym(i, j, h.At(a, of[j]))
+		}
+	}
+	return s
+}
