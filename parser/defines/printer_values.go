@@ -2,6 +2,7 @@ package defines
 
 import (
 	"math"
+	"strconv"
 
 	"preflash/parser"
 )
@@ -203,7 +204,7 @@ func (r *reader) value(f figure) parser.Setting[float64] {
 		s.State, s.Why = parser.Unknown, why
 		return s
 	}
-	x, known := r.s.number(text)
+	x, known := r.figure(text)
 	switch {
 	case known == parser.Yes && !math.IsNaN(x) && !math.IsInf(x, 0):
 		s.Value = f.unit.read(x)
@@ -215,6 +216,27 @@ func (r *reader) value(f figure) parser.Setting[float64] {
 		s.State, s.Why = parser.Unknown, at.String()+": “"+text+"” is no number"
 	}
 	return s
+}
+
+// figure computes a value. Most are plain decimals, which need no preprocessor.
+func (r *reader) figure(text string) (float64, parser.Tri) {
+	if text != "" && len(text) <= 15 && (text[0] != '0' || text == "0") {
+		dots := 0
+		for i := range len(text) {
+			if text[i] == '.' && i > 0 {
+				dots++
+			} else if text[i] < '0' || text[i] > '9' {
+				dots = 2
+				break
+			}
+		}
+		if dots < 2 {
+			if x, err := strconv.ParseFloat(text, 64); err == nil {
+				return x, parser.Yes
+			}
+		}
+	}
+	return r.s.number(text)
 }
 
 // absent is a figure that no define sets.

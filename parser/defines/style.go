@@ -56,7 +56,7 @@ func read(t *parser.Tree, request parser.Request) (*config, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &reader{s: s, gen: generationOf(s)}
+	r := &reader{s: s, gen: generationOf(s), slots: make([]slot, 0, 64)}
 	p := r.printer(request.Tool)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
