@@ -19,7 +19,7 @@ func FuzzEdits(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, text []byte, value float64, tool uint8) {
 		with := tree.With(map[string][]byte{tree.Shown("h"): text})
-		c, err := read(with, parser.Request{Files: []string{"h"}, Tool: int(tool % 9)})
+		c, err := readConfig(with, parser.Request{Files: []string{"h"}, Tool: int(tool % 9)})
 		if err != nil {
 			return
 		}

@@ -76,7 +76,7 @@ func (c *config) with(edits []parser.Edit) (*config, error) {
 	for _, f := range c.s.files {
 		contents[f.Name] = applied(f, edits)
 	}
-	return read(c.tree.With(contents), c.request)
+	return readConfig(c.tree.With(contents), c.request)
 }
 
 // applied gives a file's bytes after those of the edits that are in it.

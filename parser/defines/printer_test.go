@@ -24,7 +24,7 @@ func readText(t testing.TB, tool int, files ...string) *config {
 		contents[tree.Shown(files[i])] = []byte(files[i+1])
 		request.Files = append(request.Files, files[i])
 	}
-	c, err := read(tree.With(contents), request)
+	c, err := readConfig(tree.With(contents), request)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -44,14 +44,14 @@ func (style) Joins() bool { return true }
 
 // Read reads one printer.
 func (style) Read(t *parser.Tree, request parser.Request) (parser.Config, error) {
-	c, err := read(t, request)
+	c, err := readConfig(t, request)
 	if err != nil {
 		return nil, err
 	}
 	return c, nil
 }
 
-func read(t *parser.Tree, request parser.Request) (*config, error) {
+func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	s, err := load(t, request, option)
 	if err != nil {
 		return nil, err

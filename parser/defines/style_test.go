@@ -99,7 +99,7 @@ func TestOverrides(t *testing.T) {
 				t.Fatal(err)
 			}
 			defer tree.Close()
-			c, err := read(tree, parser.Request{Files: []string{"build/src/h"}})
+			c, err := readConfig(tree, parser.Request{Files: []string{"build/src/h"}})
 			if err != nil {
 				t.Fatal(err)
 			}
