@@ -46,14 +46,15 @@ func hostileCases(t *testing.T) []hostileCase {
 	return cases
 }
 
-// checked is what `check` printed of one sheet in both formats.
+// checked is what `check` printed of one sheet.
 type checked struct {
 	exit       int
 	text, json string
+	others     []string // the other formats
 	places     []string // of the error and of the findings, as file:line
 }
 
-func checkSheet(t *testing.T, root, dir string) checked {
+func checkSheet(t *testing.T, root, dir string, more ...string) checked {
 	t.Helper()
 	var out checked
 	run := func(format string) string {
@@ -63,6 +64,9 @@ func checkSheet(t *testing.T, root, dir string) checked {
 	}
 	out.text = run("text")
 	out.json = run("json")
+	for _, format := range more {
+		out.others = append(out.others, run(format))
+	}
 	var result struct {
 		Printers []struct {
 			Error *struct {
@@ -102,7 +106,7 @@ func TestHostileCorpus(t *testing.T) {
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
 			// The sheet itself, since a folder is searched for sheets only.
-			got := checkSheet(t, hostileDir, filepath.Join(hostileDir, c.name, "swap.toml"))
+			got := checkSheet(t, hostileDir, filepath.Join(hostileDir, c.name, "swap.toml"), "sarif", "markdown")
 			if got.exit != c.exit {
 				t.Errorf("exit %d, want %d", got.exit, c.exit)
 			}
@@ -133,7 +137,7 @@ func hasPlace(places []string, want string) bool {
 // that is none of its business.
 func harmless(t *testing.T, got checked) {
 	t.Helper()
-	for _, out := range []string{got.text, got.json} {
+	for _, out := range append([]string{got.text, got.json}, got.others...) {
 		for _, r := range out {
 			if r != '\n' && r != '\t' && patch.Hidden(r) {
 				t.Fatalf("the output holds %U raw", r)
