@@ -25,7 +25,9 @@ const (
 // safe for use by several goroutines.
 type Tree struct {
 	root    *os.Root
+	dir     string // root, absolute
 	shown   string // root, relative to the working directory, with slashes
+	below   string // the working directory inside the root; empty where it is not
 	overlay map[string][]byte
 }
 
@@ -35,7 +37,29 @@ func OpenTree(dir string) (*Tree, error) {
 	if err != nil {
 		return nil, &Error{File: filepath.ToSlash(dir), Message: "cannot be opened as a folder: " + reason(err)}
 	}
-	return &Tree{root: root, shown: shownFrom(dir)}, nil
+	abs, err := filepath.Abs(dir)
+	if err != nil {
+		abs = dir
+	}
+	return &Tree{root: root, dir: abs, shown: shownFrom(dir), below: belowOf(dir)}, nil
+}
+
+// belowOf gives the working directory as a path inside dir, with slashes; empty
+// where it is dir itself or lies outside.
+func belowOf(dir string) string {
+	abs, err := filepath.Abs(dir)
+	if err != nil {
+		return ""
+	}
+	wd, err := os.Getwd()
+	if err != nil {
+		return ""
+	}
+	rel, err := filepath.Rel(abs, wd)
+	if err != nil || rel == "." || !filepath.IsLocal(rel) {
+		return ""
+	}
+	return filepath.ToSlash(rel)
 }
 
 // shownFrom gives dir relative to the working directory, or dir as it is
@@ -56,6 +80,9 @@ func shownFrom(dir string) string {
 	return filepath.ToSlash(rel)
 }
 
+// Dir is the root's absolute path.
+func (t *Tree) Dir() string { return t.dir }
+
 // Close releases the root.
 func (t *Tree) Close() error { return t.root.Close() }
 
@@ -69,7 +96,24 @@ func (t *Tree) With(contents map[string][]byte) *Tree {
 
 // Shown gives a path inside the tree as a person at the working directory
 // would write it.
-func (t *Tree) Shown(name string) string { return path.Join(t.shown, name) }
+func (t *Tree) Shown(name string) string {
+	name = path.Clean(name)
+	// Where the working directory lies inside the root, shown is a way up
+	// that must not lead down again into the same folders.
+	up, below := t.shown, t.below
+	for below != "" {
+		folder, rest, _ := strings.Cut(below, "/")
+		first, inside, deeper := strings.Cut(name, "/")
+		if first != folder {
+			break
+		}
+		if up = strings.TrimPrefix(strings.TrimPrefix(up, ".."), "/"); !deeper {
+			inside = "."
+		}
+		below, name = rest, inside
+	}
+	return path.Join(up, name)
+}
 
 // Open reads the regular file with this slash-separated path inside the tree.
 // It refuses what leaves the tree, what is no regular file, what is larger
