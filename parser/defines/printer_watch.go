@@ -44,7 +44,9 @@ var (
 	}
 )
 
-// watch reads the protection of one heater.
+// watch reads the protection of one heater. From gen11 on the switch alone
+// decides: a hold period of 0 trips at once and switches nothing off, while a
+// rise window of 0 switches the rise watch off.
 func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 	if r.gen == gen10 {
 		return r.oldWatch(spelling)
@@ -67,6 +69,7 @@ func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 		near: []string{spelling.riseWindow, spelling.hysteresis, spelling.hold}})
 	w.ArmMarginC = r.number(figure{key: k.arm, names: []string{spelling.arm}, round: roundUp})
 	w.RiseOn = r.riseOn(spelling, &w)
+	dim(&w)
 	switch {
 	case w.On.State == parser.Off:
 		w.RiseOn = parser.Setting[bool]{Key: k.riseOn, Name: spelling.riseWindow, State: parser.Off, Place: w.On.Place}
@@ -92,6 +95,19 @@ func (r *reader) riseOn(spelling *watchSpelling, w *parser.Watch) parser.Setting
 		s.State, s.Why = parser.Off, ""
 	}
 	return s
+}
+
+// dim marks the figures of a rise watch that is off as off, where none is in
+// force: there is nothing that could not be told.
+func dim(w *parser.Watch) {
+	if w.RiseOn.State != parser.Off {
+		return
+	}
+	for _, s := range []*parser.Setting[float64]{&w.RiseWindowS, &w.RiseC} {
+		if s.State == parser.Unknown {
+			s.State, s.Why = parser.Off, ""
+		}
+	}
 }
 
 // windowUnit is the unit of the rise window.
@@ -137,13 +153,7 @@ func (r *reader) oldWatch(spelling *watchSpelling) parser.Watch {
 		s.Why = s.At.String() + ": " + s.Name + " is “" + s.Place.Value + "”; this generation counts it in milliseconds, and so short a window makes no sense"
 	}
 	w.RiseOn = r.riseOn(spelling, &w)
-	if w.RiseOn.State == parser.Off {
-		for _, s := range []*parser.Setting[float64]{&w.RiseWindowS, &w.RiseC} {
-			if s.State == parser.Unknown {
-				s.State, s.Why = parser.Off, ""
-			}
-		}
-	}
+	dim(&w)
 	// It arms two rises below the target: the margin makes up for the form.
 	w.ArmMarginC = parser.Setting[float64]{Key: k.arm, Name: spelling.rise, State: parser.Default, Value: w.RiseC.Value - 1}
 	if !w.RiseC.Known() {

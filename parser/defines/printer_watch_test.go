@@ -79,6 +79,27 @@ func TestProtectionSpellings(t *testing.T) {
 	}
 }
 
+// The figures of a watch that is off are off too, not unknown.
+func TestFiguresOfAWatchThatIsOff(t *testing.T) {
+	c := readText(t, 0, "a.h", "//#define THERMAL_PROTECTION_HOTENDS\n", "b.h", rest)
+	for _, key := range []parser.Key{parser.HotendHoldPeriod, parser.HotendHysteresis, parser.HotendRiseWindow, parser.HotendRise} {
+		if got := described(c, key); !strings.HasPrefix(got, "off b.h:") {
+			t.Errorf("%s: %s", key, got)
+		}
+	}
+	c = readText(t, 0, "a.h", "#define THERMAL_PROTECTION_HOTENDS\n", "b.h", strings.ReplaceAll(rest, "#define WATCH", "//#define WATCH"))
+	for key, want := range map[parser.Key]string{parser.HotendRiseWindow: "off b.h:4:13", parser.HotendRise: "off b.h:5:13", parser.HotendHoldPeriod: "40 set b.h:2:37"} {
+		if got := described(c, key); got != want {
+			t.Errorf("%s: %s, want %s", key, got, want)
+		}
+	}
+	// A hold period of 0 is no switch.
+	c = readText(t, 0, "a.h", "#define THERMAL_PROTECTION_HOTENDS\n", "b.h", strings.Replace(rest, "40", "0", 1))
+	if got := described(c, parser.HotendWatchOn) + ", " + described(c, parser.HotendHoldPeriod); got != "true set a.h:1:9, 0 set b.h:2:37" {
+		t.Error(got)
+	}
+}
+
 func TestThroughInclude(t *testing.T) {
 	c := readText(t, 0, "a.h", "#include \"safe.h\"\n", "safe.h", "#define THERMAL_PROTECTION_HOTENDS\n", "b.h", rest)
 	if got, want := described(c, parser.HotendWatchOn), "true set safe.h:1:9"; got != want {
