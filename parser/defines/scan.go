@@ -194,7 +194,8 @@ func (c *scanner) blockComment(start, p, end int) {
 		}
 		lineEnd, spliced := logicalEnd(text, at)
 		lineStart := strings.LastIndexByte(text[:at], '\n') + 1
-		d := directive{start: int32(lineStart), end: int32(lineEnd), slashes: int32(start), comment: true, block: true}
+		next, _ := logicalEnd(c.text, lineEnd-1)
+		d := directive{start: int32(lineStart), end: int32(next), slashes: int32(start), comment: true, block: true}
 		v := c.view(at+1, lineEnd, spliced)
 		c.define(&v, &d)
 		at = lineEnd - 1
