@@ -1,0 +1,80 @@
+package sections
+
+import (
+	"bytes"
+	"testing"
+
+	"preflash/parser"
+)
+
+// FuzzRead reads any bytes as a main file and as an included one: no panic,
+// no byte changed, every span inside its file and every error at a line that
+// is there. What was read can be edited.
+func FuzzRead(f *testing.F) {
+	f.Add([]byte(printerText+savedText), []byte("[extruder]\nmax_temp: 1\n"))
+	f.Add([]byte("[include other.cfg]\r\n[a]\rb:\r\n  c ;d\n"), []byte("\xef\xbb\xbf[x]\n\xff: \x85\n"))
+	f.Add([]byte("[thermistor a]\ntemperature1: 25\nresistance1: 1\nbeta: 1\n[extruder]\nsensor_type: a\n"), []byte("#*# [a]"))
+	f.Add([]byte("[extruder]\n"+savedHead+"#*# [extruder]\n#*# x =\n#*#  1\n"), []byte("[gcode_macro A]\ngcode: M104 S200\n  SET_HEATER_TEMPERATURE HEATER=extruder TARGET=1\n"))
+	dir := f.TempDir()
+	writeFiles(f, dir, map[string]string{"printer.cfg": "", "other.cfg": ""})
+	tree, err := parser.OpenTree(dir)
+	if err != nil {
+		f.Fatal(err)
+	}
+	f.Cleanup(func() { tree.Close() })
+	f.Fuzz(func(t *testing.T, main, other []byte) {
+		given := map[string][]byte{tree.Shown("printer.cfg"): bytes.Clone(main), tree.Shown("other.cfg"): bytes.Clone(other)}
+		read, err := Style.Read(tree.With(given), parser.Request{Files: []string{"printer.cfg", "other.cfg"}})
+		if err != nil {
+			e, ok := err.(*parser.Error)
+			if !ok || e.Message == "" || e.File == "" || e.Line < 0 || e.Line > 1+max(bytes.Count(main, []byte("\n")), bytes.Count(other, []byte("\n"))) {
+				t.Fatalf("a bad error: %#v", err)
+			}
+			return
+		}
+		c := read.(*config)
+		for _, file := range c.files {
+			if want := map[string][]byte{"printer.cfg": main, "other.cfg": other}[file.Path]; !bytes.Equal(file.Data, want) {
+				t.Fatalf("%s was changed", file.Path)
+			}
+			joined := 0
+			for at := 0; at < len(file.Data); {
+				stop, next := lineAt(file.Data, at)
+				if stop < at || next <= at || next < stop || next > len(file.Data) {
+					t.Fatalf("line %d to %d, next %d", at, stop, next)
+				}
+				joined += next - at
+				at = next
+			}
+			if joined != len(file.Data) {
+				t.Fatalf("the lines are %d of %d bytes", joined, len(file.Data))
+			}
+		}
+		inside := func(s parser.Span) {
+			if s.File != nil && (s.Start < 0 || s.Start > s.End || s.End > len(s.File.Data)) {
+				t.Fatalf("span %d to %d of %d bytes", s.Start, s.End, len(s.File.Data))
+			}
+		}
+		for _, e := range c.Entries() {
+			inside(e.At)
+		}
+		var changes []parser.Change
+		for _, s := range c.Printer().Settings() {
+			inside(s.At)
+			for _, h := range s.Hides {
+				inside(h.At)
+			}
+			if v, ok := s.Value.(float64); ok {
+				changes = append(changes, num(s.Key, v+1))
+			}
+		}
+		for _, r := range c.Printer().Remarks {
+			inside(r.At)
+		}
+		for _, change := range changes {
+			if edits, err := c.Edits([]parser.Change{change}); err == nil {
+				apply(t, edits)
+			}
+		}
+	})
+}
