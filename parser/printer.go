@@ -4,8 +4,9 @@ package parser
 // hotend that the sheet names is concerned. A style fills it; rules read it.
 type Printer struct {
 	Style    string
-	Tool     int     // the hotend, from 0
-	Files    []*File // in reading order, included ones too
+	Tool     int      // the hotend, from 0
+	Files    []*File  // in reading order, included ones too
+	Globs    []string // patterns that includes go by, inside the tree: a file that comes or goes may match one
 	Hotend   Hotend
 	Bed      Bed
 	Limits   Limits

@@ -28,7 +28,7 @@ func findNumbered(number int) (*numbered, bool) {
 func (n *numbered) def(gen generation) parser.SensorDef {
 	d := parser.SensorDef{
 		Form: n.form, Kind: n.kind, Name: strconv.Itoa(n.number), Curve: n.curve,
-		R25Ohm: n.r25, BetaK: n.beta, LowC: n.low, HighC: n.high, Note: n.note,
+		R25Ohm: n.r25, BetaK: n.beta, LowC: n.low, HighC: n.high, Note: n.note, Doubt: n.doubt,
 	}
 	switch n.form {
 	case parser.FormPoints:

@@ -16,6 +16,7 @@ type numbered struct {
 	// stays at the end.
 	low, high float64
 	note      string
+	doubt     string
 }
 
 const (
@@ -53,7 +54,7 @@ var numberedSensors = [...]numbered{
 	{number: 9, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-3960", low: 0, high: 936, note: notePlainBeta},
 	{number: 10, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-3960", low: 0, high: 929, note: notePlainBeta},
 	{number: 11, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-3950", low: -27, high: 938,
-		note: "from memory; versions exist whose table follows a plain Beta of 3950 K and reads high above 150 °C: compare with a thermometer"},
+		doubt: "that is from memory, and so is another account, by which its table follows the plain Beta of 3950 K: then 220 °C indicated would be about 204 °C; compare with a thermometer"},
 	{number: 12, kind: parser.NTC, form: parser.FormUnknown, note: "meant for a bed; its table ends at 180 °C"},
 	{number: 13, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4145", low: 0, high: 300},
 	{number: 14, kind: parser.NTC, form: parser.FormUnknown, note: noteBoard + "; " + noteUnplaced},

@@ -18,12 +18,15 @@ type config struct {
 	options  []option // in reading order, the saved ones last
 	saved    savedBlock
 	remarks  []parser.Remark
+	globs    []string // patterns of includes, inside the tree
 	printer  *parser.Printer
 }
 
 // section is all that stands under one name, wherever it stands.
 type section struct {
 	name    string
+	kind    string    // the first word of the name
+	own     string    // what follows it
 	headers []heading // written by hand, in reading order
 	options []int     // indices into config.options, in reading order
 
@@ -32,14 +35,6 @@ type section struct {
 	// Room for what most sections need, so that they take one allocation.
 	oneHeader  [1]heading
 	fewOptions [6]int
-}
-
-// kind is the first word of a section's name, and what follows it.
-func (s *section) kind() (kind, own string) {
-	if n := strings.IndexAny(s.name, " \t"); n >= 0 {
-		return s.name[:n], s.name[n+1:]
-	}
-	return s.name, ""
 }
 
 // heading is one [section] line.
@@ -127,6 +122,13 @@ func (c *config) section(name []byte) *section {
 	s := &c.spare[0]
 	c.spare = c.spare[1:]
 	s.name = string(name)
+	s.kind = s.name
+	if n := strings.IndexByte(s.name, ' '); n >= 0 {
+		s.kind, s.own = s.name[:n], s.name[n+1:]
+	}
+	if n := strings.IndexByte(s.kind, '\t'); n >= 0 {
+		s.kind, s.own = s.name[:n], s.name[n+1:]
+	}
 	s.headers, s.options = s.oneHeader[:0], s.fewOptions[:0]
 	c.byName[s.name] = s
 	c.sections = append(c.sections, s)

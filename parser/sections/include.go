@@ -37,6 +37,7 @@ func (r *reader) included(at parser.Span, spec string) ([]string, error) {
 		if !strings.HasPrefix(spec, "/") {
 			name = path.Join(literal(path.Dir(at.File.Path)), pattern(spec))
 		}
+		r.globs = append(r.globs, name)
 		names, err := r.tree.Glob(name)
 		if err != nil {
 			return nil, wrap(at, err)

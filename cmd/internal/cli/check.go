@@ -17,7 +17,7 @@ import (
 func newCheck() *cobra.Command {
 	var c common
 	var format formatFlag
-	var failOn, color string
+	var failOn, color, since string
 	cmd := &cobra.Command{
 		Use:   "check [PATH…]",
 		Short: "Say what no longer fits",
@@ -42,7 +42,8 @@ printer could not be read; then the others are shown all the same.`,
 			if err != nil {
 				return err
 			}
-			result := fleet.Check(pathsOr(args), o, nil)
+			o.Since = since
+			result := fleet.Check(pathsOr(args), o, progress(cmd.ErrOrStderr()))
 			result.Version = version()
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
 				switch format.value {
@@ -74,6 +75,7 @@ printer could not be read; then the others are shown all the same.`,
 	c.addRules(cmd)
 	format.add(cmd, "text", "json", "sarif", "markdown")
 	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
+	cmd.Flags().StringVar(&since, "changed-since", "", "check only printers whose sheet, hotend file or configuration changed in git since this revision")
 	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
 	return cmd
 }

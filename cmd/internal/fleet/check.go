@@ -1,10 +1,12 @@
 package fleet
 
 import (
+	"cmp"
 	"fmt"
 	"runtime"
 	"slices"
 	"strings"
+	"sync/atomic"
 	"time"
 
 	"golang.org/x/sync/errgroup"
@@ -20,6 +22,7 @@ type Options struct {
 	Jobs   int      // printers at a time; 0 means one for each core
 	Only   []string // rules that count; none means all
 	Except []string // rules that do not count
+	Since  string   // a git revision: leave out printers of which nothing changed since; "" leaves none out
 }
 
 // counts reports whether the options let a rule speak.
@@ -41,23 +44,23 @@ func Check(paths []string, o Options, progress func(done, all int)) *Result {
 // could be read, by its index in the result, perhaps from several goroutines.
 func checkAll(paths []string, o *Options, progress func(done, all int), keep func(int, *source)) *Result {
 	targets, problems := Find(paths, o.Root)
-	r := &Result{Printers: make([]Printer, len(targets))}
-	var group errgroup.Group
-	group.SetLimit(jobs(o.Jobs))
-	for i, t := range targets {
-		group.Go(func() error {
-			var src *source
-			if r.Printers[i], src = checkOne(t, o); src != nil {
-				keep(i, src)
-			}
-			if progress != nil {
-				progress(i, len(targets))
-			}
-			return nil
-		})
+	if o.Since != "" {
+		var failed []Problem
+		targets, failed = onlyChanged(targets, o)
+		problems = append(problems, failed...)
 	}
-	_ = group.Wait() // checkOne keeps its errors in the result
-	if len(targets) == 0 && len(problems) == 0 {
+	r := &Result{Printers: make([]Printer, len(targets))}
+	var done atomic.Int64
+	each(targets, o, func(i int, t Target) {
+		var src *source
+		if r.Printers[i], src = checkOne(t, o); src != nil {
+			keep(i, src)
+		}
+		if progress != nil {
+			progress(int(done.Add(1)), len(targets))
+		}
+	})
+	if len(targets) == 0 && len(problems) == 0 && o.Since == "" {
 		problems = append(problems, problemOf(errNoSheet))
 	}
 	for _, p := range problems {
@@ -66,11 +69,17 @@ func checkAll(paths []string, o *Options, progress func(done, all int), keep fun
 	return r
 }
 
-func jobs(n int) int {
-	if n > 0 {
-		return n
+// each calls do for every target, as many at a time as the options say.
+func each(targets []Target, o *Options, do func(i int, t Target)) {
+	var group errgroup.Group
+	group.SetLimit(cmp.Or(max(o.Jobs, 0), runtime.GOMAXPROCS(0)))
+	for i, t := range targets {
+		group.Go(func() error {
+			do(i, t)
+			return nil
+		})
 	}
-	return runtime.GOMAXPROCS(0)
+	_ = group.Wait() // do keeps its own errors
 }
 
 // checkOne checks one printer. The source is nil where it cannot be read.

@@ -1,10 +1,6 @@
 package fleet
 
-import (
-	"golang.org/x/sync/errgroup"
-
-	"preflash/patch"
-)
+import "preflash/patch"
 
 // Diff is what `diff` found: a plan that was proved, and the printers that
 // could not be read.
@@ -21,15 +17,7 @@ func Prove(paths []string, o Options) (*Diff, error) {
 	d := &Diff{Problems: problems}
 	sources := make([]*source, len(targets))
 	failed := make([]error, len(targets))
-	var group errgroup.Group
-	group.SetLimit(jobs(o.Jobs))
-	for i, t := range targets {
-		group.Go(func() error {
-			sources[i], failed[i] = load(t)
-			return nil
-		})
-	}
-	_ = group.Wait() // load's errors are in failed
+	each(targets, &o, func(i int, t Target) { sources[i], failed[i] = load(t) })
 	var printers []patch.Printer
 	for i, src := range sources {
 		if failed[i] != nil {

@@ -26,7 +26,7 @@ func (t Target) Shown() string { return t.Tree.Shown(t.Sheet) }
 // below a folder, in a stable order and each once. root bounds all reading; ""
 // means, for each path, the nearest parent that holds .git, else the working
 // directory. Folders that cannot be read are returned as problems: they hide
-// nothing else. The caller closes the trees with Close.
+// nothing else.
 func Find(paths []string, root string) (targets []Target, problems []Problem) {
 	trees := make(map[string]*parser.Tree)
 	seen := make(map[string]bool)
@@ -127,8 +127,14 @@ func problemOf(err error) Problem {
 	}
 	walk(err)
 	p := Problem{File: list[0].File, Line: list[0].Line, Column: list[0].Column, Message: list[0].Message}
-	for _, e := range list[1:] {
-		p.Message += "; " + e.Error()
+	if len(list) == 1 {
+		return p
+	}
+	for i, e := range list {
+		p.Parts = append(p.Parts, Problem{File: e.File, Line: e.Line, Column: e.Column, Message: e.Message})
+		if i > 0 {
+			p.Message += "; " + e.Error()
+		}
 	}
 	return p
 }

@@ -26,6 +26,7 @@ type Problem struct {
 	File         string
 	Line, Column int // 0 where the file as a whole is meant
 	Message      string
+	Parts        []Problem // one by one, where Message joins several
 }
 
 // Finding is what a rule said, apart from the buffers that it was found in.
@@ -95,6 +96,14 @@ func (r *Result) Worst(level rules.Level) bool {
 		}
 	}
 	return false
+}
+
+// Each lists the problem's parts, or the problem itself where it has none.
+func (p *Problem) Each() []Problem {
+	if len(p.Parts) > 0 {
+		return p.Parts
+	}
+	return []Problem{*p}
 }
 
 // String gives the problem as file:line: message.

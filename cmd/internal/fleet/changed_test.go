@@ -1,0 +1,88 @@
+package fleet
+
+import (
+	"os"
+	"os/exec"
+	"slices"
+	"strings"
+	"testing"
+)
+
+func gitHere(t *testing.T, args ...string) {
+	t.Helper()
+	cmd := exec.Command("git", append([]string{"-c", "user.name=t", "-c", "user.email=t@example.invalid"}, args...)...)
+	if out, err := cmd.CombinedOutput(); err != nil {
+		t.Fatalf("git %v: %v\n%s", args, err, out)
+	}
+}
+
+// checked lists the printers that a run with a revision looks at.
+func checked(t *testing.T, rev string) []string {
+	t.Helper()
+	r := Check([]string{"."}, Options{Today: today, Since: rev}, nil)
+	var names []string
+	for _, p := range r.Printers {
+		if p.Problem != nil {
+			t.Fatalf("%s: %s", p.Name, p.Problem)
+		}
+		names = append(names, p.Name)
+	}
+	return names
+}
+
+func TestChangedSince(t *testing.T) {
+	const glob = "[include parts/*.cfg]\n"
+	write(t, map[string]string{
+		"a/swap.toml": fleetSheet("a", "printer.cfg"), "a/printer.cfg": glob + healthySections, "a/parts/fan.cfg": "[fan]\npin: PA1\n",
+		"b/swap.toml": fleetSheet("b", "Configuration.h"), "b/Configuration.h": base + watch + "#include \"more.h\"\n", "b/more.h": "#define ONE 1\n",
+		"c/swap.toml":     strings.Replace(fleetSheet("c", "printer.cfg"), "[new]\n", "[new]\nuse = \"../hotends/x.toml\"\n", 1),
+		"c/printer.cfg":   healthySections,
+		"hotends/x.toml":  "name = \"x\"\n",
+		"unrelated/x.txt": "x",
+	})
+	gitHere(t, "init", "-q")
+	gitHere(t, "add", ".")
+	gitHere(t, "commit", "-qm", "start")
+
+	put := func(name, text string) {
+		if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+	tests := []struct {
+		name   string
+		change func()
+		want   []string
+	}{
+		{"nothing", func() {}, nil},
+		{"something else", func() { put("unrelated/x.txt", "y") }, nil},
+		{"a sheet", func() { put("a/swap.toml", fleetSheet("a", "printer.cfg")+"# more\n") }, []string{"a"}},
+		{"an included header", func() { put("b/more.h", "#define ONE 2\n") }, []string{"b"}},
+		{"a shared hotend file", func() { put("hotends/x.toml", "name = \"y\"\n") }, []string{"c"}},
+		{"a file that a pattern now matches", func() { put("a/parts/new.cfg", "[fan]\npin: PA2\n") }, []string{"a"}},
+		{"a file that a pattern no longer matches", func() {
+			if err := os.Remove("a/parts/fan.cfg"); err != nil {
+				t.Fatal(err)
+			}
+		}, []string{"a"}},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			tt.change()
+			if got := checked(t, "HEAD"); !slices.Equal(got, tt.want) {
+				t.Errorf("uncommitted: checks %q, want %q", got, tt.want)
+			}
+			gitHere(t, "add", "-A")
+			gitHere(t, "commit", "-q", "--allow-empty", "-m", tt.name)
+			if got := checked(t, "HEAD~1"); !slices.Equal(got, tt.want) {
+				t.Errorf("committed: checks %q, want %q", got, tt.want)
+			}
+		})
+	}
+	for _, rev := range []string{"no-such", "--output=/tmp/x", "-h"} {
+		r := Check([]string{"."}, Options{Today: today, Since: rev}, nil)
+		if len(r.Printers) != 1 || r.Printers[0].Problem == nil || !strings.Contains(r.Printers[0].Problem.Message, "names no revision") {
+			t.Errorf("--changed-since %s: %+v, want one problem", rev, r.Printers)
+		}
+	}
+}
