@@ -1,0 +1,300 @@
+package sensor
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"preflash/parser"
+	"preflash/parser/styles"
+
+	"pgregory.net/rapid"
+)
+
+func measure(c Curve, temps ...float64) (points []parser.SensorPoint) {
+	for _, t := range temps {
+		points = append(points, parser.SensorPoint{TempC: t, Ohm: c.Ohms(t)})
+	}
+	return points
+}
+
+func rank(t testing.TB, points []parser.SensorPoint) *Ranking {
+	t.Helper()
+	r, err := Rank(points, 260)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+func styleNamed(t testing.TB, name string) parser.Style {
+	t.Helper()
+	for _, s := range styles.All() {
+		if s.Name() == name {
+			return s
+		}
+	}
+	t.Fatalf("no style %s", name)
+	return nil
+}
+
+// Points of a known curve must lead back to it, and to its definition in each
+// style that has one.
+func TestRankFindsTheCurve(t *testing.T) {
+	for _, k := range All() {
+		r := rank(t, measure(k.Curve, 25, 150, 250))
+		if best := r.Curves[0]; best.ID != k.ID || math.Abs(best.WorstK) > 1e-6 || math.Abs(best.TopErrorK) > 0.05 {
+			t.Errorf("%s: best is %s, worst %g K, at the top %g K", k.ID, best.ID, best.WorstK, best.TopErrorK)
+		}
+		if len(r.Curves) != len(All()) {
+			t.Errorf("%s: %d curves ranked, want %d", k.ID, len(r.Curves), len(All()))
+		}
+		for _, s := range styles.All() {
+			own, has := s.Defines(k.ID)
+			choice, ok := r.Choose(s, UsualPullupOhm)
+			switch {
+			case k.Kind == parser.Platinum && !has:
+				if ok {
+					t.Errorf("%s: %s chooses %+v", k.ID, s.Name(), choice.Def)
+				}
+			case !ok || !choice.Fits() || math.Abs(choice.TopErrorK) > FitsWithinK || choice.PullupK != 0:
+				t.Errorf("%s: %s chooses %+v", k.ID, s.Name(), choice)
+			case has && own.HighC == 0 && choice.Def.Name != own.Name:
+				t.Errorf("%s: %s chooses %q, want %q", k.ID, s.Name(), choice.Def.Name, own.Name)
+			}
+		}
+	}
+}
+
+// The errors at the points, by hand: at 1770 Ω the 3950 bead has 150 °C, where
+// the Beta formula of 3974 K on 100 kΩ shows
+// 1/(1/298.15 + ln(1770/100000)/3974) − 273.15.
+func TestRankErrors(t *testing.T) {
+	r := rank(t, measure(known(t, "ntc-100k-3950"), 25, 150))
+	want := 150 - (1/(1/298.15+math.Log(1770.0/100e3)/3974) - 273.15)
+	for _, c := range r.Curves {
+		if c.ID != "ntc-100k-3974" {
+			continue
+		}
+		if got := c.AtPointsK; math.Abs(got[0]) > 1e-9 || math.Abs(got[1]-want) > 1e-9 {
+			t.Errorf("errors %v, want 0 and %g", got, want)
+		}
+		if rms := math.Abs(want) / math.Sqrt2; math.Abs(c.RMSK-rms) > 1e-9 || c.WorstAtC != 150 || c.WorstK != c.AtPointsK[1] {
+			t.Errorf("root mean square %g, worst %g at %g; want %g", c.RMSK, c.WorstK, c.WorstAtC, rms)
+		}
+	}
+	// The first line of the table: 4267 read for a 3950 bead.
+	for _, c := range r.Curves {
+		if c.ID == "ntc-100k-4267" {
+			if got := 260 + c.TopErrorK; math.Abs(got-277.3) > 0.3 {
+				t.Errorf("260 °C indicated is %g, want 277.3", got)
+			}
+		}
+	}
+}
+
+// At room temperature a 3950 and a 104-type bead read alike, and points there
+// must be said to tell nothing: the curves that fit lie far apart at the top,
+// and a fit swings by many degrees for each degree of the thermometer.
+func TestRankNearRoomTemperature(t *testing.T) {
+	r := rank(t, measure(known(t, "ntc-100k-3950"), 20, 25, 30))
+	if r.ApartK < 14 {
+		t.Errorf("curves that fit lie %g K apart at 260 °C, want more than 14", r.ApartK)
+	}
+	if fit := r.Fit(); fit == nil || fit.TopMovesK < 10 {
+		t.Errorf("the fit is said to hold: %+v", fit)
+	}
+	wide := rank(t, measure(known(t, "ntc-100k-3950"), 25, 150, 250))
+	if wide.ApartK > FitsWithinK || wide.Fit().TopMovesK > 2 {
+		t.Errorf("good points are doubted: apart %g K, the fit moves %g K", wide.ApartK, wide.Fit().TopMovesK)
+	}
+}
+
+// A bead that is none of the known: both styles get a custom definition that
+// reads it right.
+func TestRankOwnCurve(t *testing.T) {
+	odd, err := FromPoints([]parser.SensorPoint{{TempC: 25, Ohm: 50e3}, {TempC: 150, Ohm: 1100}, {TempC: 250, Ohm: 150}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, temps := range map[string][]float64{"three": {25, 150, 250}, "six": {22, 60, 100, 150, 200, 245}} {
+		r := rank(t, measure(odd, temps...))
+		if r.Curves[0].Fits() || r.ThreePoint == nil || r.Reference != "" {
+			t.Fatalf("%s: best %s, three points %+v, taken for %q", name, r.Curves[0].ID, r.ThreePoint, r.Reference)
+		}
+		if f := r.ThreePoint; math.Abs(f.WorstK) > 0.1 || math.Abs(f.R25Ohm-50e3) > 50 || len(f.Points) != 3 {
+			t.Errorf("%s: fitted %+v", name, f)
+		}
+		if math.Abs(r.Beta.WorstK) < 0.5 {
+			t.Errorf("%s: a Beta follows a bent curve within %g K", name, r.Beta.WorstK)
+		}
+		for _, s := range styles.All() {
+			c, ok := r.Choose(s, UsualPullupOhm)
+			if !ok || c.Curve != "" || c.Def.Form != s.CustomForm() || math.Abs(c.WorstK) > 0.2 || math.Abs(c.TopErrorK) > 0.2 {
+				t.Errorf("%s: %s chooses %+v", name, s.Name(), c)
+			}
+		}
+	}
+}
+
+// Two points give a Beta by its definition, B = ln(R1/R2)/(1/T1 − 1/T2).
+func TestRankBeta(t *testing.T) {
+	r := rank(t, []parser.SensorPoint{{TempC: 25, Ohm: 47e3}, {TempC: 200, Ohm: 500}})
+	want := math.Log(47e3/500) / (1/298.15 - 1/473.15)
+	if r.ThreePoint != nil || math.Abs(r.Beta.BetaK-want) > 0.01 || math.Abs(r.Beta.R25Ohm-47e3) > 1 || math.Abs(r.Beta.WorstK) > 1e-9 {
+		t.Errorf("fitted %+v, want B %g", r.Beta, want)
+	}
+	again, err := FromPoints(r.Beta.Points)
+	if err != nil || math.Abs(again.TempC(500)-200) > 0.05 {
+		t.Errorf("the three points %v read 500 Ω as %g °C", r.Beta.Points, again.TempC(500))
+	}
+}
+
+// What a style's table cannot show it must not be chosen for, and a pull-up
+// that differs must be told.
+func TestChooseLooksAtTheBoard(t *testing.T) {
+	c4145 := known(t, "ntc-100k-4145") // the table of its definition ends at 300 °C
+	r, err := Rank(measure(c4145, 25, 150, 290), 320)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if c, ok := r.Choose(styleNamed(t, "defines"), UsualPullupOhm); !ok || c.Def.Form != parser.FormBeta || c.Def.Name != "" {
+		t.Errorf("chosen %+v, want a custom definition", c.Def)
+	}
+	r = rank(t, measure(known(t, "ntc-100k-3950"), 25, 150, 250))
+	c, ok := r.Choose(styleNamed(t, "defines"), 1000)
+	if !ok || c.PullupK > -20 && c.PullupK < 20 {
+		t.Errorf("4700 Ω taken for 1000 Ω is off by %g K, want tens", c.PullupK)
+	}
+}
+
+// A scatter of the thermometer of 0.2 K moves the fit at the top as told.
+func TestTopMovesIsTheScatter(t *testing.T) {
+	points := measure(known(t, "ntc-100k-4267"), 25, 100, 180)
+	told := rank(t, points).ThreePoint
+	random := rand.New(rand.NewPCG(1, 2))
+	const runs, noiseK = 400, 0.2
+	var sum, square, n float64
+	ohm := told.Curve.Ohms(260)
+	for range runs {
+		shifted := append([]parser.SensorPoint(nil), points...)
+		for i := range shifted {
+			shifted[i].TempC += noiseK * random.NormFloat64()
+		}
+		if f := rank(t, shifted).ThreePoint; f != nil {
+			x := f.Curve.TempC(ohm)
+			sum, square, n = sum+x, square+x*x, n+1
+		}
+	}
+	scatter := math.Sqrt((square - sum*sum/n) / (n - 1))
+	if ratio := scatter / (noiseK * told.TopMovesK); n < 0.9*runs || ratio < 0.85 || ratio > 1.15 {
+		t.Errorf("scatter %g K in %g runs, told %g K", scatter, n, noiseK*told.TopMovesK)
+	}
+}
+
+func TestRankRefuses(t *testing.T) {
+	p := func(list ...float64) (points []parser.SensorPoint) {
+		for i := 0; i < len(list); i += 2 {
+			points = append(points, parser.SensorPoint{TempC: list[i], Ohm: list[i+1]})
+		}
+		return points
+	}
+	for _, c := range []struct {
+		name   string
+		points []parser.SensorPoint
+		at     int // -1: no point of its own
+		says   string
+	}{
+		{"one temperature", p(25, 100e3, 25.4, 98e3, 25.1, 99e3), -1, "all points lie at 25.17 °C"},
+		{"turns back", p(25, 100e3, 250, 230, 150, 260e3), 2, "260000 Ω at 150 °C does not go with"},
+		{"stands still", p(25, 100e3, 150, 1770, 250, 1770), 2, "does not go with"},
+		{"no resistance", p(25, 100e3, 150, -1), 1, "cannot be"},
+		{"not a number", p(math.NaN(), 100e3, 150, 1770), 0, "cannot be"},
+	} {
+		_, err := Rank(c.points, 260)
+		if err == nil || !strings.Contains(err.Error(), c.says) {
+			t.Errorf("%s: %v, want %q", c.name, err, c.says)
+			continue
+		}
+		var point *PointError
+		if at := -1; errors.As(err, &point) {
+			at = point.Point
+			if at != c.at {
+				t.Errorf("%s: blames point %d, want %d", c.name, at, c.at)
+			}
+		} else if c.at >= 0 {
+			t.Errorf("%s: blames no point, want %d", c.name, c.at)
+		}
+	}
+}
+
+// Platinum measured through its leads is off by their resistance and still
+// found.
+func TestRankPlatinum(t *testing.T) {
+	points := measure(known(t, "pt1000"), 22, 100, 180)
+	for i := range points {
+		points[i].Ohm += 1.5
+	}
+	r := rank(t, points)
+	if r.Curves[0].ID != "pt1000" || !r.Curves[0].Fits() || r.Fit() != nil || math.Abs(r.R0Ohm-1001) > 1 {
+		t.Errorf("best %s, R0 %g, fit %v", r.Curves[0].ID, r.R0Ohm, r.Fit())
+	}
+}
+
+// Whatever is measured, ranking ends with finite figures or an error.
+func TestRankProperties(t *testing.T) {
+	all := styles.All()
+	rapid.Check(t, func(t *rapid.T) {
+		points := rapid.SliceOfN(rapid.Custom(func(t *rapid.T) parser.SensorPoint {
+			return parser.SensorPoint{
+				TempC: rapid.Float64Range(-50, 600).Draw(t, "temp"),
+				Ohm:   math.Exp(rapid.Float64Range(-2, 18).Draw(t, "ln r")),
+			}
+		}), 1, 5).Draw(t, "points")
+		r, err := Rank(points, rapid.Float64Range(100, 500).Draw(t, "top"))
+		if err != nil {
+			return
+		}
+		figures := []float64{r.ApartK, r.R0Ohm}
+		for _, c := range r.Curves {
+			figures = append(append(figures, c.AtPointsK...), c.RMSK, c.WorstK, c.TopErrorK)
+		}
+		for _, f := range []*Fitted{r.ThreePoint, r.Beta} {
+			if f != nil {
+				figures = append(append(figures, f.AtPointsK...), f.R25Ohm, f.BetaK, f.Cubic, f.TopMovesK)
+				if f.Cubic < 0 || f.BetaK <= 0 || len(f.Points) != 3 {
+					t.Fatalf("fitted %+v", f)
+				}
+			}
+		}
+		for _, s := range all {
+			if c, ok := r.Choose(s, 4700); ok {
+				figures = append(append(figures, c.AtPointsK...), c.TopErrorK, c.PullupK)
+			}
+		}
+		for _, x := range figures {
+			if math.IsNaN(x) || math.IsInf(x, 0) {
+				t.Fatalf("%v", figures)
+			}
+		}
+		for i := 1; i < len(r.Curves); i++ {
+			if r.Curves[i].RMSK < r.Curves[i-1].RMSK {
+				t.Fatal("not in order")
+			}
+		}
+	})
+}
+
+// The resistance told from what was shown leads back to what was shown.
+func TestOhmAt(t *testing.T) {
+	used := circuit(known(t, "ntc-100k-4267"), 4700)
+	for _, boardOhm := range []float64{1000, 4700} {
+		real := &Circuit{Curve: known(t, "ntc-100k-3950"), PullupOhm: boardOhm}
+		shown := used.Indicated(real, 214.2)
+		if got := used.OhmAt(shown, boardOhm); math.Abs(got/real.Curve.Ohms(214.2)-1) > 1e-9 {
+			t.Errorf("%g Ω of pull-up: %g Ω, want %g", boardOhm, got, real.Curve.Ohms(214.2))
+		}
+	}
+}
