@@ -34,7 +34,9 @@ something could not be read or the proof failed.`,
 			}
 			d, err := fleet.Prove(pathsOr(args), o)
 			for _, p := range d.Problems {
-				fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(p.String()))
+				for _, one := range p.Each() {
+					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(one.String()))
+				}
 			}
 			if err != nil {
 				return err

@@ -34,7 +34,9 @@ func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
 		}
 		fmt.Fprintf(&b, "\n### %s\n\n%s\n\n", markdown(p.Name), code(p.Sheet))
 		if p.Problem != nil {
-			fmt.Fprintf(&b, "- **unread** %s: %s\n", code(placeText(p.Problem.File, p.Problem.Line)), markdown(p.Problem.Message))
+			for _, one := range p.Problem.Each() {
+				fmt.Fprintf(&b, "- **unread** %s: %s\n", code(placeText(one.File, one.Line)), markdown(one.Message))
+			}
 			shown++
 		}
 		for _, f := range worstFirst(p.Findings) {

@@ -71,7 +71,11 @@ func (p *textPrinter) printer(printer *fleet.Printer) {
 	switch {
 	case printer.Problem != nil:
 		fmt.Fprintf(p.out, "%s\n\n", head)
-		p.entry("unread", red, printer.Problem.String())
+		word := "unread"
+		for _, problem := range printer.Problem.Each() {
+			p.entry(word, red, problem.String())
+			word = ""
+		}
 	case len(printer.Findings) == 0:
 		fmt.Fprintf(p.out, "%s: nothing found\n", head)
 	default:

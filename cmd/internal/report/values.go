@@ -20,7 +20,9 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 		}
 		fmt.Fprintf(&b, "%s (%s)\n", patch.Visible(v.Name), patch.Visible(v.Sheet))
 		if v.Problem != nil {
-			fmt.Fprintf(&b, "  cannot be read: %s\n", patch.Visible(v.Problem.String()))
+			for _, one := range v.Problem.Each() {
+				fmt.Fprintf(&b, "  cannot be read: %s\n", patch.Visible(one.String()))
+			}
 			continue
 		}
 		for _, s := range v.Settings {
