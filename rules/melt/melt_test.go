@@ -1,0 +1,181 @@
+package melt
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+var usual = Options{FilamentMM: 1.75, Loss: 0.05}
+
+// A metre of 1.75 mm filament of 1.24 g/cm³ weighs π/4·1.75²·1.24 = 2.98255 g.
+const fullGPerM = 2.98255
+
+// weigh makes trials of a metre each, with so much lost of what was commanded.
+func weigh(setup Setup, flowAndLoss ...float64) (trials []Trial) {
+	for i := 0; i < len(flowAndLoss); i += 2 {
+		trials = append(trials, Trial{
+			FlowMM3S: flowAndLoss[i], CommandedMM: 1000, MassG: fullGPerM * (1 - flowAndLoss[i+1]),
+			MassStepG: 0.001, DensityGCM3: 1.24, Setup: setup,
+		})
+	}
+	return trials
+}
+
+func judged(t testing.TB, trials []Trial) []Extruder {
+	t.Helper()
+	all, err := Judge(trials, usual)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return all
+}
+
+func near(t *testing.T, what string, got, want, within float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= within) {
+		t.Errorf("%s: got %.6g, want %.6g within %g", what, got, want, within)
+	}
+}
+
+// By hand: losses 0, 0, 2 and 8 % at 5, 10, 15 and 20 mm³/s pass 5 % halfway
+// between the last two.
+func TestUsableFlow(t *testing.T) {
+	s := judged(t, weigh(Setup{}, 5, 0, 10, 0, 15, 0.02, 20, 0.08))[0].Series[0]
+	near(t, "usable flow", s.UsableMM3S, 17.5, 1e-6)
+	near(t, "loss at 20", s.Steps[3].Loss, 0.08, 1e-6)
+	near(t, "shortfall", s.Shortfall(), 0, 1e-5)
+	near(t, "g/m", s.Steps[0].GPerM, fullGPerM, 1e-9)
+	near(t, "filament speed at 5 mm³/s", s.Steps[0].SpeedMMS, 5/2.405282, 1e-5)
+	if s.Open || s.Early || s.Coarse != 0 {
+		t.Errorf("judged %+v", s)
+	}
+}
+
+// A wrong density, diameter or calibration shifts every mass alike and must
+// not move the usable flow; it shows as a shortfall.
+func TestUsableFlowIsRelative(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		trials := weigh(Setup{}, 5, 0, 10, 0.01, 15, 0.02, 20, 0.08, 25, 0.3)
+		want, err := Judge(trials, usual)
+		if err != nil {
+			t.Fatal(err)
+		}
+		scale := rapid.Float64Range(0.8, 1.2).Draw(t, "scale")
+		density := rapid.Float64Range(0.9, 1.4).Draw(t, "density")
+		for i := range trials {
+			trials[i].MassG *= scale
+			trials[i].DensityGCM3 = density
+		}
+		got, err := Judge(trials, Options{FilamentMM: rapid.Float64Range(1.6, 2.9).Draw(t, "diameter"), Loss: 0.05})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if a, b := got[0].MaxFlowMM3S, want[0].MaxFlowMM3S; math.Abs(a-b) > 1e-9 {
+			t.Errorf("usable flow %g, was %g", a, b)
+		}
+	})
+}
+
+func TestSeries(t *testing.T) {
+	for _, c := range []struct {
+		name        string
+		flowAndLoss []float64
+		usable      float64
+		open, early bool
+	}{
+		{"never lost", []float64{5, 0, 10, 0.01, 15, 0.02}, 15, true, false},
+		{"a knee", []float64{4, 0, 8, 0, 12, 0.01, 16, 0.09}, 14, false, false},
+		{"from the start", []float64{2, 0, 4, 0.03, 6, 0.06, 8, 0.09}, 4 + 2.0*2/3, false, true},
+		{"lost at the lowest flow already", []float64{2, 0.1, 4, 0.1, 6, 0.1 + 0.9*0.1}, 5, false, true},
+		{"little above the lowest flow", []float64{2, 0, 4, 0.1}, 3, false, false},
+		{"more at a higher flow", []float64{2, 0.02, 4, 0, 6, 0}, 6, true, false},
+		{"unsorted", []float64{16, 0.09, 4, 0, 12, 0.01, 8, 0}, 14, false, false},
+		{"twice at each", []float64{4, 0.01, 4.02, -0.01, 8, 0, 8, 0, 12, 0, 12, 0.02, 16, 0.08, 16, 0.1}, 14, false, false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			s := judged(t, weigh(Setup{}, c.flowAndLoss...))[0].Series[0]
+			near(t, "usable flow", s.UsableMM3S, c.usable, 1e-3)
+			if s.Open != c.open || s.Early != c.early {
+				t.Errorf("open %v, want %v; early %v, want %v", s.Open, c.open, s.Early, c.early)
+			}
+		})
+	}
+}
+
+func TestExtrudersAndFilaments(t *testing.T) {
+	trials := append(weigh(Setup{"left", "petg", 240}, 5, 0, 10, 0, 15, 0.1), weigh(Setup{"left", "pla", 220}, 5, 0, 15, 0, 20, 0.1)...)
+	trials = append(trials, weigh(Setup{"left", "soft", 220}, 5, 0, 10, 0.1)...)
+	trials = append(trials, weigh(Setup{"right", "pla", 220}, 5, 0, 15, 0)...)
+	all := judged(t, trials)
+	if len(all) != 2 || all[0].Name != "left" || len(all[0].Series) != 3 || all[1].Name != "right" {
+		t.Fatalf("%+v", all)
+	}
+	left := all[0]
+	near(t, "left", left.MaxFlowMM3S, 7.5, 1e-6)
+	if got := left.Series[left.Limiting].Filament; got != "soft" {
+		t.Errorf("%s limits, want soft", got)
+	}
+	// petg was weighed at another temperature and is not compared.
+	if len(left.Differ) != 1 || left.Series[left.Differ[0].Slower].Filament != "soft" || left.Series[left.Differ[0].Faster].Filament != "pla" {
+		t.Errorf("differ: %+v", left.Differ)
+	}
+	near(t, "right", all[1].MaxFlowMM3S, 15, 1e-6)
+	if !all[1].Series[0].Open {
+		t.Error("right is not open")
+	}
+}
+
+// 10 cm weigh 0.3 g: on a scale of 0.01 g that is 3 % a step.
+func TestCoarseScale(t *testing.T) {
+	trials := []Trial{
+		{FlowMM3S: 5, CommandedMM: 100, MassG: 0.30, MassStepG: 0.01, DensityGCM3: 1.24},
+		{FlowMM3S: 10, CommandedMM: 100, MassG: 0.29, MassStepG: 0.01, DensityGCM3: 1.24},
+	}
+	near(t, "coarse", judged(t, trials)[0].Series[0].Coarse, 0.01/0.29, 1e-9)
+}
+
+func TestRefuses(t *testing.T) {
+	for name, trials := range map[string][]Trial{
+		"one flow":                   weigh(Setup{"left", "pla", 0}, 5, 0, 5, 0.01, 5.01, 0),
+		"nothing at the lowest flow": weigh(Setup{"left", "pla", 0}, 5, 1, 10, 0.1),
+	} {
+		var e *SetupError
+		if _, err := Judge(trials, usual); !errors.As(err, &e) || e.Filament != "pla" || e.Message == "" {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	if all, err := Judge(nil, usual); len(all) != 0 || err != nil {
+		t.Errorf("nothing gives %v, %v", all, err)
+	}
+}
+
+// A tighter limit never allows a higher flow, and the flow lies among those
+// that were tried.
+func TestUsableFlowProperties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		flows := rapid.SliceOfNDistinct(rapid.IntRange(1, 40), 2, 8, rapid.ID).Draw(t, "flows")
+		var list []float64
+		for _, f := range flows {
+			list = append(list, float64(f), rapid.Float64Range(-0.1, 0.6).Draw(t, "loss"))
+		}
+		low, high := math.Inf(1), 0.0
+		for _, f := range flows {
+			low, high = min(low, float64(f)), max(high, float64(f))
+		}
+		last := high
+		for _, limit := range []float64{0.2, 0.1, 0.05, 0.01} {
+			all, err := Judge(weigh(Setup{}, list...), Options{FilamentMM: 1.75, Loss: limit})
+			if err != nil {
+				t.Fatal(err)
+			}
+			got := all[0].MaxFlowMM3S
+			if !(got >= low && got <= last+1e-9) {
+				t.Fatalf("%g %% of loss allow %g mm³/s; tried %g to %g, a wider limit allowed %g", 100*limit, got, low, high, last)
+			}
+			last = got
+		}
+	})
+}
