@@ -11,7 +11,7 @@ import (
 func (c *config) coldSide(heater string) parser.ColdSide {
 	cold := parser.ColdSide{Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
 	for _, s := range c.sections {
-		if kind, _ := s.kind(); kind != "heater_fan" {
+		if s.kind != "heater_fan" {
 			continue
 		}
 		fan := parser.Setting[string]{Key: parser.FanOutput, Value: s.name, State: parser.Set, Name: "[" + s.name + "]"}
@@ -53,8 +53,7 @@ func (c *config) standsStill(fan string) bool {
 func (c *config) geometry() parser.Geometry {
 	g := parser.Geometry{TriggerMM: parser.Setting[float64]{Key: parser.ProbeTrigger, State: parser.Off}}
 	for _, s := range c.sections {
-		kind, _ := s.kind()
-		if !isProbe(kind) {
+		if !isProbe(s.kind) {
 			continue
 		}
 		o, _ := c.find(s.name, "z_offset")
@@ -62,7 +61,7 @@ func (c *config) geometry() parser.Geometry {
 			continue // only the firmware writes of it
 		}
 		g.TriggerMM = c.read(figure{key: parser.ProbeTrigger, section: s.name, option: "z_offset", demand: anything})
-		if kind == "probe_eddy_current" {
+		if s.kind == "probe_eddy_current" {
 			g.TriggerMM.State = parser.Unknown
 			g.TriggerMM.Why = "[" + s.name + "] measures distance by a calibration that was made with the old nozzle; calibrate it again"
 		}

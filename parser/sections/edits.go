@@ -305,7 +305,7 @@ func (c *config) spelling(key parser.Key) (section, option string) {
 // probe is the section of the Z probe, "" where there is none.
 func (c *config) probe() string {
 	for _, s := range c.sections {
-		if kind, _ := s.kind(); isProbe(kind) {
+		if isProbe(s.kind) {
 			return s.name
 		}
 	}

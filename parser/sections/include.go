@@ -15,7 +15,7 @@ import (
 // that may match none.
 func (r *reader) include(at parser.Span) error {
 	spec := at.Text()
-	names, err := r.included(at, spec)
+	names, err := r.matching(at, spec)
 	if err != nil {
 		return err
 	}
@@ -27,8 +27,8 @@ func (r *reader) include(at parser.Span) error {
 	return nil
 }
 
-// included lists the files, sorted.
-func (r *reader) included(at parser.Span, spec string) ([]string, error) {
+// matching lists the files that an include names, sorted.
+func (r *reader) matching(at parser.Span, spec string) ([]string, error) {
 	name := spec
 	if !strings.HasPrefix(spec, "/") {
 		name = path.Join(path.Dir(at.File.Path), spec)

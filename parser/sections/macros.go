@@ -12,7 +12,7 @@ import (
 // out, and so is what runs on a timer.
 func (c *config) presets(heater string) (list []parser.Setting[float64]) {
 	for _, s := range c.sections {
-		if kind, _ := s.kind(); kind != "gcode_macro" && kind != "menu" {
+		if s.kind != "gcode_macro" && s.kind != "menu" {
 			continue
 		}
 		o, _ := c.find(s.name, "gcode")
@@ -40,7 +40,7 @@ func (c *config) presets(heater string) (list []parser.Setting[float64]) {
 
 // mayHeat passes over most macros at little cost.
 func mayHeat(gcode []byte) bool {
-	for _, word := range [...]string{"104", "109", "TARGET", "target", "Target"} {
+	for _, word := range [...]string{"104", "109", "ARGET", "arget"} {
 		if bytes.Contains(gcode, []byte(word)) {
 			return true
 		}
@@ -145,14 +145,13 @@ func literalNumber(word []byte) bool {
 // loadLengths finds lengths of filament that macros keep as plain numbers.
 func (c *config) loadLengths() (list []parser.Setting[float64]) {
 	for _, s := range c.sections {
-		kind, macro := s.kind()
-		if kind != "gcode_macro" {
+		if s.kind != "gcode_macro" {
 			continue
 		}
 		for _, i := range s.options {
 			o := &c.options[i]
 			key := c.keyOf(o)
-			if len(key) < len("variable_") || !isKey(key[:len("variable_")], "variable_") || o.hidden {
+			if len(key) <= len("variable_") || !isKey(key[:len("variable_")], "variable_") || o.hidden {
 				continue
 			}
 			name := fold(key)
@@ -163,7 +162,7 @@ func (c *config) loadLengths() (list []parser.Setting[float64]) {
 				continue
 			}
 			readable := strings.ReplaceAll(name[len("variable_"):], "_", " ")
-			list = append(list, c.read(figure{key: parser.Carried(readable + " of " + macro), section: s.name, option: name, demand: anything}))
+			list = append(list, c.read(figure{key: parser.Carried(readable + " of " + s.own), section: s.name, option: name, demand: anything}))
 		}
 	}
 	return list

@@ -67,7 +67,7 @@ func (r *reader) seen(name string) *parser.File {
 
 // Guesses at how much text an option and a section take, from below.
 const (
-	bytesPerOption  = 48
+	bytesPerOption  = 64
 	bytesPerSection = 160
 )
 
@@ -92,11 +92,9 @@ func (r *reader) file(f *parser.File, end int) error {
 	for next := at; at < len(data); at = next {
 		var stop int
 		stop, next = lineAt(data, at)
-		line := data[at:stop]
-		if name, ok := header(uncomment(line)); ok && bytes.HasPrefix(name, []byte("include ")) {
+		if spec, ok := included(data[at:stop]); ok {
 			// The firmware parses what stands before an include by itself,
 			// then the included file, then goes on without a section.
-			spec := name[len("include "):]
 			n, _ := leading(spec)
 			from := at + len("[include ") + n
 			if err := r.include(parser.Span{File: f, Start: from, End: from + len(trim(spec))}); err != nil {
@@ -110,6 +108,15 @@ func (r *reader) file(f *parser.File, end int) error {
 		}
 	}
 	return nil
+}
+
+// included gives what an [include …] line names. It must start the line.
+func included(line []byte) (spec []byte, ok bool) {
+	if len(line) == 0 || line[0] != '[' {
+		return nil, false
+	}
+	name, _ := header(uncomment(line))
+	return bytes.CutPrefix(name, []byte("include "))
 }
 
 // remarkBytes notes what the firmware cannot read as text, though we can.
@@ -198,19 +205,19 @@ func (p *piece) line(line, from, stop, next int) error {
 	case sep == 0:
 		return parser.Errorf(at, "%s has no name before its %c; name the option", excerpt(b.text), b.text[0])
 	}
-	o := option{
+	p.options = append(p.options, option{
 		section: p.section, file: p.file, line: line,
 		key: start, keyEnd: start + sep - trailing(b.text[:sep]),
 		sep: start + sep + 1, value: start + sep + 1, valueEnd: start + sep + 1, end: next,
 		heading: len(p.section.headers) - 1, saved: p.saved,
-	}
+	})
+	p.option = len(p.options)
 	if value := b.text[sep+1:]; len(value) > 0 {
+		o := &p.options[p.option-1]
 		n, _ := leading(value)
 		o.value, o.valueEnd = o.sep+n, end
 	}
-	p.section.options = append(p.section.options, len(p.options))
-	p.options = append(p.options, o)
-	p.option = len(p.options)
+	p.section.options = append(p.section.options, p.option-1)
 	return nil
 }
 

@@ -107,11 +107,10 @@ func (style) Defines(curve string) (parser.SensorDef, bool) {
 // configuration, which wins, or a built-in type.
 func (c *config) sensorType(name string) parser.SensorDef {
 	for _, s := range c.sections {
-		kind, own := s.kind()
-		if kind != "thermistor" && kind != "adc_temperature" || strings.Join(strings.Fields(own), " ") != name {
+		if s.kind != "thermistor" && s.kind != "adc_temperature" || strings.Join(strings.Fields(s.own), " ") != name {
 			continue
 		}
-		if kind == "thermistor" {
+		if s.kind == "thermistor" {
 			return c.thermistor(s.name, name)
 		}
 		return c.adcTemperature(s.name, name)

@@ -112,13 +112,13 @@ func (c *config) remarkUnrecognised() {
 	var last string // most sections are of the kind of the one before
 	var guard bool
 	for _, s := range c.sections {
-		kind, own := s.kind()
+		kind := s.kind
 		if kind != last {
 			last, guard = kind, soundsLikeGuard(strings.ToLower(kind))
 		}
 		switch {
 		case kind == "verify_heater":
-			c.remarkWatch(s, own)
+			c.remarkWatch(s, s.own)
 			continue
 		case guard:
 			if len(s.headers) > 0 {
