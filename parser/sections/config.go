@@ -111,8 +111,8 @@ func (o *option) pieces(yield func(at int, piece []byte)) {
 	}
 }
 
-// section returns the section of that name, made where it is new.
-func (c *config) section(name []byte) *section {
+// sectionOf returns the section of that name, made where it is new.
+func (c *config) sectionOf(name []byte) *section {
 	if s := c.byName[string(name)]; s != nil {
 		return s
 	}

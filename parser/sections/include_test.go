@@ -108,6 +108,17 @@ func TestPatternWithoutMatch(t *testing.T) {
 	}
 }
 
+// What looks like an include and is none is said: the firmware takes it for a
+// section.
+func TestIncludesThatAreNone(t *testing.T) {
+	for _, line := range []string{" [include a.cfg]", "[Include a.cfg]", "[include\ta.cfg]", "[include]"} {
+		c := readText(t, "[a]\nb: 1\n[c]\n"+line+"\n")
+		if gaps := remarksOf(c, parser.RemarkGap); len(gaps) != 1 || !strings.Contains(gaps[0].Text, "includes nothing") {
+			t.Errorf("%q: %v", line, gaps)
+		}
+	}
+}
+
 // Several files are read in order; one that was included is not read again.
 func TestSeveralFiles(t *testing.T) {
 	c := readFiles(t, map[string]string{

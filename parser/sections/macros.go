@@ -7,6 +7,9 @@ import (
 	"preflash/parser"
 )
 
+// mostPresets is more than anybody writes.
+const mostPresets = 1000
+
 // presets finds the temperatures that macros and menus set the hotend to, as
 // far as they are written as plain numbers. What a template computes is left
 // out, and so is what runs on a timer.
@@ -21,8 +24,11 @@ func (c *config) presets(heater string) (list []parser.Setting[float64]) {
 		}
 		o.pieces(func(at int, piece []byte) {
 			from, to := target(piece, heater)
-			if to == from {
+			if to == from || len(list) > mostPresets {
 				return
+			}
+			if len(list) == mostPresets {
+				c.remark(parser.RemarkGap, parser.Span{File: o.file, Start: at + from, End: at + to}, "more than %d target temperatures stand in macros; those from here on are not looked at", mostPresets)
 			}
 			text := string(piece[from:to])
 			v, ok := number(text)

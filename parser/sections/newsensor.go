@@ -37,6 +37,9 @@ func (e *editor) sensorDef(s parser.Description, def parser.SensorDef) error {
 		return e.cannot(s, "%v", err)
 	}
 	name, there := e.newName(s.Key, def)
+	if name == "" {
+		return e.cannot(s, "more than %d sensor definitions have the name that it would get; give the new one another", mostNames)
+	}
 	if !there {
 		owner := e.byName[section]
 		if owner == nil || len(owner.headers) == 0 {
@@ -74,8 +77,10 @@ func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
 	return lines, kind, nil
 }
 
+const mostNames = 100
+
 // newName chooses the name of a new definition, and says whether one with the
-// same figures is there already.
+// same figures is there already. It gives up where far too many are taken.
 func (e *editor) newName(key parser.Key, def parser.SensorDef) (name string, there bool) {
 	base := strings.Join(strings.FieldsFunc(def.Name, func(r rune) bool {
 		return r != '-' && r != '_' && r != '.' && (r < '0' || r > '9') && (r < 'A' || r > 'Z') && (r < 'a' || r > 'z')
@@ -85,7 +90,10 @@ func (e *editor) newName(key parser.Key, def parser.SensorDef) (name string, the
 	}
 	for n := 1; ; n++ {
 		name = base
-		if n > 1 {
+		switch {
+		case n > mostNames:
+			return "", false
+		case n > 1:
 			name += "_" + strconv.Itoa(n)
 		}
 		is := e.sensorType(name)

@@ -3,6 +3,7 @@ package sections
 import (
 	"bytes"
 	"fmt"
+	"strings"
 	"unicode/utf8"
 
 	"preflash/parser"
@@ -15,7 +16,15 @@ type reader struct {
 	absent []string
 	open   []string // the files being read, outermost first
 	reads  int
+	bytes  int // of all files, as often as they are read
+	lines  int // headings and options
 }
+
+// What no configuration comes near; it bounds time and memory.
+const (
+	mostBytes = 64 << 20
+	mostLines = 200_000
+)
 
 // Read reads the files in order, as if each were included at the end of the
 // one before; the saved block is that of the first. A file that was already
@@ -84,11 +93,14 @@ func (r *reader) file(f *parser.File, end int) error {
 	defer func() { r.open = r.open[:len(r.open)-1] }()
 
 	data := f.Data[:end]
+	if r.bytes += end; r.bytes > mostBytes {
+		return parser.Errorf(parser.Span{File: f}, "the configuration and what it includes are more than %d MiB; no printer needs so much", mostBytes>>20)
+	}
 	at := 0
 	if bytes.HasPrefix(data, bom) {
 		at = len(bom)
 	}
-	p := piece{config: r.config, file: f}
+	p := piece{reader: r, file: f}
 	for next := at; at < len(data); at = next {
 		var stop int
 		stop, next = lineAt(data, at)
@@ -100,7 +112,7 @@ func (r *reader) file(f *parser.File, end int) error {
 			if err := r.include(parser.Span{File: f, Start: from, End: from + len(trim(spec))}); err != nil {
 				return err
 			}
-			p = piece{config: r.config, file: f, included: true}
+			p = piece{reader: r, file: f, included: true}
 			continue
 		}
 		if err := p.line(at, at, stop, next); err != nil {
@@ -155,7 +167,7 @@ func (c *config) remark(kind parser.RemarkKind, at parser.Span, text string, arg
 // piece is text that the firmware parses as one: a file, or what stands
 // between two includes.
 type piece struct {
-	*config
+	*reader
 	file     *parser.File
 	included bool // an include stands before it
 	saved    bool
@@ -183,15 +195,21 @@ func (p *piece) line(line, from, stop, next int) error {
 		return nil
 	}
 	p.indent = b.indent
+	at := parser.Span{File: p.file, Start: start, End: end}
+	if p.lines++; p.lines > mostLines {
+		return parser.Errorf(at, "more than %d sections and options; no printer needs so many", mostLines)
+	}
 	if name, ok := header(b.text); ok {
-		p.section = p.config.section(name)
+		p.section = p.sectionOf(name)
 		if !p.saved {
 			p.section.headers = append(p.section.headers, heading{p.file, line, start + 1, next})
 		}
 		p.option = 0
+		if strings.EqualFold(p.section.kind, "include") {
+			p.remark(parser.RemarkGap, at, "this includes nothing: an include starts its line and is written “[include ” in small letters with a space; the firmware takes it for a section that it does not know, and refuses it")
+		}
 		return nil
 	}
-	at := parser.Span{File: p.file, Start: start, End: end}
 	if p.section == nil {
 		if p.included {
 			return parser.Errorf(at, "%s stands behind an [include …] and before any [section]; an include ends the section that it stands in, so write the section's header again", excerpt(b.text))

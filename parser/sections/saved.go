@@ -125,7 +125,7 @@ func (r *reader) readSaved() {
 	}
 	f := r.saved.file
 	options, sections := len(r.options), len(r.sections)
-	p := piece{config: r.config, file: f, saved: true}
+	p := piece{reader: r, file: f, saved: true}
 	for at := r.saved.from; at < len(f.Data); {
 		stop, next := lineAt(f.Data, at)
 		if err := p.line(at, min(at+savedPrefix, stop), stop, next); err != nil {
@@ -179,13 +179,22 @@ func (c *config) hides(s *section, key []byte) bool {
 func (c *config) remarkHidden() {
 	var others []string
 	var first parser.Span
+	type place struct {
+		section *section
+		key     string
+	}
+	said := map[place]bool{}
 	for i := range c.options {
 		o := &c.options[i]
+		if !o.hidden {
+			continue
+		}
+		key := place{o.section, fold(c.keyOf(o))}
 		switch {
-		case !o.hidden:
+		case said[key]:
 		case o.asked:
 			name := string(c.keyOf(o))
-			winner, _ := c.find(o.section.name, fold(c.keyOf(o)))
+			winner, _ := c.find(o.section.name, key.key)
 			text := fmt.Sprintf("the saved %s of [%s] is not in force", name, o.section.name)
 			if winner != nil {
 				text += fmt.Sprintf(": %s = %s at %s, written by hand, hides it", c.keyOf(winner), quoted(c.text(winner)), winner.valueSpan())
@@ -195,8 +204,9 @@ func (c *config) remarkHidden() {
 			if len(others) == 0 {
 				first = o.valueSpan()
 			}
-			others = append(others, o.section.name+"."+fold(c.keyOf(o)))
+			others = append(others, o.section.name+"."+key.key)
 		}
+		said[key] = true
 	}
 	if len(others) > 0 {
 		c.remark(parser.RemarkSavedHidden, first, "%d saved values are hidden by hand-written ones of the same name: %s", len(others), listed(others))

@@ -1,0 +1,70 @@
+package sections
+
+import (
+	"strings"
+	"testing"
+
+	"preflash/parser"
+)
+
+// Far too much of anything is one clear error, or a remark, in bounded time
+// and memory.
+func TestLimits(t *testing.T) {
+	many := func(text string) string { return strings.Repeat(text, 210_000) }
+	for _, test := range []struct {
+		name  string
+		files map[string]string
+		says  string
+	}{
+		{"options", map[string]string{"printer.cfg": "[a]\n" + many("b:1\n")}, "printer.cfg:200001: more than 200000 sections and options"},
+		{"sections", map[string]string{"printer.cfg": many("[a]\n")}, "more than 200000 sections and options"},
+		{"included text", map[string]string{"printer.cfg": strings.Repeat("[include b.cfg]\n", 20), "b.cfg": strings.Repeat("#"+strings.Repeat("x", 62)+"\n", 64<<10)}, "more than 64 MiB"},
+		{"one file", map[string]string{"printer.cfg": strings.Repeat("#", 8<<20+1)}, "larger than 8 MiB"},
+	} {
+		if _, err := tryFiles(t, test.files); err == nil || !strings.Contains(err.Error(), test.says) {
+			t.Errorf("%s: %v, want %q", test.name, err, test.says)
+		}
+	}
+	for name, text := range map[string]string{
+		"one long line":            "[a]\nb: " + strings.Repeat("x", 4<<20) + "\n",
+		"one long value":           "[gcode_macro a]\ngcode:\n" + many("  G1 X1\n"),
+		"semicolons":               "[a]\nb: " + strings.Repeat("x;", 1<<20) + "\n",
+		"brackets":                 strings.Repeat("[", 1<<20) + "]\n",
+		"braces":                   "[gcode_macro a]\ngcode:\n  M104 " + strings.Repeat("{", 1<<20) + "\n",
+		"sensor points":            "[extruder]\nsensor_type: a\n[adc_temperature a]\n" + strings.Repeat("temperature1: 1\nresistance1: 1\n", 50_000),
+		"saved values that hide":   "[extruder]\nmax_temp: 1\n" + savedHead + "#*# [extruder]\n" + strings.Repeat("#*# max_temp = 2\n", 100_000),
+		"saved values of one name": "[extruder]\n" + savedHead + "#*# [extruder]\n" + strings.Repeat("#*# max_temp = 2\n", 100_000),
+	} {
+		c, err := tryFiles(t, map[string]string{"printer.cfg": text})
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+			continue
+		}
+		c.Entries()
+	}
+	c := readText(t, "[extruder]\n[gcode_macro a]\ngcode:\n"+strings.Repeat("  M104 S200\n", 3000))
+	if n := len(c.Printer().Limits.Presets); n > mostPresets+1 {
+		t.Errorf("%d presets", n)
+	}
+	if gaps := remarksOf(c, parser.RemarkGap); len(gaps) != 1 {
+		t.Errorf("%v", gaps)
+	}
+}
+
+// A definition gets a name even where many are taken, and an error where all
+// are.
+func TestTakenNames(t *testing.T) {
+	text := "[extruder]\nsensor_type: Generic 3950\n"
+	def := parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, Name: "a", R25Ohm: 1e5, BetaK: 4000}
+	change := []parser.Change{{Key: parser.HotendSensor, Value: def}}
+	taken := "[thermistor a]\nbeta: 1\n"
+	for n := 2; n <= mostNames; n++ {
+		taken += "[thermistor a_" + decimal(float64(n), "") + "]\nbeta: 1\n"
+	}
+	if _, err := readText(t, text).Edits(change); err != nil {
+		t.Error(err)
+	}
+	if _, err := readText(t, taken+text).Edits(change); err == nil || !strings.Contains(err.Error(), "give the new one another") {
+		t.Errorf("%v", err)
+	}
+}
