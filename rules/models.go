@@ -58,3 +58,6 @@ func Watch(in *Input) (heat.Watch, bool) {
 
 // TuneC is the temperature to tune the loop at, °C.
 func TuneC(in *Input) float64 { return tuneAt(in) }
+
+// SensorName says which sensor the sheet names.
+func SensorName(in *Input) string { return sheetSensor(&in.Sheet.New.Sensor) }

@@ -11,9 +11,9 @@ type RiseWatch struct {
 	MarginC float64
 }
 
-// armBelow is the sensor's temperature from which on the watch is no more
+// ArmBelow is the sensor's temperature from which on the watch is no more
 // armed on the way to a target.
-func (w RiseWatch) armBelow(targetC float64) float64 {
+func (w RiseWatch) ArmBelow(targetC float64) float64 {
 	return targetC - (w.RiseC + w.MarginC + 1)
 }
 
@@ -29,7 +29,7 @@ type RiseMonitor struct {
 
 // Watch begins to watch a heater that got a new target.
 func (w RiseWatch) Watch(targetC float64) *RiseMonitor {
-	return &RiseMonitor{watch: w, below: w.armBelow(targetC)}
+	return &RiseMonitor{watch: w, below: w.ArmBelow(targetC)}
 }
 
 // Feed takes one reading and reports whether the watch trips.
@@ -83,12 +83,12 @@ func PredictRise(p Plant, l Load, w RiseWatch, targetC float64) Rise {
 }
 
 func riseCurve(p Plant, l Load, w RiseWatch, targetC, windowS float64) Curve {
-	return p.beyond(p.Ambient(), p.DutyLimit, l, w.armBelow(targetC), windowS)
+	return p.beyond(p.Ambient(), p.DutyLimit, l, w.ArmBelow(targetC), windowS)
 }
 
 // measure reads a rise off a curve that goes far enough.
 func (w RiseWatch) measure(c Curve, targetC float64) Rise {
-	start, level := c.Points[0].Sensor, w.armBelow(targetC)
+	start, level := c.Points[0].Sensor, w.ArmBelow(targetC)
 	if start >= level {
 		return Rise{}
 	}

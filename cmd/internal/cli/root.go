@@ -56,7 +56,7 @@ It never writes to a configuration.`,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 	}
-	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newRules())
+	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newReport(), newRules())
 	return root
 }
 

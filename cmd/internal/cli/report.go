@@ -1,0 +1,61 @@
+package cli
+
+import (
+	"fmt"
+	"io"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/report"
+	"preflash/patch"
+)
+
+func newReport() *cobra.Command {
+	var c common
+	cmd := &cobra.Command{
+		Use:   "report [PATH…]",
+		Short: "Write one HTML page: findings, diff and plots",
+		Long: `Report writes one HTML page that needs nothing else and can be printed: cautions,
+findings, the proved diff, and plots of what the hotend does: sensor error,
+heat-up, rise watch, control loop and power. Each plot has its numbers in a
+table. A folder with several sheets gets an overview first.
+
+It exits with 0, or with 2 where a printer could not be read or the diff has no
+proof; then the page is written all the same.`,
+		Example: `  preflash report heron-03 --output heron-03.html
+  preflash report printers > fleet.html`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			o, err := c.options()
+			if err != nil {
+				return err
+			}
+			if _, isTerminal := terminal(cmd.OutOrStdout()); isTerminal && c.output.file == "" {
+				return fmt.Errorf("the page is HTML, which no terminal shows; write it to a file with --output report.html")
+			}
+			s := fleet.NewSurvey(pathsOr(args), o)
+			s.Version = version()
+			for _, p := range s.Printers {
+				if p.Problem != nil {
+					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(p.Problem.String()))
+				}
+			}
+			err = c.output.write(cmd, filesOf(s.Result), func(w io.Writer) error {
+				return report.HTML(w, s, o.Today.Format(time.DateOnly))
+			})
+			switch {
+			case err != nil:
+				return err
+			case s.PlanErr != nil:
+				return s.PlanErr
+			case s.Summary().Unreadable > 0:
+				return exit(exitFailure)
+			}
+			return nil
+		},
+	}
+	c.add(cmd)
+	c.addRules(cmd)
+	return cmd
+}
