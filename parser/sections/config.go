@@ -154,8 +154,12 @@ func (c *config) find(name, key string) (winner *option, hides []*option) {
 }
 
 func (c *config) findIn(s *section, key string) (winner *option, hides []*option) {
-	for _, i := range c.spelled(s, key) {
+	list, sure := c.spelled(s, key)
+	for _, i := range list {
 		o := &c.options[i]
+		if !sure && !isKey(c.keyOf(o), key) {
+			continue
+		}
 		o.asked = true
 		switch {
 		case o.hidden:
@@ -172,16 +176,11 @@ func (c *config) findIn(s *section, key string) (winner *option, hides []*option
 // manyOptions is where an index of a section's keys pays.
 const manyOptions = 64
 
-// spelled lists the options of a section with a key, which is folded, in
-// reading order.
-func (c *config) spelled(s *section, key string) (found []int) {
+// spelled lists the options of a section that may have a key, which is
+// folded, in reading order; sure where all of them do.
+func (c *config) spelled(s *section, key string) (list []int, sure bool) {
 	if len(s.options) < manyOptions {
-		for _, i := range s.options {
-			if isKey(c.keyOf(&c.options[i]), key) {
-				found = append(found, i)
-			}
-		}
-		return found
+		return s.options, false
 	}
 	if s.index == nil {
 		s.index = make(map[string][]int, len(s.options))
@@ -190,7 +189,7 @@ func (c *config) spelled(s *section, key string) (found []int) {
 			s.index[folded] = append(s.index[folded], i)
 		}
 	}
-	return s.index[key]
+	return s.index[key], true
 }
 
 // value returns the text in force for a key, or "" and false.
@@ -203,8 +202,17 @@ func (c *config) value(name, key string) (string, bool) {
 
 // hasByHand reports whether a hand-written option has this folded key.
 func (c *config) hasByHand(s *section, key string) bool {
-	found := c.spelled(s, key)
-	return len(found) > 0 && !c.options[found[0]].saved // those come first
+	list, sure := c.spelled(s, key)
+	for _, i := range list {
+		o := &c.options[i]
+		if o.saved {
+			return false // those come last
+		}
+		if sure || isKey(c.keyOf(o), key) {
+			return true
+		}
+	}
+	return false
 }
 
 // Entries lists every option in reading order.

@@ -18,7 +18,7 @@ func (c *config) presets(heater string) (list []parser.Setting[float64]) {
 		if s.kind != "gcode_macro" && s.kind != "menu" {
 			continue
 		}
-		o, _ := c.find(s.name, "gcode")
+		o, _ := c.findIn(s, "gcode")
 		if o == nil || !mayHeat(o.file.Data[o.value:o.valueEnd]) {
 			continue
 		}

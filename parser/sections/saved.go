@@ -90,16 +90,19 @@ func (r *reader) damaged(from, stop int, why string) {
 // markedLine finds the first line from offset at that starts with the mark of
 // the saved block and a space; −1 where there is none.
 func markedLine(data []byte, at int) int {
-	for {
-		n := bytes.Index(data[at:], []byte(savedMark+" "))
+	// The star is rare; the # before it is not.
+	for at++; at < len(data); {
+		n := bytes.Index(data[at:], []byte("*# "))
 		if n < 0 {
 			return -1
 		}
-		if at += n; at == 0 || data[at-1] == '\n' || data[at-1] == '\r' {
-			return at
+		at += n
+		if data[at-1] == '#' && (at == 1 || data[at-2] == '\n' || data[at-2] == '\r') {
+			return at - 1
 		}
-		at += len(savedMark)
+		at++
 	}
+	return -1
 }
 
 // isRuler reports whether a line opens the saved block.

@@ -109,18 +109,15 @@ func soundsLikeGuard(name string) bool {
 // remarkUnrecognised names what looks like a protection, or like a way round
 // one, and is none that Preflash knows.
 func (c *config) remarkUnrecognised() {
-	var last string // most sections are of the kind of the one before
-	var guard bool
 	for _, s := range c.sections {
 		kind := s.kind
-		if kind != last {
-			last, guard = kind, soundsLikeGuard(strings.ToLower(kind))
-		}
 		switch {
+		case kind == "gcode_macro" || kind == "menu" || kind == "output_pin" || kind == "display_template":
+			continue // most sections, and none of them guards anything
 		case kind == "verify_heater":
 			c.remarkWatch(s, s.own)
 			continue
-		case guard:
+		case soundsLikeGuard(strings.ToLower(kind)):
 			if len(s.headers) > 0 {
 				h := s.headers[0]
 				c.remark(parser.RemarkUnrecognised, parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)},
