@@ -53,10 +53,11 @@ func newRoot() *cobra.Command {
 says which hotend comes out and which goes in. It finds what no longer fits,
 computes how wrong it is, and prints a diff that you review and apply by hand.
 It never writes to a configuration.`,
+		Version:       version(),
 		SilenceUsage:  true,
 		SilenceErrors: true,
 	}
-	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newReport(), newRules())
+	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newReport(), newHeat(), newFlow(), newRules())
 	return root
 }
 

@@ -21,7 +21,7 @@ type TextOptions struct {
 }
 
 // Text prints a block for each printer that has findings, a line for each that
-// has none, and the verdict.
+// has none, the overview where there are several, and the verdict.
 func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 	if o.Width <= 0 {
 		o.Width = 80
@@ -40,6 +40,9 @@ func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 	}
 	if len(r.Printers) > 0 {
 		out.WriteByte('\n')
+	}
+	if len(r.Printers) > 1 {
+		out.WriteString(overviewText(r))
 	}
 	const label = "Verdict:"
 	for i, line := range wrap(label+" "+verdict(r), o.Width) {
