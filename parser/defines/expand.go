@@ -9,6 +9,8 @@ const (
 	maxToken     = 1 << 14 // bytes of a token that ## or # makes
 )
 
+const tooLong = "it expands to more than 100,000 tokens"
+
 // expander replaces macros in a stream of tokens, in the order and with the
 // bookkeeping of GNU cpp: a stack of token lists, on which the body of a
 // macro stays until it is used up, and a macro whose body is on the stack is
@@ -40,7 +42,10 @@ type doubt struct {
 }
 
 func (s *source) expander(tokens []token) *expander {
-	e := &expander{s: s, left: maxExpansion, stack: make([]context, 0, 8)}
+	e := &expander{s: s, left: maxExpansion - len(tokens), stack: make([]context, 0, 8)}
+	if e.left < 0 {
+		e.limit(tooLong)
+	}
 	e.stack = append(e.stack, context{tokens: tokens, name: -1, wall: true})
 	return e
 }
@@ -75,7 +80,7 @@ func (e *expander) doubtful(d doubt) token {
 
 func (e *expander) push(c context) {
 	if e.left -= len(c.tokens) + 1; e.left < 0 {
-		e.limit("it expands to more than 100,000 tokens")
+		e.limit(tooLong)
 	}
 	if c.name >= 0 {
 		e.s.table.all[c.name].busy = true
@@ -194,7 +199,7 @@ func (e *expander) call(variadic bool, params int) (args [][]token, called bool)
 	for open := 0; ; {
 		t = e.next()
 		if e.left--; e.left < 0 {
-			e.limit("it expands to more than 100,000 tokens")
+			e.limit(tooLong)
 		}
 		if t.kind == tokenEnd {
 			e.fail("the arguments of a macro are not closed")
@@ -301,7 +306,7 @@ func (e *expander) substitute(def *definition, args [][]token, absent bool) []to
 		}
 		out = e.join(out, e.spaced(list, t.space), before)
 		if e.left -= len(list); e.left < 0 {
-			e.limit("it expands to more than 100,000 tokens")
+			e.limit(tooLong)
 		}
 	}
 	kept := out[:0]

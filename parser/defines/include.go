@@ -15,6 +15,7 @@ func (s *source) include(u *header, line int32, live parser.Tri, cause int32) er
 	if !ok {
 		return nil
 	}
+	s.steps += 16
 	d := &s.lines[line]
 	at := u.span(d.rest, d.restEnd)
 	once := d.kind == kindImport

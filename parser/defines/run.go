@@ -10,7 +10,7 @@ import (
 // Limits of what reading may take.
 const (
 	maxNesting = 256     // of conditionals, as the C++ standard's annex on quantities has it
-	maxSteps   = 1 << 24 // lines run and tokens expanded, all files together
+	maxSteps   = 1 << 22 // lines run, files included, tokens expanded: all that one printer may take
 	maxRounds  = 8
 )
 

@@ -8,6 +8,7 @@ import (
 	"path"
 	"slices"
 	"sort"
+	"strings"
 
 	"preflash/parser"
 )
@@ -68,6 +69,7 @@ type define struct {
 	condition string      // where reached is Maybe: the condition, quoted, with file and line
 	ended     parser.Span // the #undef that ended it, where one did
 
+	raw    string // the text of body
 	joined bool
 }
 
@@ -75,9 +77,9 @@ type define struct {
 // comment one blank.
 func (d *define) value() string {
 	if d.joined {
-		return unspliced(d.body.Text())
+		return unspliced(d.raw)
 	}
-	return d.body.Text()
+	return strings.Clone(d.raw)
 }
 
 // macro is the state of a macro after the last line.
@@ -164,6 +166,7 @@ func (s *source) at(line int32) *define {
 		commentedOut: l.comment,
 		function:     l.function,
 		reached:      l.reached,
+		raw:          u.text[l.rest:l.restEnd],
 		joined:       l.joined,
 	}
 	if l.comment && !l.block {
@@ -194,11 +197,15 @@ func (s *source) at(line int32) *define {
 	return d
 }
 
+// skipSlashes returns the position after the slashes that start a comment.
 func skipSlashes(text string, p int32) int32 {
-	for text[p] == '/' {
-		p++
+	for {
+		c, q := peek(text, int(p))
+		if c != '/' {
+			return p
+		}
+		p = int32(q) + 1
 	}
-	return p
 }
 
 // all returns every define line, in reading order.
@@ -334,7 +341,11 @@ func (s *source) expand(text string) (string, parser.Tri) {
 			return spell(out), sure
 		case tokenUnknown:
 			sure = parser.Maybe
-			t.text = s.table.all[e.unknown[t.arg].name].text
+			d := e.unknown[t.arg]
+			if d.name < 0 {
+				return text, parser.Maybe
+			}
+			t.text = s.table.all[d.name].text
 		case tokenWord:
 			if t.text != "true" && t.text != "false" && e.foreign(t.text) {
 				sure = parser.Maybe

@@ -1,6 +1,8 @@
 package defines
 
 import (
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -14,17 +16,23 @@ type files map[string]string
 // of the style.
 func read(t testing.TB, contents files, absent ...string) (*source, error) {
 	t.Helper()
-	tree, err := parser.OpenTree(t.TempDir())
+	dir := t.TempDir()
+	for name, text := range contents {
+		name = filepath.Join(dir, name)
+		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(name, []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	tree, err := parser.OpenTree(dir)
 	if err != nil {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { tree.Close() })
-	overlay := make(map[string][]byte)
-	for name, text := range contents {
-		overlay[tree.Shown(name)] = []byte(text)
-	}
 	option := func(name string) bool { return name == "X" || strings.Contains(name, "OPTION") }
-	return load(tree.With(overlay), parser.Request{Files: []string{"main.h"}, Absent: absent}, option)
+	return load(tree, parser.Request{Files: []string{"main.h"}, Absent: absent}, option)
 }
 
 // mustRead is read for contents without an error.

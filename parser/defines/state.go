@@ -150,7 +150,7 @@ func (s *source) endBranch() {
 		g.branches = append(g.branches, nil)
 		return
 	}
-	s.steps += len(list)
+	s.steps += 4 * len(list)
 	seen := make(map[int32]bool, len(list))
 	var left []change
 	for _, c := range list {
@@ -177,7 +177,7 @@ func (s *source) closeGroup() {
 	found := make(map[int32][]state)
 	var order []int32
 	for _, b := range g.branches {
-		s.steps += len(b)
+		s.steps += 4 * len(b)
 		for _, c := range b {
 			if found[c.id] == nil {
 				order = append(order, c.id)

@@ -27,9 +27,13 @@ type token struct {
 	arg     int16 // in a macro's body: parameter number + 1
 }
 
-// tokenise splits text that holds no splices and comments.
+// tokenise splits text that holds no splices and comments. It stops after more
+// tokens than any expansion may have.
 func tokenise(text string, tokens []token) []token {
 	for p := 0; ; {
+		if len(tokens) > maxExpansion {
+			return tokens
+		}
 		q := p
 		for q < len(text) && (isBlank(text[q]) || text[q] == '\r' || text[q] == '\n') {
 			q++

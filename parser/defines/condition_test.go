@@ -1,0 +1,210 @@
+package defines
+
+import (
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"preflash/parser"
+)
+
+// decide gives the truth of a condition after some lines, and why it is
+// unknown.
+func decide(t testing.TB, lines, condition string) (parser.Tri, string) {
+	t.Helper()
+	s := mustReadText(t, lines+"#if "+condition+"\n#define YES\n#else\n#define NO\n#endif\n")
+	m := s.macro("YES")
+	_, why, _ := strings.Cut(m.why, "): ")
+	return m.state, why
+}
+
+func TestConditions(t *testing.T) {
+	const lines = `#define ONE 1
+#define TWO 2
+#define EMPTY
+#define YEP true
+#define NOPE false
+#define ZERO 0
+#define HEX1 0x1
+#define THREE 3
+#define MINUS -1
+#define TEXT "a"
+//#define OFF
+#define SQUARE(x) ((x) * (x))
+#define CAT(a, b) a##b
+#define IS_ONE defined(ONE)
+#define ALIAS ONE
+#define LOOP LOOP + 1
+#define REST(...) (0, ## __VA_ARGS__)
+`
+	for _, test := range []struct {
+		condition string
+		want      parser.Tri
+	}{
+		// C's operators and their precedence.
+		{"1", parser.Yes}, {"0", parser.No}, {"2 + 2 * 2 == 6", parser.Yes}, {"(2 + 2) * 2 == 8", parser.Yes},
+		{"1 || 0 && 0", parser.Yes}, {"!0 == 1", parser.Yes}, {"!3 > 1", parser.No}, {"~0 == -1", parser.Yes},
+		{"7 / 2 == 3 && -7 / 2 == -3 && -7 % 3 == -1", parser.Yes}, {"1 << 4 == 16", parser.Yes}, {"-8 >> 1 == -4", parser.Yes},
+		{"6 & 3 == 3", parser.No}, {"(6 & 3) == 2", parser.Yes}, {"6 ^ 3 | 8 == 8", parser.Yes}, {"10 - 3 - 2 == 5", parser.Yes},
+		{"1 < 2 == 1", parser.Yes}, {"- - 1 == 1", parser.Yes}, {"1 ? 0 : 1", parser.No}, {"0 ? 0 : 0 ? 0 : 5", parser.Yes},
+		{"1 ? 2 ? 3 : 0 : 0", parser.Yes}, {"0, 1", parser.Yes}, {"1, 0", parser.No}, {"1 <= 1 && 2 >= 3", parser.No},
+		// Numbers.
+		{"0x10 == 16 && 010 == 8 && 0b11 == 3", parser.Yes}, {"1'000 == 1000", parser.Yes}, {"10UL == 10 && 10llu == 10", parser.Yes},
+		{"'A' == 65 && '\\n' == 10 && '\\x41' == 65 && '\\101' == 65", parser.Yes}, {"'ab' == 24930", parser.Yes}, {"'\\xff' < 0", parser.Yes},
+		// Unsigned promotion, 64 bits, wrap-around.
+		{"-1 > 0u", parser.Yes}, {"-1 > 0", parser.No}, {"-1 / 2u > 0", parser.Yes}, {"(0 ? 0u : -1) > 0", parser.Yes},
+		{"18446744073709551615 == -1", parser.Yes}, {"18446744073709551615 > 0", parser.Yes}, {"0x7fffffffffffffff + 1 < 0", parser.Yes},
+		{"0u - 1 == 0xffffffffffffffff", parser.Yes}, {"1 << 63 < 0", parser.Yes}, {"1 << 64 == 0", parser.Yes}, {"-1 >> 70 == -1", parser.Yes}, {"16 << -2 == 4", parser.Yes},
+		// Names and macros.
+		{"ONE", parser.Yes}, {"OFF", parser.No}, {"OFF == 0", parser.Yes}, {"TWO > ONE", parser.Yes}, {"MINUS < 0", parser.Yes}, {"YEP", parser.Yes}, {"NOPE", parser.No},
+		{"true && !false", parser.Yes}, {"ONE and not ZERO", parser.Yes}, {"defined ONE && !defined OFF", parser.Yes}, {"defined(EMPTY)", parser.Yes},
+		{"IS_ONE", parser.Yes}, {"SQUARE(THREE) == 9", parser.Yes}, {"SQUARE(SQUARE(2)) == 16", parser.Yes}, {"CAT(TW, O) == 2", parser.Yes},
+		{"SQUARE == 0", parser.Yes}, {"LOOP == 1", parser.Yes}, {"REST() == 0 && REST(7) == 7", parser.Yes}, {"ALIAS", parser.Yes},
+		// The style's own tests.
+		{"ENABLED(ONE)", parser.Yes}, {"ENABLED(EMPTY)", parser.Yes}, {"ENABLED(YEP)", parser.Yes}, {"ENABLED(HEX1)", parser.Yes}, {"ENABLED(ALIAS)", parser.Yes},
+		{"ENABLED(ZERO)", parser.No}, {"ENABLED(NOPE)", parser.No}, {"ENABLED(OFF)", parser.No}, {"ENABLED(THREE)", parser.No}, {"ENABLED(3)", parser.No}, {"ENABLED(1)", parser.Yes},
+		{"DISABLED(OFF)", parser.Yes}, {"DISABLED(ONE)", parser.No}, {"DISABLED(OFF, ONE)", parser.No}, {"DISABLED(OFF, ZERO)", parser.Yes}, {"ENABLED(ONE, OFF)", parser.No},
+		{"ANY(OFF, ONE)", parser.Yes}, {"ANY(OFF, ZERO)", parser.No}, {"ALL(ONE, EMPTY)", parser.Yes}, {"NONE(OFF, NOPE)", parser.Yes}, {"BOTH(ONE, OFF)", parser.No},
+		{"EITHER(ONE, OFF)", parser.Yes}, {"MANY(ONE, OFF, YEP)", parser.Yes}, {"MANY(ONE, OFF)", parser.No}, {"COUNT_ENABLED(ONE, OFF, YEP) == 2", parser.Yes},
+		{"TERN(ONE, 5, 6) == 5", parser.Yes}, {"TERN0(OFF, 5) == 0", parser.Yes}, {"TERN1(OFF, 5) == 1", parser.Yes}, {"1 TERN_(OFF, + BAD)", parser.Yes},
+		{"WITHIN(TWO, 1, 3)", parser.Yes}, {"OPTION_Z == 0 && DISABLED(OPTION_Z) && !defined(OPTION_Z)", parser.Yes},
+		// Three values.
+		{"UNKNOWN", parser.Maybe}, {"!UNKNOWN", parser.Maybe}, {"defined UNKNOWN", parser.Maybe}, {"ENABLED(UNKNOWN)", parser.Maybe}, {"UNKNOWN > 3", parser.Maybe},
+		{"0 && UNKNOWN", parser.No}, {"UNKNOWN && 0", parser.No}, {"1 || UNKNOWN", parser.Yes}, {"UNKNOWN || 1", parser.Yes}, {"1 && UNKNOWN", parser.Maybe}, {"0 || UNKNOWN", parser.Maybe},
+		{"1 ? 1 : UNKNOWN", parser.Yes}, {"0 ? UNKNOWN : 0", parser.No}, {"UNKNOWN ? 1 : 1", parser.Yes}, {"UNKNOWN ? 1 : 0", parser.Maybe},
+		{"ANY(UNKNOWN, ONE)", parser.Yes}, {"ANY(UNKNOWN, OFF)", parser.Maybe}, {"ALL(UNKNOWN, OFF)", parser.No}, {"NONE(UNKNOWN, ONE)", parser.No}, {"MANY(UNKNOWN, OFF)", parser.No},
+		{"TERN(UNKNOWN, 1, 1)", parser.Maybe}, {"UNKNOWN(1, 2) && 0", parser.No}, {"__has_include(\"x.h\")", parser.Maybe}, {"__has_include(<x.h>) || 1", parser.Yes},
+		{"ENABLED(TEXT)", parser.Maybe}, {"PIN_EXISTS(UNKNOWN)", parser.Maybe},
+	} {
+		if got, why := decide(t, lines, test.condition); got != test.want {
+			t.Errorf("%s is %v (%s), want %v", test.condition, got, why, test.want)
+		}
+	}
+}
+
+// What cpp refuses is unknown, and the reason is said.
+func TestBrokenConditions(t *testing.T) {
+	for _, test := range []struct{ condition, why string }{
+		{"1 / 0", "it divides by zero"},
+		{"OPTION_A % OPTION_B", "it divides by zero"},
+		{"1 / 0 || 1", "it divides by zero"},
+		{"", "it is empty"},
+		{"1 +", "it is no complete expression"},
+		{"(1", "it is no complete expression"},
+		{"1 2", "it is no complete expression"},
+		{"1 = 1", "it is no complete expression"},
+		{"OPTION_A(3)", "it is no complete expression"},
+		{"1.5 > 1", "1.5 is no whole number"},
+		{"08", "08 is no whole number"},
+		{"1_kg", "1_kg is no whole number"},
+		{`"a" == 1`, "a string stands in it"},
+		{"''", "'' is no character that a condition can hold"},
+		{"@1", "a stray @ stands in it"},
+		{"defined", "defined needs one name after it"},
+		{"defined(A", "defined needs one name after it"},
+		{"TWO_ARGS(1)", "the macro TWO_ARGS is called with the wrong number of arguments"},
+		{"TWO_ARGS(1, 2", "the arguments of a macro are not closed"},
+		{"PASTE(1 /, +)", "## joins / and + to no valid token"},
+		{"BAD_HASH(1)", "the macro BAD_HASH is not defined properly"},
+		{"UNKNOWN", "UNKNOWN is set outside these files"},
+		{"1 && UNKNOWN_A || UNKNOWN_B", "UNKNOWN_A is set outside these files"},
+	} {
+		const lines = "#define TWO_ARGS(a, b) a\n#define PASTE(a, b) a##b\n#define BAD_HASH(a) # b\n"
+		got, why := decide(t, lines, test.condition)
+		if got != parser.Maybe || why != test.why {
+			t.Errorf("%q is %v: %q, want unknown: %q", test.condition, got, why, test.why)
+		}
+	}
+}
+
+// 0 && 1/0 is what cpp takes; the same on the left side it refuses.
+func TestDivisionThatDoesNotCount(t *testing.T) {
+	for condition, want := range map[string]parser.Tri{"0 && 1/0": parser.No, "1 || 1/0": parser.Yes, "1 ? 1 : 1/0": parser.Yes, "0 ? 1/0 : 0": parser.No} {
+		if got, why := decide(t, "", condition); got != want {
+			t.Errorf("%s is %v (%s), want %v", condition, got, why, want)
+		}
+	}
+}
+
+// The files' own macros go before the style's tests of the same name.
+func TestOwnTests(t *testing.T) {
+	if got, _ := decide(t, "#define ENABLED(x) (x + 1)\n#define ONE 1\n", "ENABLED(ONE) == 2"); got != parser.Yes {
+		t.Errorf("a test that the files define is %v", got)
+	}
+	if got, _ := decide(t, "#define ENABLED(x) 0\n#define ONE 1\n", "ENABLED(ONE)"); got != parser.No {
+		t.Errorf("a test that the files define is %v", got)
+	}
+}
+
+// The short way to decide a condition and the grammar agree.
+func TestQuickAgrees(t *testing.T) {
+	lines := "#define BELT_DRIVE\n#define DUAL_FAN true\n#define SOFT_START 0\n//#define PANEL_LIGHT\n#define TRACE 3\n" +
+		"#define AXES 3\n#define TOOLS 1\n#define STEPS -4\n#define LIMIT_A 010\n#define LIMIT_B (AXES + 1)\n"
+	s := mustReadText(t, lines)
+	s.isOption = isPooled
+	quick, all := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		g := &generator{T: t}
+		text := g.condition(g.int(0, 4))
+		all++
+		got, ok := s.quick(text)
+		if !ok {
+			return
+		}
+		quick++
+		e := s.expander(tokenise(text, nil))
+		v, _ := e.compute(wholeNumbers)
+		e.close()
+		if v.kind != knownValue || (v.bits != 0) != (got == parser.Yes) {
+			t.Fatalf("%s is %v the short way, %d (kind %d) by the grammar", text, got, v.bits, v.kind)
+		}
+	})
+	if quick*10 < all {
+		t.Errorf("only %d of %d conditions went the short way", quick, all)
+	}
+}
+
+func TestNumberAndExpand(t *testing.T) {
+	s := mustReadText(t, `#define A 12
+#define B (A * 2)
+#define HALF(x) ((x) / 2)
+#define FAST
+#define LIST { A, B }
+#define HALFWAY 0.5f
+#if UNKNOWN
+#define MAYBE 1
+#endif
+`)
+	for _, test := range []struct {
+		text  string
+		want  float64
+		known parser.Tri
+	}{
+		{"12", 12, parser.Yes}, {"-12.5", -12.5, parser.Yes}, {"B", 24, parser.Yes}, {"B / 5", 4, parser.Yes}, {"B / 5.0", 4.8, parser.Yes},
+		{"1e3f", 1000, parser.Yes}, {".5", 0.5, parser.Yes}, {"2.F", 2, parser.Yes}, {"HALF(A) + HALFWAY", 6.5, parser.Yes}, {"HALF(9)", 4, parser.Yes},
+		{"TERN(FAST, 7, 8)", 7, parser.Yes}, {"A > 3 ? 1.5 : 2", 1.5, parser.Yes}, {"0x1F", 31, parser.Yes}, {"true", 1, parser.Yes}, {"18446744073709551615", 18446744073709551615, parser.Yes},
+		{"(A", 0, parser.No}, {"LIST", 0, parser.No}, {`"a"`, 0, parser.No}, {"", 0, parser.No}, {"1 / 0", 0, parser.No}, {"1.0 / 0", 0, parser.No}, {"1.5 % 2", 0, parser.No},
+		{"NAME", 0, parser.Maybe}, {"A + NAME", 0, parser.Maybe}, {"MAYBE", 0, parser.Maybe}, {"float(3)", 0, parser.Maybe}, {"OPTION_A", 0, parser.Maybe},
+	} {
+		if got, known := s.number(test.text); got != test.want || known != test.known {
+			t.Errorf("%s is %v, %v; want %v, %v", test.text, got, known, test.want, test.known)
+		}
+	}
+	for _, test := range []struct {
+		text, want string
+		known      parser.Tri
+	}{
+		{"LIST", "{ 12, (12 * 2) }", parser.Yes}, {"A+B", "12+(12 * 2)", parser.Yes}, {"NAME + A", "NAME + 12", parser.Maybe},
+		{"MAYBE", "MAYBE", parser.Maybe}, {`"A" 'A'`, `"A" 'A'`, parser.Yes}, {"TERN(FAST, A, B)", "12", parser.Yes}, {"OPTION_A", "OPTION_A", parser.Yes}, {"HALF(", "HALF(", parser.Maybe},
+	} {
+		if got, known := s.expand(test.text); got != test.want || known != test.known {
+			t.Errorf("%s expands to %q, %v; want %q, %v", test.text, got, known, test.want, test.known)
+		}
+	}
+	for name, want := range map[string]parser.Tri{"FAST": parser.Yes, "A": parser.No, "OPTION_A": parser.No, "MAYBE": parser.Maybe, "NAME": parser.Maybe} {
+		if got := s.enabled(name); got != want {
+			t.Errorf("%s is enabled: %v, want %v", name, got, want)
+		}
+	}
+}

@@ -1,0 +1,131 @@
+package defines
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"preflash/parser"
+)
+
+func TestDeepConditionals(t *testing.T) {
+	const n = 100_000
+	_, err := read(t, files{"main.h": strings.Repeat("#if 1\n", n) + strings.Repeat("#endif\n", n)})
+	e, ok := err.(*parser.Error)
+	if !ok || e.Line != maxNesting+1 || !strings.Contains(e.Message, "deeper than 256 levels") {
+		t.Errorf("the error is %v", err)
+	}
+	s := mustReadText(t, strings.Repeat("#if 1\n", maxNesting)+"#define X 1\n"+strings.Repeat("#endif\n", maxNesting))
+	if got := s.describe("X"); got != "=1" {
+		t.Errorf("X is %s", got)
+	}
+}
+
+// Each condition asks for too much: it is unknown, and says so.
+func TestTooMuchForACondition(t *testing.T) {
+	var doubling strings.Builder
+	doubling.WriteString("#define D0 1 + 1\n")
+	for i := range 60 {
+		fmt.Fprintf(&doubling, "#define D%d D%d + D%d\n", i+1, i, i)
+	}
+	var pasting strings.Builder
+	pasting.WriteString("#define P(a, b) a##b\n#define Q(a, b) P(a, b)\n#define N0 xxxxxxxxxxxxxxxx\n")
+	for i := range 60 {
+		fmt.Fprintf(&pasting, "#define N%d Q(N%d, N%d)\n", i+1, i, i)
+	}
+	var chain strings.Builder
+	for i := range 40_000 {
+		fmt.Fprintf(&chain, "#define C%d C%d\n", i, i+1)
+	}
+	for _, test := range []struct{ name, lines, condition, why string }{
+		{"parentheses", "", strings.Repeat("(", 200_000) + "1" + strings.Repeat(")", 200_000), "it expands to more than 100,000 tokens"},
+		{"parentheses within the budget", "", strings.Repeat("(", 300) + "1" + strings.Repeat(")", 300), "it nests deeper than 256 levels"},
+		{"choices", "", strings.Repeat("0 ? 1 : ", 300) + "1", "it nests deeper than 256 levels"},
+		{"signs", "", strings.Repeat("~", 20_000) + "1", "it is longer than 10,000 words"},
+		{"a long sum", "", strings.Repeat("1+", 6_000) + "1", "it is longer than 10,000 words"},
+		{"a very long sum", "", strings.Repeat("1+", 1_000_000) + "1", "it expands to more than 100,000 tokens"},
+		{"doubling", doubling.String(), "D60", "it expands to more than 100,000 tokens"},
+		{"pasting", pasting.String(), "N60", "## makes a name of more than 16 KiB"},
+		{"arguments in arguments", "#define F(x) x\n", strings.Repeat("F(", 2_000) + "1" + strings.Repeat(")", 2_000), "it expands to more than 100,000 tokens"},
+		{"quoting", "#define Q(x) #x\n#define R(x) Q(x x x x x x x x x x x x x x x x)\n#define S(x) R(x x x x x x x x x x x x x x x x)\n#define T(x) S(x x x x x x x x x x x x x x x x)\n", "T(abcdefghijklmnopqrst)", "# makes a string of more than 16 KiB"},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			got, why := decide(t, test.lines, test.condition)
+			if got != parser.Maybe || why != test.why {
+				t.Errorf("%v: %s; want unknown: %s", got, why, test.why)
+			}
+		})
+	}
+	if got, why := decide(t, chain.String()+"#define C40000 1\n", "C0"); got != parser.Yes {
+		t.Errorf("a chain of macros is %v: %s", got, why)
+	}
+	if got, why := decide(t, "#define F(x) x\n", strings.Repeat("F(", 100)+"1"+strings.Repeat(")", 100)); got != parser.Yes {
+		t.Errorf("100 calls in calls are %v: %s", got, why)
+	}
+}
+
+func TestLongLines(t *testing.T) {
+	const size = 7 << 20
+	for name, text := range map[string]string{
+		"value":         "#define Y " + strings.Repeat("1+", size/2) + "1\n",
+		"comments":      "#define Y 1 " + strings.Repeat("/**/", size/4) + "\n",
+		"lead comments": strings.Repeat("/**/", size/4) + "#define Y 1\n",
+		"splices":       "#define Y " + strings.Repeat("\\\n", size/2) + "1\n",
+		"false splices": "#define Y " + strings.Repeat("\\ ", size/2) + "1\n",
+		"blanks":        "#define Y" + strings.Repeat(" ", size) + "1\n",
+		"stars":         "/" + strings.Repeat("*", size) + "/\n#define Y 1\n",
+		"hashes":        "/*" + strings.Repeat("#\n", size/2) + "*/\n#define Y 1\n",
+		"defines":       "/*\n" + strings.Repeat("#define Z\n", size/10) + "*/\n#define Y 1\n",
+		"quotes":        strings.Repeat(`"`, size+1) + "\n#define Y 1\n",
+		"text":          strings.Repeat("a/b ", size/4) + "\n#define Y 1\n",
+		"condition":     "#if " + strings.Repeat("UNKNOWN || ", size/11) + "0\n#endif\n#define Y 1\n",
+		"returns":       strings.Repeat("\r", size) + "#define Y 1\n",
+		"slashes":       strings.Repeat("/", size) + "\n#define Y 1\n",
+		"signs":         "#if " + strings.Repeat("!", size) + "1\n#endif\n#define Y 1\n",
+	} {
+		t.Run(name, func(t *testing.T) {
+			s := mustReadText(t, text)
+			if m := s.macro("Y"); m.state != parser.Yes {
+				t.Errorf("Y is %v", m.state)
+			}
+		})
+	}
+}
+
+// Files that multiply are cut off with one clear error.
+func TestTooMuchAltogether(t *testing.T) {
+	contents := files{"main.h": strings.Repeat("#include \"a0.h\"\n", 20)}
+	for i := range 12 {
+		contents[fmt.Sprintf("a%d.h", i)] = strings.Repeat(fmt.Sprintf("#include \"a%d.h\"\n", i+1), 20)
+	}
+	contents["a12.h"] = "#define X 1\n"
+	_, err := read(t, contents)
+	if e, ok := err.(*parser.Error); !ok || e.Line == 0 || !strings.Contains(e.Message, "reading takes more than") {
+		t.Errorf("includes: the error is %v", err)
+	}
+
+	var unknown strings.Builder
+	for range maxNesting {
+		unknown.WriteString("#if UNKNOWN\n")
+	}
+	for i := range 300_000 {
+		fmt.Fprintf(&unknown, "#define N%d\n", i)
+	}
+	unknown.WriteString(strings.Repeat("#endif\n", maxNesting))
+	_, err = read(t, files{"main.h": unknown.String()})
+	if e, ok := err.(*parser.Error); !ok || e.Line == 0 || !strings.Contains(e.Message, "reading takes more than") {
+		t.Errorf("unknown branches: the error is %v", err)
+	}
+}
+
+// A macro with more values than are kept is unknown, whatever they are.
+func TestManyAlternatives(t *testing.T) {
+	var b strings.Builder
+	for i := range 100 {
+		fmt.Fprintf(&b, "#if UNKNOWN_%d\n#define X 1\n#endif\n", i)
+	}
+	s := mustReadText(t, "#define X 1\n"+b.String())
+	if got := s.describe("X"); got != "unknown" {
+		t.Errorf("X is %s", got)
+	}
+}
