@@ -43,13 +43,17 @@ func (t *trial) holdFindings() error {
 	return nil
 }
 
+// tallied counts the findings of a rule. A note that asks for nothing is left
+// out of all: it may remain beside the change that it is about.
 type tallied struct{ all, errors int }
 
 func tally(findings []rules.Finding) map[string]tallied {
 	m := make(map[string]tallied)
 	for _, f := range findings {
 		n := m[f.Rule]
-		n.all++
+		if f.Level > rules.Note || len(f.Changes) > 0 {
+			n.all++
+		}
 		if f.Level == rules.Error {
 			n.errors++
 		}
