@@ -117,7 +117,8 @@ func (s span) settled() span {
 	return s
 }
 
-// ranges returns the ranges of both axes. The one of y ends at ticks.
+// ranges returns the ranges of both axes. The one of y ends at
+// ticks or half way between them.
 func (p *Plot) ranges() (x, y span) {
 	x, y = span{1, 0}, span{1, 0}
 	each := func(points []Point) {
@@ -141,7 +142,7 @@ func (p *Plot) ranges() (x, y span) {
 	y.add(p.Y.Include...)
 	x, y = x.settled(), y.settled()
 	if ticks := ticksOf(y, yTicks); len(ticks.at) > 1 {
-		step := ticks.at[1] - ticks.at[0]
+		step := (ticks.at[1] - ticks.at[0]) / 2
 		y = span{math.Floor(y.low/step+1e-9) * step, math.Ceil(y.high/step-1e-9) * step}
 	}
 	if p.X.fixed() {
