@@ -1,7 +1,6 @@
 package defines
 
 import (
-	"math"
 	"strconv"
 	"strings"
 	"sync"
@@ -366,7 +365,7 @@ func shift(left bool, x, y value) value {
 }
 
 func float(op string, x, y float64) value {
-	f := math.NaN()
+	var f float64
 	switch op {
 	case "*":
 		f = x * y

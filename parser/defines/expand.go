@@ -279,7 +279,6 @@ func (e *expander) substitute(def *definition, args [][]token, absent bool) []to
 			continue
 		case def.function && t.text == "#" && t.kind == tokenMark && i+1 < len(body) && body[i+1].arg > 0:
 			i++
-			after = i+1 < len(body) && isPaste(body[i+1])
 			list := []token{{kind: tokenString, text: e.quote(args[body[i].arg-1]), space: t.space}}
 			out = e.join(out, list, before)
 			continue

@@ -49,7 +49,7 @@ func TestIncludes(t *testing.T) {
 	}
 }
 
-func TestRemarks(t *testing.T) {
+func TestRemarksOfTheReader(t *testing.T) {
 	for _, test := range []struct {
 		name, text string
 		kind       parser.RemarkKind
