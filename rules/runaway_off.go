@@ -8,6 +8,7 @@ less: then a heater that runs away, or a sensor that fell out of the block, is
 not noticed. What counts is what is in force at the end, however it is spelled.
 Whether a window of 0 switches a watch off is known for each generation of each
 style; where it is not, the finding says that it cannot be told.
+Warning: the firmware's generation has no rise watch for this heater at all.
 Source: common practice, no source. Cannot be waived for the hotend.`
 
 var runawayOff = &Rule{
@@ -34,6 +35,10 @@ var runawayOffBed = &Rule{
 }
 
 func watchOff(heater string, w *parser.Watch, report func(Finding)) {
+	hasRise := w.Form != parser.WatchWindow || w.RiseWindowS.Key != ""
+	if !hasRise {
+		report(Sayf(Warning, w.On.At, "this firmware has no rise watch for the %s: while it heats up, a loose sensor would not be noticed; a newer firmware has one", heater))
+	}
 	switch {
 	case w.On.State == parser.Unknown:
 		report(cannotTell(Error, &w.On))
@@ -46,6 +51,8 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 			f.Message += "; nothing shows that this firmware has it at all, so the firmware is too old to be trusted: replace it"
 		}
 		report(f)
+		return
+	case !hasRise:
 		return
 	}
 	switch {

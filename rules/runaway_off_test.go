@@ -58,6 +58,23 @@ func TestRunawayOffBed(t *testing.T) {
 	silent(t, runawayOffBed, in)
 }
 
+// A firmware may have no rise watch for the bed: that is said whether the rest
+// is on or off, since no edit can change it.
+func TestRunawayOffBedWithoutRiseWatch(t *testing.T) {
+	in := healthyInput()
+	w := &in.Printer.Bed.Watch
+	w.RiseOn, w.RiseWindowS, w.RiseC = off[bool](parser.BedRiseOn), parser.Setting[float64]{}, parser.Setting[float64]{}
+	f := one(t, runawayOffBed, in)
+	wantSaid(t, f, "has no rise watch for the bed")
+	if f.Level != Warning || len(f.Changes) > 0 {
+		t.Errorf("%s with %d changes, want a warning without", f.Level, len(f.Changes))
+	}
+	w.On = off[bool](parser.BedWatchOn)
+	if got := run(t, runawayOffBed, in); len(got) != 2 || got[1].Level != Error || len(got[1].Changes) != 1 {
+		t.Errorf("findings %v, want the warning and an error with a change", got)
+	}
+}
+
 // A watch that adds up errors has no rise watch to switch off.
 func TestRunawayOffSum(t *testing.T) {
 	in := healthyInput()
