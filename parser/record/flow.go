@@ -12,6 +12,9 @@ import (
 type Flow struct {
 	File *parser.File
 	Rows []FlowRow
+	// MassStepG is the finest digit that a mass was written with: the
+	// resolution of the scale, where spreadsheets dropped no zeros.
+	MassStepG float64
 }
 
 // FlowRow is one extrusion: CommandedMM of filament, pushed at a flow, weighed.
@@ -20,7 +23,6 @@ type FlowRow struct {
 	FlowMM3S    float64
 	CommandedMM float64
 	MassG       float64
-	MassStepG   float64 // last digit that the mass was written with
 	TempC       float64 // NaN where not given
 	DensityGCM3 float64 // NaN where not given
 	Filament    string  // "" where not given
@@ -41,11 +43,11 @@ func ReadFlow(f *parser.File) (*Flow, error) {
 	if err != nil {
 		return nil, err
 	}
-	flow := &Flow{File: f, Rows: make([]FlowRow, len(t.rows))}
+	flow := &Flow{File: f, Rows: make([]FlowRow, len(t.rows)), MassStepG: 1}
 	for i, r := range t.rows {
 		row := &flow.Rows[i]
 		row.Line, row.Filament, row.Extruder = r.line, r.cells[4], r.cells[5]
-		row.MassStepG = lastDigit(r.cells[2])
+		flow.MassStepG = min(flow.MassStepG, lastDigit(r.cells[2]))
 		if err := t.numbers(r, &row.FlowMM3S, &row.CommandedMM, &row.MassG, &row.TempC, &row.DensityGCM3); err != nil {
 			return nil, err
 		}
@@ -54,7 +56,7 @@ func ReadFlow(f *parser.File) (*Flow, error) {
 }
 
 // lastDigit is what one step of the last digit of a written number is worth;
-// 0 where it is not written out.
+// 0 where it is written with an exponent, and cannot be told.
 func lastDigit(text string) float64 {
 	if strings.ContainsAny(text, "eExX") {
 		return 0

@@ -16,7 +16,7 @@ func newSensor() *cobra.Command {
 		Short: "Known sensor curves, and what reading one as another does",
 		Args:  cobra.NoArgs,
 	}
-	cmd.AddCommand(newSensorCurves(), newSensorCompare())
+	cmd.AddCommand(newSensorCurves(), newSensorCompare(), newSensorRank())
 	return cmd
 }
 

@@ -1,0 +1,136 @@
+package cli
+
+import (
+	"errors"
+	"fmt"
+	"io"
+
+	"github.com/spf13/cobra"
+
+	"preflash/cmd/internal/report"
+	"preflash/parser"
+	"preflash/parser/record"
+	"preflash/parser/styles"
+	"preflash/rules/sensor"
+)
+
+// rankFlags are the flags of sensor rank.
+type rankFlags struct {
+	used               string
+	pullup, usedPullup float64
+	topC               float64
+}
+
+func newSensorRank() *cobra.Command {
+	var format formatFlag
+	var output outputFlag
+	var f rankFlags
+	cmd := &cobra.Command{
+		Use:   "rank FILE",
+		Short: "Which known curve fits a measured sensor",
+		Long: `Rank holds measured points against every known curve and says which definition
+each style should use. Where none fits, it fits a three-point curve and a Beta.
+
+FILE is a CSV with a header, either of
+
+  temp_c,ohm                 the sensor's resistance at a temperature
+  indicated_c,actual_c       what the firmware showed at a temperature; --used
+                             says by which definition it read the sensor
+
+Measure at three temperatures at least: a room, a printing temperature, one in
+between. Lines that start with # are comments.`,
+		Example: `  preflash sensor rank bead.csv
+  preflash sensor rank shown.csv --used ntc-100k-4267
+  preflash sensor rank shown.csv --used beta:100000:3950 --print-top 285`,
+		Args: cobra.ExactArgs(1),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if err := format.check(); err != nil {
+				return err
+			}
+			if !cmd.Flags().Changed("used-pullup") {
+				f.usedPullup = f.pullup
+			}
+			s, err := f.rank(args[0])
+			if err != nil {
+				return err
+			}
+			return output.write(cmd, args, func(w io.Writer) error {
+				if format.value == "json" {
+					return report.RankJSON(w, s)
+				}
+				return report.RankText(w, s)
+			})
+		},
+	}
+	flags := cmd.Flags()
+	flags.StringVar(&f.used, "used", "", "definition by which the firmware read the sensor: a known curve or beta:R25:B")
+	flags.Float64Var(&f.pullup, "pullup", sensor.UsualPullupOhm, "pull-up on the board, in ohm")
+	flags.Float64Var(&f.usedPullup, "used-pullup", sensor.UsualPullupOhm, "pull-up that --used assumes, in ohm (default: the same)")
+	flags.Float64Var(&f.topC, "print-top", 260, "top of the printing range, °C")
+	format.add(cmd, "text", "json")
+	output.add(cmd)
+	return cmd
+}
+
+func (f *rankFlags) rank(name string) (report.SensorRank, error) {
+	s := report.SensorRank{Used: f.used, PullupOhm: f.pullup}
+	switch {
+	case !(f.pullup > 0 && f.pullup <= 1e7) || !(f.usedPullup > 0 && f.usedPullup <= 1e7):
+		return s, errors.New("a pull-up must be above 0 Ω and at most 10 MΩ")
+	case !(f.topC >= 100 && f.topC <= 600):
+		return s, errors.New("--print-top must be from 100 to 600 °C")
+	}
+	file, err := record.Open(name)
+	if err != nil {
+		return s, err
+	}
+	rec, err := record.ReadSensor(file)
+	if err != nil {
+		return s, err
+	}
+	points, err := f.points(rec)
+	if err != nil {
+		return s, err
+	}
+	s.File = file.Name
+	if s.Ranking, err = sensor.Rank(points, f.topC); err != nil {
+		e := &parser.Error{File: file.Name, Message: err.Error()}
+		var point *sensor.PointError
+		if errors.As(err, &point) {
+			e.Line = rec.Rows[point.Point].Line
+		}
+		return s, e
+	}
+	for _, style := range styles.All() {
+		c := report.StyleChoice{Style: style.Name()}
+		c.Choice, c.Found = s.Ranking.Choose(style, f.pullup)
+		s.Choices = append(s.Choices, c)
+	}
+	return s, nil
+}
+
+// points gives the measured points in ohm, through the definition where the
+// firmware's reading was recorded.
+func (f *rankFlags) points(rec *record.Sensor) ([]parser.SensorPoint, error) {
+	var used *sensor.Circuit
+	switch {
+	case rec.Indicated && f.used == "":
+		return nil, fmt.Errorf("%s holds what the firmware indicated: say with --used by which definition, such as --used ntc-100k-3950; `preflash sensor curves` lists them", rec.File.Name)
+	case !rec.Indicated && f.used != "":
+		return nil, fmt.Errorf("%s holds resistances, to which --used says nothing; leave it out", rec.File.Name)
+	case rec.Indicated:
+		k, err := sensor.Parse(f.used)
+		if err != nil {
+			return nil, err
+		}
+		used = &sensor.Circuit{Curve: k.Curve, PullupOhm: f.usedPullup}
+	}
+	points := make([]parser.SensorPoint, len(rec.Rows))
+	for i, r := range rec.Rows {
+		points[i] = parser.SensorPoint{TempC: r.ActualC, Ohm: r.Ohm}
+		if used != nil {
+			points[i].Ohm = used.OhmAt(r.IndicatedC, f.pullup)
+		}
+	}
+	return points, nil
+}

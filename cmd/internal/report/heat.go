@@ -1,0 +1,238 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"strings"
+
+	"preflash/parser/record"
+	"preflash/patch"
+	"preflash/rules/heat"
+	"preflash/rules/unit"
+)
+
+// HeatFit is a block fitted to a recorded run.
+type HeatFit struct {
+	Log         *record.Heat
+	Heater      heat.Heater
+	HeaterFrom  string // who says so
+	AmbientFrom string
+	// FlatPTC: the heater is a PTC whose power at heat the sheet leaves out.
+	FlatPTC bool
+	Fit     *heat.Fit
+}
+
+// blockLine is one key of [new.block].
+type blockLine struct {
+	key    string
+	figure heat.Figures
+	heat.Estimate
+	what string
+}
+
+func (h *HeatFit) lines() []blockLine {
+	f := h.Fit
+	return []blockLine{
+		{"heat_capacity_j_per_k", heat.Capacity, f.Capacity, ""},
+		{"loss_w_per_k", heat.Loss, f.Loss, "part fan off"},
+		{"loss_fan_w_per_k", heat.LossFan, f.LossFan, "part fan full"},
+		{"sensor_lag_s", heat.Lag, f.Lag, ""},
+	}
+}
+
+// told reports whether a line can go into a sheet.
+func (h *HeatFit) told(l blockLine) bool { return h.Fit.Fitted&l.figure != 0 && l.Told() }
+
+// HeatText prints a [new.block] that can be pasted, all else as comments.
+func HeatText(w io.Writer, h HeatFit) error {
+	var b strings.Builder
+	f, r := h.Fit, h.Fit.Run
+	comment(&b, fmt.Sprintf("Fitted to %d rows over %s of %s, from %s to %s; %s.",
+		r.Rows, unit.Seconds(r.LengthS), h.Log.File.Name, unit.Celsius(r.LowC), unit.Celsius(r.HighC), h.scales()))
+	comment(&b, fmt.Sprintf("Heater: %s, %s. Ambient: %s, %s.", heaterText(h.Heater), h.HeaterFrom, unit.Celsius(f.AmbientC), h.AmbientFrom))
+	comment(&b, fmt.Sprintf("Residuals: %s root mean square, %s at worst, at %s.", kelvins(f.RMSK), kelvins(f.WorstK), unit.Seconds(f.WorstS)))
+	b.WriteString("\n[new.block]\n")
+	for _, l := range h.lines() {
+		if !h.told(l) {
+			continue
+		}
+		value, spread := estimateText(l.Estimate)
+		note := "± " + spread
+		if l.what != "" {
+			note += ", " + l.what
+		}
+		fmt.Fprintf(&b, "%-32s # %s\n", l.key+" = "+value, note)
+	}
+	b.WriteByte('\n')
+	comment(&b, "± is twice the standard error, from the Jacobian of the fit and its residuals. It takes the heater's power for exact: where that is 10 % off, heat capacity and losses are too, and the lag is not.")
+	if doubts := h.doubts(); len(doubts) > 0 {
+		b.WriteString("#\n")
+		comment(&b, "What this log does not tell:")
+		for _, d := range doubts {
+			for i, line := range wrap(patch.Visible(d), 76) {
+				lead := "# - "
+				if i > 0 {
+					lead = "#   "
+				}
+				b.WriteString(lead + line + "\n")
+			}
+		}
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// comment prints text as comment lines of a sheet.
+func comment(b *strings.Builder, text string) {
+	for _, line := range wrap(patch.Visible(text), 78) {
+		b.WriteString("# " + line + "\n")
+	}
+}
+
+func (h *HeatFit) scales() string {
+	text := "duty of " + unit.Figure(h.Log.DutyFull, 2) + " is full power"
+	if h.Log.HasFan {
+		text += ", fan of " + unit.Figure(h.Log.FanFull, 2) + " the full fan"
+	}
+	return text
+}
+
+func heaterText(h heat.Heater) string {
+	text := fmt.Sprintf("%s at %s, on %s", unit.Watts(h.RatedW), unit.Volts(h.RatedV), unit.Volts(h.SupplyV))
+	if points := h.Hot.Points(); len(points) > 0 {
+		first, last := points[0], points[len(points)-1]
+		text += fmt.Sprintf(", falling from %s at %s to %s at %s", unit.Watts(first.PowerW), unit.Celsius(first.TempC),
+			unit.Watts(last.PowerW), unit.Celsius(last.TempC))
+	}
+	return text
+}
+
+// kelvins writes a residual, which may be small.
+func kelvins(d float64) string { return unit.Figure(d, 2) + " K" }
+
+// estimateText writes a figure to the digits that its uncertainty leaves, four
+// at most, and the uncertainty likewise.
+func estimateText(e heat.Estimate) (value, spread string) {
+	leading := func(x float64) int { return int(math.Floor(math.Log10(x))) }
+	decimals := 3 - leading(e.Value)
+	if spread := 2 * e.StdErr; spread > 0 {
+		decimals = min(decimals, 1-leading(spread))
+	}
+	decimals = min(max(decimals, 2-leading(e.Value), 0), 9)
+	return unit.Figure(e.Value, decimals), unit.Figure(max(2*e.StdErr, math.Pow10(-decimals)), decimals)
+}
+
+// Limits of what is said about a log, common practice, no source.
+const (
+	shortCoolS  = 30.0
+	lowTopC     = 180.0
+	wideSpaceS  = 2.0
+	poorFitK    = 2.0
+	correlated  = 0.7
+	fullFan     = 0.95
+	notedAsFlat = "the heater is a PTC, but no hot_w says how its power falls: the fit takes its rated power at every temperature, which makes the losses too large; measure the power hot"
+)
+
+// doubts says what the log leaves open, and how to record what is missing.
+func (h *HeatFit) doubts() []string {
+	var list []string
+	f, r := h.Fit, h.Fit.Run
+	for _, l := range h.lines() {
+		if f.Fitted&l.figure != 0 && !l.Told() {
+			value, spread := estimateText(l.Estimate)
+			list = append(list, fmt.Sprintf("%s: it comes out as %s ± %s; %s", l.key, value, spread, howToTell(l.figure)))
+		}
+	}
+	switch fan := h.mostFan(); {
+	case f.Fitted&(heat.Loss|heat.LossFan) == 0:
+		list = append(list, fmt.Sprintf("either loss: the part fan stands at %s throughout, where the loss is %s W/K; record a phase with it off and one with it full", unit.Percent(f.PartFan), unit.Figure(f.PartLoss.Value, 4)))
+	case f.Fitted&heat.LossFan == 0 && !h.Log.HasFan:
+		list = append(list, "loss_fan_w_per_k: there is no fan column, and the fan is taken to be off; "+howToTell(heat.LossFan))
+	case f.Fitted&heat.LossFan == 0:
+		list = append(list, "loss_fan_w_per_k: the part fan never runs; "+howToTell(heat.LossFan))
+	case f.Fitted&heat.Loss == 0:
+		list = append(list, "loss_w_per_k: the part fan runs full throughout; record a phase with it off")
+	case fan < fullFan:
+		list = append(list, fmt.Sprintf("loss_fan_w_per_k above %s of the fan: it is drawn on in a straight line to the full fan", unit.Percent(fan)))
+	}
+	if r.CoolS < shortCoolS {
+		list = append(list, "losses apart from the heater's power: there is no cool-down, so that they hang on the bend of the heat-up alone; go on recording for some minutes with the heater off")
+	}
+	if r.HighC < lowTopC {
+		list = append(list, fmt.Sprintf("losses near printing: the log ends at %s, and they grow a little faster than the model's straight line; heat up to a printing temperature", unit.Celsius(r.HighC)))
+	}
+	if r.SpacingS > wideSpaceS {
+		list = append(list, fmt.Sprintf("a lag much shorter than %s, the mean time between rows; record at least one row a second", unit.Seconds(r.SpacingS)))
+	}
+	if f.RMSK > poorFitK {
+		list = append(list, fmt.Sprintf("a hotend that the model knows: residuals of %s are more than a sensor's noise; see that duty is the mean over each row, that the part fan is recorded and that nothing was extruded", kelvins(f.RMSK)))
+	}
+	if f.Correlation > correlated {
+		list = append(list, "a curve that bends just as the model does: the residuals run together for many rows; ± allows for that")
+	}
+	if h.FlatPTC {
+		list = append(list, notedAsFlat)
+	}
+	return list
+}
+
+func (h *HeatFit) mostFan() (most float64) {
+	for _, r := range h.Log.Rows {
+		most = max(most, r.Fan)
+	}
+	return most
+}
+
+func howToTell(f heat.Figures) string {
+	switch f {
+	case heat.Loss:
+		return "record longer, with a cool-down"
+	case heat.LossFan:
+		return "hold a printing temperature and let the part fan run full for two minutes"
+	case heat.Lag:
+		return "record more rows a second, from a cold start at full power"
+	}
+	return "record a heat-up from cold to a printing temperature at full power"
+}
+
+type estimateJSON struct {
+	Value  any  `json:"value"`
+	StdErr any  `json:"std_err"`
+	Told   bool `json:"told"`
+}
+
+// HeatJSON prints the fit for programs. A figure that the log says nothing
+// about is null.
+func HeatJSON(w io.Writer, h HeatFit) error {
+	f, r := h.Fit, h.Fit.Run
+	block := make(map[string]*estimateJSON)
+	for _, l := range h.lines() {
+		block[l.key] = nil
+		if f.Fitted&l.figure != 0 {
+			block[l.key] = &estimateJSON{plainValue(l.Value), plainValue(l.StdErr), h.told(l)}
+		}
+	}
+	out := struct {
+		File        string                   `json:"file"`
+		Rows        int                      `json:"rows"`
+		LengthS     any                      `json:"length_s"`
+		DutyFull    any                      `json:"duty_full"`
+		AmbientC    any                      `json:"ambient_c"`
+		RatedW      any                      `json:"rated_w"`
+		RatedV      any                      `json:"rated_v"`
+		SupplyV     any                      `json:"supply_v"`
+		Block       map[string]*estimateJSON `json:"block"`
+		RMSK        any                      `json:"rms_k"`
+		WorstK      any                      `json:"worst_k"`
+		WorstS      any                      `json:"worst_s"`
+		Correlation any                      `json:"correlation"`
+		NotTold     []string                 `json:"not_told"`
+	}{
+		h.Log.File.Name, r.Rows, plainValue(r.LengthS), plainValue(h.Log.DutyFull), plainValue(f.AmbientC),
+		plainValue(h.Heater.RatedW), plainValue(h.Heater.RatedV), plainValue(h.Heater.SupplyV),
+		block, plainValue(f.RMSK), plainValue(f.WorstK), plainValue(f.WorstS), plainValue(f.Correlation),
+		append([]string{}, h.doubts()...),
+	}
+	return writeJSON(w, out)
+}

@@ -1,0 +1,321 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"strconv"
+	"strings"
+
+	"preflash/parser"
+	"preflash/patch"
+	"preflash/rules/sensor"
+	"preflash/rules/unit"
+)
+
+// SensorRank is a measured sensor against the known curves.
+type SensorRank struct {
+	File      string
+	Used      string // the definition by which the firmware read it; "" where ohms were measured
+	PullupOhm float64
+	Ranking   *sensor.Ranking
+	Choices   []StyleChoice
+}
+
+// StyleChoice is what one style should use. Found is false where it can have
+// no definition of this sensor.
+type StyleChoice struct {
+	Style string
+	Found bool
+	sensor.Choice
+}
+
+const (
+	// pointsAbreast is how many points go into one table.
+	pointsAbreast = 7
+	// weakFitK is how far a fit may swing for each kelvin of the thermometer
+	// before it is doubted: common practice, no source.
+	weakFitK = 3.0
+)
+
+// RankText prints the ranking, what each style should use, and what to mind.
+func RankText(w io.Writer, s SensorRank) error {
+	var b strings.Builder
+	r := s.Ranking
+	low, high := span(r.Points)
+	how := ""
+	if s.Used != "" {
+		how = ", told from what firmware with " + s.Used + " indicated"
+	}
+	paragraph(&b, "", fmt.Sprintf("%s: %d points from %s to %s%s. Errors are actual − indicated in K, of firmware that believes the curve; the last column is at %s indicated, the sensor taken for %s.",
+		s.File, len(r.Points), unit.Celsius(low), unit.Celsius(high), how, unit.Celsius(r.TopC), s.takenFor()))
+	for from := 0; from < len(r.Points); from += pointsAbreast {
+		s.table(&b, from, min(from+pointsAbreast, len(r.Points)))
+	}
+	b.WriteByte('\n')
+	if best := &r.Curves[0]; best.Fits() {
+		paragraph(&b, "", fmt.Sprintf("%s fits best, within %s at every point.", best.ID, atMost(best.WorstK)))
+	} else {
+		paragraph(&b, "", fmt.Sprintf("No known curve fits within %s at every point.", unit.Kelvin(sensor.FitsWithinK)))
+		s.fits(&b)
+	}
+	b.WriteString("\nWhat each style should use:\n")
+	for _, c := range s.Choices {
+		s.choice(&b, c)
+	}
+	if doubts := s.doubts(); len(doubts) > 0 {
+		b.WriteString("\nMind:\n")
+		for _, d := range doubts {
+			item(&b, "- ", d)
+		}
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+func span(points []parser.SensorPoint) (low, high float64) {
+	low, high = math.Inf(1), math.Inf(-1)
+	for _, p := range points {
+		low, high = min(low, p.TempC), max(high, p.TempC)
+	}
+	return low, high
+}
+
+func (s *SensorRank) takenFor() string {
+	if s.Ranking.Reference == "" {
+		return "the curve fitted to the points"
+	}
+	return s.Ranking.Reference
+}
+
+func (s *SensorRank) table(b *strings.Builder, from, to int) {
+	r := s.Ranking
+	fmt.Fprintf(b, "\n%-15s %6s", "curve", "rms")
+	for _, p := range r.Points[from:to] {
+		fmt.Fprintf(b, " %6s°", unit.Figure(p.TempC, 1))
+	}
+	fmt.Fprintf(b, "   at %s°\n", unit.Figure(r.TopC, 0))
+	for i := range r.Curves {
+		c := &r.Curves[i]
+		fmt.Fprintf(b, "%-15s %6s", c.ID, strings.TrimPrefix(signed(c.RMSK), "+"))
+		for _, d := range c.AtPointsK[from:to] {
+			fmt.Fprintf(b, " %7s", signed(d))
+		}
+		fmt.Fprintf(b, " %8s\n", signed(c.TopErrorK))
+	}
+}
+
+// atMost writes the size of an error, not finer than a thermometer tells.
+func atMost(d float64) string { return unit.Kelvin(max(math.Abs(d), 0.1)) }
+
+// beyondK is an error whose size says nothing more.
+const beyondK = 200.0
+
+// signed writes an error with its sign; none where it rounds to 0.
+func signed(d float64) string {
+	text := unit.Figure(d, 1)
+	switch {
+	case math.Abs(d) > beyondK:
+		return "far"
+	case d > 0 && text != "0":
+		return "+" + text
+	}
+	return text
+}
+
+// fits prints the curves fitted to the points.
+func (s *SensorRank) fits(b *strings.Builder) {
+	r := s.Ranking
+	if r.R0Ohm != 0 {
+		paragraph(b, "", fmt.Sprintf("The resistance rises with temperature: a platinum sensor of %s at 0 °C. Leads and plugs add to what is measured.", ohmText(r.R0Ohm)))
+		return
+	}
+	if r.ThreePoint == nil && r.Beta == nil {
+		return
+	}
+	b.WriteString("\nFitted to the points:\n")
+	if f := r.ThreePoint; f != nil {
+		item(b, "three points: ", fmt.Sprintf("%s, or R25 %s, B %s K, cubic %s /K; within %s at the points", pointsText(f.Points),
+			ohmText(f.R25Ohm), plainFigure(f.BetaK), plainFigure(f.Cubic), atMost(f.WorstK)))
+	}
+	if f := r.Beta; f != nil {
+		item(b, "Beta: ", fmt.Sprintf("R25 %s, B %s K; within %s at the points", ohmText(f.R25Ohm), plainFigure(f.BetaK), atMost(f.WorstK)))
+	}
+}
+
+func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
+	lead := c.Style + ": "
+	if !c.Found {
+		item(b, lead, "it has no definition of this sensor, and none can be written out for it")
+		return
+	}
+	text := definitionText(c.Def)
+	if c.Curve != "" && c.Def.Name != "" {
+		text += ", which stands for " + c.Curve
+	} else if c.Curve != "" {
+		text += ", which follows " + c.Curve
+	}
+	text += fmt.Sprintf("; within %s at the points", atMost(c.WorstK))
+	if d := signed(c.TopErrorK); d != "0" {
+		text += fmt.Sprintf(", %s K at %s", d, unit.Celsius(s.Ranking.TopC))
+	}
+	if c.PullupK != 0 {
+		text += fmt.Sprintf("; it assumes a pull-up of %s: where the firmware cannot be told the board's %s, %s indicated is %s off",
+			ohmText(c.Def.PullupOhm), ohmText(s.PullupOhm), unit.Celsius(s.Ranking.TopC), atMost(c.PullupK))
+	}
+	for _, note := range []string{c.Def.Doubt, c.Def.Note} {
+		if note != "" {
+			text += "; " + note
+			break
+		}
+	}
+	item(b, lead, text)
+}
+
+// definitionText writes a definition out for a person to type.
+func definitionText(d parser.SensorDef) string {
+	switch {
+	case d.Name != "":
+		return d.Name
+	case d.Form == parser.FormBeta && d.CubicC != 0:
+		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient %s", ohmText(d.R25Ohm), plainFigure(d.BetaK), plainFigure(d.CubicC))
+	case d.Form == parser.FormBeta:
+		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient 0", ohmText(d.R25Ohm), plainFigure(d.BetaK))
+	}
+	return "its custom definition with the points " + pointsText(d.Points)
+}
+
+func pointsText(points []parser.SensorPoint) string {
+	var parts []string
+	for _, p := range points {
+		parts = append(parts, plainFigure(p.TempC)+" °C "+ohmText(p.Ohm))
+	}
+	return strings.Join(parts, ", ")
+}
+
+// ohmText writes every digit of a resistance that is to be typed.
+func ohmText(r float64) string {
+	if r >= 1000 {
+		return unit.Figure(r, 0) + " Ω"
+	}
+	return unit.Figure(r, 2) + " Ω"
+}
+
+// plainFigure writes a figure that is to be typed, with all its digits.
+func plainFigure(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
+
+// doubts says what the points cannot tell.
+func (s *SensorRank) doubts() []string {
+	var list []string
+	r := s.Ranking
+	_, high := span(r.Points)
+	if r.ApartK > sensor.FitsWithinK {
+		list = append(list, fmt.Sprintf("These points cannot tell which sensor it is: %s and %s both fit them, and lie %s apart at %s. Measure nearer to that; room temperature alone says little.",
+			r.Extremes[0], r.Extremes[1], unit.Kelvin(r.ApartK), unit.Celsius(r.TopC)))
+	} else if r.Reference != "" && high < r.TopC-farBelowK {
+		list = append(list, fmt.Sprintf("The points end at %s. Up to %s the curve is taken on trust; compare with a thermometer there.", unit.Celsius(high), unit.Celsius(r.TopC)))
+	}
+	if f := r.Fit(); f != nil && r.Reference == "" && f.TopMovesK > weakFitK {
+		list = append(list, fmt.Sprintf("The points lie too close together, or too far from %s, for a fit to hold there: where the thermometer is 1 K off, the fit is some %s off. Measure at room temperature, near %s and in between.",
+			unit.Celsius(r.TopC), unit.Kelvin(f.TopMovesK), unit.Celsius(r.TopC)))
+	}
+	if f := r.Fit(); f != nil && r.Reference == "" && !f.Fits() {
+		list = append(list, fmt.Sprintf("Even the fit is up to %s off at the points: one of them is measured wrong, or this is no bead.", atMost(f.WorstK)))
+	}
+	return list
+}
+
+// farBelowK is how far below the top points may end before it is said.
+const farBelowK = 60.0
+
+// item prints a lead word and text beside it, further lines indented.
+func item(b *strings.Builder, lead, text string) {
+	for i, line := range wrap(patch.Visible(lead+text), 76) {
+		indent := "  "
+		if i > 0 {
+			indent = "    "
+		}
+		b.WriteString(indent + line + "\n")
+	}
+}
+
+type rankJSON struct {
+	File      string           `json:"file"`
+	Used      string           `json:"used,omitempty"`
+	PullupOhm float64          `json:"pullup_ohm"`
+	Points    []pointJSON      `json:"points"`
+	TopC      float64          `json:"print_top_c"`
+	TakenFor  string           `json:"taken_for"` // a known curve; "" for the fit
+	Curves    []rankedJSON     `json:"curves"`
+	Fits      map[string]any   `json:"fits"`
+	R0Ohm     any              `json:"r0_ohm"`
+	Styles    []definitionJSON `json:"styles"`
+	Doubts    []string         `json:"doubts"`
+}
+
+type pointJSON struct {
+	TempC any `json:"temp_c"`
+	Ohm   any `json:"ohm"`
+}
+
+type rankedJSON struct {
+	Curve  string `json:"curve"`
+	RMSK   any    `json:"rms_k"`
+	WorstK any    `json:"worst_k"`
+	Errors any    `json:"errors_k"`
+	TopK   any    `json:"top_error_k"`
+	Fits   bool   `json:"fits"`
+}
+
+type definitionJSON struct {
+	Style      string      `json:"style"`
+	Definition *string     `json:"definition"` // null for a custom one, or none
+	Curve      *string     `json:"curve"`
+	R25Ohm     any         `json:"r25_ohm"`
+	BetaK      any         `json:"b_k"`
+	Cubic      any         `json:"cubic"`
+	Points     []pointJSON `json:"points"`
+	WorstK     any         `json:"worst_k"`
+	TopK       any         `json:"top_error_k"`
+}
+
+// RankJSON prints the same for programs.
+func RankJSON(w io.Writer, s SensorRank) error {
+	r := s.Ranking
+	out := rankJSON{File: s.File, Used: s.Used, PullupOhm: s.PullupOhm, Points: pointsJSON(r.Points), TopC: r.TopC,
+		TakenFor: r.Reference, Fits: map[string]any{}, Styles: []definitionJSON{}, Doubts: append([]string{}, s.doubts()...)}
+	if r.R0Ohm != 0 {
+		out.R0Ohm = plainValue(r.R0Ohm)
+	}
+	for i := range r.Curves {
+		c := &r.Curves[i]
+		out.Curves = append(out.Curves, rankedJSON{c.ID, plainValue(c.RMSK), plainValue(c.WorstK), plainValue(c.AtPointsK), plainValue(c.TopErrorK), c.Fits()})
+	}
+	for name, f := range map[string]*sensor.Fitted{"three_point": r.ThreePoint, "beta": r.Beta} {
+		out.Fits[name] = nil
+		if f != nil {
+			out.Fits[name] = map[string]any{"r25_ohm": plainValue(f.R25Ohm), "b_k": plainValue(f.BetaK), "cubic": plainValue(f.Cubic),
+				"points": pointsJSON(f.Points), "worst_k": plainValue(f.WorstK), "top_moves_k": plainValue(f.TopMovesK)}
+		}
+	}
+	for _, c := range s.Choices {
+		d := definitionJSON{Style: c.Style, Points: []pointJSON{}}
+		if c.Found {
+			d.Definition, d.Curve = orNull(c.Def.Name), orNull(c.Curve)
+			d.WorstK, d.TopK, d.Points = plainValue(c.WorstK), plainValue(c.TopErrorK), pointsJSON(c.Def.Points)
+			if c.Def.Form == parser.FormBeta {
+				d.R25Ohm, d.BetaK, d.Cubic = plainValue(c.Def.R25Ohm), plainValue(c.Def.BetaK), plainValue(c.Def.CubicC)
+			}
+		}
+		out.Styles = append(out.Styles, d)
+	}
+	return writeJSON(w, out)
+}
+
+func pointsJSON(points []parser.SensorPoint) []pointJSON {
+	list := make([]pointJSON, len(points))
+	for i, p := range points {
+		list[i] = pointJSON{plainValue(p.TempC), plainValue(p.Ohm)}
+	}
+	return list
+}
