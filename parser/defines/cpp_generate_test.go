@@ -33,17 +33,20 @@ func isPooled(name string) bool {
 
 type generator struct {
 	*rapid.T
-	out strings.Builder
+	out     strings.Builder
+	outside bool // conditions use names that are set outside
 }
 
 func (g *generator) int(lo, hi int) int { return rapid.IntRange(lo, hi).Draw(g.T, "n") }
 
 func (g *generator) one(of ...string) string { return of[g.int(0, len(of)-1)] }
 
-func configurations() *rapid.Generator[configuration] {
+// configurations generates headers; with outside their conditions use the names
+// EXT_A and EXT_B, which nothing defines.
+func configurations(outside bool) *rapid.Generator[configuration] {
 	return rapid.Custom(func(t *rapid.T) configuration {
 		c := configuration{}
-		g := &generator{T: t}
+		g := &generator{T: t, outside: outside}
 		if g.int(0, 4) == 0 {
 			g.out.WriteString("\xef\xbb\xbf")
 		}
@@ -51,7 +54,7 @@ func configurations() *rapid.Generator[configuration] {
 		g.block(0, g.int(2, 10))
 		c["main.h"] = g.finish()
 
-		g = &generator{T: t}
+		g = &generator{T: t, outside: outside}
 		guard := g.int(0, 2)
 		switch guard {
 		case 0:
@@ -119,7 +122,11 @@ func (g *generator) block(depth, lines int) {
 		case k < 7:
 			g.directive(g.define())
 		case k < 8:
-			g.directive("undef " + g.name())
+			if g.outside && g.int(0, 5) == 0 {
+				g.directive("undef EXT_A")
+			} else {
+				g.directive("undef " + g.name())
+			}
 		case k < 10:
 			g.line(g.one("//", "// ", "  //", "\t//  ", "///") + "#" + g.define())
 		case k < 12:
@@ -207,6 +214,11 @@ func (g *generator) condition(depth int) string {
 			return "(" + g.condition(depth-1) + " ? " + g.condition(depth-1) + " : " + g.condition(depth-1) + ")"
 		}
 	}
+	if g.outside && g.int(0, 2) == 0 {
+		return g.one("EXT_A", "!EXT_B", "defined EXT_A", "!defined(EXT_B)", "ENABLED(EXT_A)", "DISABLED(EXT_B)", "EXT_A > EXT_B",
+			"(EXT_A ? AXES : TOOLS)", "ANY(EXT_A, TRACE)", "ALL(TRACE, EXT_B)", "NONE(EXT_A, TRACE)", "MANY(EXT_A, TRACE, DUAL_FAN)",
+			"TERN(EXT_B, AXES, 1)", "LARGER(EXT_A, 2) > 1", "JOIN(EXT,_A) == 1", "ALIAS(EXT_B) == 2")
+	}
 	switch g.int(0, 11) {
 	case 0:
 		return g.one("defined ", "!defined ") + g.name()
@@ -231,6 +243,9 @@ func (g *generator) condition(depth int) string {
 // expression writes a whole number's computation, whose operands nest.
 func (g *generator) expression(depth int) string {
 	if depth == 0 {
+		if g.outside && g.int(0, 9) == 0 {
+			return "EXT_A"
+		}
 		return g.one(append(numbers, "0", "1", "2", "3", "7", "10", "-1", "0x10", "017", "0b101", "5u", "-1u", "3UL", "0xFFFFFFFFFFFFFFFF",
 			"9223372036854775807", "0x7fff'ffff", "'A'", `'\n'`, `'\xff'`, "'ab'", "L'x'", "(AXES)", "TRACE_UNSET_0")[:]...)
 	}

@@ -167,7 +167,7 @@ func TestAgreesWithCPP(t *testing.T) {
 	dir := t.TempDir()
 	compared, refused := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
-		c := configurations().Draw(t, "configuration")
+		c := configurations(false).Draw(t, "configuration")
 		if err := write(dir, c); err != nil {
 			t.Fatal(err)
 		}
@@ -223,7 +223,7 @@ func TestAgreesWithReference(t *testing.T) {
 }
 
 func updateReferences(t *testing.T) {
-	generator := configurations()
+	generator := configurations(false)
 	for n, seed := 0, 0; n < 40; seed++ {
 		c := generator.Example(seed)
 		dir := filepath.Join(references, fmt.Sprintf("%02d", n))
