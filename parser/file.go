@@ -9,6 +9,7 @@ import (
 	"fmt"
 	"sort"
 	"sync"
+	"sync/atomic"
 )
 
 // File is one file as it was read. Data is never changed; every Span points
@@ -18,6 +19,7 @@ type File struct {
 	Name string // as shown to a person: relative to the working directory
 	Data []byte
 
+	asked atomic.Int32
 	once  sync.Once
 	lines []int // offset of each line's first byte
 }
@@ -28,11 +30,20 @@ func NewFile(name string, data []byte) *File {
 	return &File{Path: name, Name: name, Data: data}
 }
 
+// fewQuestions is how often a file counts line ends before it lists them all,
+// which costs as much as several counts.
+const fewQuestions = 8
+
 // Position returns the line and the byte column of an offset, both from 1.
 // An offset outside the file is moved to its nearest end.
 func (f *File) Position(offset int) (line, column int) {
+	offset = min(max(offset, 0), len(f.Data))
+	if f.asked.Add(1) <= fewQuestions {
+		before := f.Data[:offset]
+		return 1 + bytes.Count(before, newline), offset - bytes.LastIndexByte(before, '\n')
+	}
 	f.once.Do(func() {
-		f.lines = append(make([]int, 0, len(f.Data)/32+1), 0)
+		f.lines = append(make([]int, 0, bytes.Count(f.Data, newline)+1), 0)
 		for at := 0; ; {
 			n := bytes.IndexByte(f.Data[at:], '\n')
 			if n < 0 {
@@ -42,10 +53,11 @@ func (f *File) Position(offset int) (line, column int) {
 			f.lines = append(f.lines, at)
 		}
 	})
-	offset = min(max(offset, 0), len(f.Data))
 	line = sort.SearchInts(f.lines, offset+1)
 	return line, offset - f.lines[line-1] + 1
 }
+
+var newline = []byte{'\n'}
 
 // Span is a byte range of one file, End excluded. The zero Span is nowhere.
 type Span struct {

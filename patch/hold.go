@@ -72,11 +72,21 @@ var mayLoosen = map[string]bool{"runaway-tight": true, "temp-reach": true}
 
 // companions are settings that another one carries with it, because they are
 // two readings of one thing.
-var companions = map[parser.Key]parser.Key{
-	parser.MinExtrude:       parser.ColdGuard,    // a guard that is on needs a figure
-	parser.HotendSensor:     parser.HotendPullup, // a definition includes its pull-up
-	parser.HotendRiseWindow: parser.HotendRiseOn, // a window of 0 is a watch that is off
-	parser.BedRiseWindow:    parser.BedRiseOn,
+var companions = map[parser.Key][]parser.Key{
+	parser.MinExtrude:   {parser.ColdGuard},    // a guard that is on needs a figure
+	parser.HotendSensor: {parser.HotendPullup}, // a definition includes its pull-up
+
+	// Figures can blind a watch, or switch it off: to turn it on is to set them.
+	parser.HotendRise:         {parser.HotendRiseOn, parser.HotendWatchOn},
+	parser.HotendRiseWindow:   {parser.HotendRiseOn, parser.HotendWatchOn},
+	parser.HotendHysteresis:   {parser.HotendWatchOn},
+	parser.HotendHoldPeriod:   {parser.HotendWatchOn},
+	parser.HotendErrorSum:     {parser.HotendWatchOn},
+	parser.BedRise:            {parser.BedRiseOn, parser.BedWatchOn},
+	parser.BedRiseWindow:      {parser.BedRiseOn, parser.BedWatchOn},
+	parser.BedWatchHysteresis: {parser.BedWatchOn},
+	parser.BedHoldPeriod:      {parser.BedWatchOn},
+	parser.BedErrorSum:        {parser.BedWatchOn},
 }
 
 // holdSettings demands that only what was asked for changed, that no
@@ -95,7 +105,10 @@ func (t *trial) holdSettings() error {
 		if was.State == is.State && reflect.DeepEqual(was.Value, is.Value) {
 			continue
 		}
-		asked := append(t.asked[was.Key], t.asked[companions[was.Key]]...)
+		asked := slices.Clone(t.asked[was.Key])
+		for _, key := range companions[was.Key] {
+			asked = append(asked, t.asked[key]...)
+		}
 		switch on, isSwitch := is.Value.(bool); {
 		case isSwitch && was.Value == true && was.State != parser.Off && (!on || is.State == parser.Off):
 			return fmt.Errorf("the %s would turn off", was.Key)
