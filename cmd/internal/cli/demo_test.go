@@ -256,6 +256,24 @@ func TestDemoDiffIsSteady(t *testing.T) {
 	}
 }
 
+// TestDemoFormatsAreSteady sees that every format prints the same bytes, however
+// many printers are read at a time.
+func TestDemoFormatsAreSteady(t *testing.T) {
+	for _, format := range []string{"text", "json", "sarif", "markdown"} {
+		check := func(jobs string) string {
+			t.Helper()
+			var stdout, stderr bytes.Buffer
+			if exit := Run([]string{"check", "--today", "2026-11-25", "--format", format, "--jobs", jobs, demoDir}, &stdout, &stderr); exit != exitFound {
+				t.Fatalf("%s: exit %d, want %d\n%s", format, exit, exitFound, &stderr)
+			}
+			return stdout.String()
+		}
+		if one := check("1"); check("8") != one || check("8") != one {
+			t.Errorf("%s: two runs printed two texts", format)
+		}
+	}
+}
+
 // copyOf copies a folder into a temporary one.
 func copyOf(t *testing.T, dir string) string {
 	t.Helper()
