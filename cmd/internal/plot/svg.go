@@ -10,8 +10,8 @@ import (
 
 // Sizes in pixels of the drawing. The page scales it as a whole.
 const (
-	width     = 720
-	height    = 250 // of the frame
+	width     = 640
+	height    = 220 // of the frame
 	fontSize  = 13
 	row       = 20  // from one line of text to the next
 	perLetter = 6.9 // width of a letter, on average, in most fonts; generous

@@ -49,7 +49,7 @@ func HTML(w io.Writer, s *fleet.Survey, day string) error {
 	sum := sha256.Sum256([]byte(style))
 	caution, cautions := cautionList()
 	p := page{
-		Title:    "Hotend swap: " + printersText(s),
+		Title:    titleOf(s),
 		Verdict:  shown(sentence(verdict(s.Result))),
 		Caution:  caution,
 		Cautions: cautions,
@@ -71,11 +71,11 @@ func HTML(w io.Writer, s *fleet.Survey, day string) error {
 	return err
 }
 
-func printersText(s *fleet.Survey) string {
+func titleOf(s *fleet.Survey) string {
 	if len(s.Printers) == 1 {
-		return shown(s.Printers[0].Name)
+		return "Hotend swap: " + shown(cmp.Or(s.Printers[0].Name, "nothing found"))
 	}
-	return plural(len(s.Printers), "printer")
+	return "Hotend swaps: " + plural(len(s.Printers), "printer")
 }
 
 // cautionList takes the cautions apart: what they are for, and each of them.

@@ -113,13 +113,17 @@ func mendedText(mended bool, low, high float64, errorBy func(float64) float64) s
 	return "; with the diff applied it is right within " + within(largest(grid(low, high, 2.5), errorBy))
 }
 
-// nozzleText says for the overview what the nozzle is at while the top of its
-// range is shown.
+// nozzleText says for the overview how far off the nozzle is while the top of
+// its range is shown.
 func nozzleText(in *rules.Input) string {
 	believed, real, ok := rules.Circuits(in)
 	if !ok {
 		return "cannot be told"
 	}
 	_, high := printRange(in)
-	return shown(rules.Figure(high, 1) + " is " + rules.Celsius(believed.Actual(real, high)))
+	off := believed.Actual(real, high) - high
+	if direction(off) == "" {
+		return "as shown"
+	}
+	return shown(rules.Kelvin(math.Abs(off)) + " " + direction(off))
 }
