@@ -53,7 +53,9 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 	for i := range printers {
 		trials[i].Printer = &printers[i]
 	}
+	var asked [2]int // reasons there were when the round before, and this one, began
 	for round := 0; ; round++ {
+		asked = [2]int{asked[1], len(plan.Reasons)}
 		var sets []Owned
 		for i := range trials {
 			t := &trials[i]
@@ -76,9 +78,7 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 			break
 		}
 		if round == maxRounds {
-			last := plan.Reasons[len(plan.Reasons)-1]
-			return nil, fmt.Errorf("%s: the changes do not settle in %d rounds; the last rule to ask for one is %s. Nothing is shown",
-				last.Owner, maxRounds, last.Finding.Rule)
+			return nil, unsettled(plan.Reasons[asked[0]:])
 		}
 		if err := plan.apply(sets, contents); err != nil {
 			return nil, err
@@ -91,6 +91,20 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 		plan.Worse = append(plan.Worse, trials[i].worse...)
 	}
 	return &plan, nil
+}
+
+// unsettled says who asked for changes in the last two rounds: one printer, or
+// two that share a file and undo each other's.
+func unsettled(reasons []Reason) error {
+	last := reasons[len(reasons)-1]
+	for _, other := range reasons {
+		if other.Owner != last.Owner {
+			return fmt.Errorf("%s and %s share a file and undo each other's changes (%s, %s); let their sheets agree, or give each printer a file of its own. Nothing is shown",
+				other.Owner, last.Owner, other.Finding.Rule, last.Finding.Rule)
+		}
+	}
+	return fmt.Errorf("%s: the changes do not settle in %d rounds; the last rule to ask for one is %s. Nothing is shown",
+		last.Owner, maxRounds, last.Finding.Rule)
 }
 
 // Print prints the plan as one unified diff, after it has applied that very

@@ -167,6 +167,14 @@ func TestProveShared(t *testing.T) {
 	if err == nil || !strings.Contains(err.Error(), "a.toml") || !strings.Contains(err.Error(), "b.toml") {
 		t.Errorf("two printers that disagree: %v, want an error that names both sheets", err)
 	}
+
+	// One has nothing to change until the other has changed it.
+	hotter := strings.Replace(strings.Replace(proofSheet, "rated_c = 300", "rated_c = 320", 1), "250]", "310]", 1)
+	list = printers(t, map[string]string{"a.toml": hotter, "b.toml": proofSheet, "printer.cfg": proofConfig}, "a.toml", "b.toml")
+	_, err = patch.Prove(list, all)
+	if err == nil || !strings.Contains(err.Error(), "b.toml and a.toml share a file and undo each other's changes") {
+		t.Errorf("two printers that undo each other's changes: %v, want an error that names both sheets", err)
+	}
 }
 
 // saboteur is a style whose edits do more, or less, than they were asked.
