@@ -83,7 +83,7 @@ type Task struct {
 	Kind       TaskKind
 	Tool       int
 	TempC      float64
-	Kp, Ki, Kd float64 // TaskSetGains
+	Kp, Ki, Kd float64 // TaskSetGains; all 0 where the person fills them in
 
 	LengthMM, SpeedMMS float64 // TaskExtrude, mm of filament and mm/s
 }

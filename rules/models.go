@@ -61,3 +61,6 @@ func TuneC(in *Input) float64 { return tuneAt(in) }
 
 // SensorName says which sensor the sheet names.
 func SensorName(in *Input) string { return sheetSensor(&in.Sheet.New.Sensor) }
+
+// Definition says by which definition the firmware reads the hotend's sensor.
+func Definition(in *Input) string { return definition(&in.Printer.Hotend.Sensor.Value) }

@@ -20,7 +20,11 @@ func (style) Steps(task parser.Task) []string {
 	case parser.TaskTune:
 		return []string{"M303" + e + temp + " C8"}
 	case parser.TaskSetGains:
-		return []string{"M301" + e + " P" + decimal(task.Kp) + " I" + decimal(task.Ki) + " D" + decimal(task.Kd)}
+		p, i, d := "<kp>", "<ki>", "<kd>"
+		if task.Kp != 0 || task.Ki != 0 || task.Kd != 0 {
+			p, i, d = decimal(task.Kp), decimal(task.Ki), decimal(task.Kd)
+		}
+		return []string{"M301" + e + " P" + p + " I" + i + " D" + d}
 	case parser.TaskReplaceTrigger:
 		// With an offset of 0 and the lower limit off, the nozzle is brought
 		// down by hand until paper drags; the height shown is the new offset.

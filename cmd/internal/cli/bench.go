@@ -1,0 +1,77 @@
+package cli
+
+import (
+	"io"
+
+	"github.com/spf13/cobra"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/report"
+	"preflash/cmd/internal/worklist"
+	"preflash/rules"
+)
+
+func newBench() *cobra.Command {
+	var c common
+	var format formatFlag
+	cmd := &cobra.Command{
+		Use:   "bench [PATH]",
+		Short: "Print the list to work through with the printer",
+		Long: `Bench prints what there is to do at the printer, in order, with this printer's
+own figures and console steps: before power, after flashing, the first heat, the
+test of the runaway protection, the tune, nozzle height and flow. Its figures
+are those of the files as they stand: apply the diff first.`,
+		Example: `  preflash bench heron-03/swap.toml
+  preflash bench --format markdown heron-03 > bench.md`,
+		Args: cobra.MaximumNArgs(1),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if err := format.check(); err != nil {
+				return err
+			}
+			o, err := c.options()
+			if err != nil {
+				return err
+			}
+			result, inputs := fleet.CheckWithInputs(pathsOr(args), o)
+			list := make([]report.Bench, len(result.Printers))
+			for i := range result.Printers {
+				list[i].Printer = &result.Printers[i]
+				if inputs[i] != nil {
+					list[i].List = worklist.New(inputs[i], errorsOf(&result.Printers[i]))
+				}
+			}
+			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
+				if format.value == "markdown" {
+					return report.BenchMarkdown(w, list)
+				}
+				opts, err := textOptions(w, "auto")
+				if err != nil {
+					return err
+				}
+				return report.BenchText(w, list, opts)
+			})
+			switch {
+			case err != nil:
+				return err
+			case result.Summary().Unreadable > 0:
+				return exit(exitFailure)
+			}
+			return nil
+		},
+	}
+	c.add(cmd)
+	format.add(cmd, "text", "markdown")
+	cmd.Flags().StringVar(&c.today, "today", "", "the day that waivers are judged on, as 2006-01-02 (default: today)")
+	return cmd
+}
+
+// errorsOf lists the rules of the errors that count.
+func errorsOf(p *fleet.Printer) []string {
+	var list []string
+	for i := range p.Findings {
+		if f := &p.Findings[i]; f.Level == rules.Error && f.Waived == "" {
+			list = append(list, f.Rule)
+		}
+	}
+	return list
+}

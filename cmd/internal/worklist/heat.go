@@ -1,0 +1,158 @@
+package worklist
+
+import (
+	"fmt"
+	"math"
+
+	"preflash/parser"
+	"preflash/rules"
+	"preflash/rules/heat"
+	"preflash/rules/unit"
+)
+
+// firstStops are the temperatures at which the first heat is compared with a
+// thermometer, °C.
+var firstStops = [...]float64{50, 100, 150}
+
+// thermometerK is what a contact thermometer on a hotend is good for: common
+// practice, no source.
+const thermometerK = 5
+
+func (b *builder) firstHeat() Section {
+	s := Section{
+		Title: "First heat",
+		Note:  "Stay beside it, hand at the switch, smoke alarm in the room. Part fan off, no filament. Hold a thin thermometer against the block, near the sensor; held from outside it shows a few °C too little. At smoke, at a smell, or where the reading runs past the target: pull the plug.",
+	}
+	if d := &b.in.Printer.Hotend.Sensor; d.Known() && d.Value.Doubt != "" {
+		s.Note += fmt.Sprintf(" Here it matters most: definition %s is taken for %s; %s.", d.Value.Name, d.Value.Curve, d.Value.Doubt)
+	}
+	highest := b.highest()
+	last := 0.0
+	for _, t := range firstStops {
+		if t > highest {
+			break
+		}
+		item := b.stop(t)
+		if last > 0 {
+			item.Expect += b.speed(last, t)
+		}
+		s.Items = append(s.Items, item)
+		if from := b.fanFrom(); last <= from && from < t {
+			s.Items = append(s.Items, Item{
+				Do:     "Look at the heat-break fan.",
+				Expect: "it runs by now, from " + unit.Celsius(from) + " on, and blows at the heat break",
+				Else:   "heaters off: the heat break clogs without it",
+			})
+		}
+		last = t
+	}
+	if last < firstStops[len(firstStops)-1] {
+		s.Items = append(s.Items, Item{Do: fmt.Sprintf("Go no further: as it is configured and rated, no more than %s may be asked of this hotend.", unit.Celsius(highest))})
+	} else if text := b.tooAlike(); text != "" {
+		s.Items[len(s.Items)-1].Expect += text
+	}
+	s.Items = append(s.Items, Item{
+		Do:     "Switch the heaters off.",
+		Expect: "the reading falls at once",
+		Else:   "pull the plug: the output is stuck on, and no firmware can stop that",
+		Steps:  b.steps(parser.Task{Kind: parser.TaskHeatersOff}),
+	})
+	return s
+}
+
+// highest is the highest temperature that may be asked of the hotend.
+func (b *builder) highest() float64 {
+	highest, _ := rules.Rating(b.in)
+	if limit, ok := rules.HighestTarget(b.in); ok {
+		highest = min(highest, limit)
+	}
+	return highest
+}
+
+// stop holds one temperature against a thermometer.
+func (b *builder) stop(t float64) Item {
+	item := Item{
+		Do:    fmt.Sprintf("Set %s and wait until the reading has stood for a minute.", unit.Celsius(t)),
+		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: t}),
+	}
+	item.Expect = "thermometer at " + unit.Celsius(t)
+	if b.real != nil {
+		// Its own uncertainty and the thermometer's are independent.
+		band := math.Hypot(rules.SensorBand(b.in, b.real, t), thermometerK)
+		item.Expect += fmt.Sprintf(", within %s (what sensor and thermometer are good for)", unit.Kelvin(math.Ceil(band)))
+	}
+	if o := b.other; o != nil {
+		actual := o.Actual(b.real, t)
+		item.Expect += fmt.Sprintf("; %s, it would be %s", o.wrong(), b.reads(actual, t))
+	}
+	item.Else = "heaters off, and find out why before you go on"
+	return item
+}
+
+// shortOfTarget is where a loop begins to throttle before its target, K.
+const shortOfTarget = 15
+
+// speed says how long the heating between two stops takes, which shows a heater
+// or a voltage that is not the sheet's.
+func (b *builder) speed(from, to float64) string {
+	p := rules.Plant(b.in)
+	to -= shortOfTarget
+	curve := p.Run(heat.State{Block: from, Sensor: from}, p.DutyLimit, heat.Load{}, 600)
+	s, ok := curve.Cross(to)
+	if !ok {
+		return ""
+	}
+	text := fmt.Sprintf(". From %s to %s it takes about %s at full power", unit.Celsius(from), unit.Celsius(to), unit.Seconds(math.Round(s)))
+	if len(rules.Assumed(b.in)) > 0 {
+		text += " (with assumed figures of the block)"
+	}
+	return text + "; half or twice that speaks of another heater or voltage than the sheet's"
+}
+
+// wrong names a definition as the one that should not be in force.
+func (d *definition) wrong() string {
+	if d.old {
+		return "were the sensor still read as the old one, " + d.name
+	}
+	return "read by the definition now in the files, " + d.name
+}
+
+// reads says an actual temperature with its error.
+func (b *builder) reads(actual, indicated float64) string {
+	switch d := actual - indicated; {
+	case math.Abs(d) < 0.05:
+		return unit.Celsius(actual) + " as well"
+	case d > 0:
+		return unit.Celsius(actual) + ", " + unit.Kelvin(d) + " hotter than shown"
+	default:
+		return unit.Celsius(actual) + ", " + unit.Kelvin(-d) + " colder than shown"
+	}
+}
+
+// tooAlike says where a thermometer does tell the definitions apart, if it does
+// not so far.
+func (b *builder) tooAlike() string {
+	o, top := b.other, b.in.Sheet.New.PrintC.Value[1]
+	if o == nil {
+		return ""
+	}
+	for _, t := range firstStops {
+		if math.Abs(o.Actual(b.real, t)-t) > thermometerK {
+			return ""
+		}
+	}
+	return fmt.Sprintf(". A thermometer hardly tells these apart: compare again at %s, where it would be %s",
+		unit.Celsius(top), b.reads(o.Actual(b.real, top), top))
+}
+
+// fanFrom is the temperature from which on the heat-break fan runs.
+func (b *builder) fanFrom() float64 {
+	fan, c := &b.in.Sheet.New.Fan, &b.in.Printer.ColdSide
+	switch {
+	case fan.AlwaysOn.Value:
+		return b.in.Sheet.Printer.AmbientC.Value
+	case c.Fan.Key != "" && c.Fan.Known() && c.OnAboveC.Key != "" && c.OnAboveC.Known():
+		return c.OnAboveC.Value
+	}
+	return fan.OnAboveC.Value
+}

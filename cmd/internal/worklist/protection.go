@@ -1,0 +1,195 @@
+package worklist
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"preflash/parser"
+	"preflash/rules"
+	"preflash/rules/heat"
+	"preflash/rules/unit"
+)
+
+// coldTargetC is the target of the test with the heater unplugged, °C: should
+// the heater be plugged in after all, it does no harm.
+const coldTargetC = 100
+
+// warmK is how far above the room a hotend is warmed by hand for the test of the
+// hold watch.
+const warmK = 20
+
+// longestS bounds a test that is worth waiting for, s.
+const longestS = 3600
+
+const stops = "the firmware switches every heater off, stops and says that the hotend does not heat as it should"
+
+func (b *builder) protection() Section {
+	s := Section{
+		Title: "Protection test",
+		Note:  "With the heater unplugged from the board nothing gets hot, and a firmware that works sees a heater that does nothing. Unplug and plug with the power off only. Until this test has passed, never leave the printer alone.",
+	}
+	watch, told := rules.Watch(b.in)
+	switch {
+	case !told:
+		s.Note += " Some figures of the protection cannot be told from these files, so there are no times here: see preflash check."
+	case watch.Form == heat.NoWatch:
+		s.Items = append(s.Items, Item{Do: "Stop here: the runaway protection is off in this configuration. There is nothing to test, and the heater must not get power before it is on."})
+		return s
+	}
+	s.Items = append(s.Items, Item{Do: "Power off. Unplug the heater from the board, leave the sensor plugged. Power on."})
+	s.Items = append(s.Items, b.riseTest(watch))
+	if watch.Form != heat.NoWatch {
+		s.Items = append(s.Items, b.holdTest(watch)...)
+	}
+	s.Items = append(s.Items, b.sensorTest(), Item{
+		Do:     "Power off, plug heater and sensor in again, power on, read the temperatures.",
+		Expect: "the room's, as before",
+		Steps:  b.steps(parser.Task{Kind: parser.TaskReport}),
+	})
+	s.Items = append(s.Items, b.weldedOutput()...)
+	return s
+}
+
+// riseTest asks for heat that cannot come.
+func (b *builder) riseTest(watch heat.Watch) Item {
+	item := Item{
+		Do:    fmt.Sprintf("Set %s and look at the clock.", unit.Celsius(coldTargetC)),
+		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC}),
+		Else:  "power off; the protection is not in force, whatever the files say",
+	}
+	room := b.in.Sheet.Printer.AmbientC.Value
+	trip, ok := coldTrip(watch, room)
+	switch {
+	case watch.Form == heat.NoWatch:
+		item.Expect = stops
+	case !ok && watch.Form == heat.WindowWatch:
+		item.Expect = "nothing: the rise watch is off in this configuration, and a heater that never warms goes unseen"
+		item.Else = ""
+	case !ok:
+		item.Expect = fmt.Sprintf("nothing within %s: with these figures the watch is as good as off", unit.Seconds(longestS))
+		item.Else = ""
+	case watch.Form == heat.WindowWatch:
+		item.Expect = fmt.Sprintf("after %s (%s that do not come) %s. Measure the heater output then: no voltage",
+			unit.Seconds(trip), unit.Kelvin(watch.Rise.RiseC), stops)
+	default:
+		item.Expect = fmt.Sprintf("after about %s (a window of %s without a gain of %s, then an error sum of %s) %s. Measure the heater output then: no voltage",
+			unit.Seconds(trip), unit.Seconds(watch.Sum.WindowS), unit.Kelvin(watch.Sum.RiseC), unit.DegreeSeconds(watch.Sum.LimitCS), stops)
+	}
+	return item
+}
+
+// coldTrip is when a watch trips on a heater that stays at room temperature.
+func coldTrip(watch heat.Watch, room float64) (float64, bool) {
+	var feed func(t, sensor float64) bool
+	switch {
+	case watch.Form == heat.ErrorSumWatch:
+		feed = watch.Sum.Watch(coldTargetC).Feed
+	case watch.Form == heat.WindowWatch && watch.Rise.WindowS > 0:
+		feed = watch.Rise.Watch(coldTargetC).Feed
+	default:
+		return 0, false
+	}
+	for t := 0.0; t <= longestS; t++ { // both look about once a second
+		if feed(t, room) {
+			return t, true
+		}
+	}
+	return 0, false
+}
+
+// holdTest lets a hotend cool below its target that was warmed from outside.
+func (b *builder) holdTest(watch heat.Watch) []Item {
+	room := b.in.Sheet.Printer.AmbientC.Value
+	target := math.Round((room+warmK)/5) * 5
+	p := rules.Plant(b.in)
+	p.DutyLimit = 0 // unplugged
+	var trip, below float64
+	var trips bool
+	switch {
+	case watch.Form == heat.ErrorSumWatch:
+		trip, trips = watch.Sum.HoldTrip(p, heat.Load{}, target)
+		below = target - watch.Sum.HysteresisC
+	case watch.Hold.PeriodS > 0:
+		trip, trips = watch.Hold.HoldTrip(p, heat.Load{}, target)
+		below = target - watch.Hold.HysteresisC
+	default:
+		return []Item{{Do: "The hold watch is off in this configuration: a heater that fails at temperature goes unseen."}}
+	}
+	start := "Power off and on again"
+	if restart := b.steps(parser.Task{Kind: parser.TaskRestart}); len(restart) > 0 {
+		start += ", or " + strings.Join(restart, ", ")
+	}
+	if !trips {
+		return []Item{{Do: fmt.Sprintf("The hold watch cannot be tested this way: it looks only below %s, which a hotend warmed by hand hardly sinks to.", unit.Celsius(below))}}
+	}
+	item := Item{
+		Do: fmt.Sprintf("%s. The heater still unplugged, warm the block with a hair dryer until it shows more than %s, then set %s and take the dryer away.",
+			start, unit.Celsius(target+5), unit.Celsius(target)),
+		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: target}),
+		Else:  "power off; a heater that fails while it prints would go unseen",
+	}
+	about := unit.Seconds(math.Round(trip/5) * 5)
+	if watch.Form == heat.ErrorSumWatch {
+		item.Expect = fmt.Sprintf("below %s the shortfall adds up to %s, and the firmware stops, about %s after %s is passed", unit.Celsius(below), unit.DegreeSeconds(watch.Sum.LimitCS), about, unit.Celsius(target))
+	} else {
+		item.Expect = fmt.Sprintf("%s after it has sunk below %s the firmware stops, about %s after %s is passed", unit.Seconds(watch.Hold.PeriodS), unit.Celsius(below), about, unit.Celsius(target))
+	}
+	return []Item{item}
+}
+
+// sensorTest opens the sensor.
+func (b *builder) sensorTest() Item {
+	l := &b.in.Printer.Limits
+	item := Item{
+		Do:     "Power off, unplug the sensor too, power on, and ask for heat again.",
+		Expect: "the firmware reports a faulty sensor and gives no heat",
+		Else:   "power off; a wire that breaks would go unseen (rule sensor-fault)",
+		Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC}),
+	}
+	c := b.inForce
+	if c == nil {
+		return item
+	}
+	open := c.Open(b.in.Sheet.Printer.ADCBits.Value)
+	switch {
+	case l.MinTemp.Known() && open < l.MinTemp.Value:
+		item.Expect = fmt.Sprintf("it would read %s, below the min temp of %s: %s", atMost(open), unit.Celsius(l.MinTemp.Value), item.Expect)
+	case l.MaxTemp.Known() && open > l.MaxTemp.Value:
+		item.Expect = fmt.Sprintf("it would read %s, above the max temp of %s: %s", atMost(open), unit.Celsius(l.MaxTemp.Value), item.Expect)
+	}
+	late := 0.0
+	for i := range l.Graces {
+		if g := &l.Graces[i]; g.Known() {
+			late = max(late, g.Value)
+		}
+	}
+	if late > 0 {
+		item.Expect += fmt.Sprintf(", after its grace time of %s at the latest", unit.Seconds(late))
+	}
+	return item
+}
+
+// atMost keeps an extrapolation from looking like a measurement.
+func atMost(tempC float64) string {
+	switch {
+	case tempC < -100:
+		return "far below 0 °C"
+	case tempC > 700:
+		return "far above 700 °C"
+	}
+	return "about " + unit.Celsius(math.Round(tempC))
+}
+
+// weldedOutput says what no test of the firmware can show.
+func (b *builder) weldedOutput() []Item {
+	rated, by := rules.Rating(b.in)
+	end := rules.Plant(b.in).StuckOn()
+	if end <= rated {
+		return nil
+	}
+	return []Item{{
+		Do:     "See to a cut-off that needs no firmware, such as a thermal fuse on the block.",
+		Expect: fmt.Sprintf("without one, an output that is welded on takes this block to at most %s, past the %s of the %s", unit.Celsius(end), unit.Celsius(rated), by),
+	}}
+}

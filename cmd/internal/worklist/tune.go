@@ -1,0 +1,214 @@
+package worklist
+
+import (
+	"fmt"
+	"path"
+	"slices"
+	"strings"
+
+	"preflash/parser"
+	"preflash/rules"
+	"preflash/rules/heat"
+	"preflash/rules/unit"
+)
+
+func (b *builder) tune() Section {
+	s := Section{Title: "Tune, save, write down"}
+	at := rules.TuneC(b.in)
+	loop := &b.in.Printer.Hotend.Loop
+	switch {
+	case !loop.Control.Known():
+		s.Note = "How the heater is controlled cannot be told: " + loop.Control.Why + "."
+	case loop.Control.Value == parser.ControlOnOff:
+		s.Note = "The hotend is under on/off control: there are no gains to tune. It swings by some degrees; PID control is the better one."
+	case loop.Control.Value == parser.ControlModel:
+		s.Note = "The heater is controlled by a model. Stay with it; no filament, part fan free to run, the hotend at room temperature at the start."
+		s.Items = append(s.Items, Item{
+			Do:     "Have the firmware measure the model's figures.",
+			Expect: "it heats once, cools, and prints the figures",
+			Else:   "it stops where the heater power in the files is not the heater's: see preflash check",
+			Steps:  b.steps(parser.Task{Kind: parser.TaskTuneModel}),
+		}, b.save("the figures"), Item{
+			Do:     "Write the figures in the configuration too, where the old ones stand: beside the model's heater power" + place(loop.ModelPowerW.At) + ".",
+			Expect: "the same figures after the next flash or restart",
+		})
+	default:
+		s.Note = "Part fan off, no filament, the nozzle away from the bed. Stay with it."
+		s.Items = append(s.Items, b.starting(at)...)
+		s.Items = append(s.Items, b.measureGains(at))
+		if b.in.Sheet.Tuned == nil {
+			s.Items = append(s.Items, b.putGains(), b.writeGains(at))
+		} else {
+			s.Items = append(s.Items, b.compareGains())
+		}
+	}
+	return Section{Title: s.Title, Note: s.Note, Items: append(s.Items, b.holds(at))}
+}
+
+// starting offers gains to begin with where the tune made on the new hotend is
+// not known.
+func (b *builder) starting(at float64) []Item {
+	if b.in.Sheet.Tuned != nil {
+		return nil
+	}
+	p, loop := rules.Plant(b.in), rules.Loop(b.in)
+	g, ok := heat.StartingGains(p, loop, at)
+	if !ok {
+		return nil
+	}
+	item := Item{
+		Do: fmt.Sprintf("Only if the tune fails with the gains in force: begin from %s. That is a starting point and no tune (SIMC on the model of this hotend%s).",
+			gains(g.Kp, g.Ki, g.Kd), b.assumed()),
+		Steps: b.steps(parser.Task{Kind: parser.TaskSetGains, Kp: round(g.Kp), Ki: round(g.Ki), Kd: round(g.Kd)}),
+	}
+	if len(item.Steps) == 0 {
+		item.Do += " Write it in the files: this firmware takes no gains at the console."
+	}
+	begin := loop
+	begin.Kp, begin.Ki, begin.Kd = g.Kp, g.Ki, g.Kd
+	item.Expect = "by the model, " + response("the gains in force", p, loop, at) + "; " + response("these", p, begin, at)
+	return []Item{item}
+}
+
+// response says what the model makes of a step from cold with some gains.
+func response(gains string, p heat.Plant, loop heat.Loop, at float64) string {
+	r := heat.Step(p, heat.Load{}, loop, heat.Watch{}, at)
+	overshoots := fmt.Sprintf("%s overshoot %s by %s", gains, unit.Celsius(at), unit.Kelvin(r.OvershootC))
+	switch {
+	case !r.Reached:
+		return gains + " do not reach " + unit.Celsius(at)
+	case !r.Settles:
+		return overshoots + " and do not settle"
+	}
+	return overshoots + " and settle after " + unit.Seconds(r.SettleS)
+}
+
+func (b *builder) assumed() string {
+	names := rules.Assumed(b.in)
+	if len(names) == 0 {
+		return ""
+	}
+	return "; assumed: " + strings.Join(names, ", ")
+}
+
+// round keeps the digits that a person would type.
+func round(gain float64) float64 {
+	var x float64
+	fmt.Sscan(unit.Gain(gain), &x)
+	return x
+}
+
+func (b *builder) measureGains(at float64) Item {
+	item := Item{
+		Do:     fmt.Sprintf("Tune at %s.", unit.Celsius(at)),
+		Expect: "the temperature swings around the target a few times, then the firmware prints kp, ki and kd",
+		Steps:  b.steps(parser.Task{Kind: parser.TaskTune, TempC: at}),
+	}
+	if t := b.in.Sheet.Tuned; t != nil {
+		item.Do = fmt.Sprintf("The sheet has a tune at %s: %s. Tune again only if sensor, heater or block changed since.",
+			unit.Celsius(at), gains(t.Kp.Value, t.Ki.Value, t.Kd.Value))
+	}
+	return item
+}
+
+func (b *builder) putGains() Item {
+	set := b.steps(parser.Task{Kind: parser.TaskSetGains})
+	if len(set) == 0 {
+		// The tune's own steps save them.
+		return Item{
+			Do:     "Wait for the restart that the saving ends with.",
+			Expect: "the gains stand in the saved block at the end of the main file" + b.handWritten(),
+		}
+	}
+	item := b.save("the gains that were printed")
+	item.Steps = slices.Concat(set, item.Steps)
+	item.Do = "Put the gains that were printed in force" + strings.TrimPrefix(item.Do, "Save the gains that were printed")
+	return item
+}
+
+// save keeps figures, where the firmware keeps any.
+func (b *builder) save(what string) Item {
+	on := &b.in.Printer.Storage.On
+	steps := b.steps(parser.Task{Kind: parser.TaskSaveStored})
+	if on.Known() && on.Value || on.State == parser.Unknown {
+		return Item{Do: "Save " + what + ".", Expect: "no error", Steps: steps}
+	}
+	return Item{Do: "Save " + what + ": this firmware stores none, so they hold until the next start only, and must go into the files."}
+}
+
+// handWritten warns of gains that hide the saved ones.
+func (b *builder) handWritten() string {
+	loop := &b.in.Printer.Hotend.Loop
+	if loop.Kp.State != parser.Set || loop.Kp.Saved {
+		return ""
+	}
+	return ". Gains written by hand hide them: take out those at " + gainPlaces(loop)
+}
+
+// gainPlaces says where the gains stand.
+func gainPlaces(loop *parser.Loop) string {
+	var names []string
+	lines := make(map[string][]string)
+	for _, s := range []*parser.Setting[float64]{&loop.Kp, &loop.Ki, &loop.Kd} {
+		if s.At.IsZero() {
+			continue
+		}
+		line, _ := s.At.Position()
+		name := s.At.File.Name
+		if lines[name] == nil {
+			names = append(names, name)
+		}
+		lines[name] = append(lines[name], fmt.Sprint(line))
+	}
+	for i, name := range names {
+		noun := "line "
+		if len(lines[name]) > 1 {
+			noun = "lines "
+		}
+		names[i] = name + ", " + noun + strings.Join(lines[name], ", ")
+	}
+	return strings.Join(names, "; ")
+}
+
+// writeGains keeps the tune where it outlives the next flash.
+func (b *builder) writeGains(at float64) Item {
+	loop := &b.in.Printer.Hotend.Loop
+	item := Item{
+		Do: fmt.Sprintf("Write the tune in the sheet, %s: [tuned] with at_c = %s, kp, ki, kd, and the day as on.",
+			path.Base(b.in.Sheet.File.Name), unit.Figure(at, 1)),
+		Expect: "preflash check says nothing of pid-stale",
+	}
+	if places := gainPlaces(loop); places != "" && !loop.Kp.Saved && len(b.steps(parser.Task{Kind: parser.TaskSetGains})) > 0 {
+		item.Do += " Write the same gains in the configuration: " + places + "."
+	}
+	return item
+}
+
+// compareGains sees that a tune that was made is in force.
+func (b *builder) compareGains() Item {
+	loop, t := &b.in.Printer.Hotend.Loop, b.in.Sheet.Tuned
+	item := Item{
+		Do:     "See that the configuration has the gains of that tune",
+		Expect: gains(t.Kp.Value, t.Ki.Value, t.Kd.Value) + ", and preflash check says nothing of pid-stale",
+	}
+	if places := gainPlaces(loop); places != "" {
+		item.Do += ": " + places
+	}
+	item.Do += "."
+	return item
+}
+
+// holds looks whether the loop keeps its target.
+func (b *builder) holds(at float64) Item {
+	item := Item{
+		Do:     fmt.Sprintf("Set %s, let it stand for five minutes, then switch the part fan on full.", unit.Celsius(at)),
+		Expect: fmt.Sprintf("within %s of the target while it stands; with the fan it dips and comes back, and no watch trips", unit.Kelvin(heat.SettleBandC)),
+		Else:   "tune again; a dip that does not come back is a heater with too little power (rule heater-headroom)",
+		Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: at}),
+	}
+	if c := &b.in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlOnOff {
+		item.Expect = "it swings around the target by a few K; with the fan it dips and comes back, and no watch trips"
+		item.Else = "a dip that does not come back is a heater with too little power (rule heater-headroom)"
+	}
+	return item
+}
