@@ -17,6 +17,10 @@ const (
 	FitsWithinK = 2.0
 	// Points closer than this count as one temperature, measured twice.
 	sameTempK = 1.0
+	// weakFitK is how far a fit may swing at the top of the range for each
+	// kelvin of the thermometer before it is worth nothing there (common
+	// practice, no source).
+	weakFitK = 3.0
 	// A fit speaks for the top of the range where a point lies this near it.
 	nearTopK = 20.0
 )
@@ -191,6 +195,19 @@ func (r *Ranking) Fit() *Fitted {
 		return r.ThreePoint
 	}
 	return r.Beta
+}
+
+// Weak reports whether the points lie too close together, or too far from the
+// top of the range, for the fit to hold there.
+func (r *Ranking) Weak() bool {
+	f := r.Fit()
+	return f != nil && f.TopMovesK > weakFitK
+}
+
+// Tells reports whether the points tell the sensor at the top of the range. If
+// not, any choice would be a guess.
+func (r *Ranking) Tells() bool {
+	return r.ApartK <= FitsWithinK && (r.Reference != "" || !r.Weak())
 }
 
 // tellApart finds how far the curves that fit lie apart at the top.

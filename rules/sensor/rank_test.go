@@ -103,11 +103,11 @@ func TestRankNearRoomTemperature(t *testing.T) {
 	if r.ApartK < 14 {
 		t.Errorf("curves that fit lie %g K apart at 260 °C, want more than 14", r.ApartK)
 	}
-	if fit := r.Fit(); fit == nil || fit.TopMovesK < 10 {
+	if fit := r.Fit(); fit == nil || fit.TopMovesK < 10 || !r.Weak() || r.Tells() {
 		t.Errorf("the fit is said to hold: %+v", fit)
 	}
 	wide := rank(t, measure(known(t, "ntc-100k-3950"), 25, 150, 250))
-	if wide.ApartK > FitsWithinK || wide.Fit().TopMovesK > 2 {
+	if wide.ApartK > FitsWithinK || wide.Fit().TopMovesK > 2 || !wide.Tells() {
 		t.Errorf("good points are doubted: apart %g K, the fit moves %g K", wide.ApartK, wide.Fit().TopMovesK)
 	}
 }

@@ -101,6 +101,9 @@ func (f *rankFlags) rank(name string) (report.SensorRank, error) {
 		}
 		return s, e
 	}
+	if !s.Ranking.Tells() {
+		return s, nil
+	}
 	for _, style := range styles.All() {
 		c := report.StyleChoice{Style: style.Name()}
 		c.Choice, c.Found = s.Ranking.Choose(style, f.pullup)

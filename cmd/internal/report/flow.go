@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"strconv"
 	"strings"
 
 	"preflash/patch"
@@ -54,7 +55,7 @@ func (t *FlowTrials) series(b *strings.Builder, s *melt.Series) {
 	fmt.Fprintf(b, "\n%s\n", patch.Visible(setupText(s.Setup)))
 	fmt.Fprintf(b, "%12s %15s %10s %8s %12s\n", "flow mm³/s", "filament mm/s", "g/m", "loss %", "shortfall %")
 	for _, st := range s.Steps {
-		fmt.Fprintf(b, "%12.1f %15.2f %10.3f %8.1f %12.1f\n", st.FlowMM3S, st.SpeedMMS, st.GPerM, 100*st.Loss+0, 100*st.Shortfall+0)
+		fmt.Fprintf(b, "%12.1f %15.2f %10.3f %8s %12s\n", st.FlowMM3S, st.SpeedMMS, st.GPerM, percents(st.Loss), percents(st.Shortfall))
 	}
 	area := math.Pi / 4 * t.FilamentMM * t.FilamentMM
 	if s.Open {
@@ -65,6 +66,15 @@ func (t *FlowTrials) series(b *strings.Builder, s *melt.Series) {
 	for _, note := range t.notes(s) {
 		paragraph(b, "  ", note)
 	}
+}
+
+// percents writes a share with one decimal, and no negative zero.
+func percents(share float64) string {
+	text := strconv.FormatFloat(100*share, 'f', 1, 64)
+	if text == "-0.0" {
+		return "0.0"
+	}
+	return text
 }
 
 // notes says what else a series tells.

@@ -19,7 +19,7 @@ type SensorRank struct {
 	Used      string // the definition by which the firmware read it; "" where ohms were measured
 	PullupOhm float64
 	Ranking   *sensor.Ranking
-	Choices   []StyleChoice
+	Choices   []StyleChoice // none where the points do not tell
 }
 
 // StyleChoice is what one style should use. Found is false where it can have
@@ -30,13 +30,8 @@ type StyleChoice struct {
 	sensor.Choice
 }
 
-const (
-	// pointsAbreast is how many points go into one table.
-	pointsAbreast = 7
-	// weakFitK is how far a fit may swing for each kelvin of the thermometer
-	// before it is doubted: common practice, no source.
-	weakFitK = 3.0
-)
+// pointsAbreast is how many points go into one table.
+const pointsAbreast = 7
 
 // RankText prints the ranking, what each style should use, and what to mind.
 func RankText(w io.Writer, s SensorRank) error {
@@ -59,9 +54,13 @@ func RankText(w io.Writer, s SensorRank) error {
 		paragraph(&b, "", fmt.Sprintf("No known curve fits within %s at every point.", unit.Kelvin(sensor.FitsWithinK)))
 		s.fits(&b)
 	}
-	b.WriteString("\nWhat each style should use:\n")
-	for _, c := range s.Choices {
-		s.choice(&b, c)
+	if r.Tells() {
+		b.WriteString("\nWhat each style should use:\n")
+		for _, c := range s.Choices {
+			s.choice(&b, c)
+		}
+	} else {
+		b.WriteString("\nWhich definition to use cannot be told from these points.\n")
 	}
 	if doubts := s.doubts(); len(doubts) > 0 {
 		b.WriteString("\nMind:\n")
@@ -188,7 +187,7 @@ func definitionText(d parser.SensorDef) string {
 func pointsText(points []parser.SensorPoint) string {
 	var parts []string
 	for _, p := range points {
-		parts = append(parts, plainFigure(p.TempC)+" °C "+ohmText(p.Ohm))
+		parts = append(parts, ohmText(p.Ohm)+" at "+plainFigure(p.TempC)+" °C")
 	}
 	return strings.Join(parts, ", ")
 }
@@ -215,7 +214,7 @@ func (s *SensorRank) doubts() []string {
 	} else if r.Reference != "" && high < r.TopC-farBelowK {
 		list = append(list, fmt.Sprintf("The points end at %s. Up to %s the curve is taken on trust; compare with a thermometer there.", unit.Celsius(high), unit.Celsius(r.TopC)))
 	}
-	if f := r.Fit(); f != nil && r.Reference == "" && f.TopMovesK > weakFitK {
+	if f := r.Fit(); f != nil && r.Reference == "" && r.Weak() {
 		list = append(list, fmt.Sprintf("The points lie too close together, or too far from %s, for a fit to hold there: where the thermometer is 1 K off, the fit is some %s off. Measure at room temperature, near %s and in between.",
 			unit.Celsius(r.TopC), unit.Kelvin(f.TopMovesK), unit.Celsius(r.TopC)))
 	}
