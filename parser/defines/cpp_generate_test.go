@@ -34,6 +34,7 @@ func isPooled(name string) bool {
 type generator struct {
 	*rapid.T
 	out     strings.Builder
+	probes  int
 	outside bool // conditions use names that are set outside
 }
 
@@ -118,7 +119,9 @@ func (g *generator) function(name string) string {
 // block writes some lines, conditionals among them.
 func (g *generator) block(depth, lines int) {
 	for range lines {
-		switch k := g.int(0, 19); {
+		switch k := g.int(0, 22); {
+		case k > 19:
+			g.probe()
 		case k < 7:
 			g.directive(g.define())
 		case k < 8:
@@ -139,6 +142,18 @@ func (g *generator) block(depth, lines int) {
 			g.conditional(depth)
 		}
 	}
+}
+
+// probe writes down what an expression comes to, as far as a few questions
+// show it.
+func (g *generator) probe() {
+	g.probes++
+	x := "(" + g.expression(g.int(1, 3)) + ")"
+	for i, question := range []string{" < 0", " == 0", " & 1", " < 7", " % 3 == 1"} {
+		g.line([]string{"#if ", "#elif "}[min(i, 1)] + x + question)
+		g.line(fmt.Sprintf("#define PROBE_%d %d", g.probes, i))
+	}
+	g.line("#endif")
 }
 
 func (g *generator) name() string {

@@ -1,23 +1,16 @@
-	# ifdef PANEL_LIGHT
-	# defin\
-e BELT_DRI\
-VE\
-
-%:define TRACE 3
-%:endif // SPARE
-	# define LIMIT_A ((0*7)+~(0b101))
-#/**/ifndef DUAL_FAN
-/* x */ #define PANEL_LIGHT
-#define /* a */ LAMP_PIN -1
-#define LAMP_PIN -1
-#if ('\n' << (LIMIT_B % 70)) && 3 && !defined ( LIMIT_A)
-# define HAS_TOOLS (defined/*
-#define TRACE
-*/TOOLS && TOOLS) // trailing
-# elifndef LIMIT_A
-#endif // FAN_PIN	// " quote
-#endif // TRACE /* over
-two lines */
-#define ST\
-EPS !!(LARGER(AXES, 1))
-# define SPARE	!(AXES)
+#pragma once
+#if ((LARGER((AXES+LIMIT_A), (TRACE_UNSET_0 - AXES)) % (LARGER(STEPS, 7) - (TRACE_UNSET_0 ? 0 : TOOLS) | 1))) < 0
+#define PROBE_1 0
+#elif ((LARGER((AXES+LIMIT_A), (TRACE_UNSET_0 - AXES)) % (LARGER(STEPS, 7) - (TRACE_UNSET_0 ? 0 : TOOLS) | 1))) == 0
+#define PROBE_1 1
+#elif ((LARGER((AXES+LIMIT_A), (TRACE_UNSET_0 - AXES)) % (LARGER(STEPS, 7) - (TRACE_UNSET_0 ? 0 : TOOLS) | 1))) & 1
+#define PROBE_1 2
+#elif ((LARGER((AXES+LIMIT_A), (TRACE_UNSET_0 - AXES)) % (LARGER(STEPS, 7) - (TRACE_UNSET_0 ? 0 : TOOLS) | 1))) < 7
+#define PROBE_1 3
+#elif ((LARGER((AXES+LIMIT_A), (TRACE_UNSET_0 - AXES)) % (LARGER(STEPS, 7) - (TRACE_UNSET_0 ? 0 : TOOLS) | 1))) % 3 == 1
+#define PROBE_1 4
+#endif
+  #define HAS_TOOLS defined(TOOLS)// it's
+	# define CALL(f, x) f (x) /* one */
+#/**/define SPREAD(x, y...) ((x) , ## /* a
+ b */ y)

@@ -1,42 +1,61 @@
 #pragma once
-#define IS_DUAL ENABLED(DUAL_FAN)
-///#define LIMIT_B LARGER(LIMIT_A, 'ab')
-#if/* // */ALL(TRACE,	BELT_DRIVE,TRACE) || !defined ( TOOLS) // trailing
-	# define TOOLS TOOLS
-#elif ANY(PANEL_LIGHT, DUAL_FAN,DUAL_FAN) || defined TRACE
-	# elif (!ENABLED( DUAL_FAN) ? !ENABLED( SOFT_START) : PIN_EXISTS(FAN))
-	//  #define LIMIT_A (!(9223372036854775807) - (AXES % (7 | 1)))
-	#\ 
-\	 
- defi\	 
-ne BELT_DRIVE 0
-#define AXES FIRST(017,'A')\	 
-
-#else /* x *\	 
-/// it's
-%:if DISABLED(BELT_DRIVE, BELT_DRIVE,DUAL_FAN)
-#/**/define LAMP_P\	 
-IN/*
-#define TRACE
-*/7	// " quote\	 
-
-#elif ((((STEPS % (L'x' | 1)) - LIMIT_B) + (0x10-AXES)) | ((1*STEPS) + 'ab') && PIN_EXISTS(LAMP) ? defined(LAMP_PIN)&&BOTH(DUAL_FAN,PANEL_LIGHT) : 0b101 != ('\xff' / (0 | 1)) || !defined ( TOOLS))
+# ifndef LAMP_PIN// it's
+#define LAMP_PIN 7
+#/**/if	!defined ( FAN_PIN) // trailing
+/* x */ #if ((defined(DUAL_FAN)) && defined AXES&&1 ? DISABLED(PANEL_LIGHT) : '\n' > ((TOOLS & 0xFFFFFFFFFFFFFFFF)+(-1 % (TOOLS | 1))) || !defined DUAL_FAN && !defined ( TOOLS)||-((LIMIT_A+TOOLS)) <= 5u)
+# d\
 \
-# define BELT_DRIVE false
-%:elifdef PANEL_LIGHT /* one */
-%:define BELT_DRIVE true
-	//  #define TAIL(a, b...) (a, ## b)
-// don't #define TRACE
-/* end */ ;
-#else// it's
-	# endif // BELT_DRIVE
-#define FAN_PIN PIN_NONE
-	#	undef DUAL_FAN
-	#\
- endif // DUAL_FAN
-#define FAN_PIN PI\ 
-N_NONE /* over
-two lines */
-#define TRACE 9
-*/ int after;
-/* end */ ;
+efine TRACE\
+\
+ 3
+	# define BELT_DRIVE 3
+/* x */ #elifdef TRACE
+#\ 
+ define DUA\
+L_F\
+AN
+/* x */ #elifdef SPARE
+///#define TWICE(x) ((x) * 2)
+#else
+/* x */ #define TRACE 3 /* one */
+# endif // LIMIT_A
+#if (((TOOLS-0x10) - (1 % (AXES | 1)))) < 0
+#define PROBE_1 0
+#elif (((TOOLS-0x10) - (1 % (AXES | 1)))) == 0
+#define PROBE_1 1
+#elif (((TOOLS-0x10) - (1 % (AXES | 1)))) & 1
+#define PROBE_1 2
+#elif (((TOOLS-0x10) - (1 % (AXES | 1)))) < 7
+#define PROBE_1 3
+#elif (((TOOLS-0x10) - (1 % (AXES | 1)))) % 3 == 1
+#define PROBE_1 4
+#endif
+\
+\
+\
+  #else /\	 
+* x */
+  #endif
+	# elifdef/* // */SOFT_START
+	#/* // */if !(defined/**/BELT_DRIVE)
+	# define DUAL_FAN 0x1
+/* x */ #define PANEL_LIGHT 0
+#define SOFT_START 0
+#endif
+#define LIMIT_B AXES   
+#if ((~(LIMIT_A) & (TOOLS + LIMIT_B)) + FIRST((LIMIT_A*AXES),(LIMIT_A + '\n'))) < 0
+#define PROBE_2 0
+#elif ((~(LIMIT_A) & (TOOLS + LIMIT_B)) + FIRST((LIMIT_A*AXES),(LIMIT_A + '\n'))) == 0
+#define PROBE_2 1
+#elif ((~(LIMIT_A) & (TOOLS + LIMIT_B)) + FIRST((LIMIT_A*AXES),(LIMIT_A + '\n'))) & 1
+#define PROBE_2 2
+#elif ((~(LIMIT_A) & (TOOLS + LIMIT_B)) + FIRST((LIMIT_A*AXES),(LIMIT_A + '\n'))) < 7
+#define PROBE_2 3
+#elif ((~(LIMIT_A) & (TOOLS + LIMIT_B)) + FIRST((LIMIT_A*AXES),(LIMIT_A + '\n'))) % 3 == 1
+#define PROBE_2 4
+#endif
+#endif	// " quote
+%:define TOOLS (5u -/* ' */5u)
+#define/* // */DUAL_FAN // trailing
+%:define HAS_TOOLS define\
+d(TOOLS)

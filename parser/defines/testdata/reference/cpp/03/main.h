@@ -1,127 +1,123 @@
 #define ALIAS TWICE
-#define T\ 
-WICE(x)\
- ((x) * 2)
-#define LARGER(a,b) ((a) > (b) ? (a) : (b)) // trailing
-  #define FIRST(a,...) (a)
-# define JOIN(a,b) a##b
-%:define\ 
-/* // */CALL(f, x) f (x)
-#/**/de\ 
-fine TAIL(a, ...) (a __VA_OPT__(,) __VA_ARGS__)
-  #define SPREAD(x, /* a */ y...) /* a */ ((x) , ## y) /* over
-two lines */
-%:if (BOTH(PANEL_LIGHT,TRACE) ? 1 == ((AXES|AXES) ? (9223372036854775807 ^ AXES) : (SPARE-AXES)) : (PIN_EXISTS(FAN) ? STEPS <= 1 : PIN_EXISTS(FAN))&&(DISABLED(SOFT_START, DUAL_FAN,BELT_DRIVE) ? DISABLED(PANEL_LIGHT) : ((AXES) ? FIRST(9223372036854775807,'ab') : (STEPS - LIMIT_B)) != STEPS)) /* one */
-/* x */ #else
-#define BELT_DRIVE/*
-#define TRACE
-*/false
-/* x */ #define TRACE 1
+#/**\
+/define TWICE(x)\
+ (\	 
+(x) + x)
+#define LARGER(a, b) FIR\
+ST((a) < b, a)
+# define FIRST(...)	TAIL(0, __VA_ARGS__)
 \
-#endif	// TRACE
-#d\
-efine BELT_DRIVE 0
-#/**/if BOTH(DUAL_FAN,BELT_DRIVE)
+%\	 
+:define JOIN(a,b) a %:%: b\	 
+
+/* x */ #define CALL(f, x) f (x)
+	#/**/define TAIL(a, b...) (a,/**/## b) // trailing
+	# define SPREAD(x, y...) ((x) , ## y)	// " quote
+# ifndef LIMIT_B
+#define LIMIT_B	(TRACE_UNSET_0-0)
+#/**/define SOFT_START
+#define HAS_TOOLS defined(TOOLS) // trailing
+#if ((5u ? 7 : TOOLS)) < 0
+#define PROBE_1 0
+#elif ((5u ? 7 : TOOLS)) == 0
+#define PROBE_1 1
+#elif ((5u ? 7 : TOOLS)) & 1
+#define PROBE_1 2
+#elif ((5u ? 7 : TOOLS)) < 7
+#define PROBE_1 3
+#elif ((5u ? 7 : TOOLS)) % 3 == 1
+#define PROBE_1 4
+#endif
+	# elif defined DUAL_FAN
+///#define TWICE(x) ((x) + x)
+\ 
+# if ((SPARE > 2\	 
+ ? ((TRACE_UNSET_0 == TOOLS*JOIN(LIMIT\
+\
+_, B)) * (STEPS ^ 'ab' < 0x7fff'ffff)) <= TWICE ((7 + STEPS)) : ENABLED(BELT_DRIVE, DUAL_FAN,PANEL_LIGHT)) ? !(PIN_EXISTS(FAN)) : ENABLED(DUAL_FAN) && AXES != TOOLS) || defined(BELT_DRIVE) && AXES != (LIMIT_A ^ '\n') && TOOLS<0 || !defined ( LIMIT_A)
+	# if !defined ( STEPS) /* over
+two lines */
+\	 
+\
+	# if LIMIT_A/**/== 0
+	# endif
+	//  #define LIMIT_A   TOOLS
+#endif // PANEL_LIGHT
+#define LIMIT_B (TRACE_UNSET_0/*
+#define TRACE
+*/- 0x10)
+	# elifndef BELT_DRIVE// it's
+#\
+/**/define TOOLS 3
+#define SPARE	(LARGER(AXES, LIMIT_B)+- (0xFFFFFFFFFFFFFFFF))
+  #define LAMP_PIN 7
+  #elifndef LIMIT_A
+#define TRACE 9
+*/ int after;
+/* end */ ;
 int x = 1; /* #define TRACE */
 /* end */ ;
-%:define FAN_PIN 0
-#define TOOLS	0x10
-#elifdef TRACE
-#if ! ((!\
-\
-defined\
- ( BELT_DRIVE) ? !defined AXES : ENABLED(SOFT_START)))
-#\
-\
-\
-\
-\
-\
-define BELT_DRIVE
-  //#define FAN_PIN 0
-%:define TWICE(x)/* // */((x) + x)
-%:define TOOLS	TOOLS	// " quote
-\
-  /* a
- b */ #elifndef/**/BE\
-LT_DRIVE// it's
-/*\	 
- x */ #if ! (defined AXES)||SPARE <= 0 && ENABLED(TRACE)
-# define /* a */ SOFT_START
-/* x */ #define SPARE   (AXES + STEPS+(TOOLS+TOOLS))// it's
-#if LARGER(1, (\ 
-0x10 ? SPARE : SPARE)) > (0b101 % (LIMIT\	 
-_B | 1))&&3 >= ((SPARE - 5u)+(AXES-5u))
-#/**/define/*
-#define TRACE
-*/TOOLS	(TRACE_UNSET_0 /* a */ + TRACE_UNSET_0)
-  #define TOOLS LARGER((AXES), SPARE)
-// #define SOFT_START
-#undef LIMIT_B
-# elif DISABLED(PANEL_LIGHT)||defined(DUAL_FAN) || -(TOOLS) | ~(TRACE_UNSET_0)
-	# define AXES (-(2) * TOOLS && TOOLS)
-%:define FAN_PIN 0/* one */ // two
-#define TOOLS   STEPS// it's
-  #else /* x */
-%:endif
-	# elif DISABLED(TRACE)
-/* x */ #elifnde\
-\
-f BELT_DRIV\
-E/* one */ // two
-# define FAN_PIN PIN_NONE
-#endif // trailing
-#define TR\	 
-ACE\
+#define SOFT_START 0
+#/**/endif // LIMIT_\
+A // trailing\	 
 
-/* x */ #define TRACE	// " quote
-# elifdef TOOLS
 #define SOFT_START false
-#els\
-e\	 
-
-	# if ((LARGER(TRACE_UNSET_0, 0) ^ (0 / (-1u | 1))) != 0x7fff'ffff ? (0x10 >> (-1u % 70)) - AXES == 5u | 0xFFFFFFFFFFFFFFFF : (LIMIT_B ^ 1) >= (2 * TOOLS)) || ANY_PIN(FAN, LAMP)&&false   
-\
-\	 
-%:define LOOP_B/*
+#elifdef FAN_PIN
+  #define SOFT_START 0
 #define TRACE
-*/(L\
-\
-OOP_A	| 4) /* over
-two lines */
-#if !defined ( AXES) && defined PANEL_LIGHT&&DISABLED(TRACE)&&!defined BELT_DRIVE /* one */
-/* x */ #define PANEL_LIGHT 1
-%:undef SPARE
-\
-\
-	# else\
-\
- // other /* on\
-\
-e */
-\
-  /*\
- a */ #define/* // */PANEL_LIGHT 3
-\
-\
-  #en\ 
-dif //\
- TRACE
-//#define AXES	STEPS
-\
-\
-\
-  #\
-\
-if (defined PANEL_LIGHT) || ! ('A' && (3-AXES)) /* over
-two lines */
-#define SOFT_START 0x1   
-/* x */ #endif
+#if (SPARE) < 0
+#define PROBE_2 0
+#elif (SPARE) == 0
+#define PROBE_2 1
+#elif (SPARE) & 1
+#define PROBE_2 2
+#elif (SPARE) < 7
+#define PROBE_2 3
+#elif (SPARE) % 3 == 1
+#define PROBE_2 4
 #endif
-//#define SPREAD(x, y...) ((x) , ## y)
-#endif/* one */ // two
-	# else // other// it's
-#\ 
-endif // DUAL_FAN
-%:define DUAL_FAN
-#define SPARE (FIRST('\xff',017) - (STEPS-TOOLS))/* one */ // two
+#endif /* over
+two lines */
+#defi\
+ne BELT_\ 
+DRIVE 1
+#if (((0xFFFFFFFFFFFFFFFF + 0) * FIRST(9223372036854775807,STEPS)) + (TRACE_UNSET_0 >> ((3UL - TOOLS) % 70))) < 0
+#define PROBE_3 0
+#elif (((0xFFFFFFFFFFFFFFFF + 0) * FIRST(9223372036854775807,STEPS)) + (TRACE_UNSET_0 >> ((3UL - TOOLS) % 70))) == 0
+#define PROBE_3 1
+#elif (((0xFFFFFFFFFFFFFFFF + 0) * FIRST(9223372036854775807,STEPS)) + (TRACE_UNSET_0 >> ((3UL - TOOLS) % 70))) & 1
+#define PROBE_3 2
+#elif (((0xFFFFFFFFFFFFFFFF + 0) * FIRST(9223372036854775807,STEPS)) + (TRACE_UNSET_0 >> ((3UL - TOOLS) % 70))) < 7
+#define PROBE_3 3
+#elif (((0xFFFFFFFFFFFFFFFF + 0) * FIRST(9223372036854775807,STEPS)) + (TRACE_UNSET_0 >> ((3UL - TOOLS) % 70))) % 3 == 1
+#define PROBE_3 4
+#endif
+# define TOOLS	(0+LIMIT_A)	// " quote
+	# undef LIMIT_A
+	# define BELT_DRIVE /* one */
+#/**/ifndef SP\
+ARE\
+
+# ifndef STEPS
+#elifdef PANEL_LIGHT
+\ 
+	# define\
+ AXES  /**/AXES\
+\
+ /* over
+two lines */
+#elif (AXES - 0x10) == ((STEPS + TOOLS) - ((AXES) / (TRACE_UNSET_0 | 1))) && !ENABLED( BELT_DRIVE) && (!defined DUAL_FAN ? PIN_EXISTS(LAMP) : DISABLED(SOFT_START))
+	# define IS_DUAL ENABLED(DUAL_FAN)
+#else // other
+	# define TRACE
+/* x */ #define AXES FIRST(AXES,STEPS)
+%:endif
+\
+\
+\
+	#\ 
+ define PANEL_LIGHT 0
+/* x */ #define TRACE 0
+  /* a
+ b */ #endif	// " quote
+%:define LAMP_PIN -1

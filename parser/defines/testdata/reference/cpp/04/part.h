@@ -1,5 +1,7 @@
 #ifndef PART_H
 #define PART_H
-#define TRACE false
-#define/**/DUAL_FAN/* one */ // two
+//#define AXES   (ALIAS (3) - (STEPS + 10))
+#define T\
+RACE 1\
+
 #endif

@@ -1,5 +1,1 @@
-#pragma once
-	# d\
-\
-\
-efine TRACE 0	// " quote
+#define IS_DUAL ENABLED(DUAL_FAN)	// " quote

@@ -1,11 +1,15 @@
-\
-  #ifndef\
- AXES
-/* x */ #define HAS_TOOLS defined(TOOLS) /* one */
-#else /* x */
-%:define AXES	(TOOLS / ('ab' | 1))
-/* x */ #endif
-#/**/ifdef TRACE	// " quote
-# define TOOLS LARGER((-1 - TOOLS), FIRST(SPARE,0b101)) /* over
-two lines */
-/* x */ #endif
+#ifndef PART_H
+#define PART_H
+#define TRACE 1 // trailing
+#if (((('A' ? '\n' : LIMIT_A)+(-1u ? 0 : TRACE_UNSET_0)) + (~(TOOLS) / (SPARE * L'x' | 1)))) < 0
+#define PROBE_1 0
+#elif (((('A' ? '\n' : LIMIT_A)+(-1u ? 0 : TRACE_UNSET_0)) + (~(TOOLS) / (SPARE * L'x' | 1)))) == 0
+#define PROBE_1 1
+#elif (((('A' ? '\n' : LIMIT_A)+(-1u ? 0 : TRACE_UNSET_0)) + (~(TOOLS) / (SPARE * L'x' | 1)))) & 1
+#define PROBE_1 2
+#elif (((('A' ? '\n' : LIMIT_A)+(-1u ? 0 : TRACE_UNSET_0)) + (~(TOOLS) / (SPARE * L'x' | 1)))) < 7
+#define PROBE_1 3
+#elif (((('A' ? '\n' : LIMIT_A)+(-1u ? 0 : TRACE_UNSET_0)) + (~(TOOLS) / (SPARE * L'x' | 1)))) % 3 == 1
+#define PROBE_1 4
+#endif
+#endif

@@ -1,4 +1,3 @@
 #pragma once
-/* x */ #defi\	 
-ne SPARE 'ab'
-#define PANEL_LIGHT/* one */ // two
+const char *s = "/* not a comment"; // "
+/* end */ ;

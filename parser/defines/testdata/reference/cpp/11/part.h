@@ -1,5 +1,5 @@
 #ifndef PART_H
 #define PART_H
-#un\	 
-def LIMIT_A
+#/**/undef LIMIT_A   
+#define LIMIT_A   ((AXES|9223372036854775807) % (LARGER(TOOLS, 0) | 1))
 #endif

@@ -1,134 +1,74 @@
-#if !defined ( TRACE)||EITHER(BELT_DRIVE,BELT_DRIVE)&&ALIAS ((JOIN(,7) ? (-1u|LIMIT_A) : (SPARE+017))) | ((LIMIT_B + 'ab') * TWICE (TOOLS))
-# if !defined SPARE&&ANY_PIN(FAN, LAMP)/* one */ // two
-///#define LIMIT_A	SPARE && 2
-/* x/*
-#define TRACE
-*/*/ #define FAN_PIN -1
-/* x */ #elifndef TOOLS
-#/**/define LAMP_PIN PIN_NONE	// " quote
-#ifdef /* a */\	 
- PANEL_\
-\
-LIGHT	// " quote\ 
-
-#de\	 
-fine L\	 
-IMIT_A 0xFFFFFFFFFFFFFFFF
-///#define LAMP_PIN (4 - 9)
-int x = 1; /* #define TRACE */
-/* end */ ;
-\ 
-  #\	 
-\
-endif
-%:else
-#define STEPS	TWICE(TWICE (AXES))
-#/**/define LIMIT_A	LARGER(TOOLS,	TRACE_UNSET_0)
-int x = 1; /* #define TRACE */
-/* end */ ;
-#endif
-# define BELT_DRIVE 3
-# elifndef PANEL_LIGHT
-  #un\ 
-def LIM\
-IT_A
-#\ 
-/**/if D\
-ISABLED(DUAL_FAN)// it's\
-\
-
-//#define LIMIT_B   (LIMIT_B + (2 >> (TOOLS % 70)))
-\ 
-#\ 
- define B\
-\
-ELT_DRIVE 1
-%:define DUAL_FAN false
-#elifdef BELT_DRIVE
-/\
-* x */ #if (1 | (TERN(TRACE, 3, 4)-TAIL(5)) && ('\n' / (0 | 1))\ 
- == - (FIRST(LIMIT_A,TOOLS)) ? PIN_EXISTS(LAMP) && (CALL(JOIN(TW,ICE), AXES) * (10*5u)) <= TWICE((AXES)) : defined LIMIT_B || !de\
-fined ( FAN_PIN))
-#else /*\
-\
- x */
-\
-\
-  #endif\
- // DUAL_FAN
-#else /* x */   
-#\ 
-/*\	 
-*/define FAN_\
-PIN 0
-	# endif
-#/**/endif
-#if (ENABLED(BELT_DRIVE) ? defined(TOOLS) : !defined STEPS)
-#define TRACE true
+#ifndef PART_H
+#define PART_H
+#if defined /* a */ LIMIT_B/* ' */&& LIMIT_A/**/== 1	// " quote
+#/**/if !defined LAMP_PIN
+#ifdef TRACE// it's
 // don't #define TRACE
 /* end */ ;
-#define STEPS SPARE
-#define FAN_PIN	PIN_NONE
-#else // other /* one */
-#define PANEL_LIGHT 0
-	# ifde\
-f TOOLS/* one */ // two
-	//  #define TOOLS TRACE_UNSET_0
-#if defined AXES||defined(LAMP_PIN) && !defined ( PANEL_LIGHT)&&TWICE(LIMIT_B) <= (LIMIT_A & AXES)
-#define/* // */SOFT_START true
-#elif\
-def BELT_DRIVE
+a / b /c //*
+
+/* end */ ;
+#/**/elifndef FAN_PIN
+#define/* ' */TRACE true
+a / b /c //*
+
+/* end */ ;
+# else /* x */
+  #endif
+/**/ #define LAMP_PIN 0   
+#if (((SPARE * LIMIT_A) + (3UL + TOOLS))) < 0
+#define PROBE_1 0
+#elif (((SPARE * LIMIT_A) + (3UL + TOOLS))) == 0
+#define PROBE_1 1
+#elif (((SPARE * LIMIT_A) + (3UL + TOOLS))) & 1
+#define PROBE_1 2
+#elif (((SPARE * LIMIT_A) + (3UL + TOOLS))) < 7
+#define PROBE_1 3
+#elif (((SPARE * LIMIT_A) + (3UL + TOOLS))) % 3 == 1
+#define PROBE_1 4
+#endif
+# else /* x /* a */ */
+\	 
+\
+\
+/* x */ #define BELT_DRIVE\
+/* ' */0x1
+	# endif
+#define FIRST(a, rest...) a /* one */
+# if !defined ( TRACE) || !defined ( LAMP_PIN) || (defined AXES ? LIMIT_A>=0 : ENABLED(DUAL_FAN, TRACE,BELT_DRIVE))
 const char *s = "\" // still";
 /* end */ ;
-#\ 
-eli\ 
-fndef/**/SPARE\
-
-/*/* // */x */ #endif // LIMIT_A /* over
-two lines */
-#/**/elif LIMIT_A < FIRST(TAIL(5,6),(TOOLS+TOOLS))   
-#/**/if defined BELT_DRIVE
-\
-  #elif ANY_PIN(FAN, LAMP) /* one */\	 
-
-#\
-\
-\	 
-define	PANEL_LIGHT\
- false
-#elifndef FAN_PIN /* one */
-#define BELT_DRIVE false
-  //#define FAN_PIN -1
-%:else
-# define TRACE
-	//  #define SOFT_START
-#define TRACE false
+#define DUAL_FAN true
+#/**/define AXES TAIL(5,6) // trailing
+ /* a */  #elifdef DUAL_FAN
+#define TAIL(a, b...) (a, ## b)
+  //#define PANEL_LIGHT true
+#/**/define SOFT_START
+/* x */ #elifndef LAMP_PIN/* one */ // two
+  #define TOOLS	((9223372036854775807 ? -1u : 0xFFFFFFFFFFFFFFFF)|JOIN(LIMIT_, B))
+#else // other
+#define FAN_PIN (4 - 9)	// " quote
+%:endif // TOOLS	// " quote
+#if/**/(STEPS ==/**/2 ? !(! (STEPS > 1)) /* a
+ b */ : (BOTH(BELT_DRIVE,BELT_DRIVE) /* a
+ b */ && TOOLS > /* a
+ b */ 1 ? defined(PANEL_LIGHT)/* ' */|| defined(TRACE) /* a
+ b */ :/*
+#define TRACE
+*/LOOP_B ==/*
+#define TRACE
+*/5))
+#ifndef TOOL\
+S
+#elifdef TOOLS
 #endif // BELT_DRIVE
-#define BELT_DRIVE
-#/**/ifndef TOOLS/* one */ // two
-#else /* a
- b */ /* /* a
- b */ x */
-#
+#/**/endif
+/* x */ #elifdef BELT_DRIVE // trailing
+// don't #define TRACE
 /* end */ ;
-const char *s = "/* not a comment"; // "
-/* end */ ;
-# endif // TOOLS
-#elif TOOLS > AXES
-#define SPREAD(x,/* // */...\	 
-) (x) /* a
- b */ __VA_OPT__(+ (__VA_ARGS__, 1))// it's
-#define HAS_TOOLS (defined TOOLS && TOOLS)
-	# else /* x */
-#define DUAL_FAN
-#define SOFT_START true
-%:d\	 
-efine TAIL(a,\	 
- ...)\
- (a __VA_OPT__(,) __VA_ARGS__)
-#endif // BELT_DRIVE	// " quote
-  #endif // DUAL_FAN // trailing
-#define HAS_TOOLS (defined\ 
-\
-\
- TOOLS && TOOLS)
+#define LIMIT_A 9223372036854775807
+#en\ 
+dif // SOFT\ 
+_START
+%:define BELT_DRIVE 1   
+#endif

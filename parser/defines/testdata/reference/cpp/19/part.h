@@ -1,8 +1,7 @@
-#pragma once
-# define FAN_PIN 7
-	# define LAMP_PIN 7
-#defin\ 
-e TRA\
-CE false/\	 
-/ it's
-#define TRACE true// it's
+#/**/if !defined DUAL_FAN
+#/**/define DUAL_FAN
+/* x */ #elif TOOLS != 2   
+#en\
+dif // BELT_DRIVE
+#/**/define SOFT_START
+#define FAN_PIN/* ' */7

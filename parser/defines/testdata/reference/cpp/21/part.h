@@ -1,18 +1,15 @@
 #ifndef PART_H
 #define PART_H
-%\
-:if !(((PIN_EX\
-ISTS(FAN) ? !ENABLED( SOFT_START) : (~(TOOLS) ^ ('\xff'|TRACE_UNSET_0)) + (TOOLS + (AXES - TRACE_UNSET_0)) >= (FIRST('\n',2) ? FIRST(AXE\
-S,9223372036854775807) : (0 - STEPS)))))
-#define SOFT_START false
-R"x(
-#define TRACE 4
-)" )x"
-/* end */ ;
-# elifdef PANEL_LIGHT
-  #else /*	x	*/
-# undef TOOLS   
-#endif /* over
-two lines */
-#define TOOLS	(-1u * STEPS) // trailing
+#if ('\n' == 3UL) < 0
+#define PROBE_1 0
+#elif ('\n' == 3UL) == 0
+#define PROBE_1 1
+#elif ('\n' == 3UL) & 1
+#define PROBE_1 2
+#elif ('\n' == 3UL) < 7
+#define PROBE_1 3
+#elif ('\n' == 3UL) % 3 == 1
+#define PROBE_1 4
+#endif
+#define TRACE true	// " quote
 #endif

@@ -1,167 +1,231 @@
 #define ALIAS TWICE
-#/**/define TWICE(x) ((x) + x) // trailing
-%:define LARGER(a, b) FIRST((a) < b, a)	// " quote
-/* x */ #define FIRST(...) TAIL(0, __VA_ARGS__)
+/* x */ #define TWICE(x) ((x) + x)
+/* x */ #define LARGER(a,b) ((a) > (b) ? (a) : (b))
+%:defin\
+\
+e FIRST(a, rest...) a
 #define JOIN(a,b) a##b
-#define CALL(f, x) f (x)
-%:define TAIL(a, ...) (a __VA_OPT__(,) __VA_ARGS__)
-#define SPREAD(x, ...) (x) __VA_OPT__(+ (__VA_ARGS__, 1))
-///#define PANEL_LIGHT 0x1
-\	 
-#undef S\	 
-T\ 
-EPS   
-#\
-if (ENABLED(PANEL_LIGHT))\
-
-	# /* a
- b */ define	LAMP_PIN 7
-#elifndef BELT_DRIVE // trailing
-#if\
- defined AXES&&TOOLS>=LIMIT_A || (DISABLED(TRACE) ? TWICE((0 ? 0x10 : 2)) < 0 : AXES == 017) || !(defined(FAN_PIN) && defined AXES) /* over
+#define/* ' */CALL(f, x) f/**/(x)
+#define TAIL(a,	...) /* a
+ b */ (a __VA_OPT__(,) __VA_ARGS__)
+#/**/define SPREAD(x, y...) ((x) , ## y)
+#/**/define TRACE true
+#/**\ 
+/define AXES   (SPARE ? (AXES) : STEPS)
+#/**/define CALL(f, x) f (x)
+%:define AXES	((017 * AXES) & TWICE (0b101))
+%:if /* a
+ b */ (0)
+	#/* // */if not LIMIT_A // trailing
+#undef AXES /* one */
+#define BELT_DRIVE
+#define SOFT_START /* over
 two lines */
-	//  #define HAS_TOOLS (defined TOOLS && TOOLS)
+#endif// it's
+///#define LAMP_PIN PIN_NONE
+	# endif // STEPS
+  #define STEPS   ((TOOLS - AXES)|(\
+\
+(AXES) + TOOLS))\	 
+
+  #define STEPS   '\n'
+#if ANY(TRACE, BELT_DRIVE,PANEL_LIGHT)
+# define LIMIT_B FIRST(7)
+#if (~((9223372036854775807|AXES))) < 0
+#define PROBE_1 0
+#elif (~((9223372036854775807|AXES))) == 0
+#define PROBE_1 1
+#elif (~((9223372036854775807|AXES))) & 1
+#define PROBE_1 2
+#elif (~((9223372036854775807|AXES))) < 7
+#define PROBE_1 3
+#elif (~((9223372036854775807|AXES))) % 3 == 1
+#define PROBE_1 4
+#endif
+#if (-(FIRST(3,9223372036854775807))) < 0
+#define PROBE_2 0
+#elif (-(FIRST(3,9223372036854775807))) == 0
+#define PROBE_2 1
+#elif (-(FIRST(3,9223372036854775807))) & 1
+#define PROBE_2 2
+#elif (-(FIRST(3,9223372036854775807))) < 7
+#define PROBE_2 3
+#elif (-(FIRST(3,9223372036854775807))) % 3 == 1
+#define PROBE_2 4
+#endif
+#define LARGER(a,b) ((a) > (b) ? (a) : (b))
+#elifdef BELT_DRIVE
+  #define AXES   TOOLS
+#define TRACE 0x1 /* one */
+# elif PIN_EXISTS(FAN) && /* a */ !defined /* a */ ( FAN_PIN) // trailing
+#ifdef DUAL_FAN /* one */
+	//  #define TRACE
+\
+#d\
+\
+\ 
+efine LAMP_PIN 0 // trailing
+	# define DUAL_FAN
+#define BELT_DRIVE false /* one */
+#elifdef BELT_DRIVE// it's
+# define TAIL(a, ...) (a __VA_OPT__(,) __VA_ARGS__)
+  //#define DUAL_FAN 3
+\	 
+	# def\
+ine BELT_DRIVE false
+ /* a
+ b */  /* a */ #else /* /* a
+ b */ x */
+#define LAMP_PIN 0
+# define TWICE(x) ((x) + x)
+# endif // PANEL_LIGHT
+%:ifdef SOFT_START
+#if !(IS_DUAL)
+#if defined(FAN_PIN) // tra\
+iling
+%:define /* a
+ b */ PANEL_LIGHT	// " quote
+%:else // trailing
+  #endif // SOFT_START/* one */ // two
 const char *s = "\" // still";
 /* end */ ;
-# define AXES	5u /* over
+#/**/ifdef LAMP_PIN /* over
 two lines */
-%:elifdef LAMP_PIN
-/* x */ #define TOOLS - ((5u << (L'x' % 70)))   
-#if TOOLS >= L'x' * 0x10
-#\ 
-e\	 
-\	 
-lifdef LIMIT_A
-/* x */ #elif (((10 & AXES)|(-1u % (TRACE_UNSET_0 | 1))) % (((TOOLS & 2) ^ -1u - LIMIT_B) | 1)) | JOIN(LIMIT_, B)
-/* x */ #define TRACE
-/* x */ #endif // FAN_PIN
-#if ALL(BELT_DRIVE, PANEL_LIGHT,SOFT_START) || (!defined ( DUAL_FAN)&&FIRST(JOIN(,7),(~(TOOLS) % ((0b101 / (-1 | 1)) | 1))) != LIMIT_B ? ENABLED(BELT_DRIVE)&&DISABLED(TRACE) : !(defined(LAMP_PIN)))
-	# elifdef LIMIT_A
-# e\
-lse // o\
-ther
-	# /* a
- b */ ifndef/* // */STEPS
-#elifdef PANEL_LIGHT
-	# else
-#endif/* one */ // two
-#if	IS_DUAL
-%:\
-\	 
-und\	 
-ef FAN_PIN /* over
-two lines */
-	//  #define BELT_DRIVE 1
-///#define SPARE   0
-  //#define SOFT_START 1
-# elif LOOP_A || (BOTH(SOFT_START,BELT_DRIVE))/* one */ // two
-#define PANEL_LIGHT true
-#else /* x */ // trailing
-%\
-:endif
-#endif/* // */// LIMIT_A
-\
-	# endif // BELT_DRIVE
-	# elifndef DUAL_FAN
-# if (!defined ( BELT_DRIVE) ? (!ENABLED( PANEL_LIGHT) ? (TWICE ((AXES)) * ALIAS (10)) == ((AXES-3) + (TRACE_UNSET_0*LIMIT_A)) : DISABLED(BELT_DRIVE)) : !ENABLED( SOFT_START))// it's
-	//  #define TOOLS (TOOLS << (1 % 70))
-/* x */ #define LAMP_PIN (4 - 9)
-#define PANEL_LIGHT 0//\
- it's
-#elifndef SPARE
-  #else /* x */	// " quote
-  //#define SPARE	(ALIAS ((AXES)) ? FIRST(0b101,AXES) : 5u)
-/* x */ #define BELT_DRIVE
- /* a */  /* a */\
-\
- #en\	 
-dif// it's
-/* x */ #else // other
-#/**/ifndef AXES
-%:if ! (((LARGER((('\xff'-LIMIT_B) - - (017)), ALIAS ((L'x'*SPARE))) > 017 ? (JOIN(1,2) ? ((AXES) ? TOOLS : STEPS) : (- (3) * (0xFFFFFFFFFFFFFFFF ^ TRACE_UNSET_0))) >= LARGER(TOOLS, (AXES)) : !defined STEPS) ? PIN_EXISTS(FAN) : !(not SPARE)))
-/* x */ #define AXES   (FIRST(1,TOOLS)*FIRST(0x10,0xFFFFFFFFFFFFFFFF))
-#define AXES   AXES   
-	# define HAS_TOOLS (defined TOOLS && TOOLS)/* one */ // two
-/* x */ #if !defined ( LIMIT_A)
-  #define DUAL_FAN 0
-	# define DUAL_FAN/* one */ // two
-#define STEPS	((TOOLS - 0x10) % ((SPARE*2) | 1))	// " quote
-#elifndef LIMIT_B
-  #define PANEL_LIGHT 1
-#/**/endif // BELT_DRIVE /* over
-two lines */
-#elif ((DISA\
-BLED(BELT_DRIVE, BELT_DRIVE,TRACE) ? !defined LAMP_PIN : !ENABLED( TRACE)) ? !defined ( AXES) || ENABLED(BELT_DRIVE) : (defined(LAMP_PIN) ? BOTH(BELT_DRIVE,DUAL_FAN) : TOOLS > 0))
-/* x */ #define BELT_DRIVE false// it's
-%:eli\
-f ENABLED(\
-PAN\	 
-EL_LIGHT)
-	# if\
-ndef LAMP_PIN
-	# define TOOLS TOOLS // trailing
-# elifdef LAMP_PIN
-#/**/define LAMP_PIN 0
-#else\
- /* x */
-# define/* // */PANEL_LIGHT
-%:define AXES	0b101
-#endif // BELT_DR\	 
-IVE
-# else
-///#define FAN_PIN -1
-#/**/endif // LIMIT_B
-# if ! (LIMIT_B == 2) || ALL(BELT_DRIVE, PANEL_LIGHT,SOFT_START)||(LARGER(SPARE, AXES) - L'x' < '\xff') == TWICE (0x10) && ! ((7 == JOIN(LIMIT_, B) ? !ENABLED( BELT_DRIVE) : DISABLED(PANEL_LIGHT, BELT_DRIVE,DUAL_FAN)))
-#define LIMIT_A !(0b101) && - (TOOLS)
-#define LOOP_A LOOP_B +/* // */1   
-	# /* a */ endif // BELT_DRIVE
-/* x	*/ #else /\ 
-/\
-\
- other
-R"x(
-#define TRACE 4
-)" )x"
+#define TOOLS ((LIMIT_A ? SPARE : 10) << (JOIN(,7) % 70))
+  #define DUAL_FAN false
+#define BELT_DRIVE 0
+#elifndef LAMP_PIN   
+#define SPREAD(x, /* a
+ b */ ...)/* // */(x) __VA_OPT__(+ /* a */ (__VA_ARGS__, 1))
+/* x */ #elifdef STEPS /* one */
+# define SPARE (TERN0(DUAL_FAN, 3) & (5u ^ TRACE_UNSET_0))/* one */ // two
+#define SPARE (!('A') ^ - (AXES))
+//#define FIRST(a, rest...) a
+#endif // SOFT_START
+#elif (! (AXES <= 2) ? (EITHER(DUAL_FAN,PANEL_LIGHT) ? STEPS>=0 : ANY(DUAL_FAN, TRACE,BELT_DRIVE)) : !(!ENABLED( PANEL_LIGHT)))
+# if (AXES>=0 || defined(DUAL_FAN) ? !(!defined TRACE) : (ENABLED(BELT_DRIVE) ? SPARE : defined(FAN_PIN)))
+#/**/define LOOP_A LOOP_B + 1
+  #define TRACE 0x1
+/* /* a
+ b */ x */ #elifdef TOOLS
+#elifdef FAN_PIN
+#\
+end\ 
+i\
+f
+#endif // STEPS
+  #define PANEL_LIGHT
+%:define LOOP_A LOOP_B\
+ + 1
+
 /* end */ ;
-# define PANEL_LIGHT 3 /* one */
-\ 
-\
-#endif
-  #define PANEL_LIGHT 0
-#define FAN_PIN 0/* one */ // two
-#endif
-# define LIMIT_B  /* a */ /**/(TWICE(3UL) / (LARGER(LIMIT_A, /* a */ 0b101)/* ' */| 1))
-#if (LIMIT_A != 1||((FIRST(LIMIT_A,10) >> ((TRACE_UNSET_0 - AXES) % 70)) ^ FIRST((SPARE + 1),017)) != (TOOLS|TOOLS) ? (defined FAN_PIN ? !defined ( SOFT_START) : IS_DUAL) : (PIN_EXISTS(FAN) ? +(3 << 1 + LIMIT_A) < (0b101-'\xff') : ENABLED(DUAL_FAN)))
-const char *s = "/* not a comment"; // "
-/* end */ ;
-///#define TWICE(x) ((x) * 2)
-#elif (TOOLS | TOOLS)
-#/**/define /* a */ LAMP_PIN -1 /* one */
-# /* a
- b */ define DUAL_FAN true /* one */
-# define SOFT_START true
-#elifndef SOFT_START
-	//  #define PANEL_LIGHT
-#endif // DUAL_FAN // trailing
-#define CALL(f, x) f (x)/* one */ // two
-#/**/ifdef TRACE// it's
-/\
-* x *\
-/
-/* end */ ;
-/* x */ #define LIMIT\
-_A SPARE
-%:else /* x */
-/* x */ #define LAMP_PIN 0 // trailing
-#defi\
-ne LOO\	 
-P_B /* a
- b */ (LOOP_A |\
-\
- 4)
+#else /* x */
+#/**/define LAMP_PIN PIN_NONE   
 #/**/endif
-# undef DUAL_FAN	// " quote
-%\
+#else
+%:endif // AXES // trailing
+/* x */ #ifndef BELT_DRIVE
+# define IS_DUAL ENABLED(DUAL_FAN)	// " quote
+	#\
+ define SOFT_START true
+%:define\
+ PANEL_LIGHT /* a */ true\
+
+#if ENABLED(SOFT_START)||defined(FAN_PIN) && defined(BELT_DRIVE)&&!defined TRACE
+# define LAMP_PIN 7
+  #def\
+ine LIMIT_B SPARE
+  #define IS_DUAL ENABLED(DUAL_FAN)
+/* x */ #define TRACE
+#elif !defined ( PANEL_LIGHT)
+#define BELT_DRIVE 1 /* one */
+// don't #define TRACE
+/* end */ ;
+# define AXES /* a */ /* ' */ (-1-STEPS)
+#elifdef /* a */ SOFT_START/*\	 
+ one */ // two
 \
-:define DUAL_FAN true
-/* x */ #define DUAL_FAN true
+/* end */ ;
+  #if ! (!defined BELT_DRIVE)	// " quote
+#endif
+# define LAMP_PIN -1
+  /* a
+ b */ #else /*/**/x */
+#if\
+ndef TRACE
+#/**/define/**/SPARE/* ' *\
+/ 	ALIAS (TAIL(5,))
+\
+/* end */ ;
+# elif LIMIT_B != 1/*
+#define TRACE
+*/&& /* a */ (PIN_EXISTS(FAN))   
+	# if defined(LIMIT_A) || DISABLED(TRACE) || !ENABLED( PANEL_LIGHT)||(SPARE <= STEPS) || (EITHER(TRACE,SOFT_START) ? FIRST(L'x',AXES) <= ((AXES)+LIMIT_A) : ((('A'+LIMIT_A) - FIRST((AXES),AXES)) - ~(('A' * 'A'))) == 9223372036854775807) /* over
+two lines */
+#define FAN_PIN PIN_NONE // trailing
+#if ((LARGER((2 - AXES), -1 - AXES) ? (-1 * SPARE) : (TWICE(3UL)*(0x10 >> ('ab' % 70))))) < 0
+#define PROBE_3 0
+#elif ((LARGER((2 - AXES), -1 - AXES) ? (-1 * SPARE) : (TWICE(3UL)*(0x10 >> ('ab' % 70))))) == 0
+#define PROBE_3 1
+#elif ((LARGER((2 - AXES), -1 - AXES) ? (-1 * SPARE) : (TWICE(3UL)*(0x10 >> ('ab' % 70))))) & 1
+#define PROBE_3 2
+#elif ((LARGER((2 - AXES), -1 - AXES) ? (-1 * SPARE) : (TWICE(3UL)*(0x10 >> ('ab' % 70))))) < 7
+#define PROBE_3 3
+#elif ((LARGER((2 - AXES), -1 - AXES) ? (-1 * SPARE) : (TWICE(3UL)*(0x10 >> ('ab' % 70))))) % 3 == 1
+#define PROBE_3 4
+#endif
+#elif !/**/((!defined/* // */( LIMIT_B) ?/* // */defined(FAN_PIN) :/**/defined FAN_PIN))
+#define DUAL_FAN
+#define LIMIT_A	((10|TOOLS) ? (STEPS+TOOLS) : TAIL(5,))
+///#define TWICE(x) ((x) + x)
+#elif (\ 
+defined BELT_DRIVE ? ENABLED(BE\
+\
+LT_DRIVE) : BOTH(PANEL_LIGHT,BELT_DRIVE))
+/* x */ #endif
+# elifdef LIMIT_A
+#if (((WITHIN(AXES, 1, 3)+!!(TRACE_UNSET_0)) ^ ALIAS (5u))) < 0
+#define PROBE_4 0
+#elif (((WITHIN(AXES, 1, 3)+!!(TRACE_UNSET_0)) ^ ALIAS (5u))) == 0
+#define PROBE_4 1
+#elif (((WITHIN(AXES, 1, 3)+!!(TRACE_UNSET_0)) ^ ALIAS (5u))) & 1
+#define PROBE_4 2
+#elif (((WITHIN(AXES, 1, 3)+!!(TRACE_UNSET_0)) ^ ALIAS (5u))) < 7
+#define PROBE_4 3
+#elif (((WITHIN(AXES, 1, 3)+!!(TRACE_UNSET_0)) ^ ALIAS (5u))) % 3 == 1
+#define PROBE_4 4
+#endif
+#endif
+#endif // PANEL_LIGHT
+/* x */ #else // other
+#/**/if ((((AXES * STEPS) * +(7)) % ((TOOLS - 017) | 1)) | 7 ? !(L'x' | ((2 % (5u | 1))*ALIAS (-1u))) || ((LIMIT_A|AXES) - (0x7fff'ffff ^ L'x')) != TWICE ((TOOLS & 'A'))&&DISABLED(BELT_DRIVE) : ALL(TRACE, PANEL_LIGHT,DUAL_FAN)) // trailing
+#if ('\xff') < 0
+#define PROBE_5 0
+#elif ('\xff') == 0
+#define PROBE_5 1
+#elif ('\xff') & 1
+#define PROBE_5 2
+#elif ('\xff') < 7
+#define PROBE_5 3
+#elif ('\xff') % 3 == 1
+#define PROBE_5 4
+#endif
+%:
+/* end */ ;
+	# endif
+#/**/define DUAL_FAN
+#if (((ENABLED(DUAL_FAN, DUAL_FAN,DUAL_FAN) ? IS_DUAL : defined LIMIT_B)))
+	# if defined(SOFT_START)
+#define CALL(f,/*
+#define TRACE
+*/x) f (x)
+	# elifndef PANEL_LIGHT
+#else
+#undef DUAL_FAN
+#\
+ endif // PA\
+NE\
+L_LIGHT
+#endif // AXES
+%:endif	// " quote
+#define AXES   (AXES)

@@ -1,7 +1,4 @@
-#pragma once
-#define\
- LARGER(a,b) ((a) > (b) ? (a) : (b))
-#/**/define TOOLS /* a */  /* a */  /* a */ (LIMIT_A/* ' */* TRACE_UNSET_0)
-/* x */ #define\ 
- SOFT_START
-  //#define SOFT_START false
+#ifndef PART_H
+#define PART_H
+//#define SPARE	(0-AXES)
+#endif

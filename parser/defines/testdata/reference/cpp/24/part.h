@@ -1,5 +1,2 @@
 #pragma once
-#def\	 
-in\
-e LOOP_A LOOP\
-_B + 1
+  #define JOIN(a, b) a ## b

@@ -1,91 +1,110 @@
-#pragma once
-#define STEPS	LARGER('ab', 9223372036854775807) // trailing
-#if ((0 - 'ab' + (3-AXES)) - ((3 & 2) >> (7 % 70))) > 0x7fff'ffff
-\
-#undef B\
-ELT_DRIVE\ 
-
-#/**/ifndef LAMP_PIN
-/* x */ #ifndef BELT_DRIVE
-#elif - (TWICE(-(0x10))) != 'ab'
+#if/* // */(!ENABLED( TRACE) && defined/**/AXES&&(DISABLED(DUAL_FAN)))
+///#define DUAL_FAN
+/* x */ #ifdef /* a
+ b */ DUAL_FAN/* one */ // two
+#if ((1 ?/* // */!defined BELT_DRIVE : !defined STEPS))
+//#define SOFT_START 1
+# define SPARE	AXES
+#/**/define LARGER(a,b) ((a) > (b) ? (a) : (b))
+%:else
+%:define LOOP_A LOOP_B + 1
+#endif // LAMP_PIN
+//#define SOFT_START 3
+#endif // BELT_DRIVE
+#if ((AXES - 2)) < 0
+#define PROBE_1 0
+#elif ((AXES - 2)) == 0
+#define PROBE_1 1
+#elif ((AXES - 2)) & 1
+#define PROBE_1 2
+#elif ((AXES - 2)) < 7
+#define PROBE_1 3
+#elif ((AXES - 2)) % 3 == 1
+#define PROBE_1 4
 #endif
-# elif\	 
-ndef PANEL_LIGHT
-#if (ENABLED(SOFT_START)) && !defined BELT_DRIVE && !defined ( PANEL_LIGHT)||PIN_EXISTS(FAN) || defined(LIMIT_B)||ENABLED(BELT_DRIVE)	// " quote
-#elifdef LIMIT_A
-#define STEPS AXES/* one */ // two
-#/**/elif 3 == ((3 ? (AXES) : 017)|!(LIMIT_B)) || TOOLS == 0 || ENABLED(BELT_DRIVE)&&defined(LIMIT_B)
-# /* a */ else // other
+# elif MANY(SOFT_START, SOFT_START,DUAL_FAN)
+	# if (SPARE >> (0 % 70)) <= TOOLS
+#if ((TRACE_UNSET_0 & LIMIT_A) + 017 == LIMIT_B) < 0
+#define PROBE_2 0
+#elif ((TRACE_UNSET_0 & LIMIT_A) + 017 == LIMIT_B) == 0
+#define PROBE_2 1
+#elif ((TRACE_UNSET_0 & LIMIT_A) + 017 == LIMIT_B) & 1
+#define PROBE_2 2
+#elif ((TRACE_UNSET_0 & LIMIT_A) + 017 == LIMIT_B) < 7
+#define PROBE_2 3
+#elif ((TRACE_UNSET_0 & LIMIT_A) + 017 == LIMIT_B) % 3 == 1
+#define PROBE_2 4
 #endif
-#/**/elifdef TOOLS\
-
-# ifndef DUAL_FAN	// " quote
-#define HAS_TOOLS (defined TOOLS && TOOLS)
-#/**/endif
-#else
- /* a
- b */  #define IS_DUAL EN\ 
-ABLED(DUAL_FAN)
-#define STEPS   TWICE(('\n' % (AXES | 1)))
+#undef TOOLS /* one */
+#/**/if DISABLED(BELT_DRIVE)
+///#define TOOLS	TAIL(5)
+#e\
+lifde\
+f SOFT_START
+#define SPARE	FIRST((STEPS << (AXES % 70)),(3|AXES))
 int x = 1; /* #define TRACE */
 /* end */ ;
-#endif // TRACE
-#undef TOOLS
-#/**/if (!defined STEPS ? defined SOFT_START : FIRST(7,9223372036854775807) < '\n') && LIMIT_A != STEPS && (+(L'x') + (017 >> (STEPS % 70))) != TOOLS && !defined ( LIMIT_A) || !(5u > (AXES % (STEPS | 1)))
-# ifndef TOOLS
-\	 
-#define DUAL_FAN 3
-# define AXES	TERN(TRACE, 3, 4)
-#/**/elifdef /* a
- b */ LIMIT_B
-  #\
-define LAMP_PIN -1
-#\	 
-\
-\
-else\
+#elifndef SOFT_START
+	# define LIMIT_A (3UL|TOOLS)// it's
+  //#define AXES (SPARE / (0xFFFFFFFFFFFFFFFF | 1))
+#/*\
+*/endif // SOFT_START\
 
-# define /* a */ TRACE
-  #undef LIMIT_A
-#endif // LIMIT_A
-	# elif ENABL\	 
-ED(SOFT_START)	// " quote
+  #elif (STEPS > 1)||((TRACE_UNSET_0*LIMIT_A) >> (TWICE (TOOLS) % 70)) < ALIAS (AXES) && DISABLED(PANEL_LIGHT)
+# define SPARE (LIMIT_A*0x7fff'ffff)
+\ 
 #if\
- ENABLED(\	 
-BELT_DRIVE\
+\	 
+ PIN_EXISTS(LAMP) /* over
+two lines */
+%:define DUAL_FAN true
 \
-) // trailing
-f(1, // x
-2);
-/* end */ ;
-/* x */ #elif ENABLED(SOFT_START) || !ENABLED( TRACE)
-#/**/define SOFT_START 0
-  #endif
-# undef/*
+\
+\
+\
+%:d\
+\
+efine SOFT_START// it's
+#else
+#/**/endif
+#elif !defined ( SOFT_START)
+# define SPARE	~\	 
+(TRACE_UNSET_0) /* over
+two lines */
+\
+	# else //\	 
+ other
+#define DUAL_FAN
+# undef BELT_DRIVE	// " quote
+/* x */ #define CALL(f,x) f(x) /* over
+two\
+ lines */
+#endif/*
 #define TRACE
-*/LIMIT_A
-	# endif // LAMP_PIN
-\
-\
-#eli\ 
-fndef DUAL_FAN
-#define BELT_DRIVE 1
-const char *s = "\" // still";
-/* end */ ;
-\
-\
-#el\
-\
-ifndef AXES
+*/// BELT_DRIVE // trailing
+#elif !ENABLED( SOFT_START)
+%:define	TOOLS	-(TOOLS) /* one */
+/*
+#define TRACE
+*/ #endif // FAN_PIN /* one */
+#if (((1 ^ TRACE_UNSET_0)*(10 + TOOLS))) < 0
+#define PROBE_3 0
+#elif (((1 ^ TRACE_UNSET_0)*(10 + TOOLS))) == 0
+#define PROBE_3 1
+#elif (((1 ^ TRACE_UNSET_0)*(10 + TOOLS))) & 1
+#define PROBE_3 2
+#elif (((1 ^ TRACE_UNSET_0)*(10 + TOOLS))) < 7
+#define PROBE_3 3
+#elif (((1 ^ TRACE_UNSET_0)*(10 + TOOLS))) % 3 == 1
+#define PROBE_3 4
+#endif
+# define BELT_DRIVE 0x1
 #\
-e\
-lse\
- /* x */
-%\
 \
-:define AXES   AXES/* one */ // two
-#define SPARE	FIRST(((AXES) >> (TOOLS % 70)),(AXES << (017 % 70)))
-	# undef DUA\
-L\
-_FAN// it's
-#endif// it's
+if (defined(LIMIT_B) && 0b101 >= (TO\
+OLS * 0x7fff'ffff) ? (((0b101 >> ('A' % 70)) / ((0x7fff'ffff % (0b101 | 1)) | 1)) ^ (AXES + 'ab')) | JOIN(LIMIT,_A)||EITHER(BELT_DRIVE,DUAL_FAN) : ! (AXES > TOOLS)) && (-1 != (9223372036854775807 - 'A')&&LOOP_B == 5 ? defined STEPS && PIN_EXISTS(FAN) : defined(BELT_DRIVE) && true)
+#define SOFT_STAR\
+T// it's
+#defin\ 
+e	DUAL_FAN
+# endif // LAMP_PIN

@@ -1,4 +1,5 @@
 #ifndef PART_H
 #define PART_H
-  //#define LIMIT_A   (-1u * TOOLS)
+#define	DUAL_FAN
+#define TOOLS	(SPARE * TOOLS)
 #endif

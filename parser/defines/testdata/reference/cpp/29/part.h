@@ -1,7 +1,12 @@
 #pragma once
-const char *s = "/* not a comment"; // "
-/* end */ ;
-#/**/define	STEPS	(TWICE /* a */ (LIMIT_A) ? AXES : FIRST(LIMIT_B,LIMIT_B))   
-	
-/* end */ ;
-#define DUAL_FAN 1
+#if (LARGER((TWICE(LIMIT_A) >> ((1 - TOOLS) % 70)), LIMIT_B)) < 0
+#define PROBE_1 0
+#elif (LARGER((TWICE(LIMIT_A) >> ((1 - TOOLS) % 70)), LIMIT_B)) == 0
+#define PROBE_1 1
+#elif (LARGER((TWICE(LIMIT_A) >> ((1 - TOOLS) % 70)), LIMIT_B)) & 1
+#define PROBE_1 2
+#elif (LARGER((TWICE(LIMIT_A) >> ((1 - TOOLS) % 70)), LIMIT_B)) < 7
+#define PROBE_1 3
+#elif (LARGER((TWICE(LIMIT_A) >> ((1 - TOOLS) % 70)), LIMIT_B)) % 3 == 1
+#define PROBE_1 4
+#endif

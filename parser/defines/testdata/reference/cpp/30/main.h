@@ -1,140 +1,153 @@
-#define ALIAS TWICE
-#/**/define TWICE(x) ((x) * 2)
-#define LARGER(a, b) FIRST((a) < b, a)
-%:define FIRST(...) TAIL(0,/* // */__VA_ARGS__)
-#define JOIN(a,b) a##b
-#define CALL(f,x) f(x)
-/* x */ #define TAIL(a, ...) (a __VA_OPT__(,) __VA_ARGS__)
-#define/* ' */SPREAD(x, /* a
- b */ ...) (x)/**/__VA_OPT__(+ (__VA_ARGS__, /* a */ 1))
-	# define TRACE
-#if (defined(SOFT_START) ? LIMIT_B <= 1 : !defined ( SPARE))
+﻿#define ALIAS TWICE
+%:define\
 \
+ /* a
+ b */ TWICE( value ) (value + TWICE(valu\ 
+e))
+	# define LARGER(a, b) FIRST((a) < b, a)
+#define FIRST(...) TAIL(0, __VA_ARGS__)
+#define /* a
+ b */ JOIN(a, b)/* // */a ## b
+%:define CALL(f,x) f(x)
+# define TAIL(a, b...) (a, ## b) /* one */
+#define SPREAD(x, y...) ((x) , ##/**/y)
+#\
 \
+define BEL\ 
+T_DRIVE
+#define TRACE true
 \
-#if !/* ' */(defined(BELT_DRIVE) ||	!defined T\
-RACE) // trailing
-# ifndef TRACE // trailing
-#elifndef BELT_DRIVE
-#define SOFT_START true	// " quote
-%:
-/* end */ ;
-#u\	 
-ndef FAN_PIN
-%:elifndef DUAL_FAN
-///#define LARGER(a,b) ((a) > (b) ? (a) : (b))
+  #de\
+fine AXES   (9223372036854775807 & 'ab')
+#def\ 
+ine DUAL_FAN
+#if ((5u % (LIMIT_B | 1))) < 0
+#define PROBE_1 0
+#elif ((5u % (LIMIT_B | 1))) == 0
+#define PROBE_1 1
+#elif ((5u % (LIMIT_B | 1))) & 1
+#define PROBE_1 2
+#elif ((5u % (LIMIT_B | 1))) < 7
+#define PROBE_1 3
+#elif ((5u % (LIMIT_B | 1))) % 3 == 1
+#define PROBE_1 4
+#endif
 #\ 
-/*\
+ define LARGER(a,b) ((a) > (b) ? (a) : (b)) /* one */
+	# define STEPS	AXES && SPARE// it's
+#include "part.h"
+#if (LIMIT_B<1)
+// #define SOFT_START false
 \ 
-*/undef TOOLS
-#else // other// it's
-#define FAN_PIN -1	// " quote
-#define TOOLS   (0 ^ 3)
-#/**/define IS_DUAL ENABLED(DUAL_FAN)
-#endif /* a */ // DUAL_FAN
-  #elifndef LAMP_PIN /* over
-two lines */
+\
+\
+#define HAS_TOOLS (defined TOOLS && TOOLS)
+#if (LARGER((2 / (017 | 1)), (LIMIT_A ? L'x' : LIMIT_A))) < 0
+#define PROBE_2 0
+#elif (LARGER((2 / (017 | 1)), (LIMIT_A ? L'x' : LIMIT_A))) == 0
+#define PROBE_2 1
+#elif (LARGER((2 / (017 | 1)), (LIMIT_A ? L'x' : LIMIT_A))) & 1
+#define PROBE_2 2
+#elif (LARGER((2 / (017 | 1)), (LIMIT_A ? L'x' : LIMIT_A))) < 7
+#define PROBE_2 3
+#elif (LARGER((2 / (017 | 1)), (LIMIT_A ? L'x' : LIMIT_A))) % 3 == 1
+#define PROBE_2 4
+#endif
+#elifdef DUAL_FAN
+  #if EITHER(TRACE,SOFT_START)
+	# if (STEPS - (STEPS % (L'x' | 1))) > (7 - L'x')&&((LIMIT_A & LIMIT_A)-(TRACE_UNSET_0 % ('\n' | 1))) != '\xff'	// " quote
+#define STEPS	TRACE_UNSET_0// it's
+ /*
+#define TRACE
+*/#define TRACE // trailing
 #ifndef DUAL_FAN
-#define SPARE TWICE(017)
-#if FIRST('A',(AXES)) << 1 + FIRST(STEPS,AXES) != ((LIMIT_A & '\n')*('\n' / (SPARE | 1)))
-#elif DISABLED(BELT_DRIVE)
-// don't #define TRACE
-/* end */ ;
-#else
-// #define HAS_TOOLS defined(TOOLS)
+%:define BELT_DRIVE /* one */
+#undef PANEL_LIGHT // trailing
+#\
 \
-  /*\
- a\
 \
-
- b */ #endif
-  #elif (defined(PANEL_LIGHT) ? !ENABLED( PANEL_LIGHT) : LARGER((10 ^ TRACE_UNSET_0) << 1 + (TOOLS ? STEPS : TRACE_UNSET_0), ((LIMIT_A ? AXES : TRACE_UNSET_0)|(0 ? 0 : AXES))) | LARGER(STEPS, LIMIT_A))// it's
-%:undef BELT_DRIVE
-	# elifdef PANEL_LIGHT
-#/**/if !defined ( TRACE)||defined(DUAL_FAN)
-#/**/elifndef DUAL_FAN/* one */ // two
-R"x(
-#define TRACE 4
-)" )x"
-/* end */ ;
-#define AXES (AXES*(AXES))   
+endif // BELT_DRIVE// it's
+#/**/elif (AXES>=2 ? PIN_EXISTS(FAN) : AXES != JOIN(LIMIT,_A))&&(-1 + AXES) | JOIN(LIMIT_, B) || PIN_EXISTS(FAN)
+#elif ENABLED(BELT_DRIVE,/* ' */DUAL_FAN,TRACE)
+# if defined TRACE && PIN_EXISTS(LAMP) /* one */
+#define SOFT_START 0 // trailing
+	# elif ALL(TRACE, DUAL_FAN,BELT_DRIVE)
+#if ((TOOLS*9223372036854775807)) < 0
+#define PROBE_3 0
+#elif ((TOOLS*9223372036854775807)) == 0
+#define PROBE_3 1
+#elif ((TOOLS*9223372036854775807)) & 1
+#define PROBE_3 2
+#elif ((TOOLS*9223372036854775807)) < 7
+#define PROBE_3 3
+#elif ((TOOLS*9223372036854775807)) % 3 == 1
+#define PROBE_3 4
+#endif
+#endif/**/// SOFT_START
 #define TRACE 9
 */ int after;
 /* end */ ;
-#elifdef BELT_DRIVE
-#/**/define AXES FIRST((1 << (-1 % 70)),ALIAS (AXES))
-#def\
-ine SPREAD(x\
+#/**/define DUAL_FAN
+#/**/endif
+#if (LARGER(0b101, 2) && +(10)) < 0
+#define PROBE_4 0
+#elif (LARGER(0b101, 2) && +(10)) == 0
+#define PROBE_4 1
+#elif (LARGER(0b101, 2) && +(10)) & 1
+#define PROBE_4 2
+#elif (LARGER(0b101, 2) && +(10)) < 7
+#define PROBE_4 3
+#elif (LARGER(0b101, 2) && +(10)) % 3 == 1
+#define PROBE_4 4
+#endif
+#define BELT_DRIVE
+#elif LIMIT_B<1||!defined ( LAMP_PIN) /* one */
+  #undef PANEL_LIGHT
+#define LIMIT_A 'A'
+#elif (1 TERN_(TRACE, + 2)) == TOOLS
+#if ENABLED(PANEL_LIGHT)
+  #define LARGER(a,b) ((a) > (b) ? (a) : (b))/* one */ // two
+	# def\ 
+ine HAS_TOOLS (\	 
+defined TOOLS && TOOLS)
 \
-, ...) (x) __VA_OPT__(+ (__VA_ARGS__, 1))
-#\	 
-e\
-nd\
-if // DUAL_FAN
-	# else	// " quote
-%:endif // BELT_DRIVE   
-/* x /* a */ */ #define LARGER(a,b) ((a)	> (b) ? (a)	: (b))
-#def\	 
-ine FAN_P\	 
-IN 0
-#el\
-se /\	 
-/ ot\ 
-her
-#define HAS_TOOLS (defined TOOLS && TOOLS) /* one */
-#endif/*\
+#else // other\
 \
-\
- one */ // two
-#define DUAL_FAN 1
-%:if defined BELT_DRIVE
-\ 
-#define SOFT_START 0x1
-#define SOFT_START true
-\
-\
-	# define SO\ 
-FT_START false
-  #elif	(10 /* a */ == /* a
- b */ TRACE_UNSET_0 ? EITHER(TRACE,BELT_DRIVE)/* // */:	!ENABLED( PANEL_LIGHT))
-//#define STEPS	2
-#define FAN_PIN 0
-# ifdef SPARE
-	# endif
-#e\ 
-ls\ 
-\
-e
-%\
-\
-:def\
-ine JOIN(a,b) a %:%:\
-\
- b
-//#define IS_DUAL ENABLED(DUAL_FAN)
-#define IS_DUAL ENABLED(DUAL_FAN)
-#\
-/**\ 
-/endif // TOOLS
-# elifdef PANEL_LIGHT   
-#if ! (defined(LAMP_PIN))
-#endif /* a */ // FAN_PIN
-#elifndef TRACE
-%:define DUAL_FAN // trailing
-#define AXES   ((AXES << (LIMIT\
-\
-_A % 70))-FIRST(3UL,LIMIT_B)) /* over
+
+#define DUAL_FAN
+# define LARGER(a,b) ((a) > (b) ? (a) : (b))
+	# if (! (TWICE((STEPS ^ (TOOLS-AXES))) > (AXES)))&&!defined ( DUAL_FAN)
+#define PANEL_LIGHT /* over
 two lines */
-#e\	 
-lse
-#if defined(DUAL_FAN)
-	//  #define HAS_TOOLS (defined TOOLS && TOOLS)
-  #elifndef TOOLS
-#elifdef FAN_PIN
-#endif // LAMP_PIN
-/\	 
-\ 
-* x */ #de\
+#define BELT_DRIVE	false
+#endif/* ' */// BELT_DRIVE
+#endif
+#endif // TOOLS
+	# ifdef SOFT_START
+	# define DUAL_FAN false
+#ifndef BELT_DRIVE
+#define TRACE 9
+*/ int after;
+/* end */ ;
+	# /* a */ elifndef TOOLS /* over
+two lines\
+ */
+#d\
+efine TOOLS 1
+#else
+#define LARGER(a, b) FIRST((a) < b, a)
+#end\
 \
-fine SOFT_START   
-#endif // LIMIT_B
+i\ 
+f // LAMP_PIN
+# /* a
+ b */ define /* a
+ b */ SOFT_START// it's
+	#\
+ els\
+e\	 
+
+#/**/define LAMP_PIN PIN_NONE
+#endif // DUAL_FAN
+#define /* a */ BELT_DRIVE 0
+%:endif/* one */ // two

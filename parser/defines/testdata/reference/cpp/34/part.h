@@ -1,4 +1,3 @@
-#pragma once
-/* x */ #define TOOLS	TRACE_UNSET_0
-#/**/define AXES TWICE('\n')
-# define TOOLS	((AXES << (TOOLS % 70))*(TOOLS >> (0 % 70)))
+#ifndef PART_H
+#define PART_H
+#endif

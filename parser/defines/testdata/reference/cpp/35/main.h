@@ -1,102 +1,181 @@
 #define ALIAS TWICE
-/* x */ #define TWICE(x) ((x) * 2)/* one */ // two
-#define LARGER(a, b) FIRST((a) < b, a)// it's
-# define FIRST(a,...) (a)	// " quote
-  #define JOIN(a,b) a##b
-#define CALL(f, x) f (x)
-#define	TAIL(a, b...) (a,/* // */## b)
-#/**/define SPREAD(x, ...) (x) __VA_OPT__(+ (__VA_ARGS__, 1))
-//#define DUAL_FAN
-/* x */ #define HAS_TOOLS (defined TOOLS && TOOLS)
-  #ifndef /*\ 
- a
- b */ LIMIT_B	// " quote
-/* x */ #define LAMP_PIN 7/* one */ // two
-#/* ' */if /* a
- b */ MANY(BELT_DRIVE, TRACE,PANEL_LIGHT)&&DISABLED(TRACE) && (-	(~(LIMIT_A)) !=	-((0xFFFFFFFFFFFFFFFF /* a
- b */ ? /* a */ 0b101/**/: AXES)) /* a */ ?/* // */ENABLED(SOFT_START) /* a
- b */ : !ENABLED(/* ' */BELT_DRIVE))
-# define JOIN(a, b) a ## b
-#/**/if ALL(PANEL_LIGHT, BELT_DRIVE,BELT_DRIVE)
-#define BELT_DRIVE // trailing
-# if !defined TOOLS
-#elifndef TOOLS	// " quote
-#define SOFT_START 1
-#define HAS_TOOLS (defined TOOLS && TOOLS)
-/\
+#define TWICE(x) ((x) * 2)
+	# define LARGER(a, b) FIRST((a) < b, a)
+/* x */ #define FIRST(...) TAIL(0, __VA_ARGS__)
+#define JOIN\
+(a\
 \
-* x\
-\
-\
- */ #define /* a */ DUAL_FAN true /* one */
-#endif //\
- L\	 
-IMIT_A
-#elifndef /* a
- b */ PANEL_LIGHT// it's
-#if (IS_DUAL ? !ENABLED( PANEL_LIGHT) : AXES != LIMIT_A)
-#else
-%:endif // BELT_DRIVE
-#define TAIL(a, ...) (a /* a */ __VA_OPT__(,) __VA_ARGS__)
-# else/* one */ // two
-#if EITHER(BELT_DRIVE,DUAL_FAN) && LIMIT_A == 0&&(TOOLS>=0)
-#define SOFT_START 0x1
-#endif // PANEL_LIGHT
-	# define LIMIT_A ~(TOOLS)
-#if !ENABLED( SOFT_START)
-#undef AXES
-#defi\ 
-ne SOFT_STAR\
-T 1\
+,b) a##b\
 
-	# elif !(EITHER(BELT_DRIVE,TRACE))
-# define TRACE false
-#else /* x */
-const char *s = "/* not a comment"; // "
-/* end */ ;
-#endif
-#end\ 
-\ 
-if
-#elifndef AXES
-// #define BELT_DRIVE 0
-	# define STEPS	'\n'
-#elif\	 
-def LI\	 
-MIT_A
-#else /* x */   
-#if ENABLED(SOFT_START) || defined FAN_PIN
-%:if !defined ( STEPS)||TAIL(5,6) > 'ab'
+#define CALL(f,x) f(x)
+#define TAIL(a, b...) (a, ## b)
+  #define SPREAD(x, ...)	(x) __VA_OPT__(+ /* a
+ b */ (__VA_ARGS__, 1))
 \
 \
-%:endi\
-f
-// #define AXES (1 / (10 | 1))
-%:define LOOP_B (LOOP_A | 4) /* one */
-#else // other   
-#if ((defined(BELT_DRIVE) ? BOTH(PANEL_LIGHT,PANEL_LIGHT) : defined(BELT_DRIVE)) || (((017*-1) % (FIRST(0,0b101) | 1)) >> (TWICE((LIMIT_B << (TOOLS % 70))) % 70)) <= AXES && !defined TRACE ? (DISABLED(SOFT_START)||DISABLED(DUAL_FAN) ? defined(LIMIT_B) : '\xff' < -1 | (SPARE ? 10 : TOOLS)) : NONE(PANEL_LIGHT, SOFT_START,DUAL_FAN) || ANY(TRACE, TRACE,SOFT_START) && FIRST(((AXES ? 5u : TOOLS) ? (-1u % (0 | 1)) : (LIMIT_A ? TRACE_UNSET_0 : 017)),LARGER(TWICE(STEPS), (0 & STEPS))) != (STEPS % (-(LIMIT_A) | 1)))
-	# endif/**/// BELT_DRIVE
-#endif // DUAL_FAN
-#/**/define JOIN(a,b) a##b
-%:endif // BELT_DRIVE // trailing
-	# if (DISABLED(PANEL_LIGHT))||PIN_EXISTS(LAMP) && ENABLED(DUAL_FAN) && ((false ? ENABLED(TRACE) : defined(PANEL_LIGHT)) ? ! (ENABLED(SOFT_START)) : !defined ( TRACE) || !defined TRACE)
-#define SOFT_START 3
-R"x(
-#define TRACE 4
-)" )x"
-/* end */ ;
-	# eli\
+  #if ! ((!defined SOFT_START || EITHER(PANEL_LIGHT,BELT_DRIVE) ? DISABLED(TRACE, PANEL_LIGHT,TRACE)||EITHER(DUAL_FAN,SOFT_START) : (LIMIT_A > 2 ? ENABLED(BELT_DRIVE) : PIN_EXISTS(LAMP))))
 \
-fndef/* // */DUAL_FAN
-#define FAN_PIN (4 - 9)
-#/**/define SPARE   (AXES - 0xFFFFFFFFFFFFFFFF)   
-#undef BELT_DRIVE
-%:elifdef PANEL_LIGHT /* one */
-#define LOOP_A LOOP_B /* a
- b */ +\
+\
 \	 
- 1
-  #else
-#define STEPS	2   
-#endif // TOOLS// it's
+#\
+define BELT_DRIVE
+# define FAN_PIN (4 -/**/9)/* one */ // two
+/* x */ #if !d\
+\
+efined	( DUAL_FAN)
+%:elif DISABLED(SOFT_START) /* one */\
+
+%:define PANEL_LIGHT
+//#define DUAL_FAN
+  #define TOOLS   AXES
+  #elifndef SOFT_START
+#define LIMIT_A TWICE((0*TOOLS))
+#/*\ 
+*/endif
+#elifndef PANEL_LIGHT /* one */
+x R"(\
+/*)" // y
+/* end */ ;
+#if (LARGER(SPARE, TOOLS)) < 0
+#define PROBE_1 0
+#elif (LARGER(SPARE, TOOLS)) == 0
+#define PROBE_1 1
+#elif (LARGER(SPARE, TOOLS)) & 1
+#define PROBE_1 2
+#elif (LARGER(SPARE, TOOLS)) < 7
+#define PROBE_1 3
+#elif (LARGER(SPARE, TOOLS)) % 3 == 1
+#define PROBE_1 4
+#endif
+#if (((TOOLS + -1 + (3UL % (3 | 1))) + ((AXES % (SPARE | 1))|JOIN(LIMIT,_A)))) < 0
+#define PROBE_2 0
+#elif (((TOOLS + -1 + (3UL % (3 | 1))) + ((AXES % (SPARE | 1))|JOIN(LIMIT,_A)))) == 0
+#define PROBE_2 1
+#elif (((TOOLS + -1 + (3UL % (3 | 1))) + ((AXES % (SPARE | 1))|JOIN(LIMIT,_A)))) & 1
+#define PROBE_2 2
+#elif (((TOOLS + -1 + (3UL % (3 | 1))) + ((AXES % (SPARE | 1))|JOIN(LIMIT,_A)))) < 7
+#define PROBE_2 3
+#elif (((TOOLS + -1 + (3UL % (3 | 1))) + ((AXES % (SPARE | 1))|JOIN(LIMIT,_A)))) % 3 == 1
+#define PROBE_2 4
+#endif
+	#\
+ else	// " quote
+#endif /* one */
+	# define TOOLS   (1 << 1 + STEPS ? FIRST(0xFFFFFFFFFFFFFFFF,AXES) : ~(0x10))
+#if (FIRST((LIMIT_A ^ SPARE),(7 >> (0x7fff'ffff % 70)))) < 0
+#define PROBE_3 0
+#elif (FIRST((LIMIT_A ^ SPARE),(7 >> (0x7fff'ffff % 70)))) == 0
+#define PROBE_3 1
+#elif (FIRST((LIMIT_A ^ SPARE),(7 >> (0x7fff'ffff % 70)))) & 1
+#define PROBE_3 2
+#elif (FIRST((LIMIT_A ^ SPARE),(7 >> (0x7fff'ffff % 70)))) < 7
+#define PROBE_3 3
+#elif (FIRST((LIMIT_A ^ SPARE),(7 >> (0x7fff'ffff % 70)))) % 3 == 1
+#define PROBE_3 4
+#endif
+	# define BELT_DRIVE true
+	# if ANY_PIN(FAN, LAMP) && !(SPARE > LIMIT_A) || (defined BELT_DRIVE ? AXES<0 : ((AXES + STEPS) - FIRST(AXES,TOOLS)) <= (ALIAS (3) >> ((AXES*'A') % 70)))
+#define STEPS +((LIMIT_B /* a */ >>/**/(1 % 70)))
+#\ 
+\ 
+elif (defined(A\
+XES) ? EITHER(DUAL_FAN,TRACE) : STEPS > AXES)
+#if ((TOOLS ? STEPS : AXES)) < 0
+#define PROBE_4 0
+#elif ((TOOLS ? STEPS : AXES)) == 0
+#define PROBE_4 1
+#elif ((TOOLS ? STEPS : AXES)) & 1
+#define PROBE_4 2
+#elif ((TOOLS ? STEPS : AXES)) < 7
+#define PROBE_4 3
+#elif ((TOOLS ? STEPS : AXES)) % 3 == 1
+#define PROBE_4 4
+#endif
+#if (LARGER(FIRST((AXES),TERN1(TRACE, AXES)), (AXES - AXES))) < 0
+#define PROBE_5 0
+#elif (LARGER(FIRST((AXES),TERN1(TRACE, AXES)), (AXES - AXES))) == 0
+#define PROBE_5 1
+#elif (LARGER(FIRST((AXES),TERN1(TRACE, AXES)), (AXES - AXES))) & 1
+#define PROBE_5 2
+#elif (LARGER(FIRST((AXES),TERN1(TRACE, AXES)), (AXES - AXES))) < 7
+#define PROBE_5 3
+#elif (LARGER(FIRST((AXES),TERN1(TRACE, AXES)), (AXES - AXES))) % 3 == 1
+#define PROBE_5 4
+#endif
+%:elif ENABLED(DUAL_FAN) || AXES == LARGER(JOIN(LIMIT_, B), ('ab' % (3 | 1)))||!defined BELT_DRIVE
+#if !(!defined ( LAMP_PIN)) // trailing
+  #else // other   
+#ifnd\
+ef ST\
+\
+EPS// it's
+#define SPARE (1 TERN_(TRACE, + 2))   
+/* x */ #else // o\	 
+ther /* one */
+# endif // DUAL_FAN
+#/**/endif
+  #define BELT_DRIVE 1 // trailing
+#define TOOLS /* a */  /* // */LIMIT_B
+#endif/*
+#define TRACE
+*/// LAMP_PIN
+# if ANY_PIN(FAN, LAMP)||ENABLED(BELT_DRIVE) // trailing
+%:define TOOLS /* ' */ AXES
+#/**/define LAMP_PIN (4 /* a
+ b */ - 9)
+%:elifndef DUAL_FAN
+%:elif/*
+#define TRACE
+*/!ENABLED( PANEL_LIGHT)/*
+#define TRACE
+*/&& !ENABLED( /* a */ SOFT_START)
+#else
+#de\ 
+fine CALL\	 
+\ 
+(f, x) f (x)
+#if ((7 + 0b101)) < 0
+#define PROBE_6 0
+#elif ((7 + 0b101)) == 0
+#define PROBE_6 1
+#elif ((7 + 0b101)) & 1
+#define PROBE_6 2
+#elif ((7 + 0b101)) < 7
+#define PROBE_6 3
+#elif ((7 + 0b101)) % 3 == 1
+#define PROBE_6 4
+#endif
+#/**/define AXES TOOLS
 #endif // DUAL_FAN
+	# define LOOP_A LOOP_B + 1
+/* x */ #ifndef LIMIT_B
+#if ((STEPS >> ((L'x'-TOOLS) % 70))) < 0
+#define PROBE_7 0
+#elif ((STEPS >> ((L'x'-TOOLS) % 70))) == 0
+#define PROBE_7 1
+#elif ((STEPS >> ((L'x'-TOOLS) % 70))) & 1
+#define PROBE_7 2
+#elif ((STEPS >> ((L'x'-TOOLS) % 70))) < 7
+#define PROBE_7 3
+#elif ((STEPS >> ((L'x'-TOOLS) % 70))) % 3 == 1
+#define PROBE_7 4
+#endif
+const char *s = "\" // still";
+/* end */ ;
+#ifnd\ 
+\
+\
+ef LAMP_PIN\
+   
+/* x */ #else
+	//  #define SPARE	((017 % (TOOLS | 1)) ^ FIRST(TOOLS,7))
+  #defin\
+e SPARE	(-\ 
+ (TOOLS) - LARGER(TOOLS,\
+ 'A'))
+#/**/endif   
+#/**/elif !defined /* a */ TOOLS||TOOLS > (TOOLS/* ' */+/* ' */LIMIT_A)||0 | 1
+#endif
+#\
+define\	 
+ PANEL_LIGHT false

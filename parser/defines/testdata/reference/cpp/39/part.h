@@ -1,5 +1,7 @@
 #ifndef PART_H
 #define PART_H
-%\
-:undef FAN_PIN
+#de\ 
+fine TWICE(x) ((\	 
+x) + x)\ 
+
 #endif
