@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"strings"
 
 	"preflash/parser"
 )
@@ -227,12 +228,22 @@ func (p *plan) enable(s *slot) error {
 		}
 		return nil
 	}
-	if d := p.revivable(s.name, m); d != nil {
+	if d := p.revivable(s.name, m); d != nil && isSwitch(d.value()) {
 		p.replace(d.uncomment, "")
 		p.setOn(d)
 		return nil
 	}
 	return p.insert(s.name, "", m, s.near)
+}
+
+// isSwitch reports whether a value is one that an option to switch has. A
+// commented-out one may have the owner's words after it, which are kept.
+func isSwitch(value string) bool {
+	switch value {
+	case "", "0", "1", "false", "true":
+		return true
+	}
+	return false
 }
 
 // setOn makes a value one that switches its option on, unless it does already.
@@ -293,13 +304,15 @@ func undecided(name string, m macro) error {
 }
 
 // revivable returns the commented-out define that a change switches on: one
-// that stands where the files are read, and that no #undef follows.
+// that stands where the files are read, that no #undef follows, and that ends
+// in its line: in a comment, a splice takes in lines that are not of it.
 func (p *plan) revivable(name string, m macro) *define {
 	if !m.undef.IsZero() {
 		return nil
 	}
 	for _, d := range p.s.mentions(name) {
-		if d.commentedOut && d.reached == parser.Yes && !d.uncomment.IsZero() && !d.function {
+		if d.commentedOut && d.reached == parser.Yes && !d.uncomment.IsZero() && !d.function &&
+			!strings.Contains(strings.TrimRight(d.line.Text(), "\r\n"), "\n") {
 			return d
 		}
 	}

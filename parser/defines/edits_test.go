@@ -63,6 +63,10 @@ func TestEdits(t *testing.T) {
 
 		{"uncomment", "  //#define THERMAL_PROTECTION_HOTENDS   // noisy\n" + rest, []parser.Change{to(parser.HotendWatchOn, true)}, "  #define THERMAL_PROTECTION_HOTENDS   // noisy\n" + rest},
 		{"uncomment one that says 0", "//#define THERMAL_PROTECTION_HOTENDS 0\n" + rest, []parser.Change{to(parser.HotendWatchOn, true)}, "#define THERMAL_PROTECTION_HOTENDS 1\n" + rest},
+		{"commented out, with the owner's words", "#define THERMAL_PROTECTION_BED\n//#define THERMAL_PROTECTION_HOTENDS off, it was noisy\n" + rest, []parser.Change{to(parser.HotendWatchOn, true)},
+			"#define THERMAL_PROTECTION_BED\n#define THERMAL_PROTECTION_HOTENDS\n//#define THERMAL_PROTECTION_HOTENDS off, it was noisy\n" + rest},
+		{"commented out, and so is its next line", "#define THERMAL_PROTECTION_BED\n//#define THERMAL_PROTECTION_HOTENDS \\\n#define X 1\n" + rest, []parser.Change{to(parser.HotendWatchOn, true)},
+			"#define THERMAL_PROTECTION_BED\n#define THERMAL_PROTECTION_HOTENDS\n//#define THERMAL_PROTECTION_HOTENDS \\\n#define X 1\n" + rest},
 		{"0 to 1", "#define THERMAL_PROTECTION_HOTENDS 0\n" + rest, []parser.Change{to(parser.HotendWatchOn, true)}, "#define THERMAL_PROTECTION_HOTENDS 1\n" + rest},
 		{"false to true", "#define THERMAL_PROTECTION_HOTENDS  false // no\n" + rest, []parser.Change{to(parser.HotendWatchOn, true)}, "#define THERMAL_PROTECTION_HOTENDS  true // no\n" + rest},
 		{"after an undef", "#define THERMAL_PROTECTION_HOTENDS\n#undef THERMAL_PROTECTION_HOTENDS // no\n" + rest, []parser.Change{to(parser.HotendWatchOn, true)},
