@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"preflash/parser"
@@ -107,11 +108,9 @@ func oldSensor(s *parser.Setting[parser.SensorDef]) group {
 	case !s.Known():
 		return g
 	}
-	text := "The configuration calls it " + d.Name + "."
-	if d.Note != "" {
-		text += " " + sentence(d.Note)
+	if name := strings.TrimSpace(d.Name); name != "" {
+		g.notes = append(g.notes, strings.TrimSpace("The configuration calls it "+name+". "+sentence(d.Note)))
 	}
-	g.notes = append(g.notes, text)
 	switch d.Form {
 	case parser.FormPlaceholder:
 		g.notes = append(g.notes, "That is a dummy, which always reads "+unit.Celsius(d.FixedC)+".")
@@ -171,7 +170,7 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 	}
 	list := make([]string, len(points))
 	for i, p := range points {
-		list[i] = "[" + number(p.TempC) + ", " + unit.Figure(p.Ohm, 4) + "]"
+		list[i] = "[" + number(p.TempC) + ", " + number(p.Ohm) + "]"
 	}
 	return kind, set("points", "["+strings.Join(list, ", ")+"]", "")
 }
@@ -195,7 +194,16 @@ func pointsOf(d *parser.SensorDef, c sensor.Curve) []parser.SensorPoint {
 	}
 	var points []parser.SensorPoint
 	for _, t := range [...]float64{25, 150, 250} {
-		points = append(points, parser.SensorPoint{TempC: t, Ohm: c.Ohms(t)})
+		points = append(points, parser.SensorPoint{TempC: t, Ohm: sevenDigits(c.Ohms(t))})
 	}
 	return points
+}
+
+// sevenDigits rounds a computed figure to what a person would copy.
+func sevenDigits(x float64) float64 {
+	y, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 7, 64), 64)
+	if err != nil {
+		return x
+	}
+	return y
 }
