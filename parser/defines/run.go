@@ -20,7 +20,7 @@ type header struct {
 	text     string
 	from, to int32
 	once     bool // is not read a second time
-	listed   bool // stands in source.files
+	place    int  // in source.files, from 1; 0 where it is not read
 	reading  bool
 }
 
@@ -71,7 +71,7 @@ func (s *source) run(units []*header) error {
 		s.lines[i].reached, s.lines[i].ended = parser.No, -1
 	}
 	for _, u := range s.order {
-		u.once, u.listed = false, false
+		u.once, u.place = false, 0
 	}
 	s.again = false
 	s.files, s.remarks, s.noted = nil, nil, nil
@@ -96,9 +96,9 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 	if u.once {
 		return nil
 	}
-	if !u.listed {
-		u.listed = true
+	if u.place == 0 {
 		s.files = append(s.files, u.file)
+		u.place = len(s.files)
 	}
 	outer := u.reading
 	u.reading = true

@@ -243,9 +243,8 @@ func (v *view) after(i int) int32 {
 // view reads a commented-out define, which ends at limit whatever it holds.
 func (c *scanner) view(p, limit int, spliced bool) view {
 	if !spliced {
-		if v, ok := c.plain(p, trimEnd(c.text, p, limit)); ok {
-			v.end = limit
-			return v
+		if text, ok := c.plain(p, trimEnd(c.text, p, limit)); ok {
+			return view{text: text, base: p, end: limit}
 		}
 	}
 	w := walker{text: c.text[:limit], keep: true}
@@ -255,7 +254,7 @@ func (c *scanner) view(p, limit int, spliced bool) view {
 
 // plain takes the text as it is, up to a comment that ends it. It gives up on
 // what only the walker can judge.
-func (c *scanner) plain(p, end int) (view, bool) {
+func (c *scanner) plain(p, end int) (string, bool) {
 	line := c.text[p:end]
 	for at := 0; ; at++ {
 		n := strings.IndexByte(line[at:], '/')
@@ -273,31 +272,31 @@ func (c *scanner) plain(p, end int) (view, bool) {
 			}
 		}
 		if strings.IndexByte(line[:at], '"') >= 0 || strings.IndexByte(line[:at], '\'') >= 0 {
-			return view{}, false
+			return "", false
 		}
 		if line[at+1] == '*' {
 			closed := strings.Index(line[at+2:], "*/")
 			if closed < 0 {
-				return view{}, false
+				return "", false
 			}
 			tail := line[at+2+closed+2:]
 			if q := skipBlanks(tail, 0); q < len(tail) && !strings.HasPrefix(tail[q:], "//") {
-				return view{}, false
+				return "", false
 			}
 		}
 		line = line[:at]
 		break
 	}
-	return view{text: line[:trimEnd(line, 0, len(line))], base: p}, true
+	return line[:trimEnd(line, 0, len(line))], true
 }
 
 // directive reads the directive whose # ends at p.
 func (c *scanner) directive(start, p int) int {
 	end, spliced := physicalEnd(c.text, p)
-	v, ok := view{}, false
+	v := view{base: p, end: min(end+1, len(c.text))}
+	ok := false
 	if !spliced {
-		v, ok = c.plain(p, end)
-		v.end = min(end+1, len(c.text))
+		v.text, ok = c.plain(p, end)
 	}
 	if !ok {
 		c.walk.keep = true
@@ -305,7 +304,7 @@ func (c *scanner) directive(start, p int) int {
 		if c.err != nil {
 			return next
 		}
-		v = view{text: string(c.walk.clean), base: p, offsets: c.walk.offsets, end: next}
+		v.text, v.offsets, v.end = string(c.walk.clean), c.walk.offsets, next
 	}
 	c.command(&v, &directive{start: int32(start), end: int32(v.end)})
 	return v.end

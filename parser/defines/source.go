@@ -210,8 +210,14 @@ func skipSlashes(text string, p int32) int32 {
 
 // all returns every define line, in reading order.
 func (s *source) all() []*define {
+	read := make([]*header, len(s.files))
+	for _, u := range s.order {
+		if u.place > 0 {
+			read[u.place-1] = u
+		}
+	}
 	var list []*define
-	for _, u := range s.read1() {
+	for _, u := range read {
 		for i := u.from; i < u.to; i++ {
 			if s.lines[i].kind == kindDefine {
 				list = append(list, s.at(i))
@@ -221,16 +227,16 @@ func (s *source) all() []*define {
 	return list
 }
 
-// read1 lists the units in the order of files.
-func (s *source) read1() []*header {
-	list := make([]*header, 0, len(s.files))
-	for _, f := range s.files {
-		for _, u := range s.order {
-			if u.file == f {
-				list = append(list, u)
-			}
+// defining returns the define lines of a name, in reading order. Those of a
+// file that is included stand behind those of the whole including file.
+func (s *source) defining(id int32) []int32 {
+	var list []int32
+	for i := s.table.all[id].first; i >= 0; i = s.lines[i].next {
+		if s.unitOf(i).place > 0 {
+			list = append(list, i)
 		}
 	}
+	slices.SortStableFunc(list, func(a, b int32) int { return s.unitOf(a).place - s.unitOf(b).place })
 	return list
 }
 
@@ -241,10 +247,8 @@ func (s *source) mentions(name string) []*define {
 		return nil
 	}
 	var list []*define
-	for i := s.table.all[id].first; i >= 0; i = s.lines[i].next {
-		if s.unitOf(i).listed {
-			list = append(list, s.at(i))
-		}
+	for _, i := range s.defining(id) {
+		list = append(list, s.at(i))
 	}
 	return list
 }
@@ -279,9 +283,8 @@ func (s *source) macro(name string) macro {
 	} else if st >= 0 {
 		m.undef = s.unitOf(st).span(s.lines[st].start, s.lines[st].end)
 	}
-	for i := s.table.all[id].first; i >= 0; i = s.lines[i].next {
-		l := &s.lines[i]
-		if !l.comment && l.reached == parser.Yes && i != line && s.unitOf(i).listed {
+	for _, i := range s.defining(id) {
+		if l := &s.lines[i]; !l.comment && l.reached == parser.Yes && i != line {
 			m.others = append(m.others, s.at(i))
 		}
 	}
