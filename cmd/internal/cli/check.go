@@ -43,7 +43,9 @@ printer could not be read; then the others are shown all the same.`,
 				return err
 			}
 			o.Since = since
-			result := fleet.Check(pathsOr(args), o, progress(cmd.ErrOrStderr()))
+			step, finish := progress(cmd.ErrOrStderr())
+			result := fleet.Check(pathsOr(args), o, step)
+			finish()
 			result.Version = version()
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
 				switch format.value {

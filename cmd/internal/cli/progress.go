@@ -4,31 +4,31 @@ import (
 	"io"
 	"sync"
 
-	"github.com/schollz/progressbar/v3"
+	"github.com/vbauerster/mpb/v8"
+	"github.com/vbauerster/mpb/v8/decor"
 )
 
 // fewPrinters are checked before anybody would look at a bar.
 const fewPrinters = 200
 
-// progress shows a bar on a terminal where the work is long. It returns nil
-// where nobody would see it.
-func progress(stderr io.Writer) func(done, all int) {
+// progress shows a bar on a terminal where the work is long; finish takes it
+// away. The first result is nil where nobody would see a bar.
+func progress(stderr io.Writer) (step func(done, all int), finish func()) {
 	if _, ok := terminal(stderr); !ok {
-		return nil
+		return nil, func() {}
 	}
+	bars := mpb.New(mpb.WithOutput(stderr))
 	var once sync.Once
-	var bar *progressbar.ProgressBar
-	return func(done, all int) {
+	var bar *mpb.Bar
+	step = func(_, all int) {
 		if all < fewPrinters {
 			return
 		}
 		once.Do(func() {
-			bar = progressbar.NewOptions(all,
-				progressbar.OptionSetWriter(stderr),
-				progressbar.OptionSetDescription("printers"),
-				progressbar.OptionShowCount(),
-				progressbar.OptionClearOnFinish())
+			bar = bars.AddBar(int64(all), mpb.BarRemoveOnComplete(),
+				mpb.PrependDecorators(decor.CountersNoUnit("%d of %d printers ")))
 		})
-		_ = bar.Add(1) // a bar that cannot be drawn is no reason to stop
+		bar.Increment()
 	}
+	return step, bars.Wait
 }
