@@ -83,8 +83,8 @@ func TestEdits(t *testing.T) {
 		{"cold guard", "#define CONFIGURATION_H_VERSION 020007\n//#define PREVENT_COLD_EXTRUSION\n", []parser.Change{to(parser.ColdGuard, true)}, "#define CONFIGURATION_H_VERSION 020007\n#define PREVENT_COLD_EXTRUSION\n"},
 
 		{"sensor by its curve", "#define TEMP_SENSOR_0 5 // bead\n", []parser.Change{to(parser.HotendSensor, curve("ntc-100k-4092"))}, "#define TEMP_SENSOR_0 1 // bead\n"},
-		{"custom sensor, its options missing", "#define CONFIGURATION_H_VERSION 020007\n#define TEMP_SENSOR_0 5\n", []parser.Change{to(parser.HotendSensor, custom)},
-			"#define CONFIGURATION_H_VERSION 020007\n#define TEMP_SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS 100000\n#define HOTEND0_BETA 4066.123\n#define HOTEND0_SH_C_COEFF 7.06e-08\n"},
+		{"custom sensor, its options missing", "#define CONFIGURATION_H_VERSION 02010204\n#define TEMP_SENSOR_0 5\n", []parser.Change{to(parser.HotendSensor, custom)},
+			"#define CONFIGURATION_H_VERSION 02010204\n#define TEMP_SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS 100000\n#define HOTEND0_BETA 4066.123\n#define HOTEND0_SH_C_COEFF 7.06e-08\n"},
 		{"custom sensor, its options in a branch of their own",
 			"#define TEMP_SENSOR_0 5\n#if TEMP_SENSOR_0 == 1000\n  #define HOTEND0_PULLUP_RESISTOR_OHMS 2200 // ohm\n  #define HOTEND0_RESISTANCE_25C_OHMS 50000\n  #define HOTEND0_BETA 3950\n  //#define HOTEND0_SH_C_COEFF 0\n#endif\n",
 			[]parser.Change{to(parser.HotendSensor, custom)},
@@ -120,6 +120,7 @@ func TestEditsRefused(t *testing.T) {
 		{"no such setting", "#define X 1\n", parser.Change{Key: parser.GainP, Value: 1.0}, "cannot be changed"},
 		{"wrong type", "#define HEATER_0_MAXTEMP 285\n", parser.Change{Key: parser.MaxTemp, Value: true}, "cannot be set to true"},
 		{"custom sensor in an old generation", "#define CONFIGURATION_H_VERSION 010109\n#define TEMP_SENSOR_0 5\n", parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormBeta, R25Ohm: 1e5, BetaK: 3950}}, "too old"},
+		{"cubic coefficient in a generation that may not read it", "#define CONFIGURATION_H_VERSION 020007\n#define TEMP_SENSOR_0 5\n", parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormBeta, R25Ohm: 1e5, BetaK: 4834, CubicC: 1.56e-7}}, "HOTEND0_SH_C_COEFF"},
 		{"no definition of the curve", "#define TEMP_SENSOR_0 5\n", parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormCurve, Curve: "ntc-100k-9999"}}, "custom"},
 		{"list in which nothing repeats", "#define MPCTEMP\n#define MPC_HEATER_POWER 40\n", parser.Change{Key: parser.ModelPower, Value: 30.0}, "by hand"},
 		{"the gate is off", "#define DEFAULT_VOLUMETRIC_EXTRUDER_LIMIT 12\n", parser.Change{Key: parser.MaxFlow, Value: 10.0}, "volumetric limit"},
