@@ -16,6 +16,7 @@ import (
 	"preflash/parser/sheet"
 	"preflash/patch"
 	"preflash/rules"
+	"preflash/rules/unit"
 )
 
 //go:embed page
@@ -159,15 +160,15 @@ func factsOf(in *rules.Input) []fact {
 	if n.Heater.Kind.Value == sheet.PTC {
 		kind = "PTC"
 	}
-	heater := fmt.Sprintf("%s, %s at %s", kind, rules.Watts(n.Heater.RatedW.Value), rules.Volts(n.Heater.RatedV.Value))
+	heater := fmt.Sprintf("%s, %s at %s", kind, unit.Watts(n.Heater.RatedW.Value), unit.Volts(n.Heater.RatedV.Value))
 	if supply := in.Sheet.Printer.SupplyV.Value; supply != n.Heater.RatedV.Value {
-		heater += ", on a supply of " + rules.Volts(supply)
+		heater += ", on a supply of " + unit.Volts(supply)
 	}
 	rated, by := rules.Rating(in)
 	return []fact{
 		{"Goes in", goesIn(in)},
-		{"Asked for", shown(rules.Celsius(n.PrintC.Value[0]) + " to " + rules.Celsius(n.PrintC.Value[1]))},
-		{"Rated", shown(rules.Celsius(rated) + ", by the " + by)},
+		{"Asked for", shown(unit.Celsius(n.PrintC.Value[0]) + " to " + unit.Celsius(n.PrintC.Value[1]))},
+		{"Rated", shown(unit.Celsius(rated) + ", by the " + by)},
 		{"Sensor", shown(rules.SensorName(in))},
 		{"Heater", shown(heater)},
 	}

@@ -7,6 +7,7 @@ import (
 
 	"preflash/cmd/internal/plot"
 	"preflash/rules"
+	"preflash/rules/unit"
 )
 
 // figure is one plot: a title that states the conclusion, the drawing, what to
@@ -73,7 +74,7 @@ type swap struct {
 // printStrip marks the range that the hotend will be asked for.
 func printStrip(in *rules.Input) plot.Strip {
 	low, high := printRange(in)
-	return plot.Strip{Name: "asked for, " + rules.Figure(low, 1) + " to " + rules.Celsius(high), Low: low, High: high}
+	return plot.Strip{Name: "asked for, " + unit.Figure(low, 1) + " to " + unit.Celsius(high), Low: low, High: high}
 }
 
 func printRange(in *rules.Input) (low, high float64) {

@@ -7,6 +7,7 @@ import (
 	"preflash/cmd/internal/plot"
 	"preflash/rules"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // longestHeat bounds the heat-up that is drawn, s.
@@ -79,9 +80,9 @@ func heatFigure(s *swap) (*figure, string) {
 	if w, ok := wanted(watch, h.target); ok && told {
 		var last float64
 		p.Bars, last = windowBars(h, w)
-		p.BarName = fmt.Sprintf("a window of %s", rules.Seconds(w.windowS))
+		p.BarName = fmt.Sprintf("a window of %s", unit.Seconds(w.windowS))
 		note = fmt.Sprintf("Each bar is a window of %s, drawn %s above the reading at which it begins: the line must cross it. Not every window is drawn.",
-			rules.Seconds(w.windowS), rules.Kelvin(w.riseC))
+			unit.Seconds(w.windowS), unit.Kelvin(w.riseC))
 		if last >= 0 {
 			p.Strips = append(p.Strips, plot.Strip{Name: "the last window", Low: last, High: last + w.windowS})
 		}
@@ -97,12 +98,12 @@ func heatFigure(s *swap) (*figure, string) {
 func heatTitle(h heatUp) string {
 	switch {
 	case h.gets && h.seconds < longestHeat:
-		return fmt.Sprintf("At full power, part fan full, it takes %s to %s", rules.Seconds(math.Round(h.seconds)), rules.Celsius(h.target))
+		return fmt.Sprintf("At full power, part fan full, it takes %s to %s", unit.Seconds(math.Round(h.seconds)), unit.Celsius(h.target))
 	case h.gets:
-		return fmt.Sprintf("At full power, part fan full, it takes more than %s to %s", rules.Seconds(longestHeat), rules.Celsius(h.target))
+		return fmt.Sprintf("At full power, part fan full, it takes more than %s to %s", unit.Seconds(longestHeat), unit.Celsius(h.target))
 	}
-	return fmt.Sprintf("At full power, part fan full, it never gets to %s: it stalls at %s", rules.Celsius(h.target),
-		rules.Celsius(h.plant.Settle(h.plant.DutyLimit, heat.FanFull, h.plant.AmbientC)))
+	return fmt.Sprintf("At full power, part fan full, it never gets to %s: it stalls at %s", unit.Celsius(h.target),
+		unit.Celsius(h.plant.Settle(h.plant.DutyLimit, heat.FanFull, h.plant.AmbientC)))
 }
 
 // windowBars returns windows that follow each other without overlap, each at

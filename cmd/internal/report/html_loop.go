@@ -8,6 +8,7 @@ import (
 	"preflash/parser"
 	"preflash/rules"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // loopLook is how far below the target the plot of the loop begins, K.
@@ -49,13 +50,13 @@ func loopFigure(s *swap) (*figure, string) {
 		withGains.Kp, withGains.Ki, withGains.Kd = g.Kp, g.Ki, g.Kd
 		traces = append(traces, run("the starting gains", withGains))
 		note = fmt.Sprintf("Starting gains: kp %s, ki %s, kd %s (SIMC, Skogestad 2003). They begin a tune and do not replace it.",
-			rules.Figure(g.Kp, 2), rules.Figure(g.Ki, 3), rules.Figure(g.Kd, 1))
+			unit.Figure(g.Kp, 2), unit.Figure(g.Ki, 3), unit.Figure(g.Kd, 1))
 	}
 	pl := &plot.Plot{
 		ID:     s.id,
 		Desc:   "Temperature of the sensor over time on a step from ambient to the target, part fan off, from a little below the target on.",
 		Y:      plot.Axis{Label: "sensor temperature, °C", Include: []float64{target - 10, target + 5}},
-		Strips: []plot.Strip{{Name: "settled, within " + rules.Kelvin(heat.SettleBandC), Horizontal: true, Low: target - heat.SettleBandC, High: target + heat.SettleBandC}},
+		Strips: []plot.Strip{{Name: "settled, within " + unit.Kelvin(heat.SettleBandC), Horizontal: true, Low: target - heat.SettleBandC, High: target + heat.SettleBandC}},
 		Marks:  []plot.Mark{{At: target, Horizontal: true, Name: "target"}},
 	}
 	from, to, peak := window(traces, target-loopLook)
@@ -153,17 +154,17 @@ func does(r heat.Response, target float64) string {
 	var text string
 	switch {
 	case !r.Reached:
-		text = fmt.Sprintf("does not reach %s", rules.Celsius(target))
+		text = fmt.Sprintf("does not reach %s", unit.Celsius(target))
 	case !r.Settles:
-		text = fmt.Sprintf("passes %s by %s and does not settle", rules.Celsius(target), rules.Kelvin(r.OvershootC))
+		text = fmt.Sprintf("passes %s by %s and does not settle", unit.Celsius(target), unit.Kelvin(r.OvershootC))
 	default:
-		text = fmt.Sprintf("passes %s by %s and settles after %s", rules.Celsius(target), rules.Kelvin(r.OvershootC), rules.Seconds(math.Round(r.SettleS)))
+		text = fmt.Sprintf("passes %s by %s and settles after %s", unit.Celsius(target), unit.Kelvin(r.OvershootC), unit.Seconds(math.Round(r.SettleS)))
 		if r.OvershootC < 0.05 {
-			text = fmt.Sprintf("reaches %s without passing it and settles after %s", rules.Celsius(target), rules.Seconds(math.Round(r.SettleS)))
+			text = fmt.Sprintf("reaches %s without passing it and settles after %s", unit.Celsius(target), unit.Seconds(math.Round(r.SettleS)))
 		}
 	}
 	if r.Trip != heat.NoTrip {
-		text += fmt.Sprintf(", and the protection shuts down after %s", rules.Seconds(math.Round(r.TripS)))
+		text += fmt.Sprintf(", and the protection shuts down after %s", unit.Seconds(math.Round(r.TripS)))
 	}
 	return text
 }

@@ -6,6 +6,7 @@ import (
 	"preflash/cmd/internal/plot"
 	"preflash/rules"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // headroomFigure compares the power that there is with the power that it takes.
@@ -39,7 +40,7 @@ func headroomFigure(s *swap) (*figure, string) {
 	}
 	head := []string{"block, °C", "heater gives, W", "fan off, W", "fan full, W"}
 	if flow.Given {
-		pl.Lines = append(pl.Lines, plot.Line{Name: "needed, fan full and " + rules.FlowRate(flow.Value), Style: 1, Points: sampled(fine, needs(full))})
+		pl.Lines = append(pl.Lines, plot.Line{Name: "needed, fan full and " + unit.FlowRate(flow.Value), Style: 1, Points: sampled(fine, needs(full))})
 		head = append(head, "fan full and melting, W")
 	}
 	if rated != high {
@@ -59,10 +60,10 @@ func headroomFigure(s *swap) (*figure, string) {
 
 func powerTitle(in *rules.Input, p heat.Plant, high, flow float64) string {
 	h := p.Headroom(high, flow)
-	text := fmt.Sprintf("At %s the heater gives %s, and %s are needed: %s", rules.Celsius(high),
-		rules.Watts(h.AvailableW), rules.Watts(h.LossW+h.MeltW), rules.Percent(h.Ratio))
+	text := fmt.Sprintf("At %s the heater gives %s, and %s are needed: %s", unit.Celsius(high),
+		unit.Watts(h.AvailableW), unit.Watts(h.LossW+h.MeltW), unit.Percent(h.Ratio))
 	if h.Ratio < 1 && h.FitsMM3S > 0 && flow > 0 {
-		text += fmt.Sprintf("; with the fan full, a flow of %s fits", rules.FlowRate(h.FitsMM3S))
+		text += fmt.Sprintf("; with the fan full, a flow of %s fits", unit.FlowRate(h.FitsMM3S))
 	}
 	return text
 }
@@ -82,5 +83,5 @@ func powerText(in *rules.Input) string {
 	if !(p.AmbientC < high) {
 		return "cannot be told"
 	}
-	return shown(rules.Percent(p.Headroom(high, in.Sheet.New.Nozzle.MaxFlowMM3S.Value).Ratio))
+	return shown(unit.Percent(p.Headroom(high, in.Sheet.New.Nozzle.MaxFlowMM3S.Value).Ratio))
 }

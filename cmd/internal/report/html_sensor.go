@@ -7,6 +7,7 @@ import (
 	"preflash/cmd/internal/plot"
 	"preflash/rules"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // matters is the error below which a reading counts as right, K: the limit of
@@ -59,7 +60,7 @@ func sensorFigure(s *swap) (*figure, string) {
 		p.Lines = append(p.Lines, plot.Line{Name: "with the diff applied", Style: 1, Points: sampled(fine, errorBy(proposed))})
 	}
 	f := figureOf(p, sensorTitle(s.before, believed, real)+mendedText(mended, low, high, errorBy(proposed)),
-		fmt.Sprintf("Above zero the nozzle is hotter than shown. The sensor itself is good for ±%s at %s.", rules.Kelvin(band(high)), rules.Celsius(high)))
+		fmt.Sprintf("Above zero the nozzle is hotter than shown. The sensor itself is good for ±%s at %s.", unit.Kelvin(band(high)), unit.Celsius(high)))
 	head := []string{"indicated, °C", "actual, °C", "error, K", "own uncertainty, ±K"}
 	if mended {
 		head = append(head, "error with the diff, K")
@@ -96,15 +97,15 @@ func sensorTitle(in *rules.Input, believed, real *sensor.Circuit) string {
 	switch {
 	case math.Abs(worst) <= matters:
 		return fmt.Sprintf("The reading is right within %s from %s to %s",
-			within(math.Abs(worst)), rules.Celsius(low), rules.Celsius(high))
+			within(math.Abs(worst)), unit.Celsius(low), unit.Celsius(high))
 	case worst > 0:
-		return fmt.Sprintf("While %s is shown, the nozzle is at %s: %s hotter", rules.Celsius(at), rules.Celsius(at+worst), rules.Kelvin(worst))
+		return fmt.Sprintf("While %s is shown, the nozzle is at %s: %s hotter", unit.Celsius(at), unit.Celsius(at+worst), unit.Kelvin(worst))
 	}
-	return fmt.Sprintf("While %s is shown, the nozzle is at %s: %s colder", rules.Celsius(at), rules.Celsius(at+worst), rules.Kelvin(-worst))
+	return fmt.Sprintf("While %s is shown, the nozzle is at %s: %s colder", unit.Celsius(at), unit.Celsius(at+worst), unit.Kelvin(-worst))
 }
 
 // within writes a bound; none is as small as nothing.
-func within(d float64) string { return rules.Kelvin(max(d, 0.1)) }
+func within(d float64) string { return unit.Kelvin(max(d, 0.1)) }
 
 func mendedText(mended bool, low, high float64, errorBy func(float64) float64) string {
 	if !mended {
@@ -125,5 +126,5 @@ func nozzleText(in *rules.Input) string {
 	if direction(off) == "" {
 		return "as shown"
 	}
-	return shown(rules.Kelvin(math.Abs(off)) + " " + direction(off))
+	return shown(unit.Kelvin(math.Abs(off)) + " " + direction(off))
 }

@@ -7,6 +7,7 @@ import (
 	"preflash/cmd/internal/plot"
 	"preflash/rules"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // watchFigure holds the heat-up against what the protection wants.
@@ -57,8 +58,8 @@ func riseFigure(s *swap, h heatUp, watch heat.Watch, w riseWanted) *figure {
 		X:    plot.Axis{Label: "sensor temperature when the window begins, °C", Low: h.plant.AmbientC, High: h.target},
 		Y:    plot.Axis{Label: "rise within the window, K"},
 		Lines: []plot.Line{
-			{Name: "fan full, " + rules.Seconds(w.windowS), Points: full},
-			{Name: "fan off, " + rules.Seconds(w.windowS), Style: 2, Points: off},
+			{Name: "fan full, " + unit.Seconds(w.windowS), Points: full},
+			{Name: "fan off, " + unit.Seconds(w.windowS), Style: 2, Points: off},
 		},
 		Marks: []plot.Mark{
 			{At: w.riseC, Horizontal: true, Name: "required"},
@@ -72,13 +73,13 @@ func riseFigure(s *swap, h heatUp, watch heat.Watch, w riseWanted) *figure {
 	if watchAfter, told := rules.Watch(s.after); told && watchAfter != watch {
 		if wa, ok := wanted(watchAfter, h.target); ok && wa != w {
 			after = rises(heatUpOf(s.after).full, wa)
-			name := "with the diff, fan full, " + rules.Seconds(wa.windowS)
+			name := "with the diff, fan full, " + unit.Seconds(wa.windowS)
 			p.Lines = append(p.Lines, plot.Line{Name: name, Style: 1, Points: after})
 			head = append(head, name+", K")
 			if wa.riseC != w.riseC {
 				p.Marks = append(p.Marks, plot.Mark{At: wa.riseC, Horizontal: true, Name: "required with the diff"})
 			}
-			title += fmt.Sprintf("; with the diff it is %s in %s, and %s are required", rules.Kelvin(leastOf(after)), rules.Seconds(wa.windowS), rules.Kelvin(wa.riseC))
+			title += fmt.Sprintf("; with the diff it is %s in %s, and %s are required", unit.Kelvin(leastOf(after)), unit.Seconds(wa.windowS), unit.Kelvin(wa.riseC))
 		}
 	}
 	cutRises(p, w.riseC)
@@ -117,7 +118,7 @@ func cutRises(p *plot.Plot, required float64) {
 
 func riseTitle(w riseWanted, least float64, form heat.WatchForm) string {
 	text := fmt.Sprintf("With the part fan full the sensor gains at least %s in the window of %s, and %s are required: ",
-		rules.Kelvin(least), rules.Seconds(w.windowS), rules.Kelvin(w.riseC))
+		unit.Kelvin(least), unit.Seconds(w.windowS), unit.Kelvin(w.riseC))
 	switch {
 	case least >= w.riseC:
 		return text + "no healthy heater is shut down"
@@ -172,16 +173,16 @@ func sumFigure(s *swap, h heatUp, w heat.SumWatch, o heat.SumOutcome) *figure {
 		Marks: []plot.Mark{{At: w.LimitCS, Horizontal: true, Name: "limit, shuts down"}},
 	}
 	title := fmt.Sprintf("The error sum grows to %s on the way to %s, its limit is %s: no healthy heater is shut down",
-		rules.DegreeSeconds(o.MostCS), rules.Celsius(h.target), rules.DegreeSeconds(w.LimitCS))
+		unit.DegreeSeconds(o.MostCS), unit.Celsius(h.target), unit.DegreeSeconds(w.LimitCS))
 	if o.Trips {
 		title = fmt.Sprintf("On the way to %s the error sum reaches its limit of %s after %s: a healthy heater is shut down",
-			rules.Celsius(h.target), rules.DegreeSeconds(w.LimitCS), rules.Seconds(math.Round(o.TripS)))
+			unit.Celsius(h.target), unit.DegreeSeconds(w.LimitCS), unit.Seconds(math.Round(o.TripS)))
 	}
 	if after, told := rules.Watch(s.after); told && after.Form == heat.ErrorSumWatch && after.Sum.LimitCS != w.LimitCS {
 		limit := after.Sum.LimitCS
 		p.Y.High = max(high, 1.2*limit)
 		p.Marks = append(p.Marks, plot.Mark{At: limit, Horizontal: true, Name: "limit with the diff"})
-		title += fmt.Sprintf("; with the diff the limit is %s", rules.DegreeSeconds(limit))
+		title += fmt.Sprintf("; with the diff the limit is %s", unit.DegreeSeconds(limit))
 	}
 	f := figureOf(p, title, "Below zero shortfall, and in every window that gains enough, nothing adds up.", assumedNote(s.before))
 	f.table("time, s", "fan full, °C·s", "fan off, °C·s")
