@@ -32,7 +32,7 @@ const (
 	// nothing.
 	leastCounts = 5.0
 	// longestRunS bounds the simulation of a run.
-	longestRunS = 6 * 3600.0
+	longestRunS = 2 * 3600.0
 	// leastRiseK is how far a run must go to tell anything about a heater.
 	leastRiseK = 20.0
 )

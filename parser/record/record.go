@@ -18,9 +18,9 @@ import (
 	"preflash/parser"
 )
 
-// mostRows bounds what is computed of one recording: at ten rows a second,
-// nearly three hours.
-const mostRows = 100_000
+// mostRows bounds what is computed of one recording: at ten rows a second, more
+// than half an hour.
+const mostRows = 20_000
 
 // Open reads the recording that a person named. A link is followed, as the
 // person chose it; otherwise the rules of parser.Tree hold. Errors and spans

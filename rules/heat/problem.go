@@ -2,6 +2,7 @@ package heat
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/mat"
 	"gonum.org/v1/gonum/optimize"
@@ -81,11 +82,10 @@ func (p *problem) residuals(x []float64) []float64 {
 	return residuals
 }
 
-// cost is half the mean square of the residuals, K². Outside of what any
-// hotend is (or a slip of the optimiser) it is infinite, which bounds the
-// steps of the simulation too.
+// cost is half the mean square of the residuals, K². It is infinite outside of
+// what any hotend is, which also keeps the steps of the simulation long.
 func (p *problem) cost(x []float64) float64 {
-	limits := [...][2]float64{atCapacity: {0.1, 10e3}, atLag: {0.01, 300}, atLoss: {1e-5, 50}, atLossFan: {1e-5, 50}}
+	limits := [...][2]float64{atCapacity: {0.5, 1000}, atLag: {0.1, 300}, atLoss: {1e-4, 2}, atLossFan: {1e-4, 2}}
 	for i := range p.starting() {
 		if v := positive(x[i]); !(v > limits[i][0] && v < limits[i][1]) {
 			return math.Inf(1)
@@ -179,19 +179,31 @@ func (p *problem) descend(x []float64) ([]float64, float64) {
 	if math.IsInf(p.cost(x), 1) {
 		return nil, 0
 	}
+	// Gradient and Hessian are asked for one after the other, at one place.
+	var at []float64
+	var h *mat.SymDense
+	var g *mat.VecDense
+	normal := func(x []float64) (*mat.SymDense, *mat.VecDense) {
+		if !slices.Equal(at, x) {
+			at = slices.Clone(x)
+			h, g = p.normal(x)
+		}
+		return h, g
+	}
 	problem := optimize.Problem{
 		Func: p.cost,
 		Grad: func(grad, x []float64) {
-			_, g := p.normal(x)
+			_, g := normal(x)
 			copy(grad, g.RawVector().Data)
 		},
 		Hess: func(hess *mat.SymDense, x []float64) {
-			h, _ := p.normal(x)
+			h, _ := normal(x)
 			hess.CopySym(h)
 		},
 	}
 	settings := &optimize.Settings{
-		MajorIterations:   60,
+		MajorIterations:   25,
+		FuncEvaluations:   150,
 		GradientThreshold: 1e-9,
 		Converger:         &optimize.FunctionConverge{Absolute: 1e-14, Relative: 1e-10, Iterations: 4},
 	}

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -160,5 +161,44 @@ func TestEstimateText(t *testing.T) {
 		if value != c.text || spread != c.spread {
 			t.Errorf("%g ± 2·%g is written %s ± %s, want %s ± %s", c.value, c.stdErr, value, spread, c.text, c.spread)
 		}
+	}
+}
+
+// What a log leaves open must be said, and nothing of one that tells all.
+func TestHeatDoubts(t *testing.T) {
+	good := fittedLog(t)
+	if list := good.doubts(); len(list) != 0 {
+		t.Errorf("a full log is doubted: %q", list)
+	}
+	for _, c := range []struct {
+		name, says string
+		spoil      func(h *HeatFit)
+	}{
+		{"no fan column", "loss_fan_w_per_k: there is no fan column", func(h *HeatFit) { h.Fit.Fitted &^= heat.LossFan; h.Log.HasFan = false }},
+		{"fan never on", "loss_fan_w_per_k: the part fan never runs", func(h *HeatFit) { h.Fit.Fitted &^= heat.LossFan }},
+		{"fan always on", "loss_w_per_k: the part fan runs full throughout", func(h *HeatFit) { h.Fit.Fitted &^= heat.Loss }},
+		{"fan at a half", "either loss: the part fan stands at 50 %", func(h *HeatFit) { h.Fit.Fitted, h.Fit.PartFan = heat.Capacity|heat.Lag, 0.5 }},
+		{"fan not full", "loss_fan_w_per_k above 60 % of the fan", func(h *HeatFit) {
+			for i := range h.Log.Rows {
+				h.Log.Rows[i].Fan *= 0.6
+			}
+		}},
+		{"weak loss", "loss_w_per_k: it comes out as 0.07 ± 0.06; record longer, with a cool-down", func(h *HeatFit) { h.Fit.Loss = heat.Estimate{Value: 0.07, StdErr: 0.03} }},
+		{"no cool-down", "there is no cool-down", func(h *HeatFit) { h.Fit.Run.CoolS = 3 }},
+		{"ends low", "the log ends at 120 °C", func(h *HeatFit) { h.Fit.Run.HighC = 120 }},
+		{"few rows", "a lag much shorter than 5 s", func(h *HeatFit) { h.Fit.Run.SpacingS = 5 }},
+		{"bad fit", "residuals of 4 K", func(h *HeatFit) { h.Fit.RMSK = 4 }},
+		{"bends otherwise", "the residuals run together", func(h *HeatFit) { h.Fit.Correlation = 0.9 }},
+		{"ptc without its power at heat", "no hot_w says how its power falls", func(h *HeatFit) { h.FlatPTC = true }},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			h, fit, log := good, *good.Fit, *good.Log
+			log.Rows = slices.Clone(log.Rows)
+			h.Fit, h.Log = &fit, &log
+			c.spoil(&h)
+			if list := h.doubts(); len(list) != 1 || !strings.Contains(list[0], c.says) {
+				t.Errorf("said %q, want %q alone", list, c.says)
+			}
+		})
 	}
 }
