@@ -184,9 +184,9 @@ func (r *Ranking) refer(merged []parser.SensorPoint) {
 }
 
 // topError is what the reference has while believed indicates TopC, in K
-// above that.
+// above that. What is left of rounding is cut off.
 func (r *Ranking) topError(believed Curve) float64 {
-	return r.reference.TempC(believed.Ohms(r.TopC)) - r.TopC
+	return math.Round(1e6*(r.reference.TempC(believed.Ohms(r.TopC))-r.TopC)) / 1e6
 }
 
 // Fit is the better fit: three points, else Beta, else nil.
