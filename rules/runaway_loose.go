@@ -31,6 +31,8 @@ var runawayLoose = &Rule{
   bed:    rise window 300 s, hold period 300 s, error sum 720 °C·s
   grace time before a reading below the minimum counts: 30 s
   bad samples in a row that are tolerated: 10
+Also a rise watch of the hotend that is armed only so far below the target that
+a heat-up from ambient_c to the lowest print_c never arms it; that has no change.
 Values: setting, value, limit. Change: the figure that the style's firmware
 ships with, or the least that the new hotend needs (runaway-tight), whichever
 is wider.`,
@@ -38,6 +40,7 @@ is wider.`,
 		p := in.Printer
 		if w := &p.Hotend.Watch; w.On.State != parser.Off {
 			watchLoose("hotend", w, loosestHotend, report)
+			neverArmed(in, w, report)
 		}
 		if w := &p.Bed.Watch; p.Bed.Heated.State != parser.Off && w.On.State != parser.Off {
 			watchLoose("bed", w, loosestBed, report)
@@ -68,6 +71,26 @@ func watchLoose(heater string, w *parser.Watch, limit loosest, report func(Findi
 	case parser.WatchSum:
 		tooWide(&w.ErrorSumCS, limit.errorSumCS, w.Usual.ErrorSumCS, degreeSeconds, blind, report)
 	}
+}
+
+// neverArmed reports a rise watch that watches no heat-up to the lowest
+// temperature that is printed.
+func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
+	if w.Form != parser.WatchWindow || w.RiseOn.State == parser.Off || !w.RiseC.Known() || !w.ArmMarginC.Known() {
+		return
+	}
+	low, room := in.Sheet.New.PrintC.Value[0], in.Sheet.Printer.AmbientC.Value
+	armed := low - (w.RiseC.Value + w.ArmMarginC.Value + 1)
+	if armed > room {
+		return
+	}
+	s := &w.ArmMarginC
+	if w.RiseC.Value > s.Value {
+		s = &w.RiseC
+	}
+	report(Sayf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)), "for a target of %s the rise watch is armed only below %s, and the room has %s: it never watches that heat-up; the %s is %s, lower it",
+		celsius(low), celsius(armed), celsius(room), s.Key, kelvin(s.Value)).
+		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}))
 }
 
 // tooWide reports a figure above its limit, and what it should be; usual is

@@ -42,6 +42,25 @@ func TestRunawayLoose(t *testing.T) {
 	}
 }
 
+// A rise watch that is armed only below the room's temperature is never armed.
+func TestRunawayLooseNeverArmed(t *testing.T) {
+	in := healthyInput()
+	w := &in.Printer.Hotend.Watch
+	low, room := in.Sheet.New.PrintC.Value[0], in.Sheet.Printer.AmbientC.Value
+	most := low - room - w.RiseC.Value - 1
+	w.ArmMarginC.Value = most - 1
+	silent(t, runawayLoose, in)
+
+	w.ArmMarginC.Value = 300
+	f := one(t, runawayLoose, in)
+	wantSaid(t, f, "never watches that heat-up", "the hotend arming margin is 300 K")
+	wantValues(t, f, Values{"setting": string(parser.HotendArmMargin), "value": 300.0, "limit": most})
+	wantChanges(t, f)
+
+	w.RiseOn = off[bool](parser.HotendRiseOn)
+	silent(t, runawayLoose, in)
+}
+
 func TestRunawayLooseSilent(t *testing.T) {
 	tests := []struct {
 		name  string
