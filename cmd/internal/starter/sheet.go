@@ -6,6 +6,7 @@ package starter
 import (
 	"fmt"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"preflash/parser"
@@ -157,6 +158,8 @@ func (w *writer) entry(e *Entry, after bool) {
 		if e.Leave {
 			beside = "BLANK, or delete this line: such as " + e.Example
 		}
+	case e.Example != "": // answered
+		above, beside = e.Note, ""
 	case utf8.RuneCountInString(text) >= noteColumn || noteColumn+2+utf8.RuneCountInString(beside) > lineWidth:
 		above, beside = sentence(e.Note), ""
 	}
@@ -176,9 +179,10 @@ func (w *writer) entry(e *Entry, after bool) {
 // sentence makes a note stand for itself.
 func sentence(note string) string {
 	if note == "" {
-		return ""
+		return note
 	}
-	return strings.ToUpper(note[:1]) + note[1:] + "."
+	first, size := utf8.DecodeRuneInString(note)
+	return string(unicode.ToUpper(first)) + strings.TrimSuffix(note[size:], ".") + "."
 }
 
 // quote writes text as a basic string of TOML, without a character that acts

@@ -38,9 +38,13 @@ func (b *builder) firstHeat() Section {
 		}
 		s.Items = append(s.Items, item)
 		if from := b.fanFrom(); last <= from && from < t {
+			since := "from " + unit.Celsius(from) + " on"
+			if b.in.Sheet.New.Fan.AlwaysOn.Value {
+				since = "since power on"
+			}
 			s.Items = append(s.Items, Item{
 				Do:     "Look at the heat-break fan.",
-				Expect: "it runs by now, from " + unit.Celsius(from) + " on, and blows at the heat break",
+				Expect: "it runs by now, " + since + ", and blows at the heat break",
 				Else:   "heaters off: the heat break clogs without it",
 			})
 		}
@@ -75,12 +79,13 @@ func (b *builder) stop(t float64) Item {
 		Do:    fmt.Sprintf("Set %s and wait until the reading has stood for a minute.", unit.Celsius(t)),
 		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: t}),
 	}
-	item.Expect = "thermometer at " + unit.Celsius(t)
+	band := 0.0
 	if b.real != nil {
-		// Its own uncertainty and the thermometer's are independent.
-		band := math.Hypot(rules.SensorBand(b.in, b.real, t), thermometerK)
-		item.Expect += fmt.Sprintf(", within %s (what sensor and thermometer are good for)", unit.Kelvin(math.Ceil(band)))
+		band = rules.SensorBand(b.in, b.real, t)
 	}
+	// The uncertainties of sensor and thermometer are independent.
+	item.Expect = fmt.Sprintf("thermometer at %s, within %s (what sensor and thermometer are good for)",
+		unit.Celsius(t), unit.Kelvin(math.Ceil(math.Hypot(band, thermometerK))))
 	if o := b.other; o != nil {
 		actual := o.Actual(b.real, t)
 		item.Expect += fmt.Sprintf("; %s, it would be %s", o.wrong(), b.reads(actual, t))

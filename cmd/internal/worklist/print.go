@@ -146,8 +146,8 @@ func (b *builder) left() Section {
 	}
 	if t := &b.in.Printer.Geometry.TriggerMM; t.Key != "" && t.Known() {
 		s.Items = append(s.Items, Item{Do: "Nozzle height: " + unit.Millimetres(t.Value) + place(t.At) + ". From the probe or the paper."})
-	} else if b.in.Sheet.Printer.ZReference.Value != "nozzle" {
-		s.Items = append(s.Items, Item{Do: "Nozzle height: from the endstop and the paper."})
+	} else if z := b.in.Sheet.Printer.ZReference.Value; z == "probe" || z == "endstop" {
+		s.Items = append(s.Items, Item{Do: "Nozzle height: from the " + z + " and the paper."})
 	}
 	for i := range b.in.Printer.Flow.CarriedOver {
 		c := &b.in.Printer.Flow.CarriedOver[i]

@@ -28,10 +28,15 @@ func (b *builder) tune() Section {
 			Expect: "it heats once, cools, and prints the figures",
 			Else:   "it stops where the heater power in the files is not the heater's: see preflash check",
 			Steps:  b.steps(parser.Task{Kind: parser.TaskTuneModel}),
-		}, b.save("the figures"), Item{
-			Do:     "Write the figures in the configuration too, where the old ones stand: beside the model's heater power" + place(loop.ModelPowerW.At) + ".",
-			Expect: "the same figures after the next flash or restart",
 		})
+		if b.savesInFiles() {
+			s.Items = append(s.Items, b.restarted("the figures"))
+		} else {
+			s.Items = append(s.Items, b.save("the figures"), Item{
+				Do:     "Write the figures in the configuration too, where the old ones stand: beside the model's heater power" + place(loop.ModelPowerW.At) + ".",
+				Expect: "the same figures after the next flash",
+			})
+		}
 	default:
 		s.Note = "Part fan off, no filament, the nozzle away from the bed. Stay with it."
 		s.Items = append(s.Items, b.starting(at)...)
@@ -75,6 +80,8 @@ func response(gains string, p heat.Plant, loop heat.Loop, at float64) string {
 	r := heat.Step(p, heat.Load{}, loop, heat.Watch{}, at)
 	overshoots := fmt.Sprintf("%s overshoot %s by %s", gains, unit.Celsius(at), unit.Kelvin(r.OvershootC))
 	switch {
+	case !r.Reached && r.Settles:
+		return fmt.Sprintf("%s come within %s of %s after %s, without overshoot", gains, unit.Kelvin(heat.SettleBandC), unit.Celsius(at), unit.Seconds(r.SettleS))
 	case !r.Reached:
 		return gains + " do not reach " + unit.Celsius(at)
 	case !r.Settles:
@@ -112,18 +119,30 @@ func (b *builder) measureGains(at float64) Item {
 }
 
 func (b *builder) putGains() Item {
-	set := b.steps(parser.Task{Kind: parser.TaskSetGains})
-	if len(set) == 0 {
-		// The tune's own steps save them.
-		return Item{
-			Do:     "Wait for the restart that the saving ends with.",
-			Expect: "the gains stand in the saved block at the end of the main file" + b.handWritten(),
-		}
+	if b.savesInFiles() {
+		item := b.restarted("the gains")
+		item.Expect += b.handWritten()
+		return item
 	}
+	set := b.steps(parser.Task{Kind: parser.TaskSetGains})
 	item := b.save("the gains that were printed")
 	item.Steps = slices.Concat(set, item.Steps)
 	item.Do = "Put the gains that were printed in force" + strings.TrimPrefix(item.Do, "Save the gains that were printed")
 	return item
+}
+
+// savesInFiles reports whether the firmware writes what was tuned into the
+// configuration itself, as one does that keeps nothing apart from it.
+func (b *builder) savesInFiles() bool {
+	return len(b.steps(parser.Task{Kind: parser.TaskResetStored})) == 0
+}
+
+// restarted looks for what the tune's own steps saved.
+func (b *builder) restarted(what string) Item {
+	return Item{
+		Do:     "Wait for the restart that the saving ends with.",
+		Expect: what + " stand in the saved block at the end of the main file",
+	}
 }
 
 // save keeps figures, where the firmware keeps any.
@@ -178,7 +197,7 @@ func (b *builder) writeGains(at float64) Item {
 			path.Base(b.in.Sheet.File.Name), unit.Figure(at, 1)),
 		Expect: "preflash check says nothing of pid-stale",
 	}
-	if places := gainPlaces(loop); places != "" && !loop.Kp.Saved && len(b.steps(parser.Task{Kind: parser.TaskSetGains})) > 0 {
+	if places := gainPlaces(loop); places != "" && !b.savesInFiles() {
 		item.Do += " Write the same gains in the configuration: " + places + "."
 	}
 	return item

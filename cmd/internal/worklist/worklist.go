@@ -59,12 +59,12 @@ func mend(errors []string) string {
 		return ""
 	}
 	names := slices.Compact(slices.Sorted(slices.Values(errors)))
-	noun := "error"
+	noun, them := "error", "it"
 	if len(errors) > 1 {
-		noun += "s"
+		noun, them = "errors", "them"
 	}
-	return fmt.Sprintf("The configuration or the sheet still has %d %s: %s. Mend them before the heater gets power (preflash check says what is wrong, preflash diff what an edit can do), then print this list again: its figures are those of the files as they stand.",
-		len(errors), noun, strings.Join(names, ", "))
+	return fmt.Sprintf("The configuration or the sheet still has %d %s: %s. Mend %s before the heater gets power (preflash check says what is wrong, preflash diff what an edit can do), then print this list again: its figures are those of the files as they stand.",
+		len(errors), noun, strings.Join(names, ", "), them)
 }
 
 // builder holds what several sections need.

@@ -1,0 +1,273 @@
+package worklist_test
+
+import (
+	"math"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+	"time"
+
+	"pgregory.net/rapid"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/worklist"
+	"preflash/parser"
+	"preflash/parser/sheet"
+	"preflash/rules"
+)
+
+var today = time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC)
+
+const configuration = `[extruder]
+heater_pin: PC8
+sensor_type: Generic 3950
+control: pid
+pid_kp: 21.5
+pid_ki: 0.83
+pid_kd: 139
+min_temp: 0
+max_temp: 260
+nozzle_diameter: 0.4
+filament_diameter: 1.75
+[heater_fan heat_break]
+pin: PC7
+heater: extruder
+[probe]
+pin: PC14
+z_offset: 1.8
+`
+
+const swap = `format = 1
+[printer]
+name = "heron-90"
+config = ["printer.cfg"]
+z_reference = "probe"
+supply_v = 24.0
+[new]
+rated_c = 300
+print_c = [190, 240]
+[new.sensor]
+kind = "ntc"
+curve = "ntc-100k-3950"
+[new.heater]
+kind = "cartridge"
+rated_v = 24.0
+rated_w = 50.0
+[new.block]
+heat_capacity_j_per_k = 14.0
+loss_w_per_k = 0.07
+loss_fan_w_per_k = 0.1
+sensor_lag_s = 0.1
+`
+
+// input is a small printer on which no rule finds an error.
+func input(t testing.TB) *rules.Input {
+	t.Helper()
+	dir := t.TempDir()
+	for name, text := range map[string]string{"printer.cfg": configuration, "swap.toml": swap} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+	r, inputs := fleet.CheckWithInputs([]string{dir}, fleet.Options{Root: dir, Today: today})
+	if len(inputs) != 1 || inputs[0] == nil {
+		t.Fatalf("not read: %+v", r.Printers)
+	}
+	return inputs[0]
+}
+
+// section gives a section's text by its title, one line for each item.
+func section(t testing.TB, list *worklist.List, title string) string {
+	t.Helper()
+	for _, s := range list.Sections {
+		if s.Title == title {
+			lines := []string{s.Note}
+			for _, i := range s.Items {
+				lines = append(lines, strings.Join([]string{i.Do, i.Expect, i.Else, strings.Join(i.Steps, "; ")}, " | "))
+			}
+			return strings.Join(lines, "\n")
+		}
+	}
+	t.Fatalf("there is no section %q", title)
+	return ""
+}
+
+func TestSections(t *testing.T) {
+	for _, tt := range []struct {
+		name    string
+		change  func(in *rules.Input)
+		title   string
+		says    string // regular expression
+		silence string // regular expression, or ""
+	}{
+		{name: "a cartridge, (12 V)² / 40 W = 3.6 Ω", title: "Before power", says: `3\.2 Ω to 4 Ω: V²/P = \(12 V\)² / 40 W = 3\.6 Ω, within 10 %`,
+			change: func(in *rules.Input) {
+				in.Sheet.New.Heater.RatedV.Value, in.Sheet.New.Heater.RatedW.Value = 12, 40
+			}},
+		{name: "a PTC proves little", title: "Before power", says: `roughly 11\.5 Ω .*proves little`, silence: `within 10 %`,
+			change: func(in *rules.Input) { in.Sheet.New.Heater.Kind.Value = sheet.PTC }},
+		{name: "pt100 at 0 °C is 100 Ω (IEC 60751)", title: "Before power", says: `\| 100 Ω at 0 °C; 98\.7 Ω to 101\.3 Ω between -3 °C and 3 °C \|`,
+			change: func(in *rules.Input) {
+				s := &in.Sheet.New.Sensor
+				s.Kind.Value, s.Curve.Value = parser.Platinum, "pt100"
+				in.Sheet.Printer.AmbientC.Value = 0
+			}},
+		{name: "a pt100 behind its amplifier", title: "Before power", says: `off its amplifier.*108\.6 Ω at 22 °C`,
+			change: func(in *rules.Input) {
+				s := &in.Sheet.New.Sensor
+				s.Kind.Value, s.Curve.Value = parser.PlatinumAmplifier, "pt100"
+			}},
+		{name: "a platinum element that is not named", title: "Before power", says: `pt100 reads about 109 Ω, pt1000 about 1086 Ω`,
+			change: func(in *rules.Input) {
+				s := &in.Sheet.New.Sensor
+				s.Kind.Value, s.Curve.Given = parser.PlatinumAmplifier, false
+			}},
+		{name: "a thermocouple is polar", title: "Before power", says: `the thermocouple's are polar`, silence: `within a pair the wires may be either way`,
+			change: func(in *rules.Input) {
+				s := &in.Sheet.New.Sensor
+				s.Kind.Value, s.Curve.Given = parser.Thermocouple, false
+			}},
+		{name: "beads are not polar", title: "Before power", says: `within a pair the wires may be either way round, but the pairs must not be swapped`},
+		{name: "a fan for another voltage", title: "Before power", says: `should say 12 V.*a fan for 24 V.*does not fit`,
+			change: func(in *rules.Input) { in.Sheet.New.Fan.RatedV = sheet.Key[float64]{Value: 12, Given: true} }},
+		{name: "no fan output", title: "Before power", says: `No output that follows this hotend is known`,
+			change: func(in *rules.Input) { in.Printer.ColdSide.Fan.State = parser.Off }},
+		{name: "nothing stored, nothing to reset", title: "After flashing or restart", says: `FIRMWARE_RESTART`, silence: `stored`},
+		{name: "no hotter than it may get", title: "First heat", says: `no more than 120 °C may be asked`, silence: `Set 150 °C`,
+			change: func(in *rules.Input) { in.Sheet.New.RatedC.Value = 120 }},
+		{name: "a fan that starts late is looked at late", title: "First heat", says: `(?s)Set 150 °C.*from 100 °C on`,
+			change: func(in *rules.Input) { in.Printer.ColdSide.OnAboveC.Value = 100 }},
+		{name: "figures that cannot be told", title: "Protection test", says: `cannot be told from these files`, silence: `after about`,
+			change: func(in *rules.Input) { in.Printer.Hotend.Watch.ErrorSumCS.State = parser.Unknown }},
+		{name: "a watch that is as good as off", title: "Protection test", says: `as good as off`,
+			change: func(in *rules.Input) { in.Printer.Hotend.Watch.RiseWindowS.Value = 5000 }},
+		{name: "a tune that was made", title: "Tune, save, write down", says: `has a tune at 230 °C: kp 20, ki 1, kd 90`, silence: `starting point`,
+			change: func(in *rules.Input) {
+				k := func(x float64) sheet.Key[float64] { return sheet.Key[float64]{Value: x, Given: true} }
+				in.Sheet.Tuned = &sheet.Tuned{AtC: k(230), Kp: k(20), Ki: k(1), Kd: k(90)}
+			}},
+		{name: "hand-written gains hide saved ones", title: "Tune, save, write down", says: `take out those at .*printer\.cfg, lines 5, 6, 7`},
+		{name: "a tip below the probe's reach", title: "Nozzle height", says: `Move the probe down by more than 0\.2 mm before anything homes`,
+			change: func(in *rules.Input) {
+				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 2, Given: true}
+			}},
+		{name: "nothing that finds the bed", title: "Nozzle height", says: `does not say what finds the bed`, silence: "PROBE_CALIBRATE",
+			change: func(in *rules.Input) { in.Sheet.Printer.ZReference.Value = "" }},
+		{name: "2 mm³/s through 2.85 mm are 0.3135 mm/s", title: "Flow test", says: `0\.3 mm/s of 2\.85 mm filament.*G1 E50 F19$`,
+			change: func(in *rules.Input) { in.Printer.Flow.FilamentMM.Value = 2.85 }},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			in := input(t)
+			if tt.change != nil {
+				tt.change(in)
+			}
+			text := section(t, worklist.New(in, nil), tt.title)
+			if !regexp.MustCompile("(?m)" + tt.says).MatchString(text) {
+				t.Errorf("nothing says %q in\n%s", tt.says, text)
+			}
+			if tt.silence != "" && regexp.MustCompile(tt.silence).MatchString(text) {
+				t.Errorf("%q should not be in\n%s", tt.silence, text)
+			}
+		})
+	}
+}
+
+func TestMend(t *testing.T) {
+	in := input(t)
+	if got := worklist.New(in, nil).Mend; got != "" {
+		t.Errorf("a clean printer is told to mend: %s", got)
+	}
+	got := worklist.New(in, []string{"runaway-loose", "heater-current", "runaway-loose"}).Mend
+	if want := "3 errors: heater-current, runaway-loose. Mend them before"; !strings.Contains(got, want) {
+		t.Errorf("%q does not say %q", got, want)
+	}
+}
+
+// The demo has every kind of printer: nothing in its lists may be empty, half
+// finished or no number.
+func TestDemoListsAreWhole(t *testing.T) {
+	r, inputs := fleet.CheckWithInputs([]string{"../../../testdata/demo"}, fleet.Options{Today: today})
+	for i, in := range inputs {
+		if in == nil {
+			t.Fatalf("%s is not read: %v", r.Printers[i].Name, r.Printers[i].Problem)
+		}
+		whole(t, worklist.New(in, nil))
+	}
+}
+
+var broken = regexp.MustCompile(`%!|NaN|Inf|  | \.|\.\.|,,|;;`)
+
+func whole(t testing.TB, list *worklist.List) {
+	t.Helper()
+	for _, s := range list.Sections {
+		if s.Title == "" || len(s.Items) == 0 {
+			t.Errorf("section %q has %d items", s.Title, len(s.Items))
+		}
+		for _, item := range s.Items {
+			for _, text := range append([]string{s.Note, item.Do, item.Expect, item.Else}, item.Steps...) {
+				if broken.MatchString(text) && !strings.Contains(text, "../") {
+					t.Errorf("%s: %q holds %q", s.Title, text, broken.FindString(text))
+				}
+			}
+			if item.Do == "" {
+				t.Errorf("%s: an item says nothing to do", s.Title)
+			}
+		}
+	}
+}
+
+// No figures that a sheet or a configuration may hold make a list that is
+// broken.
+func TestAnyFiguresMakeAWholeList(t *testing.T) {
+	in := input(t)
+	rapid.Check(t, func(rt *rapid.T) {
+		within := func(name string, low, high float64) float64 { return rapid.Float64Range(low, high).Draw(rt, name) }
+		n, p := &in.Sheet.New, in.Printer
+		n.RatedC.Value = within("rated_c", 40, 1000)
+		n.PrintC.Value[1] = within("print_c", n.PrintC.Value[0], 1000)
+		n.Heater.RatedV.Value, n.Heater.RatedW.Value = within("rated_v", 3, 60), within("rated_w", 1, 1000)
+		n.Block.HeatCapacityJPerK.Value = within("capacity", 0.1, 1000)
+		n.Block.LossWPerK.Value = within("loss", 0.001, 10)
+		n.Block.SensorLagS.Value = within("lag", 0.05, 120)
+		n.Nozzle.MaxFlowMM3S.Value = within("flow", 0.1, 500)
+		in.Sheet.Printer.AmbientC.Value = within("ambient", -40, 80)
+		w := &p.Hotend.Watch
+		w.RiseC.Value, w.RiseWindowS.Value = within("rise", 0, 1e3), within("window", 0, 1e4)
+		w.HysteresisC.Value, w.ErrorSumCS.Value = within("hysteresis", 0, 500), within("sum", 0, 1e6)
+		p.Limits.MinTemp.Value, p.Limits.MaxTemp.Value = within("min", -273, 50), within("max", 0, 2000)
+		p.Geometry.TriggerMM.Value = within("trigger", -10, 10)
+		whole(t, worklist.New(in, nil))
+		if t.Failed() {
+			rt.FailNow()
+		}
+	})
+}
+
+var aboutSeconds = regexp.MustCompile(`about ([0-9.]+) s after ([0-9.]+) °C is passed`)
+
+// The hold test against the closed form of a block that cools by itself,
+// T − room = (T0 − room) e^(−t h/C), with a sensor that hardly lags: the
+// shortfall below 35 °C adds up to 120 °C·s.
+func TestHoldTestAgainstClosedForm(t *testing.T) {
+	in := input(t)
+	text := section(t, worklist.New(in, nil), "Protection test")
+	m := aboutSeconds.FindStringSubmatch(text)
+	if m == nil || m[2] != "40" {
+		t.Fatalf("no time from 40 °C on in\n%s", text)
+	}
+	const room, from, below, sum = 22.0, 40.0, 35.0, 120.0
+	tau := 14.0 / 0.07
+	sunk := tau * math.Log((from-room)/(below-room))
+	// ∫ (below − T) dt from sunk to x = (below−room)(x − sunk) − (below−room) τ (1 − e^(−(x−sunk)/τ)).
+	x := sunk
+	for add := 0.0; add < sum; x += 0.01 {
+		d := x - sunk
+		add = (below - room) * (d - tau*(1-math.Exp(-d/tau)))
+	}
+	if want := strconv.Itoa(int(math.Round(x/5) * 5)); m[1] != want {
+		t.Errorf("about %s s, and the closed form gives %.1f s", m[1], x)
+	}
+}
