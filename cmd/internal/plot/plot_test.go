@@ -123,7 +123,7 @@ func TestTicksProperties(t *testing.T) {
 			}
 			if i > 0 {
 				step := v - k.at[i-1]
-				unit := step / math.Pow(10, math.Floor(math.Log10(step)+1e-9))
+				unit := step / math.Pow(10, math.Floor(math.Log10(step)+1e-6))
 				if math.Abs(unit-1) > 1e-3 && math.Abs(unit-2) > 1e-3 && math.Abs(unit-5) > 1e-3 {
 					t.Errorf("a step of %g", step)
 				}
