@@ -33,7 +33,7 @@ console steps of a tune.`,
 			gainsStale(in, report)
 		case l.Control.Value == parser.ControlModel && in.Sheet.Tuned == nil:
 			report(Sayf(Warning, l.Control.At, "the heater model in the configuration was measured on the old hotend; measure it on the new one%s",
-				stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool, TempC: tuneAt(in)})))
+				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool})))
 		}
 	},
 }
@@ -81,7 +81,7 @@ func gainsDo(in *Input) (Level, Values, string) {
 	figures := Values{"overshoot_c": r.OvershootC, "settle_s": nil}
 	text := "; by the model, with them the hotend "
 	switch {
-	case !r.Reached:
+	case !r.Reached && !r.Settles:
 		text += "does not reach " + celsius(at)
 	case !r.Settles:
 		text += fmt.Sprintf("overshoots %s by %s and does not settle", celsius(at), kelvin(r.OvershootC))

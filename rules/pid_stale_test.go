@@ -39,7 +39,7 @@ func TestPIDStaleOtherControl(t *testing.T) {
 	in.Printer.Hotend.Loop.Control.Value = parser.ControlOnOff
 	silent(t, pidStale, in)
 	in.Printer.Hotend.Loop.Control.Value = parser.ControlModel
-	wantSaid(t, one(t, pidStale, in), "heater model", "TUNE")
+	wantSaid(t, one(t, pidStale, in), "heater model", "TUNE MODEL")
 	in.Sheet.Tuned = tuned(1, 1, 1)
 	silent(t, pidStale, in)
 	in.Printer.Hotend.Loop.Control = unknown[parser.Control](parser.LoopControl)

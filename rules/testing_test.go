@@ -340,6 +340,7 @@ func (stubStyle) Steps(task parser.Task) []string {
 		parser.TaskResetStored:    {"RESET STORED", "SAVE STORED"},
 		parser.TaskSaveStored:     {"SAVE STORED"},
 		parser.TaskTune:           {"TUNE " + celsius(task.TempC)},
+		parser.TaskTuneModel:      {"TUNE MODEL"},
 		parser.TaskSetGains:       {"SET GAINS"},
 		parser.TaskReplaceTrigger: {"PROBE AGAIN", "SAVE STORED"},
 		parser.TaskHeat:           {"HEAT " + celsius(task.TempC)},
