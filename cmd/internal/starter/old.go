@@ -16,7 +16,7 @@ import (
 func sensorGroup(p *parser.Printer) group {
 	return group{header: "new.sensor", entries: []*Entry{
 		blank("kind", `"ntc"`, `"ntc" for a bead, "platinum" for a bare platinum element, "platinum-amplifier" or "thermocouple" behind their chip. Ohmmeter at room temperature, off the board: `+coldReadings()+"."),
-		blank("curve", `"ntc-100k-3950"`, `The name on its bag or the shop's page; "preflash sensor curves" lists those that are known. A reading at room temperature does not tell beads of one resistance apart. Without a name, delete this line and give points or beta; for a thermocouple, delete it.`),
+		orLeave("curve", `"ntc-100k-3950"`, `The name on its bag or the shop's page; "preflash sensor curves" lists those that are known. A reading at room temperature does not tell beads of one resistance apart. Delete the line for a thermocouple, or where points or beta are given instead.`),
 		option("points", "[[25, 100000], [150, 1770], [250, 230]]", "measured, °C and Ω"),
 		option("beta", "{ r25_ohm = 100000, b_k = 3950 }", ""),
 		option("rated_c", "300", "highest temperature on its data sheet"),
