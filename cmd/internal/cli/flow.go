@@ -16,6 +16,9 @@ import (
 const (
 	usualFilamentMM = 1.75 // common practice, no source
 	usualDensity    = 1.24 // PLA, g/cm³: common practice, no source
+	// usualLossPercent is the largest loss that counts as usable: common
+	// practice, no source.
+	usualLossPercent = 5
 )
 
 // flowFlags are the flags of flow.
@@ -63,7 +66,7 @@ or more, or use a fine scale.`,
 	flags := cmd.Flags()
 	flags.Float64Var(&f.filamentMM, "filament-mm", usualFilamentMM, "diameter of the filament, mm")
 	flags.Float64Var(&f.density, "density", usualDensity, "density where the file has no density_g_cm3, g/cm³")
-	flags.Float64Var(&f.lossPercent, "loss", 5, "largest loss that counts as usable, %")
+	flags.Float64Var(&f.lossPercent, "loss", usualLossPercent, "largest loss that counts as usable, %")
 	format.add(cmd, "text", "json")
 	output.add(cmd)
 	return cmd

@@ -14,6 +14,7 @@ import (
 
 func newReport() *cobra.Command {
 	var c common
+	var trials string
 	cmd := &cobra.Command{
 		Use:   "report [PATH…]",
 		Short: "Write one HTML page: findings, diff and plots",
@@ -25,6 +26,7 @@ table. A folder with several sheets gets an overview first.
 It exits with 0, or with 2 where a printer could not be read or the diff has no
 proof; then the page is written all the same.`,
 		Example: `  preflash report heron-03 --output heron-03.html
+  preflash report heron-03 --trials flow.csv --output heron-03.html
   preflash report printers > fleet.html`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			o, err := c.options()
@@ -34,6 +36,15 @@ proof; then the page is written all the same.`,
 			if _, isTerminal := terminal(cmd.OutOrStdout()); isTerminal && c.output.file == "" {
 				return fmt.Errorf("the page is HTML, which no terminal shows; write it to a file with --output report.html")
 			}
+			page := report.PageOptions{Day: o.Today.Format(time.DateOnly)}
+			if trials != "" {
+				f := flowFlags{filamentMM: usualFilamentMM, density: usualDensity, lossPercent: usualLossPercent}
+				t, err := f.judge(trials)
+				if err != nil {
+					return err
+				}
+				page.Trials = &t
+			}
 			s := fleet.NewSurvey(pathsOr(args), o)
 			s.Version = version()
 			for _, p := range s.Printers {
@@ -41,8 +52,8 @@ proof; then the page is written all the same.`,
 					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(p.Problem.String()))
 				}
 			}
-			err = c.output.write(cmd, filesOf(s.Result), func(w io.Writer) error {
-				return report.HTML(w, s, o.Today.Format(time.DateOnly))
+			err = c.output.write(cmd, append(filesOf(s.Result), trials), func(w io.Writer) error {
+				return report.HTML(w, s, page)
 			})
 			switch {
 			case err != nil:
@@ -57,5 +68,6 @@ proof; then the page is written all the same.`,
 	}
 	c.add(cmd)
 	c.addRules(cmd)
+	cmd.Flags().StringVar(&trials, "trials", "", "a CSV of weighed extrusions to plot as well (see preflash flow)")
 	return cmd
 }

@@ -100,15 +100,20 @@ func (t *FlowTrials) summary(b *strings.Builder, e *melt.Extruder) {
 	limiting := &e.Series[e.Limiting]
 	b.WriteByte('\n')
 	for _, d := range e.Differ {
-		slow, fast := &e.Series[d.Slower], &e.Series[d.Faster]
-		paragraph(b, "", fmt.Sprintf("%s and %s differ: %s against %s. The sheet takes the lower; give each its own limit in the slicer.",
-			named(slow.Filament), named(fast.Filament), unit.FlowRate(slow.UsableMM3S), unit.FlowRate(fast.UsableMM3S)))
+		paragraph(b, "", differText(e, d))
 	}
 	why := "the highest flow tried"
 	if !limiting.Open {
 		why = setupText(limiting.Setup)
 	}
 	fmt.Fprintf(b, "max_flow_mm3_s = %s   # [new.nozzle]; %s\n", unit.Figure(sheetFlow(e), 1), patch.Visible(why))
+}
+
+// differText says that two filaments want limits of their own.
+func differText(e *melt.Extruder, d melt.Difference) string {
+	slow, fast := &e.Series[d.Slower], &e.Series[d.Faster]
+	return fmt.Sprintf("%s and %s differ: %s against %s. The sheet takes the lower; give each its own limit in the slicer.",
+		named(slow.Filament), named(fast.Filament), unit.FlowRate(slow.UsableMM3S), unit.FlowRate(fast.UsableMM3S))
 }
 
 // sheetFlow rounds a flow down to what a sheet needs.

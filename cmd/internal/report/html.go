@@ -40,12 +40,19 @@ type page struct {
 	Cautions                              []string
 	Overview                              bool
 	Printers                              []*printerView
+	Trials                                *trialsView
+}
+
+// PageOptions are what a page holds besides the survey.
+type PageOptions struct {
+	Day    string      // on which it is made
+	Trials *FlowTrials // nil for none
 }
 
 // HTML prints a survey as one page that needs nothing else: no script, no
 // font, no picture, no request. Its own policy tells the browser to allow
 // none.
-func HTML(w io.Writer, s *fleet.Survey, day string) error {
+func HTML(w io.Writer, s *fleet.Survey, o PageOptions) error {
 	tmpl, style := pageParts()
 	sum := sha256.Sum256([]byte(style))
 	caution, cautions := cautionList()
@@ -55,7 +62,7 @@ func HTML(w io.Writer, s *fleet.Survey, day string) error {
 		Caution:  caution,
 		Cautions: cautions,
 		Foot: shown(fmt.Sprintf("Made by preflash %s on %s from the sheets and configurations as they stand. Temperatures over time are those of a model (preflash rules). No file was changed.",
-			s.Version, day)),
+			s.Version, o.Day)),
 		Policy:   "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'",
 		Style:    template.CSS(style),
 		Overview: len(s.Printers) > 1,
@@ -64,12 +71,21 @@ func HTML(w io.Writer, s *fleet.Survey, day string) error {
 		p.NoDiff = shown(s.PlanErr.Error())
 	}
 	p.Printers = printerViews(s)
+	p.Trials = trialsOf(o.Trials, sheetFlowOf(s))
 	var b bytes.Buffer // a failed page is no half page
 	if err := tmpl.Execute(&b, &p); err != nil {
 		return err
 	}
 	_, err := w.Write(b.Bytes())
 	return err
+}
+
+// sheetFlowOf is the flow that the sheet of the only printer gives, or 0.
+func sheetFlowOf(s *fleet.Survey) float64 {
+	if len(s.Before) != 1 || s.Before[0] == nil {
+		return 0
+	}
+	return s.Before[0].Sheet.New.Nozzle.MaxFlowMM3S.Value
 }
 
 func titleOf(s *fleet.Survey) string {

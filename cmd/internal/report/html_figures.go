@@ -17,7 +17,7 @@ type figure struct {
 	SVG   template.HTML
 	Notes []string
 	Head  []string
-	Rows  [][]string
+	Rows  [][]string // one cell alone is the name of the rows below it
 }
 
 // figureOf draws a plot. The title and the notes are plain texts.

@@ -152,16 +152,16 @@ func loopTitle(traces []trace, target float64) string {
 
 func does(r heat.Response, target float64) string {
 	var text string
+	settles := " and settles after " + unit.Seconds(math.Round(r.SettleS))
 	switch {
-	case !r.Reached:
-		text = fmt.Sprintf("does not reach %s", unit.Celsius(target))
-	case !r.Settles:
+	case r.Settles && r.OvershootC < 0.05:
+		text = fmt.Sprintf("reaches %s without passing it", unit.Celsius(target)) + settles
+	case r.Settles:
+		text = fmt.Sprintf("passes %s by %s", unit.Celsius(target), unit.Kelvin(r.OvershootC)) + settles
+	case r.Reached:
 		text = fmt.Sprintf("passes %s by %s and does not settle", unit.Celsius(target), unit.Kelvin(r.OvershootC))
 	default:
-		text = fmt.Sprintf("passes %s by %s and settles after %s", unit.Celsius(target), unit.Kelvin(r.OvershootC), unit.Seconds(math.Round(r.SettleS)))
-		if r.OvershootC < 0.05 {
-			text = fmt.Sprintf("reaches %s without passing it and settles after %s", unit.Celsius(target), unit.Seconds(math.Round(r.SettleS)))
-		}
+		text = "does not reach " + unit.Celsius(target)
 	}
 	if r.Trip != heat.NoTrip {
 		text += fmt.Sprintf(", and the protection shuts down after %s", unit.Seconds(math.Round(r.TripS)))

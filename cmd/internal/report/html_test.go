@@ -13,6 +13,7 @@ import (
 	"preflash/cmd/internal/fleet"
 	"preflash/patch"
 	"preflash/rules"
+	"preflash/rules/melt"
 )
 
 const demoDay = "2026-11-25"
@@ -28,7 +29,7 @@ func survey(t testing.TB, paths ...string) *fleet.Survey {
 
 func htmlOf(t testing.TB, s *fleet.Survey) string {
 	t.Helper()
-	return render(t, func(w io.Writer) error { return HTML(w, s, demoDay) })
+	return render(t, func(w io.Writer) error { return HTML(w, s, PageOptions{Day: demoDay}) })
 }
 
 // invented is a survey of the workshop's printers, without what was computed.
@@ -81,7 +82,28 @@ func pages(t *testing.T) map[string]string {
 		"printer":  htmlOf(t, survey(t, "../../../testdata/demo/heron-05")),
 		"hostile":  htmlOf(t, survey(t, "../../../testdata/hostile")),
 		"invented": htmlOf(t, invented()),
+		"trials": render(t, func(w io.Writer) error {
+			return HTML(w, survey(t, "../../../testdata/demo/heron-01"), PageOptions{Day: demoDay, Trials: inventedTrials(t)})
+		}),
 	}
+}
+
+// inventedTrials are those of six filaments, more than there are line styles,
+// one of them with a name that means harm.
+func inventedTrials(t *testing.T) *FlowTrials {
+	var trials []melt.Trial
+	for i, filament := range []string{"a", "b", "c", "d", "e", "\x1b[2J<script>\u202e"} {
+		for _, flow := range []float64{3, 6, 9, 12} {
+			mass := 3 - 0.002*flow*flow*float64(i)
+			trials = append(trials, melt.Trial{FlowMM3S: flow, CommandedMM: 1000, MassG: mass, DensityGCM3: 1.24,
+				Setup: melt.Setup{Extruder: "one & only", Filament: filament, TempC: 220}})
+		}
+	}
+	extruders, err := melt.Judge(trials, melt.Options{FilamentMM: 1.75, Loss: 0.05})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return &FlowTrials{File: "flow.csv", FilamentMM: 1.75, Loss: 0.05, Extruders: extruders}
 }
 
 // A page loads nothing, runs nothing, and can be read by those who do not see
@@ -326,7 +348,7 @@ func TestSentence(t *testing.T) {
 func BenchmarkHTML(b *testing.B) {
 	s := survey(b, "../../../testdata/demo")
 	for b.Loop() {
-		if err := HTML(io.Discard, s, demoDay); err != nil {
+		if err := HTML(io.Discard, s, PageOptions{Day: demoDay}); err != nil {
 			b.Fatal(err)
 		}
 	}

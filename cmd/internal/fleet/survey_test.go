@@ -1,0 +1,54 @@
+package fleet
+
+import (
+	"strings"
+	"testing"
+)
+
+// A survey holds what the rules saw, as it is and with the diff applied.
+func TestSurvey(t *testing.T) {
+	wrong := strings.Replace(base, "TEMP_SENSOR_0 11", "TEMP_SENSOR_0 5", 1)
+	write(t, map[string]string{
+		"a/swap.toml": sheetFor("c.h"), "a/c.h": wrong + watch + "#define THERMAL_PROTECTION_HOTENDS\n",
+		"b/swap.toml": sheetFor("c.h"), "b/c.h": base + watch + "#define THERMAL_PROTECTION_HOTENDS\n",
+		"c/swap.toml": sheetFor("gone.h"),
+	})
+	s := NewSurvey([]string{"."}, Options{Today: today})
+	if len(s.Printers) != 3 || len(s.Before) != 3 || len(s.After) != 3 || s.PlanErr != nil {
+		t.Fatalf("%d printers, %d and %d inputs, %v", len(s.Printers), len(s.Before), len(s.After), s.PlanErr)
+	}
+	if was, is := s.Before[0].Printer.Hotend.Sensor.Value.Name, s.After[0].Printer.Hotend.Sensor.Value.Name; was != "5" || is != "11" {
+		t.Errorf("the first sensor goes from %s to %s, want from 5 to 11", was, is)
+	}
+	if s.Before[1] == nil || s.After[1] != s.Before[1] {
+		t.Error("the diff does not touch the second printer, but it was read anew")
+	}
+	if s.Before[2] != nil || s.After[2] != nil || s.Printers[2].Problem == nil {
+		t.Error("the third printer cannot be read, but something was made of it")
+	}
+	if len(s.Plan.Files) != 1 || s.Plan.Files[0].Name != "a/c.h" {
+		t.Errorf("the plan changes %v", s.Plan.Files)
+	}
+}
+
+func TestSurveyOfNothing(t *testing.T) {
+	write(t, map[string]string{"readme": ""})
+	s := NewSurvey([]string{"."}, Options{Today: today})
+	if len(s.Printers) != 1 || s.Printers[0].Problem == nil || s.Plan != nil || len(s.Before) != 1 {
+		t.Errorf("%+v", s)
+	}
+}
+
+// Changes that contradict each other leave a report without a diff.
+func TestSurveyWithoutProof(t *testing.T) {
+	lower := strings.Replace(sheetFor("../c.h"), "rated_c = 300", "rated_c = 280", 1)
+	lowest := strings.Replace(sheetFor("../c.h"), "rated_c = 300", "rated_c = 270", 1)
+	write(t, map[string]string{
+		"a/swap.toml": lower, "b/swap.toml": lowest,
+		"c.h": strings.Replace(base, "MAXTEMP 275", "MAXTEMP 400", 1) + watch + "#define THERMAL_PROTECTION_HOTENDS\n",
+	})
+	s := NewSurvey([]string{"."}, Options{Today: today})
+	if s.PlanErr == nil || s.Before[0] == nil || s.After[0] != s.Before[0] {
+		t.Errorf("two sheets want two things of one file, and the plan is %+v, %v", s.Plan, s.PlanErr)
+	}
+}
