@@ -118,7 +118,7 @@ func checkUncomment(t *testing.T, d *define) {
 	data := d.at.File.Data
 	cut := slices.Concat(data[:d.uncomment.Start], data[d.uncomment.End:])
 	after := &source{}
-	after.grow(len(cut))
+	after.grow(cut)
 	file := parser.NewFile("cut.h", cut)
 	text, err := after.scan(file)
 	if err != nil {

@@ -50,7 +50,7 @@ func (s *source) open(name string) (*header, error) {
 		return nil, err
 	}
 	u := &header{file: file, from: int32(len(s.lines))}
-	s.grow(len(file.Data))
+	s.grow(file.Data)
 	u.text, err = s.scan(file)
 	if err != nil {
 		return nil, err

@@ -3,6 +3,7 @@
 package defines
 
 import (
+	"bytes"
 	"fmt"
 	"hash/maphash"
 	"path"
@@ -128,16 +129,19 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 	return s, nil
 }
 
-// grow makes room for the lines and names of a file of so many bytes.
-func (s *source) grow(size int) {
-	s.lines = slices.Grow(s.lines, size/96)
+// grow makes room for the lines and names of a file. There are about as many
+// directives as number signs, and half as many names: counting them is cheaper
+// than growing step by step.
+func (s *source) grow(data []byte) {
+	signs := bytes.Count(data, []byte{'#'})
+	s.lines = slices.Grow(s.lines, signs)
 	if s.table.slots == nil {
 		s.table.seed = maphash.MakeSeed()
-		s.table.room(size/144 + len(styleTests))
+		s.table.room(signs/2 + len(styleTests))
 		s.internTests()
 		return
 	}
-	s.table.room(size / 144)
+	s.table.room(signs / 2)
 }
 
 // unitOf returns the file of a line.

@@ -1,3 +1,7 @@
+//go:build unix
+
+//go:build unix
+
 package heat
 
 import (

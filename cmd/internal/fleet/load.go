@@ -31,38 +31,41 @@ func load(t Target) (*source, error) {
 	for _, f := range s.Printer.Absent {
 		src.request.Absent = append(src.request.Absent, f.Value)
 	}
-	if src.style, err = styleOf(t.Tree, s); err != nil {
+	tree := t.Tree
+	if src.style, tree, err = styleOf(tree, s); err != nil {
 		return src, err
 	}
-	src.config, err = src.style.Read(t.Tree, src.request)
+	src.config, err = src.style.Read(tree, src.request)
 	return src, err
 }
 
-// styleOf returns the style that the sheet names, else the one that the first
-// file looks like.
-func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, error) {
+// styleOf returns the style that the sheet names, else the one that a file
+// looks like, and the tree in which the files looked at are not read again.
+func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, *parser.Tree, error) {
 	var names string
 	for _, style := range styles.All() {
 		if s.Printer.Style.Value == style.Name() {
-			return style, nil
+			return style, t, nil
 		}
 		names += fmt.Sprintf(" %q", style.Name())
 	}
 	if s.Printer.Style.Given {
-		return nil, parser.Errorf(s.Printer.Style.At, "printer.style is %q; the styles are%s", s.Printer.Style.Value, names)
+		return nil, nil, parser.Errorf(s.Printer.Style.At, "printer.style is %q; the styles are%s", s.Printer.Style.Value, names)
 	}
+	seen := make(map[string][]byte)
 	for _, name := range s.Printer.Config {
 		f, err := t.Open(name.Value)
 		if err != nil {
-			return nil, at(name.At, err)
+			return nil, nil, at(name.At, err)
 		}
+		seen[f.Name] = f.Data
 		for _, style := range styles.All() {
 			if style.Recognises(f) {
-				return style, nil
+				return style, t.With(seen), nil
 			}
 		}
 	}
-	return nil, parser.Errorf(s.Printer.Config[0].At, "the files look like no known style; say which with printer.style, one of%s", names)
+	return nil, nil, parser.Errorf(s.Printer.Config[0].At, "the files look like no known style; say which with printer.style, one of%s", names)
 }
 
 // at moves an error about a file to the place in the sheet that names it: the
