@@ -174,6 +174,15 @@ func TestEditsOfShortList(t *testing.T) {
 	}
 }
 
+func TestSplitLongList(t *testing.T) {
+	for n, want := range map[int]bool{listLength: true, 1_000_000: false} {
+		text := "{" + strings.Repeat("1,", n) + "}"
+		if items, ok := splitList(parser.Span{File: parser.NewFile("f", []byte(text)), End: len(text)}); ok != want || ok && len(items) != n {
+			t.Errorf("%d elements: %d, %v", n, len(items), ok)
+		}
+	}
+}
+
 func TestSplitList(t *testing.T) {
 	for text, want := range map[string]string{
 		"{ 1, 2 }": "1|2", "{1,2,}": "1|2", "{}": "", "{ /* none */ }": "", "{ f(1, 2), { 3, 4 } }": "f(1, 2)|{ 3, 4 }",

@@ -8,8 +8,10 @@ import (
 	"preflash/parser"
 )
 
-// listDepth bounds how many macros are followed to find a list.
-const listDepth = 8
+const (
+	listDepth  = 8   // macros that are followed to find a list
+	listLength = 256 // elements of a list, far more than a printer has of anything
+)
 
 // element finds one element of an option whose value is a list, such as
 // { 22.2, 21.0 }: its bytes, and its text without comments. A single value
@@ -63,7 +65,7 @@ func isName(s string) bool {
 }
 
 // splitList gives the elements of { a, b }, without the blanks and comments
-// around them.
+// around them; false where it is no list, or one that is too long.
 func splitList(body parser.Span) ([]parser.Span, bool) {
 	if body.File == nil || body.Start >= body.End {
 		return nil, false
@@ -90,6 +92,9 @@ func splitList(body parser.Span) ([]parser.Span, bool) {
 				return items, true
 			}
 		case c == ',' && depth == 1:
+			if len(items) == listLength {
+				return nil, false
+			}
 			items = append(items, trimItem(body, start, i))
 			start = i + 1
 		case c == '/':
