@@ -1,7 +1,5 @@
 //go:build unix
 
-//go:build unix
-
 package heat
 
 import (
