@@ -50,7 +50,7 @@ func gainsStale(in *Input, report func(Finding)) {
 			return
 		}
 	}
-	t := in.Sheet.Tuned
+	t := in.Sheet.Tuned.Gains()
 	if t != nil && near(l.Kp.Value, t.Kp.Value) && near(l.Ki.Value, t.Ki.Value) && near(l.Kd.Value, t.Kd.Value) {
 		return
 	}

@@ -307,11 +307,14 @@ func readNozzle(s *scope) Nozzle {
 
 func readTuned(s *scope) *Tuned {
 	gain := span(0, 1e5, "")
+	if s.has("kp") || s.has("ki") || s.has("kd") {
+		gain = gain.needed() // all or none: the tune of a model gives none
+	}
 	t := &Tuned{
 		AtC: s.float("at_c", temperature().needed()),
-		Kp:  s.float("kp", gain.needed()),
-		Ki:  s.float("ki", gain.needed()),
-		Kd:  s.float("kd", gain.needed()),
+		Kp:  s.float("kp", gain),
+		Ki:  s.float("ki", gain),
+		Kd:  s.float("kd", gain),
 		On:  s.day("on", false, "the day of the tune"),
 	}
 	s.done()

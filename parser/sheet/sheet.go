@@ -123,6 +123,15 @@ type Tuned struct {
 	On         Key[time.Time]
 }
 
+// Gains returns the tune where it gave gains; nil where there is none, or it
+// is that of a heater model. It may be called on nil.
+func (t *Tuned) Gains() *Tuned {
+	if t == nil || !t.Kp.Given {
+		return nil
+	}
+	return t
+}
+
 // Waiver is one [[waiver]].
 type Waiver struct {
 	Rule   Key[string]

@@ -227,6 +227,20 @@ func TestDefaults(t *testing.T) {
 	}
 }
 
+// The tune of a heater model gives no gains; a PID tune gives all three.
+func TestReadTunedModel(t *testing.T) {
+	s := mustRead(t, least+"[tuned]\nat_c = 220\n", nil)
+	if s.Tuned == nil || s.Tuned.Gains() != nil {
+		t.Errorf("a tune without gains: %+v", s.Tuned)
+	}
+	if mustRead(t, least, nil).Tuned.Gains() != nil {
+		t.Error("no tune has gains")
+	}
+	if mustRead(t, full, nil).Tuned.Gains() == nil {
+		t.Error("a tune with gains has none")
+	}
+}
+
 // The same sheet in other forms of TOML, and with the bytes that editors leave.
 func TestForms(t *testing.T) {
 	forms := map[string]string{

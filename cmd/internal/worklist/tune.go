@@ -41,7 +41,7 @@ func (b *builder) tune() Section {
 		s.Note = "Part fan off, no filament, the nozzle away from the bed. Stay with it."
 		s.Items = append(s.Items, b.starting(at)...)
 		s.Items = append(s.Items, b.measureGains(at))
-		if b.in.Sheet.Tuned == nil {
+		if b.in.Sheet.Tuned.Gains() == nil {
 			s.Items = append(s.Items, b.putGains(), b.writeGains(at))
 		} else {
 			s.Items = append(s.Items, b.compareGains())
@@ -53,7 +53,7 @@ func (b *builder) tune() Section {
 // starting offers gains to begin with where the tune made on the new hotend is
 // not known.
 func (b *builder) starting(at float64) []Item {
-	if b.in.Sheet.Tuned != nil {
+	if b.in.Sheet.Tuned.Gains() != nil {
 		return nil
 	}
 	p, loop := rules.Plant(b.in), rules.Loop(b.in)
@@ -111,7 +111,7 @@ func (b *builder) measureGains(at float64) Item {
 		Expect: "the temperature swings around the target a few times, then the firmware prints kp, ki and kd",
 		Steps:  b.steps(parser.Task{Kind: parser.TaskTune, TempC: at}),
 	}
-	if t := b.in.Sheet.Tuned; t != nil {
+	if t := b.in.Sheet.Tuned.Gains(); t != nil {
 		item.Do = fmt.Sprintf("The sheet has a tune at %s: %s. Tune again only if sensor, heater or block changed since.",
 			unit.Celsius(at), gains(t.Kp.Value, t.Ki.Value, t.Kd.Value))
 	}
