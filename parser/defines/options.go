@@ -53,16 +53,24 @@ var generationMarks = [...]struct {
 // generationOf tells the generation from the configuration's own version
 // where it has one, else from the names that occur.
 func generationOf(s *source) generation {
+	if g := statedGeneration(s); g != genUnknown {
+		return g
+	}
+	for _, mark := range generationMarks {
+		if len(s.mentions(mark.name)) > 0 {
+			return mark.gen
+		}
+	}
+	return genUnknown
+}
+
+// statedGeneration tells the generation from the configuration's own version.
+func statedGeneration(s *source) generation {
 	for _, name := range [...]string{"CONFIGURATION_H_VERSION", "CONFIGURATION_ADV_H_VERSION"} {
 		if m := s.macro(name); m.winner != nil {
 			if g := versionGeneration(m.winner.value()); g != genUnknown {
 				return g
 			}
-		}
-	}
-	for _, mark := range generationMarks {
-		if len(s.mentions(mark.name)) > 0 {
-			return mark.gen
 		}
 	}
 	return genUnknown

@@ -55,6 +55,12 @@ func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 	w := parser.Watch{Form: parser.WatchWindow, Usual: spelling.usual}
 	w.On = r.flag(k.on, []string{spelling.on}, spelling.near)
 	w.CanTurnOn = r.gen >= gen11 || len(r.s.mentions(spelling.on)) > 0
+	if len(r.s.mentions(spelling.on)) > 0 && len(r.s.mentions(spelling.oldHold)) > 0 && statedGeneration(r.s) == genUnknown {
+		// As after a newer option was copied into an old configuration, whose
+		// firmware passes over it in silence.
+		w.On.State, w.On.Value = parser.Unknown, false
+		w.On.Why = spelling.oldHold + " is read by old firmware and " + spelling.on + " by newer, and these files do not say which they are for; remove the one that is not"
+	}
 	inForce := absentUnknown
 	if w.On.State == parser.Off {
 		inForce = absentOff // its figures stand in a branch that is not read

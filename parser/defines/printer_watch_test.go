@@ -107,6 +107,15 @@ func TestThroughInclude(t *testing.T) {
 	}
 }
 
+// The configuration's version settles which of two spellings counts.
+func TestProtectionsOfTwoGenerations(t *testing.T) {
+	const both = "#define THERMAL_PROTECTION_HOTENDS\n//#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40\n"
+	c := readText(t, 0, "h", "#define CONFIGURATION_H_VERSION 010109\n"+both)
+	if got, want := described(c, parser.HotendWatchOn), "true set h:2:9"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+}
+
 // What cannot be told is said with its reason.
 func TestUnknownSettings(t *testing.T) {
 	tests := []struct {
@@ -128,6 +137,7 @@ func TestUnknownSettings(t *testing.T) {
 		{"sensor", "#define TEMP_SENSOR_0 1.5\n", parser.HotendSensor, "unknown h:1:23", "no number of a definition"},
 		{"custom sensor without figures", "#define TEMP_SENSOR_0 1000\n#define HOTEND0_BETA 3950\n", parser.HotendSensor, "unknown h:1:23", "HOTEND0_PULLUP_RESISTOR_OHMS"},
 		{"the board's fan", "\n", parser.FanOutput, "unknown", "the board's own pin file decides"},
+		{"protections of two generations", "#define THERMAL_PROTECTION_HOTENDS\n//#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40\n", parser.HotendWatchOn, "unknown h:1:9", "THERMAL_RUNAWAY_PROTECTION_PERIOD is read by old firmware"},
 		{"control", "#if BOARD\n#define PIDTEMP\n#endif\n", parser.LoopControl, "unknown h:2:9", "BOARD"},
 	}
 	for _, test := range tests {
