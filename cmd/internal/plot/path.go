@@ -74,7 +74,11 @@ func clip(a, b Point, box [2]span) (Point, Point, bool) {
 	if from > to {
 		return a, b, false
 	}
-	on := func(t float64) Point { return Point{a.X + t*dx, a.Y + t*dy} }
+	// Rounding may carry a far point's cut out of the box.
+	within := func(v float64, s span) float64 { return min(max(v, s.low), s.high) }
+	on := func(t float64) Point {
+		return Point{within(a.X+t*dx, box[0]), within(a.Y+t*dy, box[1])}
+	}
 	start, end := a, b
 	if from > 0 {
 		start = on(from)

@@ -33,6 +33,9 @@ func ticksOf(s span, about int) ticks {
 	for i := math.Ceil(s.low/step - 1e-9); i <= s.high/step+1e-9 && len(t.at) < 10*about; i++ {
 		t.at = append(t.at, i*step)
 	}
+	if len(t.at) == 0 && about > 0 {
+		return ticksOf(s, 2*about) // the range lies between two multiples of the step
+	}
 	return t
 }
 
