@@ -97,7 +97,9 @@ func (t *Tree) With(contents map[string][]byte) *Tree {
 // Shown gives a path inside the tree as a person at the working directory
 // would write it.
 func (t *Tree) Shown(name string) string {
-	name = path.Clean(name)
+	if name = path.Clean(name); path.IsAbs(name) {
+		return name // outside, and refused by the name that was written
+	}
 	// Where the working directory lies inside the root, shown is a way up
 	// that must not lead down again into the same folders.
 	up, below := t.shown, t.below
@@ -215,10 +217,12 @@ func reason(err error) string {
 	return err.Error()
 }
 
-// Exists reports whether the tree holds something of that name.
+// Exists reports whether the tree may hold something of that name. What cannot
+// be told counts as there, such as what lies behind a link out of the tree:
+// Open then says why it is refused.
 func (t *Tree) Exists(name string) bool {
 	_, err := t.root.Lstat(filepath.FromSlash(path.Clean(name)))
-	return err == nil
+	return !errors.Is(err, fs.ErrNotExist) && !errors.Is(err, syscall.ENOTDIR)
 }
 
 // Glob returns the files that match a slash-separated pattern (the syntax of

@@ -116,6 +116,14 @@ func TestGlob(t *testing.T) {
 	if err := os.Symlink(t.TempDir(), filepath.Join(dir, "out")); err != nil {
 		t.Fatal(err)
 	}
+	// What lies behind a link out of the tree is not passed over: it is named,
+	// so that Open refuses it.
+	if got, err := tree.Glob("o*/fan.cfg"); err != nil || !slices.Equal(got, []string{"out/fan.cfg"}) {
+		t.Errorf("Glob behind a link out of the tree = %q, %v, want out/fan.cfg", got, err)
+	}
+	if !tree.Exists("out/fan.cfg") || tree.Exists("none/fan.cfg") || tree.Exists("top.cfg/fan.cfg") {
+		t.Error("Exists is wrong behind a link out of the tree, or of what is not there")
+	}
 	for _, tt := range []struct {
 		pattern string
 		want    []string
@@ -127,6 +135,7 @@ func TestGlob(t *testing.T) {
 		{"none/*.cfg", nil},
 		{"none.cfg", nil},
 		{"top.cfg/*", nil},
+		{"t*/fan.cfg", nil},
 		{"macros/.h*", []string{"macros/.hidden.cfg"}},
 	} {
 		got, err := tree.Glob(tt.pattern)
