@@ -58,6 +58,9 @@ func mayHeat(gcode []byte) bool {
 // target; an empty range where it gives none. A command without a tool number
 // means the tool in use, which may be any.
 func target(line []byte, heater string) (from, to int) {
+	if n := bytes.IndexByte(line, ';'); n >= 0 {
+		line = line[:n] // a comment of the console, which needs no white space before it
+	}
 	end := bytes.IndexAny(line, " \t")
 	if end < 0 {
 		end = len(line)

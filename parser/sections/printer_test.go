@@ -298,6 +298,7 @@ func TestPresets(t *testing.T) {
 		{head + "  M104 S200\n", "200"},
 		{head + "  m109 s215 ; wait\n  M104 T0 S190.5 # c\n", "215 190.5"},
 		{head + "  M104S230\n", "230"},
+		{head + "  M104 S200;not M104 S999\n  M109;S300\n", "200"},
 		{head + "  M104 S{params.T|default(200)}\n  M104 S{ 2 + 3 } T0\n", ""},
 		{head + "  M104 T{tool} S200\n", ""},
 		{head + "  M104 T1 S200\n", ""},
