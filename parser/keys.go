@@ -62,5 +62,5 @@ func PowerLimit(kind string) Key { return Key("power limit " + kind) }
 // that is tolerated, Carried that of a figure that belongs to the old melt
 // path; kind says which.
 func Grace(kind string) Key      { return Key("grace time " + kind) }
-func BadSamples(kind string) Key { return Key("bad samples " + kind) }
+func BadSamples(kind string) Key { return Key("number of bad samples " + kind) }
 func Carried(kind string) Key    { return Key(kind) }

@@ -37,7 +37,11 @@ func (t *trial) holdFindings() error {
 			continue
 		}
 		if n.errors > before[rule].errors {
-			return fmt.Errorf("the changes would bring up a new error, %s: %s", rule, first(t.after.findings, rule).Message)
+			left := ""
+			if !t.counts(rule) {
+				left = " (--only or --except leaves this rule out; with it, its change would be made too)"
+			}
+			return fmt.Errorf("the changes would bring up a new error, %s: %s%s", rule, first(t.after.findings, rule).Message, left)
 		}
 	}
 	return nil

@@ -51,7 +51,7 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 	contents := make(map[string][]byte) // by the name as shown
 	trials := make([]trial, len(printers))
 	for i := range printers {
-		trials[i].Printer = &printers[i]
+		trials[i].Printer, trials[i].counts = &printers[i], counts
 	}
 	var asked [2]int // reasons there were when the round before, and this one, began
 	for round := 0; ; round++ {
@@ -62,7 +62,7 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 			if err := t.read(contents); err != nil {
 				return nil, err
 			}
-			edits, reasons, left, err := t.edits(counts)
+			edits, reasons, left, err := t.edits()
 			if err != nil {
 				return nil, err
 			}
@@ -159,6 +159,7 @@ func (p *Plan) apply(sets []Owned, contents map[string][]byte) error {
 // trial is one printer on its way through the rounds.
 type trial struct {
 	*Printer
+	counts        func(rule string) bool
 	config        parser.Config
 	before, after *verdict
 	asked         map[parser.Key][]string // who asked to change a setting
@@ -194,9 +195,9 @@ func (t *trial) read(contents map[string][]byte) error {
 
 // edits turns the findings that ask for changes into edits. Those that no
 // edit can satisfy are left.
-func (t *trial) edits(counts func(rule string) bool) (edits []parser.Edit, reasons, left []Reason, err error) {
+func (t *trial) edits() (edits []parser.Edit, reasons, left []Reason, err error) {
 	for _, f := range t.after.findings {
-		if len(f.Changes) == 0 || f.Waived != "" || !counts(f.Rule) {
+		if len(f.Changes) == 0 || f.Waived != "" || !t.counts(f.Rule) {
 			continue
 		}
 		if _, err := t.config.Edits(f.Changes); err != nil {

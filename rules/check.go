@@ -12,7 +12,7 @@ import (
 // reason in Waived.
 func Check(in *Input) []Finding {
 	var found []Finding
-	changed := make(map[parser.Key]bool)
+	changed := make(map[parser.Key]any)
 	run := *in
 	run.Changed, run.rules = changed, All()
 	for _, rule := range run.rules {
@@ -23,7 +23,7 @@ func Check(in *Input) []Finding {
 				f.At = in.Sheet.Printer.Config[0].At
 			}
 			for _, c := range f.Changes {
-				changed[c.Key] = true
+				changed[c.Key] = c.Value
 			}
 			found = append(found, f)
 		})

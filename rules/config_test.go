@@ -82,11 +82,22 @@ func TestStoredSettings(t *testing.T) {
 	if f.Level != Note {
 		t.Errorf("level %s, want note", f.Level)
 	}
-	in.Changed = map[parser.Key]bool{parser.Preset(1): true, parser.MaxTemp: true}
+	in.Changed = map[parser.Key]any{parser.Preset(1): 200.0, parser.MaxTemp: 275.0}
 	f = one(t, storedSettings, in)
 	wantSaid(t, f, "(preset 1)")
 	if f.Level != Warning {
 		t.Errorf("level %s, want warning", f.Level)
+	}
+	// A definition of the firmware's own is compiled in; the constants of a
+	// custom one are stored.
+	in.Printer.Storage.Keeps = []parser.Key{parser.HotendSensor}
+	in.Changed = map[parser.Key]any{parser.HotendSensor: parser.SensorDef{Form: parser.FormCurve}}
+	if f = one(t, storedSettings, in); f.Level != Note {
+		t.Errorf("a compiled-in definition: level %s, want note", f.Level)
+	}
+	in.Changed[parser.HotendSensor] = parser.SensorDef{Form: parser.FormBeta}
+	if f = one(t, storedSettings, in); f.Level != Warning {
+		t.Errorf("a custom definition: level %s, want warning", f.Level)
 	}
 	in.Printer.Storage.On = unknown[bool](parser.StorageOn)
 	wantSaid(t, one(t, storedSettings, in), "cannot tell")

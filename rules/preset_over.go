@@ -6,6 +6,10 @@ import (
 	"preflash/parser"
 )
 
+// coldestPreset is the lowest preset that a change makes: below it nothing
+// melts (common practice, no source).
+const coldestPreset = 150
+
 var presetOver = &Rule{
 	ID:      "preset-over",
 	Level:   Error,
@@ -14,8 +18,8 @@ var presetOver = &Rule{
 Error: a preset above the target limit: it heats to less than it says, or not
 at all.
 Values: preset_c, target_limit_c.
-Change: down to the target limit. There is none where temp-reach raises the max
-temp of this run far enough.`,
+Change: down to the target limit, if that is 150 °C or more. There is none where
+temp-reach raises the max temp of this run far enough.`,
 	Check: func(in *Input, report func(Finding)) {
 		presets := in.Printer.Limits.Presets
 		if len(presets) == 0 {
@@ -36,10 +40,13 @@ temp of this run far enough.`,
 				f := Sayf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "%s asks for %s, but the firmware takes targets up to %s",
 					s.Key, celsius(s.Value), celsius(c.targetC())).
 					With(Values{"preset_c": s.Value, "target_limit_c": c.targetC()})
-				if s.Value <= later.targetC()+rounding {
+				limit := math.Floor(later.targetC() + rounding)
+				switch {
+				case s.Value <= later.targetC()+rounding:
 					f.Message += "; it fits once the max temp is raised to " + celsius(later.maxC)
-				} else {
-					limit := math.Floor(later.targetC() + rounding)
+				case limit < coldestPreset:
+					f.Message += "; no preset that melts anything fits: correct the limits first"
+				default:
 					f.Message += "; lower it to " + celsius(limit)
 					f = f.Change(s.To(limit))
 				}

@@ -30,6 +30,16 @@ func TestPresetOver(t *testing.T) {
 	wantChanges(t, one(t, presetOver, in), parser.Change{Key: parser.Preset(2), Value: 240.0})
 }
 
+// Limits that are off themselves move no preset to where nothing melts.
+func TestPresetOverAbsurdMargin(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Limits.Margin.Value = 400
+	for _, f := range run(t, presetOver, in) {
+		wantChanges(t, f)
+		wantSaid(t, f, "correct the limits first")
+	}
+}
+
 func TestPresetOverOtherStates(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Limits.Presets = []parser.Setting[float64]{

@@ -38,8 +38,8 @@ type Input struct {
 	Style   parser.Style
 	Today   time.Time
 
-	// Changed holds the settings that the findings so far would change.
-	Changed map[parser.Key]bool
+	// Changed holds what the findings so far would change, and to what.
+	Changed map[parser.Key]any
 
 	rules []*Rule // what runs; not All(), which would refer to itself
 }

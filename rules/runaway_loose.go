@@ -12,7 +12,7 @@ type loosest struct {
 
 var (
 	loosestHotend = loosest{riseWindowS: 120, riseC: 1, hysteresisC: 15, holdPeriodS: 120, errorSumCS: 360}
-	loosestBed    = loosest{riseWindowS: 300, holdPeriodS: 300, errorSumCS: 720}
+	loosestBed    = loosest{riseWindowS: 300, riseC: 1, hysteresisC: 15, holdPeriodS: 300, errorSumCS: 720}
 )
 
 // Blindness to readings outside the limits: common practice, no source.
@@ -28,7 +28,8 @@ var runawayLoose = &Rule{
 	Doc: `Limits (common practice, no source):
   hotend: rise window 120 s, required rise 1 °C, hysteresis 15 K,
           hold period 120 s, error sum 360 °C·s
-  bed:    rise window 300 s, hold period 300 s, error sum 720 °C·s
+  bed:    rise window 300 s, required rise 1 °C, hysteresis 15 K,
+          hold period 300 s, error sum 720 °C·s
   grace time before a reading below the minimum counts: 30 s
   bad samples in a row that are tolerated: 10
 Also a rise watch of the hotend that is armed only so far below the target that
@@ -49,7 +50,7 @@ is wider.`,
 			tooWide(&p.Limits.Graces[i], loosestGraceS, 0, seconds, "for so long a sensor that reads too low is not noticed", report)
 		}
 		for i := range p.Limits.BadSamples {
-			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, 0, count, "so many bad readings in a row pass unnoticed", report)
+			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, 0, count, "so many in a row pass unnoticed", report)
 		}
 	},
 }

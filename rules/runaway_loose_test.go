@@ -23,6 +23,8 @@ func TestRunawayLoose(t *testing.T) {
 			p.Hotend.Watch.ErrorSumCS.Value = 361
 		}, parser.HotendErrorSum, 361, 360, 120},
 		{"bed rise window", func(p *parser.Printer) { p.Bed.Watch.RiseWindowS.Value = 301 }, parser.BedRiseWindow, 301, 300, 60},
+		{"bed required rise", func(p *parser.Printer) { p.Bed.Watch.RiseC.Value = 0.2 }, parser.BedRise, 0.2, 1, 2},
+		{"bed hysteresis", func(p *parser.Printer) { p.Bed.Watch.HysteresisC.Value = 90 }, parser.BedWatchHysteresis, 90, 15, 2},
 		{"bed hold period", func(p *parser.Printer) { p.Bed.Watch.HoldPeriodS.Value = 600 }, parser.BedHoldPeriod, 600, 300, 20},
 		{"grace time", func(p *parser.Printer) {
 			p.Limits.Graces = []parser.Setting[float64]{set(parser.Grace("of the start"), 31.0)}

@@ -10,6 +10,8 @@ import (
 const (
 	coarseAveragedK = 1
 	coarseRawK      = 4
+
+	fewBits = 10 // of the converter on many older boards: common practice, no source
 )
 
 var sensorResolution = &Rule{
@@ -20,6 +22,7 @@ var sensorResolution = &Rule{
 converter of adc_bits, at the top of print_c (at_c). effective_c is what is left
 after the firmware averages n readings: c_per_count / √n, since the noise of n
 independent readings falls with the square root of n.
+Note: it would be so with 10 bits, and the sheet does not say how many there are.
 Warning: effective_c above 1 K, or c_per_count above 4 K (common practice, no
 source).`,
 	Check: func(in *Input, report func(Finding)) {
@@ -37,6 +40,14 @@ source).`,
 		raw := board.CPerCount(at, bits)
 		effective := raw / math.Sqrt(float64(averaged))
 		if raw <= coarseRawK && effective <= coarseAveragedK {
+			if given := in.Sheet.Printer.ADCBits.Given; !given && bits > fewBits {
+				few := board.CPerCount(at, fewBits)
+				if effective := few / math.Sqrt(float64(averaged)); few > coarseRawK || effective > coarseAveragedK {
+					report(Sayf(Note, sheetCurveAt(want), "the sheet does not say how many bits the converter has, %d were assumed; with %d, as on many older boards, one count at %s would be %s, too coarse: give adc_bits",
+						bits, fewBits, celsius(at), kelvin(few)).
+						With(Values{"at_c": at, "c_per_count": few, "effective_c": effective}))
+				}
+			}
 			return
 		}
 		report(Sayf(Warning, sheetCurveAt(want), "at %s one count of the %d-bit converter is %s, %s after the firmware averages %d readings: control will be coarse; a smaller pull-up, more bits or an amplifier makes it finer",

@@ -56,3 +56,19 @@ func TestSensorResolutionOfChip(t *testing.T) {
 	in.Sheet.New.Sensor.Kind.Value = parser.Thermocouple
 	silent(t, sensorResolution, in)
 }
+
+// A fleet of older boards has converters of 10 bits, which the sheet may leave
+// out.
+func TestSensorResolutionAssumedBits(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.New.Sensor.Kind = given("new.sensor.kind", parser.Platinum)
+	in.Sheet.New.Sensor.Curve = given("new.sensor.curve", "pt100")
+	in.Printer.Hotend.Oversample = 16
+	silent(t, sensorResolution, in)
+	in.Sheet.Printer.ADCBits = absent("printer.adc_bits", 12)
+	f := one(t, sensorResolution, in)
+	if f.Level != Note {
+		t.Errorf("level %s, want note", f.Level)
+	}
+	wantSaid(t, f, "12 were assumed", "with 10")
+}

@@ -26,7 +26,7 @@ constants the reset is the first step on the bench.`,
 		reset := stepsText(in, parser.Task{Kind: parser.TaskResetStored, Tool: in.Printer.Tool})
 		var touched []string
 		for _, key := range s.Keeps {
-			if in.Changed[key] {
+			if value, changed := in.Changed[key]; changed && stores(value) {
 				touched = append(touched, string(key))
 			}
 		}
@@ -37,4 +37,12 @@ constants the reset is the first step on the bench.`,
 		}
 		report(Sayf(Note, s.On.At, "the firmware stores settings of its own, which stay in force after flashing until they are reset and saved%s", reset))
 	},
+}
+
+// stores reports whether the firmware keeps such a value in its own memory. A
+// sensor definition of its own is compiled in; only the constants of a custom
+// one are stored.
+func stores(value any) bool {
+	def, isSensor := value.(parser.SensorDef)
+	return !isSensor || def.Form == parser.FormBeta || def.Form == parser.FormPoints
 }
