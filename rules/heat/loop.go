@@ -5,7 +5,8 @@ type LoopForm uint8
 
 const (
 	// LoopRange: full power below the functional range and none above it; the
-	// integral is zeroed outside the range; the derivative is filtered.
+	// integral is zeroed outside the range, and clamped in it to what the power
+	// limit can use (from memory); the derivative is filtered.
 	LoopRange LoopForm = iota
 	// LoopClamped: the integral is clamped to what the power limit can use
 	// and frozen while the output saturates; the derivative is smoothed.
@@ -92,7 +93,7 @@ func (c *Controller) ranged(short, change float64) float64 {
 		c.integral = 0
 		return 0
 	}
-	c.integral += short * rangeSampleS
+	c.integral = c.useful(c.integral + short*rangeSampleS)
 	return c.bound(l.Kp*short + l.Ki*c.integral - l.Kd*c.derivative)
 }
 
@@ -103,15 +104,20 @@ func (c *Controller) clamped(short, change float64) float64 {
 	} else {
 		c.derivative = change / clampedSampleS
 	}
-	integral := max(0, c.integral+short*clampedSampleS)
-	if l.Ki > 0 {
-		integral = min(integral, c.limit*fullCounts/l.Ki)
-	}
+	integral := c.useful(c.integral + short*clampedSampleS)
 	counts := l.Kp*short + l.Ki*integral - l.Kd*c.derivative
 	if 0 <= counts && counts <= c.limit*fullCounts {
 		c.integral = integral
 	}
 	return c.bound(counts)
+}
+
+// useful keeps an integral between none and what alone gives the power limit.
+func (c *Controller) useful(integral float64) float64 {
+	if c.loop.Ki > 0 {
+		integral = min(integral, c.limit*fullCounts/c.loop.Ki)
+	}
+	return max(0, integral)
 }
 
 func (c *Controller) bound(counts float64) float64 {

@@ -94,6 +94,18 @@ func TestIntegralIsFrozenAndClamped(t *testing.T) {
 	}
 	near(t, "integral share", c.integral/fullCounts, 0.5, 0.02)
 
+	c = Loop{Kp: 0, Ki: 10, RangeC: 10}.Start(0.5)
+	for range 1000 {
+		c.Duty(200, 195)
+	}
+	near(t, "integral share in the range", 10*c.integral/fullCounts, 0.5, 1e-9)
+	for range 1000 {
+		c.Duty(200, 205)
+	}
+	if c.integral != 0 {
+		t.Errorf("the integral fell to %v above the target", c.integral)
+	}
+
 	c = Loop{Kp: 10, Ki: 1, RangeC: 10}.Start(1)
 	c.Duty(200, 195)
 	if c.integral == 0 {

@@ -65,7 +65,7 @@ def ranged(kp, ki, kd, sample=0.16, band=10, old=0.95):
         if abs(e) > band:
             s["i"] = 0.0
             return 1.0 if e > 0 else 0.0
-        s["i"] += e * sample
+        s["i"] = min(max(s["i"] + e * sample, 0), 255 / ki)
         return min(1, max(0, (kp * e + ki * s["i"] - kd * s["d"]) / 255))
 
     return duty
