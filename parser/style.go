@@ -19,9 +19,10 @@ type Style interface {
 	Joins() bool
 	// Read reads one printer. The error is an *Error.
 	Read(t *Tree, r Request) (Config, error)
-	// Defines returns the style's best definition of a known curve, for a
-	// hotend; false where the style has none.
-	Defines(curve string) (SensorDef, bool)
+	// Defines returns the style's best definition of a known curve for a
+	// hotend on a board with this pull-up, in ohm; false where the style has
+	// none. Where the pull-up is a setting of its own, any will do.
+	Defines(curve string, pullupOhm float64) (SensorDef, bool)
 	// CustomForm is the form of a sensor definition that a person can write
 	// out in full: FormBeta or FormPoints.
 	CustomForm() SensorForm

@@ -232,7 +232,7 @@ func (r *reading) repairs(in *Input, believed *sensor.Circuit) []parser.Change {
 func (r *reading) bestDefinition(in *Input) (parser.SensorDef, bool) {
 	var candidates []parser.SensorDef
 	if c := &in.Sheet.New.Sensor.Curve; c.Given {
-		if d, ok := in.Style.Defines(c.Value); ok {
+		if d, ok := in.Style.Defines(c.Value, r.real.PullupOhm); ok {
 			candidates = append(candidates, d)
 		}
 	}

@@ -2,9 +2,11 @@ package rules
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"preflash/parser"
+	"preflash/parser/defines"
 	"preflash/parser/sheet"
 	"preflash/rules/sensor"
 )
@@ -25,8 +27,10 @@ func readAs(in *Input, d parser.SensorDef) { in.Printer.Hotend.Sensor.Value = d 
 // curve, and three-point custom definitions.
 type pointsStyle struct{ stubStyle }
 
-func (pointsStyle) Defines(string) (parser.SensorDef, bool) { return parser.SensorDef{}, false }
-func (pointsStyle) CustomForm() parser.SensorForm           { return parser.FormPoints }
+func (pointsStyle) Defines(string, float64) (parser.SensorDef, bool) {
+	return parser.SensorDef{}, false
+}
+func (pointsStyle) CustomForm() parser.SensorForm { return parser.FormPoints }
 
 // actualOf computes what the rule should find, by the chain alone.
 func actualOf(t *testing.T, believed parser.SensorDef, real string, pullupOhm, indicated float64) float64 {
@@ -94,7 +98,7 @@ func TestSensorCurveTooHot(t *testing.T) {
 		"band_c": f.Values["band_c"], "worst_at_c": 260.0, "worst_error_c": actual - 260,
 	})
 	wantSaid(t, f, "5 (ntc-100k-4267)", "ntc-100k-3950", "260 °C indicated is 277.3 °C actual", "17.3 K hotter")
-	right, _ := stubStyle{}.Defines("ntc-100k-3950")
+	right, _ := stubStyle{}.Defines("ntc-100k-3950", 4700)
 	wantChanges(t, f, in.Printer.Hotend.Sensor.To(right))
 	if f.At.Text() != "hotend sensor" {
 		t.Errorf("points at %q", f.At.Text())
@@ -279,8 +283,8 @@ func TestSensorCurveMakesNoBlindSensor(t *testing.T) {
 // shortTable is the stub whose table for a 3950 bead ends at 20 °C.
 type shortTable struct{ stubStyle }
 
-func (shortTable) Defines(curve string) (parser.SensorDef, bool) {
-	d, ok := stubStyle{}.Defines(curve)
+func (shortTable) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
+	d, ok := stubStyle{}.Defines(curve, pullupOhm)
 	d.LowC, d.HighC = 20, 300
 	return d, ok
 }
@@ -320,6 +324,47 @@ func TestSensorCurvePlatinum(t *testing.T) {
 		t.Errorf("band %g K, want 1.6", got)
 	}
 	wantSaid(t, f, "no definition that reads it right")
+}
+
+// A definition whose pull-up is not the board's calls for the one of the same
+// curve with the board's.
+func TestSensorCurveBoardsPullup(t *testing.T) {
+	for _, c := range []struct {
+		curve, in, want string
+		configured      float64
+		boardOhm        float64
+	}{
+		{"pt1000", "1047", "1010", 4700, 1000},
+		{"pt1000", "1010", "1022", 1000, 2200},
+		{"pt100", "110", "147", 1000, 4700},
+		{"ntc-100k-4092", "1", "51", 4700, 1000},
+		{"ntc-100k-4267", "55", "5", 1000, 4700},
+	} {
+		in := healthyInput()
+		in.Style = defines.Style
+		known, _ := sensor.Find(c.curve)
+		in.Sheet.New.Sensor.Kind.Value = known.Kind
+		in.Sheet.New.Sensor.Curve.Value = c.curve
+		in.Sheet.Printer.PullupOhm.Value = c.boardOhm
+		d := curveDef(c.in, c.curve)
+		d.Kind, d.PullupOhm = known.Kind, c.configured
+		readAs(in, d)
+		f := one(t, sensorCurve, in)
+		if len(f.Changes) != 1 {
+			t.Errorf("%s as %s on %g Ω: %s", c.curve, c.in, c.boardOhm, f.Message)
+			continue
+		}
+		right := f.Changes[0].Value.(parser.SensorDef)
+		if right.Name != c.want || strings.Contains(f.Message, "no definition") {
+			t.Errorf("%s as %s on %g Ω: proposes %q; %s", c.curve, c.in, c.boardOhm, right.Name, f.Message)
+		}
+		readAs(in, right)
+		for _, f := range run(t, sensorCurve, in) {
+			if f.Level != Note {
+				t.Errorf("%s as %s on %g Ω: %s", c.curve, right.Name, c.boardOhm, f.Message)
+			}
+		}
+	}
 }
 
 func TestSensorCurveCannotTell(t *testing.T) {

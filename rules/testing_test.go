@@ -326,8 +326,8 @@ func (stubStyle) Read(*parser.Tree, parser.Request) (parser.Config, error) {
 	return nil, &parser.Error{Message: "the test style reads nothing"}
 }
 
-func (stubStyle) Defines(curve string) (parser.SensorDef, bool) {
-	if curve != "ntc-100k-3950" {
+func (stubStyle) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
+	if curve != "ntc-100k-3950" || pullupOhm != 4700 {
 		return parser.SensorDef{}, false
 	}
 	return parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: curve, PullupOhm: 4700}, true

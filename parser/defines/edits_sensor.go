@@ -18,9 +18,13 @@ func (p *plan) setSensor(s *slot, def parser.SensorDef) error {
 	}
 	number, ok := namedNumber(def)
 	if !ok {
-		best, found := style{}.Defines(def.Curve)
+		pullup := def.PullupOhm
+		if pullup == 0 {
+			pullup = commonPullup
+		}
+		best, found := style{}.Defines(def.Curve, pullup)
 		if !found {
-			return fmt.Errorf("no numbered definition of this style is the curve %s; use a custom one", def.Curve)
+			return fmt.Errorf("no numbered definition of this style is the curve %s on a pull-up of %g Ω; use a custom one", def.Curve, pullup)
 		}
 		number, _ = namedNumber(best)
 	}

@@ -45,16 +45,22 @@ func (n *numbered) def(gen generation) parser.SensorDef {
 	return d
 }
 
+// pullupTolerance is how far a resistor may be off what a definition assumes,
+// as a share: that of the usual part (common practice, no source).
+const pullupTolerance = 0.01
+
 // Defines returns the best numbered definition of a known curve for a hotend
-// with a pull-up of 4.7 kΩ.
-func (style) Defines(curve string) (parser.SensorDef, bool) {
+// on a board with this pull-up.
+func (style) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
 	for _, h := range hotendSensors {
-		if h.curve == curve {
-			n, ok := findNumbered(h.number)
-			if !ok {
-				return parser.SensorDef{}, false
+		if h.curve != curve {
+			continue
+		}
+		if n, ok := findNumbered(h.number); ok {
+			d := n.def(gen20)
+			if math.Abs(d.PullupOhm-pullupOhm) <= pullupTolerance*d.PullupOhm {
+				return d, true
 			}
-			return n.def(gen20), true
 		}
 	}
 	return parser.SensorDef{}, false

@@ -107,9 +107,9 @@ const (
 	customSensor    = 1000 // R25, B, cubic coefficient and pull-up
 )
 
-// hotendSensors names the best definition of each known curve for a hotend
-// with the common pull-up. A table that ends below printing temperatures, or
-// a curve that no table follows, is not here.
+// hotendSensors names the best definition of each known curve for a hotend,
+// one for each pull-up that there is one for. A table that ends below printing
+// temperatures, or a curve that no table follows, is not here.
 var hotendSensors = [...]struct {
 	curve  string
 	number int
@@ -118,11 +118,18 @@ var hotendSensors = [...]struct {
 	{"ntc-100k-3960", 10},
 	{"ntc-100k-3974", 71},
 	{"ntc-100k-4092", 1},
+	{"ntc-100k-4092", 51},
+	{"ntc-100k-4092", 99},
 	{"ntc-100k-4145", 13},
 	{"ntc-100k-4267", 5},
+	{"ntc-100k-4267", 55},
 	{"ntc-200k-4338", 2},
+	{"ntc-200k-4338", 52},
 	{"ntc-4700k-5130", 66},
 	{"ntc-500k-3950", 67},
 	{"pt100", 147},
+	{"pt100", 110},
 	{"pt1000", 1047},
+	{"pt1000", 1022},
+	{"pt1000", 1010},
 }

@@ -93,7 +93,7 @@ func TestTablesFollowTheirCurves(t *testing.T) {
 
 func TestDefines(t *testing.T) {
 	for _, k := range sensor.All() {
-		d, ok := Style.Defines(k.ID)
+		d, ok := Style.Defines(k.ID, commonPullup)
 		switch {
 		case !ok:
 			t.Logf("no definition for %s", k.ID) // a custom one serves
@@ -103,12 +103,24 @@ func TestDefines(t *testing.T) {
 			t.Errorf("%s: definition %s ends at %v °C", k.ID, d.Name, d.HighC)
 		}
 	}
-	for curve, want := range map[string]string{"ntc-100k-4092": "1", "ntc-100k-4267": "5", "ntc-100k-3950": "11", "pt1000": "1047", "pt100": "147"} {
-		if d, _ := Style.Defines(curve); d.Name != want {
-			t.Errorf("%s is definition %q, want %s", curve, d.Name, want)
+	for _, c := range []struct {
+		curve     string
+		pullupOhm float64
+		want      string // "" for none
+	}{
+		{"ntc-100k-4092", 4700, "1"}, {"ntc-100k-4092", 1000, "51"}, {"ntc-100k-4092", 10e3, "99"},
+		{"ntc-100k-4267", 4700, "5"}, {"ntc-100k-4267", 1000, "55"}, {"ntc-100k-4267", 10e3, ""},
+		{"ntc-200k-4338", 4700, "2"}, {"ntc-200k-4338", 1000, "52"},
+		{"ntc-100k-3950", 4700, "11"}, {"ntc-100k-3950", 1000, ""},
+		{"pt1000", 4700, "1047"}, {"pt1000", 2200, "1022"}, {"pt1000", 1000, "1010"}, {"pt1000", 3300, ""},
+		{"pt100", 4700, "147"}, {"pt100", 1000, "110"}, {"pt100", 2200, ""},
+		{"pt1000", 1005, "1010"}, {"pt1000", 1050, ""}, {"pt1000", 0, ""},
+	} {
+		if d, ok := Style.Defines(c.curve, c.pullupOhm); d.Name != c.want || ok != (c.want != "") || ok && d.Curve != c.curve {
+			t.Errorf("%s on %g Ω is definition %q, want %q", c.curve, c.pullupOhm, d.Name, c.want)
 		}
 	}
-	if _, ok := Style.Defines("no such curve"); ok {
+	if _, ok := Style.Defines("no such curve", commonPullup); ok {
 		t.Error("a curve that does not exist has a definition")
 	}
 	if Style.CustomForm() != parser.FormBeta {

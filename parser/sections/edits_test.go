@@ -70,7 +70,7 @@ func num(key parser.Key, v float64) parser.Change { return parser.Change{Key: ke
 func TestEdits(t *testing.T) {
 	beta := parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 100e3, BetaK: 3990}
 	points := parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "short melt, bead", Points: []parser.SensorPoint{{TempC: 25, Ohm: 1e5}, {TempC: 150, Ohm: 1700.5}, {TempC: 250, Ohm: 230}}}
-	curve := func(id string) parser.SensorDef { d, _ := Style.Defines(id); return d }
+	curve := func(id string) parser.SensorDef { d, _ := Style.Defines(id, usualPullup); return d }
 	for _, test := range []struct {
 		name, text string
 		changes    []parser.Change
@@ -265,7 +265,7 @@ func drawChange(t *rapid.T, c *config) parser.Change {
 	case parser.HotendSensor, parser.BedSensor:
 		var defs []parser.SensorDef
 		for _, id := range []string{"ntc-100k-3950", "ntc-100k-4092", "ntc-100k-3974", "pt1000"} {
-			d, _ := Style.Defines(id)
+			d, _ := Style.Defines(id, usualPullup)
 			defs = append(defs, d)
 		}
 		return parser.Change{Key: key, Value: rapid.SampledFrom(append(defs,

@@ -23,7 +23,7 @@ func (e *editor) sensorDef(s parser.Description, def parser.SensorDef) error {
 	}
 	switch def.Form {
 	case parser.FormCurve:
-		named, ok := e.style.Defines(def.Curve)
+		named, ok := e.style.Defines(def.Curve, def.PullupOhm)
 		if !ok {
 			return e.cannot(s, "the firmware has no built-in type for the curve %s", def.Curve)
 		}

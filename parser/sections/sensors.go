@@ -91,12 +91,12 @@ func (b *builtIn) def() parser.SensorDef {
 }
 
 // Defines returns the built-in type of a curve. One that is a Beta formula
-// defines the curve of that formula.
-func (style) Defines(curve string) (parser.SensorDef, bool) {
+// defines the curve of that formula. The pull-up is a setting of its own.
+func (style) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
 	for i := range builtIns {
 		if b := &builtIns[i]; b.curve != "" && b.curve == curve {
 			d := b.def()
-			d.PullupOhm = usualPullup
+			d.PullupOhm = pullupOhm
 			return d, true
 		}
 	}

@@ -44,7 +44,7 @@ func TestBuiltIns(t *testing.T) {
 // The type that stands for a curve reads back as that curve: a change settles.
 func TestDefines(t *testing.T) {
 	for _, known := range sensor.All() {
-		d, ok := Style.Defines(known.ID)
+		d, ok := Style.Defines(known.ID, usualPullup)
 		if !ok {
 			continue
 		}
@@ -54,12 +54,12 @@ func TestDefines(t *testing.T) {
 		}
 	}
 	for _, id := range []string{"ntc-100k-3950", "ntc-100k-4092", "ntc-100k-4267", "ntc-100k-4300", "ntc-500k-3950", "pt1000"} {
-		if _, ok := Style.Defines(id); !ok {
-			t.Errorf("no type for %s", id)
+		if d, ok := Style.Defines(id, 2200); !ok || d.PullupOhm != 2200 {
+			t.Errorf("%s on 2200 Ω: %+v, %v", id, d, ok)
 		}
 	}
 	for _, id := range []string{"", "pt100", "ntc-1k-1"} {
-		if d, ok := Style.Defines(id); ok {
+		if d, ok := Style.Defines(id, 2200); ok {
 			t.Errorf("%q is defined as %+v", id, d)
 		}
 	}

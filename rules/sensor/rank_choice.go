@@ -12,22 +12,23 @@ type Choice struct {
 	Curve string // the known curve that Def stands for; "" where it was made from a fit
 	Errors
 	TopErrorK float64
-	// PullupK is how far off the top of the range reads where the firmware
-	// keeps to the pull-up that Def assumes and the board has another.
+	// PullupK is how far off the top of the range reads where the pull-up is
+	// set beside Def and stays what firmware usually assumes.
 	PullupK float64
 }
 
 // Choose returns the style's own definition of the best known curve that fits
-// the points and the top of the range, else a custom one; false where the style can have neither. The sensor hangs
-// on a pull-up of boardOhm.
+// the points and the top of the range, else a custom one; false where the
+// style can have neither. The sensor hangs on a pull-up of boardOhm.
 func (r *Ranking) Choose(style parser.Style, boardOhm float64) (Choice, bool) {
 	for i := range r.Curves {
 		c := &r.Curves[i]
 		if !c.Fits() {
 			continue
 		}
-		if d, ok := style.Defines(c.ID); ok {
-			choice, ok := r.choice(d, c.ID, boardOhm)
+		if d, ok := style.Defines(c.ID, boardOhm); ok {
+			usual, everywhere := style.Defines(c.ID, UsualPullupOhm)
+			choice, ok := r.choice(d, c.ID, boardOhm, everywhere && usual.Name == d.Name)
 			if ok && choice.Fits() && math.Abs(choice.TopErrorK) <= FitsWithinK {
 				return choice, true
 			}
@@ -38,7 +39,7 @@ func (r *Ranking) Choose(style parser.Style, boardOhm float64) (Choice, bool) {
 	if !ok {
 		return Choice{}, false
 	}
-	return r.choice(d, from, boardOhm)
+	return r.choice(d, from, boardOhm, true)
 }
 
 // custom writes out the reference curve in the form that d has.
@@ -69,17 +70,19 @@ func (r *Ranking) custom(d *parser.SensorDef) (from string, ok bool) {
 const usualRangeK = 100
 
 // choice judges a definition by the measured points, with the right pull-up.
-// False where it stands for no curve, or its table ends below the top.
-func (r *Ranking) choice(d parser.SensorDef, curve string, boardOhm float64) (Choice, bool) {
+// False where it stands for no curve, or its table ends below the top. beside:
+// the pull-up is set beside the definition.
+func (r *Ranking) choice(d parser.SensorDef, curve string, boardOhm float64, beside bool) (Choice, bool) {
 	believed, err := OfDef(&d)
 	if err != nil || (believed.LowC != 0 || believed.HighC != 0) && believed.HighC < r.TopC {
 		return Choice{}, false
 	}
 	c := Choice{Def: d, Curve: curve, TopErrorK: r.topError(believed.Curve)}
 	c.Errors = errorsAt(r.Points, func(ohm float64) float64 { return believed.saturate(believed.Curve.TempC(ohm)) })
-	if math.Abs(believed.PullupOhm-boardOhm) > 1e-3*boardOhm {
+	if beside && math.Abs(UsualPullupOhm-boardOhm) > 1e-3*boardOhm {
+		left := &Circuit{Curve: believed.Curve, PullupOhm: UsualPullupOhm, SeriesOhm: believed.SeriesOhm}
 		real := &Circuit{Curve: r.reference, PullupOhm: boardOhm}
-		c.PullupK = believed.Actual(real, r.TopC) - r.TopC
+		c.PullupK = left.Actual(real, r.TopC) - r.TopC
 	}
 	return c, true
 }

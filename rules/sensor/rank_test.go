@@ -52,7 +52,7 @@ func TestRankFindsTheCurve(t *testing.T) {
 			t.Errorf("%s: %d curves ranked, want %d", k.ID, len(r.Curves), len(All()))
 		}
 		for _, s := range styles.All() {
-			own, has := s.Defines(k.ID)
+			own, has := s.Defines(k.ID, UsualPullupOhm)
 			choice, ok := r.Choose(s, UsualPullupOhm)
 			switch {
 			case k.Kind == parser.Platinum && !has:
@@ -163,10 +163,27 @@ func TestChooseLooksAtTheBoard(t *testing.T) {
 	if c, ok := r.Choose(styleNamed(t, "defines"), UsualPullupOhm); !ok || c.Def.Form != parser.FormBeta || c.Def.Name != "" {
 		t.Errorf("chosen %+v, want a custom definition", c.Def)
 	}
-	r = rank(t, measure(known(t, "ntc-100k-3950"), 25, 150, 250))
-	c, ok := r.Choose(styleNamed(t, "defines"), 1000)
-	if !ok || c.PullupK > -20 && c.PullupK < 20 {
-		t.Errorf("4700 Ω taken for 1000 Ω is off by %g K, want tens", c.PullupK)
+	for _, c := range []struct {
+		curve, style string
+		boardOhm     float64
+		want         string
+		tellsPullup  bool // it is set beside the definition, and must be
+	}{
+		{"ntc-100k-3950", "defines", 4700, "11", false},
+		{"ntc-100k-3950", "defines", 2200, "", true}, // a custom one
+		{"ntc-100k-4267", "defines", 1000, "55", false},
+		{"pt1000", "defines", 1000, "1010", false},
+		{"pt1000", "sections", 4700, "PT1000", false},
+		{"pt1000", "sections", 1000, "PT1000", true},
+	} {
+		r := rank(t, measure(known(t, c.curve), 25, 150, 250))
+		got, ok := r.Choose(styleNamed(t, c.style), c.boardOhm)
+		if !ok || got.Def.Name != c.want || math.Abs(got.Def.PullupOhm-c.boardOhm) > 1e-9 {
+			t.Errorf("%s on %g Ω: %s chooses %q with %g Ω, want %q", c.curve, c.boardOhm, c.style, got.Def.Name, got.Def.PullupOhm, c.want)
+		}
+		if c.tellsPullup != (math.Abs(got.PullupK) > 20) {
+			t.Errorf("%s on %g Ω: %s left at the usual pull-up is off by %g K", c.curve, c.boardOhm, c.style, got.PullupK)
+		}
 	}
 }
 

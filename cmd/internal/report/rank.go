@@ -159,8 +159,8 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 		text += fmt.Sprintf(", %s K at %s", d, unit.Celsius(s.Ranking.TopC))
 	}
 	if c.PullupK != 0 {
-		text += fmt.Sprintf("; it assumes a pull-up of %s: where the firmware cannot be told the board's %s, %s indicated is %s off",
-			ohmText(c.Def.PullupOhm), ohmText(s.PullupOhm), unit.Celsius(s.Ranking.TopC), atMost(c.PullupK))
+		text += fmt.Sprintf("; set its pull-up to %s: left at %s, %s indicated is %s off",
+			ohmText(s.PullupOhm), ohmText(sensor.UsualPullupOhm), unit.Celsius(s.Ranking.TopC), atMost(c.PullupK))
 	}
 	for _, note := range []string{c.Def.Doubt, c.Def.Note} {
 		if note != "" {
