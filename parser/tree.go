@@ -11,6 +11,7 @@ import (
 	"path/filepath"
 	"strings"
 	"syscall"
+	"unicode/utf8"
 )
 
 // Limits of what is read at all.
@@ -287,14 +288,22 @@ func (t *Tree) match(dir, part string) ([]string, error) {
 }
 
 // Walk calls visit for everything below dir that is no folder, in the order of
-// the paths. What is no regular file is left to Open, which refuses it by name
-// or follows a link inside the tree. Walk itself follows no link, and passes
-// over folders whose name starts with a dot.
-func (t *Tree) Walk(dir string, visit func(file string)) error {
-	return fs.WalkDir(t.root.FS(), path.Clean(dir), func(name string, d fs.DirEntry, err error) error {
+// the paths, and failed for each folder that cannot be read: what it holds
+// stays unknown, and the walk goes on. What is no regular file is left to Open,
+// which refuses it by name or follows a link inside the tree. Walk itself
+// follows no link, and passes over folders whose name starts with a dot.
+func (t *Tree) Walk(dir string, visit func(file string), failed func(error)) {
+	dir = path.Clean(dir)
+	// The function below returns nothing but SkipDir, so WalkDir no error.
+	_ = fs.WalkDir(t.root.FS(), dir, func(name string, d fs.DirEntry, err error) error {
 		switch {
 		case err != nil:
-			return &Error{File: t.Shown(name), Message: reason(err)}
+			e := &Error{File: t.Shown(name), Message: reason(err)}
+			if !utf8.ValidString(name) {
+				e.Message = "has a name that is not UTF-8, so what is in it is not read; rename it"
+			}
+			failed(e)
+			return fs.SkipDir
 		case d.IsDir() && name != dir && strings.HasPrefix(d.Name(), "."):
 			return fs.SkipDir
 		case !d.IsDir():

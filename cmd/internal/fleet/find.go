@@ -36,17 +36,18 @@ func Find(paths []string, root string) (targets []Target, problems []Problem) {
 			targets = append(targets, t)
 		}
 	}
+	failed := func(err error) { problems = append(problems, problemOf(err)) }
 	for _, p := range paths {
-		if err := find(p, root, trees, add); err != nil {
-			problems = append(problems, problemOf(err))
+		if err := find(p, root, trees, add, failed); err != nil {
+			failed(err)
 		}
 	}
 	sort.SliceStable(targets, func(i, j int) bool { return targets[i].Shown() < targets[j].Shown() })
 	return targets, problems
 }
 
-// find adds the sheets of one path.
-func find(name, root string, trees map[string]*parser.Tree, add func(Target)) error {
+// find adds the sheets of one path. What is wrong below it goes to failed.
+func find(name, root string, trees map[string]*parser.Tree, add func(Target), failed func(error)) error {
 	abs, err := filepath.Abs(name)
 	if err != nil {
 		return err
@@ -77,11 +78,12 @@ func find(name, root string, trees map[string]*parser.Tree, add func(Target)) er
 		add(Target{tree, inside})
 		return nil
 	}
-	return tree.Walk(inside, func(file string) {
+	tree.Walk(inside, func(file string) {
 		if isSheet(path.Base(file)) {
 			add(Target{tree, file})
 		}
-	})
+	}, failed)
+	return nil
 }
 
 // isSheet reports whether a file in a folder is a sheet by its name.
