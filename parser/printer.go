@@ -172,6 +172,7 @@ const (
 	RemarkMismatch                       // the sheet names a tool that the configuration lacks
 	RemarkGap                            // something that could not be read, and what it could override
 	RemarkUnrecognised                   // looks like a protection or a sensor, and fits no known option
+	RemarkUnreadable                     // a part that is beyond every limit of reading: the rest is known without it
 )
 
 // Remark is something that a style noticed while it read, in a sentence.

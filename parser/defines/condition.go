@@ -21,6 +21,9 @@ func (s *source) condition(line int32) parser.Tri {
 	switch {
 	case v.kind != knownValue:
 		s.doubt(line, d)
+		if d.over {
+			s.note(line, parser.RemarkUnreadable, "this condition cannot be read: "+d.text+"; what stands under it is unknown; write it shorter")
+		}
 		return parser.Maybe
 	case v.bits != 0:
 		return parser.Yes
@@ -59,9 +62,9 @@ func (e *expander) compute(a arithmetic) (value, doubt) {
 		v = compute(text, a)
 	}
 	switch {
-	case e.over:
+	case e.over || v.over:
 		v.kind = unknownValue // what it would be, nobody knows
-		return v, doubt{name: -1, text: e.broken}
+		return v, doubt{name: -1, text: v.why, over: true}
 	case v.kind == unknownValue && v.doubt < len(e.unknown):
 		return v, e.unknown[v.doubt]
 	}

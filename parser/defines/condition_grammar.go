@@ -48,6 +48,11 @@ var expressions = sync.OnceValue(func() *participle.Parser[list] {
 // Limits before the grammar sees an expression.
 const maxOperands = 10_000
 
+// limitError says which limit an expression goes over.
+type limitError string
+
+func (e limitError) Error() string { return string(e) }
+
 // parse reads an expression whose tokens stand apart by one blank.
 func parse(text string) (*list, error) {
 	depth, choices, count := 0, 0, 0
@@ -63,11 +68,11 @@ func parse(text string) (*list, error) {
 			count++
 		}
 		if depth > maxDepth || choices > maxDepth {
-			return nil, errors.New("it nests deeper than 256 levels")
+			return nil, limitError("it nests deeper than 256 levels")
 		}
 	}
 	if count > maxOperands {
-		return nil, errors.New("it is longer than 10,000 words")
+		return nil, limitError("it is longer than 10,000 words")
 	}
 	tree, err := expressions().ParseString("", text)
 	if err != nil {

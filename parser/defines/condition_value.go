@@ -1,6 +1,7 @@
 package defines
 
 import (
+	"errors"
 	"strconv"
 	"strings"
 	"sync"
@@ -24,6 +25,7 @@ type value struct {
 	float    float64
 	doubt    int    // unknownValue: which unknown it hangs on
 	why      string // brokenValue
+	over     bool   // brokenValue: because of a limit
 }
 
 func integer(n int64) value { return value{bits: uint64(n)} }
@@ -110,7 +112,9 @@ func computeText(text string, a arithmetic) value {
 	}
 	tree, err := parse(text)
 	if err != nil {
-		return broken(err.Error())
+		v := broken(err.Error())
+		v.over = errors.As(err, new(limitError))
+		return v
 	}
 	return a.list(tree)
 }

@@ -39,6 +39,7 @@ type doubt struct {
 	name  int32  // a macro
 	cause int32  // the condition that it depends on; -1 for none
 	text  string // with name -1 a sentence
+	over  bool   // the sentence names a limit
 }
 
 func (s *source) expander(tokens []token) *expander {

@@ -81,6 +81,9 @@ func (s *source) included(line int32) (string, bool) {
 		first := e.next()
 		e.close()
 		switch {
+		case e.over:
+			s.note(line, parser.RemarkUnreadable, "this #include cannot be read: "+e.broken+"; whatever it defines could override what is read")
+			return "", false
 		case first.kind == tokenString || first.text == "<":
 			text = first.text
 		case first.kind == tokenUnknown || first.kind == tokenWord:

@@ -54,6 +54,16 @@ func TestTooMuchForACondition(t *testing.T) {
 			if got != parser.Maybe || why != test.why {
 				t.Errorf("%v: %s; want unknown: %s", got, why, test.why)
 			}
+			for _, kind := range []string{"#if ", "#ifdef NOT_SET\n#elif "} {
+				s := mustReadText(t, test.lines+"//#define NOT_SET\n"+kind+test.condition+"\n#define YES\n#endif\n#define OTHER 3\n")
+				wantUnreadable(t, s, strings.Count(test.lines+"\n"+kind, "\n")+1, test.why)
+				if got := s.describe("OTHER"); got != "=3" {
+					t.Errorf("OTHER is %s", got)
+				}
+			}
+			if s := mustReadText(t, test.lines+"#if 0\n#if "+test.condition+"\n#endif\n#endif\n"); len(s.remarks) > 0 {
+				t.Errorf("a branch that is not read: %s", s.remarks[0].Text)
+			}
 		})
 	}
 	if got, why := decide(t, chain.String()+"#define C40000 1\n", "C0"); got != parser.Yes {
@@ -61,6 +71,59 @@ func TestTooMuchForACondition(t *testing.T) {
 	}
 	if got, why := decide(t, "#define F(x) x\n", strings.Repeat("F(", 100)+"1"+strings.Repeat(")", 100)); got != parser.Yes {
 		t.Errorf("100 calls in calls are %v: %s", got, why)
+	}
+}
+
+func wantUnreadable(t *testing.T, s *source, line int, why string) {
+	t.Helper()
+	if len(s.remarks) != 1 {
+		t.Fatalf("%d remarks, want one", len(s.remarks))
+	}
+	r := s.remarks[0]
+	at, _ := r.At.Position()
+	if r.Kind != parser.RemarkUnreadable || at != line || !strings.Contains(r.Text, why) || !strings.Contains(r.Text, "write it shorter") {
+		t.Errorf("remark %d in line %d: %s; want unreadable in line %d: %s", r.Kind, at, r.Text, line, why)
+	}
+}
+
+// A value, a pin and an include that ask for too much say so as well.
+func TestTooMuchForAValue(t *testing.T) {
+	var doubling strings.Builder
+	doubling.WriteString("#define D0 1 + 1\n")
+	for i := range 60 {
+		fmt.Fprintf(&doubling, "#define D%d D%d + D%d\n", i+1, i, i)
+	}
+	nested := strings.Repeat("(", 300) + "1" + strings.Repeat(")", 300)
+	for _, test := range []struct {
+		text string
+		key  parser.Key
+		why  string
+	}{
+		{"#define HEATER_0_MAXTEMP D60\n", parser.MaxTemp, "it expands to more than 100,000 tokens"},
+		{"#define HEATER_0_MAXTEMP " + nested + "\n", parser.MaxTemp, "it nests deeper than 256 levels"},
+		{"#define TEMP_SENSOR_0 D60\n", parser.HotendSensor, "it expands to more than 100,000 tokens"},
+		{"#define PIDTEMP D60\n", parser.LoopControl, "it expands to more than 100,000 tokens"},
+		{"#define CONFIGURATION_H_VERSION 020007\n#define PREVENT_COLD_EXTRUSION D60\n", parser.ColdGuard, "it expands to more than 100,000 tokens"},
+	} {
+		found := false
+		for _, d := range readText(t, 0, "main.h", doubling.String()+test.text).Printer().Settings() {
+			if d.Key != test.key {
+				continue
+			}
+			found = true
+			if d.State != parser.Unknown || !strings.Contains(d.Why, test.why) || strings.Contains(d.Why, "do not settle") || len(d.Why) > 250 {
+				t.Errorf("%s is %s: %s; want %s", d.Key, d.State, d.Why, test.why)
+			}
+		}
+		if !found {
+			t.Errorf("no %s", test.key)
+		}
+	}
+	s := mustReadText(t, doubling.String()+"#define A_PIN D60\n#if PIN_EXISTS(A)\n#endif\n")
+	wantUnreadable(t, s, 63, "it expands to more than 100,000 tokens")
+	s = mustReadText(t, "#include "+strings.Repeat("(", 200_000)+"\n")
+	if len(s.remarks) != 1 || s.remarks[0].Kind != parser.RemarkUnreadable {
+		t.Errorf("an include: %v", s.remarks)
 	}
 }
 

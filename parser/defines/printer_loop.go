@@ -53,7 +53,7 @@ func (r *reader) control() parser.Setting[parser.Control] {
 		switch {
 		case !settle(r, &s, m):
 		case on == parser.Maybe:
-			s.State, s.Why = parser.Unknown, unsettled(m.winner)
+			s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
 		}
 		return s
 	}

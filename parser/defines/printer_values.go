@@ -169,9 +169,14 @@ func (r *reader) telling(name string, m macro) parser.Place {
 	return parser.Place{}
 }
 
-// unsettled says that a value depends on what the files do not settle.
-func unsettled(d *define) string {
-	return d.body.String() + ": " + d.name + " is “" + d.value() + "”, which depends on something that these files do not settle"
+// unsettled says why a value cannot be told: it goes over a limit, or depends
+// on what the files do not settle.
+func (r *reader) unsettled(d *define) string {
+	is := d.body.String() + ": " + d.name + " is “" + clip(d.value()) + "”, "
+	if limit := r.s.limit(d.value()); limit != "" {
+		return is + "which cannot be read: " + limit
+	}
+	return is + "which depends on something that these files do not settle"
 }
 
 // number reads a figure and notes how to write it.
@@ -209,7 +214,7 @@ func (r *reader) value(f figure) parser.Setting[float64] {
 	case known == parser.Yes && !math.IsNaN(x) && !math.IsInf(x, 0):
 		s.Value = f.unit.read(x)
 	case known == parser.Maybe:
-		s.State, s.Why = parser.Unknown, unsettled(m.winner)
+		s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
 	case text == "":
 		s.State, s.Why = parser.Unknown, m.winner.at.String()+": "+s.Name+" has no value"
 	default:
@@ -270,7 +275,7 @@ func (r *reader) flag(key parser.Key, names, near []string) parser.Setting[bool]
 	case parser.No:
 		s.State = parser.Off
 	default:
-		s.State, s.Why = parser.Unknown, unsettled(m.winner)
+		s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
 	}
 	return s
 }

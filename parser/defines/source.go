@@ -320,6 +320,17 @@ func (s *source) number(text string) (float64, parser.Tri) {
 	return 0, parser.No
 }
 
+// limit says which limit a value goes over; "" where it goes over none.
+func (s *source) limit(text string) string {
+	e := s.expander(tokenise(text, nil))
+	_, d := e.compute(allNumbers)
+	e.close()
+	if !d.over {
+		return ""
+	}
+	return d.text
+}
+
 // enabled says what the style's ENABLED(name) is after the last line.
 func (s *source) enabled(name string) parser.Tri {
 	e := s.expander(nil)
