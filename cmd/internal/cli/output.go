@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 	"golang.org/x/term"
@@ -19,7 +20,9 @@ func (o *outputFlag) add(cmd *cobra.Command) {
 }
 
 // write lets render write to the file or to standard output. The file is not
-// touched when render fails, nor when it is one of those that were read.
+// touched when render fails, nor when it is one of those that were read, nor
+// when it is there and has the name of a configuration or a sheet: one that
+// could not be read, a shared hotend file, another printer's.
 func (o *outputFlag) write(cmd *cobra.Command, read []string, render func(io.Writer) error) error {
 	if o.file == "" {
 		return render(cmd.OutOrStdout())
@@ -31,12 +34,28 @@ func (o *outputFlag) write(cmd *cobra.Command, read []string, render func(io.Wri
 				return fmt.Errorf("--output %s is a file that was read; Preflash never writes to a configuration or a sheet", o.file)
 			}
 		}
+		if namedAsInput(o.file) {
+			return fmt.Errorf("--output %s is there already and may be one, by its name: Preflash never writes to a configuration or a sheet; name another file", o.file)
+		}
 	}
 	var text bytes.Buffer
 	if err := render(&text); err != nil {
 		return err
 	}
 	return os.WriteFile(o.file, text.Bytes(), 0o666)
+}
+
+// namedAsInput reports whether a file, or what a link of that name leads to,
+// is called as configurations and sheets are.
+func namedAsInput(name string) bool {
+	if target, err := filepath.EvalSymlinks(name); err == nil {
+		name = target
+	}
+	switch strings.ToLower(filepath.Ext(name)) {
+	case ".h", ".hpp", ".hh", ".cfg", ".conf", ".ini", ".inc", ".toml":
+		return true
+	}
+	return false
 }
 
 // terminal reports whether w is a terminal, and its width.
