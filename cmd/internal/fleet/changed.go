@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"os"
 	"os/exec"
 	"path"
 	"path/filepath"
@@ -19,8 +20,8 @@ type changes map[string]bool
 
 // changedSince asks git what differs between a revision and the files as they
 // are, untracked ones included. git runs nothing that the repository could
-// name: no hook, monitor, filter or external diff, since contents are not
-// looked at; a file whose time stamp alone moved counts as changed.
+// name: no hook, monitor, filter or external diff, and it fetches nothing. A
+// file whose time stamp alone moved counts as changed.
 func changedSince(tree *parser.Tree, rev string) (changes, error) {
 	dir, err := filepath.EvalSymlinks(tree.Dir())
 	if err != nil {
@@ -34,7 +35,13 @@ func changedSince(tree *parser.Tree, rev string) (changes, error) {
 	if err != nil {
 		return nil, fmt.Errorf("--changed-since %q names no revision that git knows here; in CI, fetch enough of the history", rev)
 	}
-	tracked, err := git(dir, "diff-index", "--name-only", "-z", "--no-renames", "--ignore-submodules=all", firstLine(commit))
+	// A file as young as the index is compared by its contents, through the
+	// filter that its attributes name.
+	filters, err := withoutFilters(dir)
+	if err != nil {
+		return nil, err
+	}
+	tracked, err := git(dir, append(filters, "diff-index", "--name-only", "-z", "--no-renames", "--ignore-submodules=all", firstLine(commit))...)
 	if err != nil {
 		return nil, err
 	}
@@ -66,9 +73,19 @@ func (c changes) touch(src *source) bool {
 	for _, f := range p.Files {
 		names = append(names, f.Path)
 	}
+	root, err := filepath.EvalSymlinks(src.target.Tree.Dir())
+	if err != nil {
+		return true
+	}
 	for _, name := range names {
-		if c[name] {
+		if c.holds(name) {
 			return true
+		}
+		// git knows what a link leads to by its own name.
+		if real, err := filepath.EvalSymlinks(filepath.Join(root, filepath.FromSlash(name))); err == nil {
+			if inside, err := filepath.Rel(root, real); err == nil && c.holds(filepath.ToSlash(inside)) {
+				return true
+			}
 		}
 	}
 	for _, pattern := range p.Globs {
@@ -76,6 +93,16 @@ func (c changes) touch(src *source) bool {
 			if ok, _ := path.Match(pattern, name); ok {
 				return true
 			}
+		}
+	}
+	return false
+}
+
+// holds reports whether a file changed, or a link to a folder above it.
+func (c changes) holds(name string) bool {
+	for ; name != "." && name != "/"; name = path.Dir(name) {
+		if c[name] {
+			return true
 		}
 	}
 	return false
@@ -114,11 +141,32 @@ func onlyChanged(targets []Target, o *Options) ([]Target, []Problem) {
 	return kept, nil
 }
 
+// withoutFilters gives the options that switch off every filter which the
+// settings of git define.
+func withoutFilters(dir string) ([]string, error) {
+	// One of our own, as git takes it for an error that there are none.
+	list, err := git(dir, "-c", "filter.none.clean=", "config", "--name-only", "-z", "--get-regexp", `^filter\.`)
+	if err != nil {
+		return nil, err
+	}
+	var options []string
+	for name := range strings.SplitSeq(list, "\x00") {
+		switch {
+		case strings.HasSuffix(name, ".required"):
+			options = append(options, "-c", name+"=false")
+		case name != "":
+			options = append(options, "-c", name+"=")
+		}
+	}
+	return options, nil
+}
+
 // git runs one git command in a folder and returns what it prints.
 func git(dir string, args ...string) (string, error) {
 	args = append([]string{"--no-optional-locks", "-c", "core.fsmonitor=false", "-c", "core.hooksPath=/dev/null"}, args...)
 	cmd := exec.Command("git", args...)
 	cmd.Dir = dir
+	cmd.Env = append(os.Environ(), "GIT_NO_LAZY_FETCH=1")
 	var stderr bytes.Buffer
 	cmd.Stderr = &stderr
 	out, err := cmd.Output()

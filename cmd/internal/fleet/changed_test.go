@@ -86,3 +86,68 @@ func TestChangedSince(t *testing.T) {
 		}
 	}
 }
+
+// A link inside the tree leads to files that git knows by another name.
+func TestChangedSinceThroughLinks(t *testing.T) {
+	write(t, map[string]string{
+		"a/swap.toml": fleetSheet("a", "printer.cfg"), "shared/base.cfg": healthySections,
+		"b/swap.toml": fleetSheet("b", "parts/printer.cfg"), "shared/b/printer.cfg": healthySections,
+	})
+	for link, to := range map[string]string{"a/printer.cfg": "../shared/base.cfg", "b/parts": "../shared/b"} {
+		if err := os.Symlink(to, link); err != nil {
+			t.Fatal(err)
+		}
+	}
+	gitHere(t, "init", "-q")
+	gitHere(t, "add", ".")
+	gitHere(t, "commit", "-qm", "start")
+	for _, tt := range []struct {
+		file string
+		want []string
+	}{{"shared/base.cfg", []string{"a"}}, {"shared/b/printer.cfg", []string{"b"}}} {
+		if err := os.WriteFile(tt.file, []byte(healthySections+"# more\n"), 0o666); err != nil {
+			t.Fatal(err)
+		}
+		if got := checked(t, "HEAD"); !slices.Equal(got, tt.want) {
+			t.Errorf("%s: checks %q, want %q", tt.file, got, tt.want)
+		}
+		gitHere(t, "commit", "-qam", "more")
+	}
+	if err := os.Remove("b/parts"); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Symlink("../shared/b/../b", "b/parts"); err != nil {
+		t.Fatal(err)
+	}
+	if got, want := checked(t, "HEAD"), []string{"b"}; !slices.Equal(got, want) {
+		t.Errorf("a link that changed: checks %q, want %q", got, want)
+	}
+}
+
+// No filter of the settings runs, though the attributes ask for one and the
+// file is so young that git looks at its contents.
+func TestChangedSinceRunsNoFilter(t *testing.T) {
+	write(t, map[string]string{"a/swap.toml": fleetSheet("a", "printer.cfg"), "a/printer.cfg": healthySections, ".gitattributes": "* filter=odd\n"})
+	gitHere(t, "init", "-q")
+	gitHere(t, "add", ".")
+	gitHere(t, "commit", "-qm", "start")
+	gitHere(t, "config", "filter.odd.clean", "touch ran; cat")
+	gitHere(t, "config", "filter.odd.required", "true")
+	info, err := os.Stat(".git/index")
+	if err != nil {
+		t.Fatal(err)
+	}
+	sameSize := strings.Replace(healthySections, "max_accel: 5000", "max_accel: 4000", 1)
+	if err := os.WriteFile("a/printer.cfg", []byte(sameSize), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Chtimes("a/printer.cfg", info.ModTime(), info.ModTime()); err != nil {
+		t.Fatal(err)
+	}
+	if got, want := checked(t, "HEAD"), []string{"a"}; !slices.Equal(got, want) {
+		t.Errorf("checks %q, want %q", got, want)
+	}
+	if _, err := os.Stat("ran"); err == nil {
+		t.Error("a filter ran")
+	}
+}
