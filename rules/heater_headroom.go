@@ -51,7 +51,7 @@ No change: it takes another heater, less flow or a lower temperature.`,
 		place := in.Sheet.New.Heater.RatedW.At
 		if level, text := shortOfPower(in, p, h, at); text != "" {
 			switch {
-			case level == Note:
+			case level != Warning: // nothing sinks, or the target is out of reach
 			case missing != nil:
 				text += "; whether a watch trips cannot be told"
 			default:

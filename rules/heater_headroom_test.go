@@ -49,6 +49,9 @@ func TestHeaterHeadroom(t *testing.T) {
 	if f.Level != Error {
 		t.Errorf("level %s", f.Level)
 	}
+	if strings.Contains(f.Message, "sinks") {
+		t.Errorf("it never was at its target: %s", f.Message)
+	}
 
 	in = worked(270)
 	in.Sheet.New.Nozzle.MaxFlowMM3S = absent("new.nozzle.max_flow_mm3_s", 0.0)

@@ -79,11 +79,7 @@ func sumTight(in *Input, w heat.SumWatch, report func(Finding)) {
 		celsius(at), kelvin(w.RiseC), seconds(w.WindowS), growsTo(full), degreeSeconds(w.LimitCS), seconds(full.TripS), fanOffToo(off.Trips))
 	flips := p.Flips(assumed, func(q heat.Plant) bool { return heat.PredictSum(q, heat.FanFull, w, at).Trips })
 	least, most := p.Range(assumed, func(q heat.Plant) float64 { return heat.PredictSum(q, heat.FanFull, w, at).MostCS })
-	to := "to " + degreeSeconds(most)
-	if math.IsInf(most, 1) {
-		to = "and more without end"
-	}
-	text += ifAssumed(p, assumed, "the sum is "+figure(least, 1)+" "+to, flips)
+	text += ifAssumed(p, assumed, sumRange(least, most), flips)
 	f := Sayf(Warning, placed(s.At, in.Sheet.New.PrintC.At), "%s", text).With(Values{
 		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": at,
 		"predicted_rise_c": nil, "predicted_rise_off_c": nil,
@@ -115,6 +111,17 @@ func growsTo(o heat.SumOutcome) string {
 		return "grows without end"
 	}
 	return "grows to " + degreeSeconds(o.MostCS)
+}
+
+// sumRange says between which bounds an error sum lies.
+func sumRange(least, most float64) string {
+	switch {
+	case math.IsInf(least, 1):
+		return "the sum still grows without end"
+	case math.IsInf(most, 1):
+		return "the sum is anything from " + degreeSeconds(least) + " to one that grows without end"
+	}
+	return "the sum is " + figure(least, 1) + " to " + degreeSeconds(most)
 }
 
 // finite gives null to what JSON has no number for.

@@ -89,7 +89,14 @@ func TestRunawayTightAssumed(t *testing.T) {
 	in = worked(278)
 	assumeBlock(in)
 	sumHotend(in)
-	wantSaid(t, one(t, runawayTight, in), "without end", "uncertain")
+	wantSaid(t, one(t, runawayTight, in), "anything from 0 °C·s to one that grows without end", "uncertain")
+	in = worked(500)
+	assumeBlock(in)
+	sumHotend(in)
+	if f = one(t, runawayTight, in); strings.Contains(f.Message, "Inf") {
+		t.Errorf("an infinite sum has no figure: %s", f.Message)
+	}
+	wantSaid(t, f, "the sum still grows without end")
 }
 
 func TestRunawayTightStates(t *testing.T) {
