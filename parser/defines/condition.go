@@ -1,15 +1,16 @@
 package defines
 
 import (
+	"fmt"
 	"strconv"
 	"strings"
 
 	"preflash/parser"
 )
 
-// condition decides the #if or #elif at a line. What it could not tell it
-// leaves under s.doubts.
-func (s *source) condition(line int32) parser.Tri {
+// condition decides the #if or #elif at a line; sure says that the line is
+// read for sure. What it could not tell it leaves under s.doubts.
+func (s *source) condition(line int32, sure bool) parser.Tri {
 	text := s.body(line)
 	if t, ok := s.quick(text); ok {
 		return t
@@ -21,8 +22,12 @@ func (s *source) condition(line int32) parser.Tri {
 	switch {
 	case v.kind != knownValue:
 		s.doubt(line, d)
-		if d.over {
+		switch {
+		case d.over:
 			s.note(line, parser.RemarkUnreadable, "this condition cannot be read: "+d.text+"; what stands under it is unknown; write it shorter")
+		case v.kind == brokenValue && sure && len(e.unknown) == 0: // with an unknown part it may still be one
+			s.note(line, parser.RemarkBroken, fmt.Sprintf("the compiler refuses the condition %q: %s; correct it",
+				clip(strings.TrimSpace(s.lines[line].kind.String()+" "+text)), d.text))
 		}
 		return parser.Maybe
 	case v.bits != 0:
@@ -99,10 +104,15 @@ func (e *expander) constants(a arithmetic) string {
 			out = append(out, n...)
 		case tokenChar:
 			n, ok := charValue(t.text)
-			if !ok {
-				e.fail(clip(t.text) + " is no character that a condition can hold")
+			switch {
+			case ok:
+				out = append(out, n...)
+			case strings.HasSuffix(t.text, "''"):
+				e.fail("no character stands between the quotes of " + t.text)
+			default: // its number is the compiler's business
+				u := e.doubtful(doubt{name: -1, text: clip(t.text) + " is no character whose number is known"})
+				out = e.numbered(out, int(u.arg))
 			}
-			out = append(out, n...)
 		case tokenString:
 			e.fail("a string stands in it")
 		case tokenUnknown:

@@ -1,6 +1,7 @@
 package defines
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -90,6 +91,7 @@ func TestBrokenConditions(t *testing.T) {
 		{"OPTION_A % OPTION_B", "it divides by zero"},
 		{"1 / 0 || 1", "it divides by zero"},
 		{"", "it is empty"},
+		{"EMPTY", "it is empty"},
 		{"1 +", "it is no complete expression"},
 		{"(1", "it is no complete expression"},
 		{"1 2", "it is no complete expression"},
@@ -99,7 +101,7 @@ func TestBrokenConditions(t *testing.T) {
 		{"08", "08 is no whole number"},
 		{"1_kg", "1_kg is no whole number"},
 		{`"a" == 1`, "a string stands in it"},
-		{"''", "'' is no character that a condition can hold"},
+		{"''", "no character stands between the quotes of ''"},
 		{"@1", "a stray @ stands in it"},
 		{"defined", "defined needs one name after it"},
 		{"defined(A", "defined needs one name after it"},
@@ -107,13 +109,69 @@ func TestBrokenConditions(t *testing.T) {
 		{"TWO_ARGS(1, 2", "the arguments of a macro are not closed"},
 		{"PASTE(1 /, +)", "## joins / and + to no valid token"},
 		{"BAD_HASH(1)", "the macro BAD_HASH is not defined properly"},
-		{"UNKNOWN", "UNKNOWN is set outside these files"},
-		{"1 && UNKNOWN_A || UNKNOWN_B", "UNKNOWN_A is set outside these files"},
 	} {
-		const lines = "#define TWO_ARGS(a, b) a\n#define PASTE(a, b) a##b\n#define BAD_HASH(a) # b\n"
-		got, why := decide(t, lines, test.condition)
+		got, why := decide(t, brokenLines, test.condition)
 		if got != parser.Maybe || why != test.why {
 			t.Errorf("%q is %v: %q, want unknown: %q", test.condition, got, why, test.why)
+		}
+		for _, c := range []struct {
+			before, directive string
+			broken            bool
+		}{
+			{"", "#if ", true},
+			{"#if 0\n", "#elif ", true},
+			{"#if 1\n", "#elif ", false}, // cpp does not look at it
+			{"#if 0\n#if 1\n#endif\n#if 0\n", "#elif ", false},
+			{"#if UNKNOWN\n", "#elif ", false},
+			{"#if UNKNOWN\n#if 0\n", "#elif ", false},
+			{"#if UNKNOWN\n", "#if ", false},
+			{"#if 0\n", "#if ", false},
+		} {
+			open := strings.Count(c.before, "#if") - strings.Count(c.before, "#endif")
+			if c.directive == "#if " {
+				open++
+			}
+			text := brokenLines + c.before + c.directive + test.condition + "\n" + strings.Repeat("#endif\n", open)
+			remarks := mustReadText(t, text).remarks
+			if !c.broken {
+				if len(remarks) > 0 {
+					t.Errorf("%q: %s", text, remarks[0].Text)
+				}
+				continue
+			}
+			if len(remarks) != 1 {
+				t.Errorf("%q: %d remarks, want one", text, len(remarks))
+				continue
+			}
+			line, _ := remarks[0].At.Position()
+			want := fmt.Sprintf("the compiler refuses the condition %q: %s; correct it", strings.TrimSpace(c.directive+test.condition), test.why)
+			if remarks[0].Kind != parser.RemarkBroken || line != strings.Count(brokenLines+c.before, "\n")+1 || remarks[0].Text != want {
+				t.Errorf("line %d: %s; want %s", line, remarks[0].Text, want)
+			}
+		}
+	}
+}
+
+const brokenLines = "#define TWO_ARGS(a, b) a\n#define PASTE(a, b) a##b\n#define BAD_HASH(a) # b\n#define EMPTY\n#define LATE(a, b) PASTE(a, b)\n#define ONE_ARG(a) TWO_ARGS(a)\n"
+
+// What is merely unknown may be a condition that the compiler takes.
+func TestUnknownIsNotBroken(t *testing.T) {
+	for _, test := range []struct{ condition, why string }{
+		{"UNKNOWN", "UNKNOWN is set outside these files"},
+		{"UNKNOWN 3", "it is no complete expression"}, // UNKNOWN may be "1 ==" or nothing
+		{"1 TERN_(UNKNOWN, + 2)", "it is no complete expression"},
+		{"UNKNOWN && 1 / 0", "it divides by zero"},
+		{"ONE_ARG(UNKNOWN)", "the macro TWO_ARGS is called with the wrong number of arguments"}, // it may hold a comma
+		{"LATE(UNKNOWN, +)", "## joins UNKNOWN and + to no valid token"},
+		{"'\xc3\xa9' == 1", "'\xc3\xa9' is no character whose number is known"},
+		{"1 && UNKNOWN_A || UNKNOWN_B", "UNKNOWN_A is set outside these files"},
+	} {
+		got, why := decide(t, brokenLines, test.condition)
+		if got != parser.Maybe || why != test.why {
+			t.Errorf("%q is %v: %q, want unknown: %q", test.condition, got, why, test.why)
+		}
+		if remarks := mustReadText(t, brokenLines+"#if "+test.condition+"\n#endif\n").remarks; len(remarks) > 0 {
+			t.Errorf("%q: %s", test.condition, remarks[0].Text)
 		}
 	}
 }

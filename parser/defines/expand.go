@@ -68,6 +68,19 @@ func (e *expander) fail(why string) token {
 	return token{}
 }
 
+// mayDiffer is called where these tokens make a text wrong. If one of them may
+// be a macro from outside, the true text may be right.
+func (e *expander) mayDiffer(lists ...[]token) {
+	for _, list := range lists {
+		for _, t := range list {
+			if t.kind == tokenWord && e.foreign(t.text) {
+				e.doubtful(doubt{name: e.s.table.intern(t.text)})
+				return
+			}
+		}
+	}
+}
+
 // limit gives up on a text that asks for too much.
 func (e *expander) limit(why string) {
 	e.over = true
@@ -167,6 +180,7 @@ func (e *expander) expand(id int32, t token) (token, bool) {
 			args = nil
 		}
 		if len(args) != len(def.params) {
+			e.mayDiffer(args...)
 			return e.fail("the macro " + t.text + " is called with the wrong number of arguments"), true
 		}
 		if !def.plain {
@@ -352,6 +366,7 @@ func (e *expander) join(out, list []token, paste bool) []token {
 	}
 	kind, end := nextToken(text, 0)
 	if end != len(text) || isPaste(left) {
+		e.mayDiffer([]token{left, right})
 		e.fail("## joins " + clip(left.text) + " and " + clip(right.text) + " to no valid token")
 		return out
 	}

@@ -119,7 +119,7 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 			f := frame{line: i, parent: live, live: parser.No, taken: parser.Yes, cause: cause}
 			if live != parser.No {
 				f.taken = parser.No
-				s.branch(&f, i, s.judge(i))
+				s.branch(&f, i, s.judge(i, live == parser.Yes))
 			}
 			frames = append(frames, f)
 			live, cause = f.live, f.cause
@@ -155,7 +155,7 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 			if f.taken != parser.Yes {
 				c := parser.Yes
 				if d.kind != kindElse {
-					c = s.judge(i)
+					c = s.judge(i, f.parent == parser.Yes && f.taken == parser.No)
 				}
 				s.branch(f, i, c)
 			}
@@ -200,16 +200,19 @@ func (s *source) branch(f *frame, line int32, c parser.Tri) {
 	f.taken, f.cause = parser.Maybe, line
 }
 
-// judge decides the condition of an #if, #ifdef, #elif … line.
-func (s *source) judge(line int32) parser.Tri {
+// judge decides the condition of an #if, #ifdef, #elif … line. sure says that
+// the line is read for sure.
+func (s *source) judge(line int32, sure bool) parser.Tri {
 	d := &s.lines[line]
 	s.lines[line].reached = parser.Yes
 	switch d.kind {
 	case kindIf, kindElif:
-		return s.condition(line)
+		return s.condition(line, sure)
 	}
 	if d.name < 0 {
-		s.note(line, parser.RemarkBroken, "a name is missing after "+d.kind.String())
+		if sure {
+			s.note(line, parser.RemarkBroken, "a name is missing after "+d.kind.String())
+		}
 		return parser.No
 	}
 	t := s.defined(d.name)
