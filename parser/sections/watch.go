@@ -141,7 +141,7 @@ func (c *config) remarkWatch(s *section, heater string) {
 	if !c.hasHeater(heater) && len(s.headers) > 0 {
 		h := s.headers[0]
 		c.remark(parser.RemarkUnrecognised, parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)},
-			"[%s] watches no heater of this configuration; its figures do nothing", s.name)
+			"[%s] watches no heater of this configuration, and the firmware does not start with it; correct the name", s.name)
 	}
 	for _, i := range s.options {
 		o := &c.options[i]
