@@ -24,6 +24,8 @@ func TestShown(t *testing.T) {
 		{"printers/heron-03", "hotends/b.toml", "../../hotends/b.toml"},
 		{"printers/heron-03", "printers", ".."},
 		{"printers/heron-03/cfg", "printers/heron-03/a.h", "../a.h"},
+		{".", "/etc/passwd", "/etc/passwd"},
+		{"printers/heron-03", "/etc/passwd", "/etc/passwd"},
 	} {
 		t.Chdir(filepath.Join(root, filepath.FromSlash(tt.wd)))
 		tree, err := OpenTree(root)

@@ -99,7 +99,8 @@ func TestErrors(t *testing.T) {
 	}{
 		{"missing", files{"main.h": "\n#include \"lost.h\"\n"}, "main.h", 2, "the included file lost.h does not exist; correct the name, or add the file; or list it under absent in the sheet"},
 		{"outside", files{"main.h": "#include \"../lost.h\"\n"}, "main.h", 1, "lies outside the root that bounds all reading"},
-		{"absolute", files{"main.h": "#include \"/etc/passwd\"\n"}, "main.h", 1, "lies outside the root that bounds all reading"},
+		{"absolute", files{"main.h": "#include \"/etc/passwd\"\n"}, "main.h", 1, "the included file /etc/passwd lies outside the root that bounds all reading"},
+		{"absolute, below", files{"main.h": "#include \"sub/a.h\"\n", "sub/a.h": "#include \"/etc/passwd\"\n"}, "a.h", 1, "the included file /etc/passwd lies outside the root that bounds all reading"},
 		{"cycle", cycle, "main.h", 1, "includes nest deeper than 16 levels: … main.h → a.h → main.h → a.h; one of them includes itself without a guard"},
 		{"if not closed", files{"main.h": "\n#if 1\n#ifdef X\n#endif\n"}, "main.h", 2, "the #if of this line is never closed; close it with #endif"},
 		{"in the included file", files{"main.h": "#include \"a.h\"\n#endif\n", "a.h": "#ifndef X\n"}, "a.h", 1, "the #ifndef of this line is never closed; close it with #endif"},

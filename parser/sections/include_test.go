@@ -43,7 +43,7 @@ func TestReadErrors(t *testing.T) {
 		{"too many", double, "t11.cfg", 2, "more than 256 files"},
 		{"out of the root", map[string]string{"printer.cfg": "[include ../x.cfg]\n"}, "printer.cfg", 1, "outside the root"},
 		{"out of the root by a pattern", map[string]string{"printer.cfg": "[include ../../*.cfg]\n"}, "printer.cfg", 1, "outside the root"},
-		{"an absolute path", map[string]string{"printer.cfg": "\n[include /etc/passwd]\n"}, "printer.cfg", 2, "outside the root"},
+		{"an absolute path", map[string]string{"printer.cfg": "\n[include /etc/passwd]\n"}, "printer.cfg", 2, "the included file /etc/passwd lies outside the root"},
 		{"an absolute pattern", map[string]string{"printer.cfg": "[include /etc/pass*]\n"}, "printer.cfg", 1, "outside the root"},
 		{"a NUL byte in an include", map[string]string{"printer.cfg": "[include b.cfg]\n", "b.cfg": "[a]\n\x00"}, "printer.cfg", 1, "b.cfg holds a NUL byte in line 2"},
 		{"no main file", map[string]string{"other.cfg": ""}, "printer.cfg", 0, "does not exist"},
