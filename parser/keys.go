@@ -1,6 +1,9 @@
 package parser
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 // The keys of the settings, as people read them in messages and in `values`.
 const (
@@ -51,8 +54,43 @@ const (
 	StorageOn      Key = "stored settings"
 )
 
+// Unit is the unit of a setting that is a figure, "" for one that has none.
+func (k Key) Unit() string {
+	switch k {
+	case HotendPullup:
+		return "Ω"
+	case MinTemp, MaxTemp, MinExtrude, ModelRefTemp, FanOnAbove:
+		return "°C"
+	case Margin, FunctionalRange, OnOffBand, HotendRise, HotendArmMargin, HotendHysteresis,
+		BedRise, BedArmMargin, BedWatchHysteresis:
+		return "K"
+	case DerivativeTime, HotendRiseWindow, HotendHoldPeriod, BedRiseWindow, BedHoldPeriod:
+		return "s"
+	case HotendErrorSum, BedErrorSum:
+		return "°C·s"
+	case ModelPower:
+		return "W"
+	case NozzleDiameter, FilamentWidth, ProbeTrigger:
+		return "mm"
+	case MaxFlow:
+		return "mm³/s"
+	}
+	switch name := string(k); {
+	case strings.HasPrefix(name, presetPrefix):
+		return "°C"
+	case strings.HasPrefix(name, gracePrefix):
+		return "s"
+	}
+	return ""
+}
+
+const (
+	presetPrefix = "preset "
+	gracePrefix  = "grace time "
+)
+
 // Preset is the key of the nth temperature preset, from 1.
-func Preset(n int) Key { return Key("preset " + strconv.Itoa(n)) }
+func Preset(n int) Key { return Key(presetPrefix + strconv.Itoa(n)) }
 
 // PowerLimit is the key of a power limit; kind tells several apart, such as
 // the loop that it belongs to.
@@ -61,6 +99,6 @@ func PowerLimit(kind string) Key { return Key("power limit " + kind) }
 // Grace is the key of a grace time, BadSamples that of a number of bad samples
 // that is tolerated, Carried that of a figure that belongs to the old melt
 // path; kind says which.
-func Grace(kind string) Key      { return Key("grace time " + kind) }
+func Grace(kind string) Key      { return Key(gracePrefix + kind) }
 func BadSamples(kind string) Key { return Key("number of bad samples " + kind) }
 func Carried(kind string) Key    { return Key(kind) }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+	"slices"
 	"time"
 
 	"preflash/parser"
@@ -35,6 +36,13 @@ type Reason struct {
 	Owner   string
 	Finding rules.Finding
 	Err     error // of a finding that is left: why
+}
+
+// Renewed reports whether a later reason is the same rule asking for the same
+// settings again.
+func (r Reason) Renewed(later Reason) bool {
+	return r.Owner == later.Owner && r.Finding.Rule == later.Finding.Rule &&
+		slices.EqualFunc(r.Finding.Changes, later.Finding.Changes, func(a, b parser.Change) bool { return a.Key == b.Key })
 }
 
 // maxRounds bounds the iteration to a fixed point. One change can bring up

@@ -64,7 +64,7 @@ func checkAll(paths []string, o *Options, progress func(done, all int), keep fun
 		problems = append(problems, problemOf(errNoSheet))
 	}
 	for _, p := range problems {
-		r.Printers = append(r.Printers, Printer{Sheet: p.File, Problem: &p})
+		r.Printers = append(r.Printers, Printer{Name: p.File, Sheet: p.File, Problem: &p})
 	}
 	return r
 }

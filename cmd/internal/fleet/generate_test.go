@@ -63,8 +63,9 @@ kd = 84
 `
 }
 
-// padDefines fills a header up to a size with comments, switched-off options
-// and nested conditionals.
+// padDefines fills a header up to a size as real ones are filled: two lines of
+// three are comments; the rest are options, switched off or on, and nested
+// conditionals.
 func padDefines(text string, size int) string {
 	var b strings.Builder
 	b.WriteString(text)
@@ -73,18 +74,31 @@ func padDefines(text string, size int) string {
 /**
  * Part %[1]d of the machine: how far it goes, and what it is driven with.
  * Nothing here bears on heat.
+ *
+ * Measure the travel with the motor off, from one end to the other, and take
+ * off two millimetres at each end. The current is what the motor's label
+ * says, less a fifth; raise it when steps are lost, and lower it when the
+ * motor gets too hot to be touched.
+ *
+ *   travel      what is left between the ends, in mm
+ *   current     in mA, as the driver counts it
+ *   steps       for each millimetre, one figure for each axis
+ *   inverted    turns the direction round
  */
 //#define PART_%[1]d_FITTED              // uncomment it once it is wired
 #if ENABLED(PART_%[1]d_FITTED)
   #define PART_%[1]d_TRAVEL      %[2]d      // mm
+  // A long one needs more, since its cable is heavy.
   #if PART_%[1]d_TRAVEL > 200 && defined(PART_%[1]d_LONG)
     #define PART_%[1]d_CURRENT   900     // mA
   #else
     #define PART_%[1]d_CURRENT   600     // mA
   #endif
 #endif
+
+// One figure for each axis, in the order in which they are wired.
 #define PART_%[1]d_STEPS         { 80, 80, 400, %[2]d }
-#define PART_%[1]d_INVERTED      false   // true turns it round
+//#define PART_%[1]d_INVERTED            // turns it round
 `, i, 100+i%300)
 	}
 	return b.String()

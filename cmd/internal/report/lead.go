@@ -2,13 +2,12 @@ package report
 
 import (
 	"fmt"
+	"slices"
 
 	"preflash/patch"
 )
 
-// Lead is the text above a diff: change by change, why it is made. A finding
-// that several printers share, or that came up in several rounds, is said once
-// for each sheet.
+// Lead is the text above a diff: change by change, why it is made.
 func Lead(p *patch.Plan) []string {
 	lines := []string{
 		"Preflash proposes these changes. Read them, then apply them by hand with",
@@ -16,12 +15,10 @@ func Lead(p *patch.Plan) []string {
 		"below are gone and no new error came up.",
 		"",
 	}
-	seen := make(map[string]bool)
-	for _, r := range p.Reasons {
-		text := fmt.Sprintf("%s, %s: %s", r.Owner, r.Finding.Rule, r.Finding.Message)
-		if !seen[text] {
-			seen[text] = true
-			lines = append(lines, hanging(text)...)
+	for i, r := range p.Reasons {
+		// A later round may ask for the same settings again; its word is the last.
+		if !slices.ContainsFunc(p.Reasons[i+1:], r.Renewed) {
+			lines = append(lines, hanging(fmt.Sprintf("%s, %s: %s", r.Owner, r.Finding.Rule, r.Finding.Message))...)
 		}
 	}
 	for _, r := range p.Worse {

@@ -84,13 +84,37 @@ func (p *textPrinter) printer(printer *fleet.Printer) {
 	default:
 		fmt.Fprintf(p.out, "%s\n", head)
 	}
-	for _, f := range worstFirst(printer.Findings) {
+	for _, same := range alike(worstFirst(printer.Findings)) {
 		p.out.WriteByte('\n')
-		p.finding(f, printer.Sheet)
+		p.finding(same, printer.Sheet)
 	}
 }
 
-func (p *textPrinter) finding(f *fleet.Finding, sheet string) {
+// alike gathers findings of several rules that say the same of one place, such
+// as what none of them could tell. The first is the worst.
+func alike(findings []*fleet.Finding) [][]*fleet.Finding {
+	type saying struct{ message, file, waived string }
+	index := make(map[saying]int)
+	var groups [][]*fleet.Finding
+	for _, f := range findings {
+		key := saying{f.Message, placeText(f.Region.File, f.Region.Line), f.Waived}
+		if i, said := index[key]; said {
+			groups[i] = append(groups[i], f)
+			continue
+		}
+		index[key] = len(groups)
+		groups = append(groups, []*fleet.Finding{f})
+	}
+	return groups
+}
+
+// finding prints findings that are alike.
+func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
+	f := same[0]
+	names, label := f.Rule, "rule"
+	for _, other := range same[1:] {
+		names, label = names+", "+other.Rule, "rules"
+	}
 	word, colour := f.Level.String(), levelColour(f.Level)
 	if f.Waived != "" {
 		word, colour = "waived", ""
@@ -106,7 +130,7 @@ func (p *textPrinter) finding(f *fleet.Finding, sheet string) {
 	if place == "" {
 		place = sheet
 	}
-	p.line("Where", fmt.Sprintf("%s, rule %s", place, f.Rule))
+	p.line("Where", fmt.Sprintf("%s, %s %s", place, label, names))
 }
 
 // entry prints a word in the margin and text beside it.

@@ -139,3 +139,24 @@ func TestTextHidesNothing(t *testing.T) {
 		}
 	})
 }
+
+// What several rules could not tell for one reason is said once.
+func TestTextSaysTheSameOnce(t *testing.T) {
+	at := fleet.Region{File: "a.h", Line: 3, Column: 1}
+	unknown := func(rule string, level rules.Level) fleet.Finding {
+		return fleet.Finding{Rule: rule, Level: level, Region: at, Message: "cannot tell the max temp: why"}
+	}
+	r := &fleet.Result{Printers: []fleet.Printer{{Name: "heron-01", Sheet: "swap.toml", Findings: []fleet.Finding{
+		unknown("temp-reach", rules.Warning), unknown("temp-ceiling", rules.Error),
+		{Rule: "preset-over", Level: rules.Warning, Region: fleet.Region{File: "a.h", Line: 4}, Message: "cannot tell the max temp: why"},
+	}}}}
+	got := render(t, func(w io.Writer) error { return Text(w, r, TextOptions{}) })
+	for _, want := range []string{"  error  cannot tell", "a.h:3, rules temp-ceiling, temp-reach\n", "a.h:4, rule preset-over\n"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("the text lacks %q:\n%s", want, got)
+		}
+	}
+	if n := strings.Count(got, "cannot tell"); n != 2 {
+		t.Errorf("said %d times, want once for each place:\n%s", n, got)
+	}
+}

@@ -33,12 +33,12 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 					place += ", " + s.State.String()
 				}
 			}
-			fmt.Fprintf(&b, "  %-26s %-24s %s\n", s.Key, patch.Visible(settingText(s)), patch.Visible(place))
+			fmt.Fprintf(&b, "  %-32s %-24s %s\n", s.Key, patch.Visible(settingText(s)), patch.Visible(place))
 			if s.State == parser.Unknown {
-				fmt.Fprintf(&b, "  %-26s %s\n", "", patch.Visible(s.Why))
+				fmt.Fprintf(&b, "  %-32s %s\n", "", patch.Visible(s.Why))
 			}
 			for _, h := range s.Hides {
-				fmt.Fprintf(&b, "  %-26s hides %s at %s\n", "", patch.Visible(h.Value), patch.Visible(h.At.String()))
+				fmt.Fprintf(&b, "  %-32s hides %s at %s\n", "", patch.Visible(h.Value), patch.Visible(h.At.String()))
 			}
 		}
 		for _, e := range v.Entries {
@@ -64,7 +64,7 @@ func settingText(s parser.Description) string {
 		if s.State == parser.Off {
 			return "none"
 		}
-		return strconv.FormatFloat(v, 'g', 6, 64)
+		return strings.TrimSpace(strconv.FormatFloat(v, 'g', 6, 64) + " " + s.Key.Unit())
 	case bool:
 		if v && s.State != parser.Off {
 			return "on"
