@@ -67,6 +67,9 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 		var sets []Owned
 		for i := range trials {
 			t := &trials[i]
+			if round > 0 && !t.touched(contents) {
+				continue
+			}
 			if err := t.read(contents); err != nil {
 				return nil, err
 			}
@@ -80,6 +83,8 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 			if len(edits) > 0 {
 				plan.Reasons = append(plan.Reasons, reasons...)
 				sets = append(sets, Owned{Owner: t.Owner, Edits: edits})
+			} else if round == 0 {
+				t.forget()
 			}
 		}
 		if len(sets) == 0 {
@@ -93,6 +98,9 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 		}
 	}
 	for i := range trials {
+		if trials[i].after == nil {
+			continue // untouched
+		}
 		if err := trials[i].hold(); err != nil {
 			return nil, fmt.Errorf("%s: the diff failed its proof and is not shown: %w", trials[i].Owner, err)
 		}
@@ -170,6 +178,7 @@ type trial struct {
 	counts        func(rule string) bool
 	config        parser.Config
 	before, after *verdict
+	files         []string                // what it reads, as shown
 	asked         map[parser.Key][]string // who asked to change a setting
 	mended        map[string]int          // findings of a rule that were changed away
 	worse         []Reason                // findings that became errors and may
@@ -181,24 +190,48 @@ type verdict struct {
 	findings []rules.Finding
 }
 
-// read reads and checks the printer with the contents of this round.
+// read reads and checks the printer with the contents of this round, and as
+// it stands where that was not done yet.
 func (t *trial) read(contents map[string][]byte) error {
-	config, err := t.Style.Read(t.Tree.With(contents), t.Request)
-	if err != nil {
-		if t.before != nil {
-			err = fmt.Errorf("%s: with the changes made, the configuration cannot be read: %w", t.Owner, err)
-		}
-		return err
-	}
-	in := &rules.Input{Printer: config.Printer(), Sheet: t.Sheet, Style: t.Style, Today: t.Today}
-	t.config = config
-	t.after = &verdict{config.Printer(), rules.Check(in)}
 	if t.before == nil {
-		t.before = t.after
+		config, v, err := t.look(nil)
+		if err != nil {
+			return err
+		}
+		t.config, t.before, t.after = config, v, v
 		t.asked = make(map[parser.Key][]string)
 		t.mended = make(map[string]int)
+		for _, f := range config.Printer().Files {
+			t.files = append(t.files, f.Name)
+		}
 	}
+	if len(contents) == 0 {
+		return nil
+	}
+	config, v, err := t.look(contents)
+	if err != nil {
+		return fmt.Errorf("%s: with the changes made, the configuration cannot be read: %w", t.Owner, err)
+	}
+	t.config, t.after = config, v
 	return nil
+}
+
+func (t *trial) look(contents map[string][]byte) (parser.Config, *verdict, error) {
+	config, err := t.Style.Read(t.Tree.With(contents), t.Request)
+	if err != nil {
+		return nil, nil, err
+	}
+	in := &rules.Input{Printer: config.Printer(), Sheet: t.Sheet, Style: t.Style, Today: t.Today}
+	return config, &verdict{config.Printer(), rules.Check(in)}, nil
+}
+
+// forget gives back what was read of a printer that asks for nothing. It is
+// read again where another's change touches it.
+func (t *trial) forget() { t.config, t.before, t.after = nil, nil, nil }
+
+// touched reports whether the printer reads a file that was changed.
+func (t *trial) touched(contents map[string][]byte) bool {
+	return slices.ContainsFunc(t.files, func(name string) bool { return contents[name] != nil })
 }
 
 // edits turns the findings that ask for changes into edits. Those that no

@@ -116,6 +116,12 @@ func TestHostileCorpus(t *testing.T) {
 			if !strings.Contains(got.text, c.says) && !strings.Contains(got.json, c.says) {
 				t.Errorf("nothing says %q", c.says)
 			}
+			// The other commands show what configurations hold as well.
+			for _, command := range [][]string{{"values", "--all"}, {"values", "--all", "--format", "json"}, {"diff"}, {"bench"}, {"report"}} {
+				var stdout, stderr bytes.Buffer
+				Run(append(command, "--root", hostileDir, filepath.Join(hostileDir, c.name, "swap.toml")), &stdout, &stderr)
+				got.others = append(got.others, stdout.String(), stderr.String())
+			}
 			harmless(t, got)
 			if t.Failed() {
 				t.Log(got.text)
@@ -178,9 +184,9 @@ func TestLargeInput(t *testing.T) {
 		extra        map[string]string
 	}{
 		{name: "nested conditionals", header: plain + strings.Repeat("#if 1\n", 100_000) + strings.Repeat("#endif\n", 100_000), exit: exitFailure},
-		{name: "nested parentheses", header: plain + "#if " + strings.Repeat("(", 200_000) + "1" + strings.Repeat(")", 200_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFound},
-		{name: "a row of signs", header: plain + "#if " + strings.Repeat("!-~", 100_000) + "1\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFound},
-		{name: "a row of questions", header: plain + "#if " + strings.Repeat("1 ? ", 50_000) + "1" + strings.Repeat(" : 1", 50_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFound},
+		{name: "nested parentheses", header: plain + "#if " + strings.Repeat("(", 200_000) + "1" + strings.Repeat(")", 200_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
+		{name: "a row of signs", header: plain + "#if " + strings.Repeat("!-~", 100_000) + "1\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
+		{name: "a row of questions", header: plain + "#if " + strings.Repeat("1 ? ", 50_000) + "1" + strings.Repeat(" : 1", 50_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
 		{name: "a line of 10 MB", header: plain + "// " + strings.Repeat("x", 10_000_000) + "\n", exit: exitFailure},
 		{name: "a line of 7 MB", header: plain + "// " + strings.Repeat("x", 7_000_000) + "\n", exit: exitFound},
 		{name: "a splice of a million lines", header: plain + "#define LONG " + strings.Repeat("\\\n", 1_000_000) + "1\n", exit: exitFound},

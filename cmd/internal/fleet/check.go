@@ -97,6 +97,10 @@ func checkOne(t Target, o *Options) (Printer, *source) {
 		p.Problem = &problem
 		return p, nil
 	}
+	if err := src.unreadable(); err != nil {
+		problem := problemOf(err)
+		p.Problem = &problem
+	}
 	for _, f := range src.config.Printer().Files {
 		p.Files = append(p.Files, f.Name)
 	}

@@ -17,7 +17,12 @@ func Prove(paths []string, o Options) (*Diff, error) {
 	d := &Diff{Problems: problems}
 	sources := make([]*source, len(targets))
 	failed := make([]error, len(targets))
-	each(targets, &o, func(i int, t Target) { sources[i], failed[i] = load(t) })
+	each(targets, &o, func(i int, t Target) {
+		if sources[i], failed[i] = load(t); failed[i] == nil {
+			failed[i] = sources[i].unreadable()
+			sources[i].config = nil // the proof reads it again, when its turn comes
+		}
+	})
 	var printers []patch.Printer
 	for i, src := range sources {
 		if failed[i] != nil {

@@ -77,3 +77,15 @@ func at(place parser.Span, err error) error {
 	}
 	return err
 }
+
+// unreadable returns the first part of the configuration that is beyond every
+// limit of reading, as an error; nil where there is none. What else was read
+// stands, but nobody may take the printer for checked.
+func (src *source) unreadable() error {
+	for _, r := range src.config.Printer().Remarks {
+		if r.Kind == parser.RemarkUnreadable {
+			return parser.Errorf(r.At, "%s", r.Text)
+		}
+	}
+	return nil
+}

@@ -26,10 +26,15 @@ func ReadValues(paths []string, o Options, all bool) []Values {
 		if src != nil {
 			v.Name = src.sheet.Printer.Name.Value
 		}
+		read := err == nil
+		if read {
+			err = src.unreadable()
+		}
 		if err != nil {
 			p := problemOf(err)
 			v.Problem = &p
-		} else {
+		}
+		if read {
 			for _, f := range src.config.Printer().Files {
 				v.Files = append(v.Files, f.Name)
 			}

@@ -23,7 +23,6 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 			for _, one := range v.Problem.Each() {
 				fmt.Fprintf(&b, "  cannot be read: %s\n", patch.Visible(one.String()))
 			}
-			continue
 		}
 		for _, s := range v.Settings {
 			place := s.State.String()
@@ -33,7 +32,7 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 					place += ", " + s.State.String()
 				}
 			}
-			fmt.Fprintf(&b, "  %-32s %-24s %s\n", s.Key, patch.Visible(settingText(s)), patch.Visible(place))
+			fmt.Fprintf(&b, "  %-32s %-24s %s\n", patch.Visible(string(s.Key)), patch.Visible(settingText(s)), patch.Visible(place))
 			if s.State == parser.Unknown {
 				fmt.Fprintf(&b, "  %-32s %s\n", "", patch.Visible(s.Why))
 			}
