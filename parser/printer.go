@@ -22,8 +22,10 @@ type Hotend struct {
 	Sensor     Setting[SensorDef]
 	PullupOhm  Setting[float64] // only where the style has it as a setting of its own; key empty otherwise
 	Oversample int              // readings averaged into one temperature
-	Loop       Loop
-	Watch      Watch
+	// CustomCubic: a custom sensor definition may have a cubic coefficient.
+	CustomCubic bool
+	Loop        Loop
+	Watch       Watch
 }
 
 // Bed is the part of the heated bed that a hotend swap must not spoil. Heated

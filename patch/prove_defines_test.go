@@ -9,12 +9,12 @@ import (
 	"preflash/patch"
 )
 
-// proveDefines proves the changes of one header and returns its new text.
-func proveDefines(t *testing.T, header string) string {
+// proveDefines proves the changes of one header, for a sheet of which some
+// parts are replaced, and returns its new text.
+func proveDefines(t *testing.T, header string, replace ...string) string {
 	t.Helper()
-	list := printers(t, map[string]string{
-		"swap.toml": strings.Replace(proofSheet, "printer.cfg", "Configuration.h", 1), "Configuration.h": header,
-	}, "swap.toml")
+	sheet := strings.NewReplacer(append(replace, "printer.cfg", "Configuration.h")...).Replace(proofSheet)
+	list := printers(t, map[string]string{"swap.toml": sheet, "Configuration.h": header}, "swap.toml")
 	list[0].Style = defines.Style
 	list[0].Request = parser.Request{Files: []string{"Configuration.h"}}
 	plan, err := patch.Prove(list, all)
@@ -45,6 +45,26 @@ const proofHeader = `#define CONFIGURATION_H_VERSION 02000905
 func TestProveLeavesNote(t *testing.T) {
 	want := strings.Replace(proofHeader, "SENSOR_0 5", "SENSOR_0 11", 1)
 	if got := proveDefines(t, proofHeader); got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+}
+
+// A generation that may not read a cubic coefficient gets a Beta alone for a
+// curve that no number stands for.
+func TestProveWithoutCubic(t *testing.T) {
+	const custom = "SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS 126830\n#define HOTEND0_BETA 4554.72"
+	old := strings.NewReplacer("02000905", "020007", "SENSOR_0 5", "SENSOR_0 11").Replace(proofHeader)
+	want := strings.Replace(old, "SENSOR_0 11", custom, 1)
+	if got := proveDefines(t, old, "ntc-100k-3950", "ntc-100k-4300", "[190, 250]", "[190, 270]"); got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+}
+
+// The board's pull-up belongs to the number.
+func TestProvePullup(t *testing.T) {
+	old := strings.Replace(proofHeader, "SENSOR_0 5", "SENSOR_0 1047", 1)
+	want := strings.Replace(proofHeader, "SENSOR_0 5", "SENSOR_0 1010", 1)
+	if got := proveDefines(t, old, "supply_v", "pullup_ohm = 1000\nsupply_v", `"ntc"`, `"platinum"`, "ntc-100k-3950", "pt1000"); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 }

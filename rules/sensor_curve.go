@@ -38,7 +38,9 @@ Values: at_c (the top of print_c), actual_c, error_c, band_c, worst_at_c,
 worst_error_c.
 Note: the definition fits, but versions of the firmware may differ.
 Change: the style's own definition of the curve; where it has none, a custom
-one: R25, B and cubic coefficient by least squares in 1/T, or three points. A
+one: R25, B and cubic coefficient by least squares in 1/T, or three points.
+Where nothing shows that the firmware reads a cubic coefficient, R25 and B alone,
+over print_c and the highest target. A
 wrong pull-up that is a setting of its own is changed too. A change is proposed
 only where it leaves less than 2 K.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -64,7 +66,7 @@ only where it leaves less than 2 K.`,
 			return
 		}
 		changes := r.repairs(in, believed)
-		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m, believed, changes != nil))
+		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m, believed, changes != nil)+r.offCold(in, changes))
 		report(f.With(Values{
 			"at_c": r.highC, "actual_c": m.actualC, "error_c": m.actualC - r.highC, "band_c": r.bandK,
 			"worst_at_c": m.worstAtC, "worst_error_c": m.worstK,
@@ -199,6 +201,25 @@ func (r *reading) sentence(in *Input, m misreading, believed *sensor.Circuit, re
 	return b.String()
 }
 
+// offCold says what a custom definition that is proposed shows on a cold
+// hotend, where that is off.
+func (r *reading) offCold(in *Input, changes []parser.Change) string {
+	for _, c := range changes {
+		d, ok := c.Value.(parser.SensorDef)
+		if !ok || d.Form != parser.FormBeta {
+			continue
+		}
+		proposed, err := sensor.OfDef(&d)
+		ambientC := in.Sheet.Printer.AmbientC.Value
+		if err != nil || math.Abs(proposed.Indicated(r.real, ambientC)-ambientC) <= curveWarnK {
+			continue
+		}
+		return fmt.Sprintf("; the change is a Beta without a cubic term, since nothing shows that this firmware reads one: it is right while printing, and shows %s at %s",
+			celsius(proposed.Indicated(r.real, ambientC)), celsius(ambientC))
+	}
+	return ""
+}
+
 // hotter says an error with its direction.
 func hotter(d float64) string {
 	if d < 0 {
@@ -270,7 +291,11 @@ func (r *reading) custom(in *Input) (parser.SensorDef, bool) {
 	var err error
 	switch d.Form {
 	case parser.FormBeta:
-		d.R25Ohm, d.BetaK, d.CubicC, err = sensor.FitBeta(r.real.Curve, r.lowC, r.highC)
+		if in.Printer.Hotend.CustomCubic {
+			d.R25Ohm, d.BetaK, d.CubicC, err = sensor.FitBeta(r.real.Curve, r.lowC, r.highC)
+		} else {
+			d.R25Ohm, d.BetaK, err = sensor.FitPlainBeta(r.real.Curve, r.lowC, r.highC, r.limitC)
+		}
 	case parser.FormPoints:
 		d.Name = in.Sheet.New.Sensor.Curve.Value
 		d.Points, err = sensor.FitPoints(r.real.Curve, r.lowC, r.highC)

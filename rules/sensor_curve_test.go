@@ -367,6 +367,76 @@ func TestSensorCurveBoardsPullup(t *testing.T) {
 	}
 }
 
+// Firmware that may not read a cubic coefficient gets R25 and B alone, fitted
+// where it prints: right there, and off on a cold hotend.
+func TestSensorCurveWithoutCubic(t *testing.T) {
+	for _, known := range sensor.All() {
+		if known.Kind != parser.NTC {
+			continue
+		}
+		in := healthyInput()
+		in.Printer.Hotend.CustomCubic = false
+		in.Sheet.New.Sensor.Curve.Value = known.ID
+		in.Sheet.Printer.PullupOhm.Value = 2200 // no definition of the stub's
+		readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400, PullupOhm: 4700})
+		f := one(t, sensorCurve, in)
+		if known.Curve.Ohms(25) > 1e6 {
+			wantChanges(t, f) // with it, an open sensor would show more than the minimum
+			continue
+		}
+		if len(f.Changes) != 1 {
+			t.Errorf("%s: no change: %s", known.ID, f.Message)
+			continue
+		}
+		d := f.Changes[0].Value.(parser.SensorDef)
+		if d.Form != parser.FormBeta || d.CubicC != 0 || d.PullupOhm != 2200 {
+			t.Errorf("%s: proposes %+v", known.ID, d)
+		}
+		real := parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Curve: known.ID, PullupOhm: 2200}
+		limitC := in.Printer.Limits.MaxTemp.Value - in.Printer.Limits.Margin.Value
+		for _, tempC := range []float64{190, 230, 260, limitC} {
+			if got := actualOf(t, d, known.ID, 2200, tempC); math.Abs(got-tempC) > 1 {
+				t.Errorf("%s: %+v reads %g °C at %g", known.ID, d, tempC, got)
+			}
+		}
+		// What it shows cold is hotter, so that the minimum never trips.
+		r, err := sensor.OfDef(&real)
+		if err != nil {
+			t.Fatal(err)
+		}
+		c, err := sensor.OfDef(&d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		shown := c.Indicated(r, 22)
+		if shown < 22-0.1 {
+			t.Errorf("%s: a hotend of 22 °C shows %g °C", known.ID, shown)
+		}
+		if said := strings.Contains(f.Message, "shows "+celsius(shown)+" at 22 °C"); said != (shown > 24) {
+			t.Errorf("%s: at 22 °C it shows %g: %s", known.ID, shown, f.Message)
+		}
+		readAs(in, d)
+		silent(t, sensorCurve, in)
+	}
+	// A Beta of the sheet is kept as it is.
+	in := healthyInput()
+	in.Printer.Hotend.CustomCubic = false
+	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
+	in.Sheet.New.Sensor.Beta = given("new.sensor.beta", sheet.Beta{R25Ohm: 100_000, BK: 3990})
+	if d := one(t, sensorCurve, in).Changes[0].Value.(parser.SensorDef); d.R25Ohm != 100_000 || d.BetaK != 3990 || d.CubicC != 0 {
+		t.Errorf("a plain Beta of 3990 K became %+v", d)
+	}
+	// A range that a plain Beta cannot follow gets no change.
+	in = healthyInput()
+	in.Printer.Hotend.CustomCubic = false
+	in.Sheet.New.Sensor.Curve.Value = "ntc-4700k-5130"
+	in.Sheet.New.PrintC.Value = [2]float64{40, 280}
+	readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400, PullupOhm: 4700})
+	f := one(t, sensorCurve, in)
+	wantChanges(t, f)
+	wantSaid(t, f, "no definition that reads it right")
+}
+
 func TestSensorCurveCannotTell(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Sensor = unknown[parser.SensorDef](parser.HotendSensor)

@@ -65,8 +65,9 @@ func healthyPrinter() *parser.Printer {
 		Style: "test",
 		Files: []*parser.File{parser.NewFile("printer.cfg", nil)},
 		Hotend: parser.Hotend{
-			Sensor:     set(parser.HotendSensor, curve),
-			Oversample: 16,
+			Sensor:      set(parser.HotendSensor, curve),
+			Oversample:  16,
+			CustomCubic: true,
 			Loop: parser.Loop{
 				Form:      parser.LoopRange,
 				Control:   set(parser.LoopControl, parser.ControlPID),

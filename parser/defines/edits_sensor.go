@@ -52,10 +52,8 @@ func (p *plan) setCustom(s, to *slot, def parser.SensorDef) error {
 	if !known {
 		return fmt.Errorf("nothing shows that this firmware knows a custom sensor (%s 1000): it is too old, or the file with %s_BETA is not named in the sheet", s.name, s.heater)
 	}
-	if cubic := s.heater + cubicSuffix; def.CubicC != 0 && p.gen < gen21 && len(p.s.mentions(cubic)) == 0 {
-		// It came later than the rest (from memory). One that does not read it
-		// takes B for a plain Beta, and is tens of degrees off.
-		return fmt.Errorf("nothing shows that this firmware reads %s, without which the curve cannot be written; use a newer firmware", cubic)
+	if def.CubicC != 0 && !readsCubic(p.s, p.gen, s.heater) {
+		return fmt.Errorf("nothing shows that this firmware reads %s, without which the curve cannot be written; use a newer firmware", s.heater+cubicSuffix)
 	}
 	first := &plan{config: p.config, key: p.key}
 	if err := first.set(to, customSensor); err != nil {

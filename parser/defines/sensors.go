@@ -129,6 +129,14 @@ var customOptions = [...]struct {
 // cubicSuffix is the one custom option that may be absent: it is 0 then.
 const cubicSuffix = "_SH_C_COEFF"
 
+// readsCubic reports whether the firmware reads the cubic coefficient of a
+// heater's custom sensor. It came later than the other options (from memory).
+// One that does not read it takes B for a plain Beta, and is tens of degrees
+// off.
+func readsCubic(s *source, gen generation, heater string) bool {
+	return gen >= gen21 || len(s.mentions(heater+cubicSuffix)) > 0
+}
+
 // custom fills a definition 1000 from its options.
 func (r *reader) custom(s *parser.Setting[parser.SensorDef], heater string) {
 	for _, o := range &customOptions {

@@ -128,6 +128,19 @@ func TestDefines(t *testing.T) {
 	}
 }
 
+func TestCustomCubic(t *testing.T) {
+	for text, want := range map[string]bool{
+		"#define CONFIGURATION_H_VERSION 02010204\n#define TEMP_SENSOR_0 5\n":                                    true,
+		"#define CONFIGURATION_H_VERSION 020007\n#define TEMP_SENSOR_0 5\n":                                      false,
+		"#define CONFIGURATION_H_VERSION 020007\n#define TEMP_SENSOR_0 5\n//#define HOTEND0_SH_C_COEFF 0\n":      true,
+		"#define CONFIGURATION_H_VERSION 020007\n#define TEMP_SENSOR_0 5\n#define HOTEND1_SH_C_COEFF 7.06e-08\n": false,
+	} {
+		if got := readText(t, 0, "h", text).printer.Hotend.CustomCubic; got != want {
+			t.Errorf("%q: %v, want %v", text, got, want)
+		}
+	}
+}
+
 // What a configuration says about its sensor.
 func TestSensorSettings(t *testing.T) {
 	tests := []struct {

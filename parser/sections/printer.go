@@ -74,9 +74,10 @@ func (c *config) limits(hotend, heater string) parser.Limits {
 
 func (c *config) hotend(heater string, maxTemp parser.Setting[float64]) parser.Hotend {
 	h := parser.Hotend{
-		Sensor:     c.sensor(parser.HotendSensor, heater),
-		Oversample: oversample,
-		Loop:       c.loop(heater),
+		Sensor:      c.sensor(parser.HotendSensor, heater),
+		Oversample:  oversample,
+		CustomCubic: true, // three points make one
+		Loop:        c.loop(heater),
 	}
 	if h.Sensor.Value.Form != parser.FormAmplifier {
 		h.PullupOhm = c.read(pullup(parser.HotendPullup, heater))

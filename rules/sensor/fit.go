@@ -76,14 +76,7 @@ const leastCubic = 1e-12
 // firmware must not take a cold hotend for a broken sensor. The figures are
 // rounded as a person would write them; that costs less than 0.02 K.
 func FitBeta(c Curve, lowC, highC float64) (r25Ohm, betaK, cubic float64, err error) {
-	lowC, highC = fitRange(lowC, highC)
-	const n = 24
-	points := make([]parser.SensorPoint, 0, n+2)
-	for i := range n + 1 {
-		t := lowC + (highC-lowC)*float64(i)/n
-		points = append(points, parser.SensorPoint{TempC: t, Ohm: c.Ohms(t)})
-	}
-	points = append(points, parser.SensorPoint{TempC: 25, Ohm: c.Ohms(25)})
+	points := fitPoints(c, lowC, highC, 25)
 	a, b, cubic := leastSquares(points)
 	t, err := FromCoefficients(a, b, cubic, c.Ohms(25))
 	if err != nil || !(b > 0) {
@@ -93,6 +86,34 @@ func FitBeta(c Curve, lowC, highC float64) (r25Ohm, betaK, cubic float64, err er
 		cubic = 0
 	}
 	return digits(t.Ohms(25), 5), digits(1/b, 6), digits(cubic, 5), nil
+}
+
+// FitPlainBeta finds the R25 (ohm) and B (K) that follow a curve best in 1/T
+// from lowC to highC and at limitC, for firmware that knows no cubic
+// coefficient. Near room temperature the fit of a bent curve is some 10 K off:
+// it shows too much. limitC may be NaN.
+func FitPlainBeta(c Curve, lowC, highC, limitC float64) (r25Ohm, betaK float64, err error) {
+	if math.IsNaN(limitC) {
+		limitC = highC
+	}
+	t := betaThrough(fitPoints(c, lowC, highC, bound(limitC, 60, 600, highC)))
+	if t == nil || !(t.B > 0) {
+		return 0, 0, errNoFit
+	}
+	r25Ohm, betaK, _ = t.Beta()
+	return digits(r25Ohm, 5), digits(betaK, 6), nil
+}
+
+// fitPoints takes points of a curve evenly from lowC to highC, and one more.
+func fitPoints(c Curve, lowC, highC, moreC float64) []parser.SensorPoint {
+	lowC, highC = fitRange(lowC, highC)
+	const n = 24
+	points := make([]parser.SensorPoint, 0, n+2)
+	for i := range n + 1 {
+		t := lowC + (highC-lowC)*float64(i)/n
+		points = append(points, parser.SensorPoint{TempC: t, Ohm: c.Ohms(t)})
+	}
+	return append(points, parser.SensorPoint{TempC: moreC, Ohm: c.Ohms(moreC)})
 }
 
 // FitPoints chooses three points of a curve, the first at 25 °C, such that the

@@ -51,6 +51,39 @@ func TestFitsFollowKnownCurves(t *testing.T) {
 	}
 }
 
+// R25 and B alone follow every known NTC within 1 K over a printing range and
+// at the highest target.
+func TestPlainBetaFollowsKnownCurves(t *testing.T) {
+	for _, k := range All() {
+		if k.Kind != parser.NTC {
+			continue
+		}
+		for _, c := range []struct{ lowC, highC, limitC float64 }{{190, 270, 285}, {200, 250, math.NaN()}, {200, 200, 240}, {170, 300, 300}} {
+			r25, b, err := FitPlainBeta(k.Curve, c.lowC, c.highC, c.limitC)
+			if err != nil {
+				t.Fatalf("%s: %v", k.ID, err)
+			}
+			fit, err := FromBeta(r25, b, 0)
+			if err != nil {
+				t.Fatalf("%s: %v", k.ID, err)
+			}
+			if w := worst(fit, k.Curve, c.lowC, c.highC); w > 1 {
+				t.Errorf("%s over %v: %.3f K off", k.ID, c, w)
+			}
+			if w := worst(fit, k.Curve, c.limitC, c.limitC); w > 1.2 {
+				t.Errorf("%s at the limit of %v: %.3f K off", k.ID, c, w)
+			}
+		}
+	}
+	if _, _, err := FitPlainBeta(known(t, "pt1000"), 190, 270, 285); err == nil {
+		t.Error("a Beta was fitted to platinum")
+	}
+	r25, b, err := FitPlainBeta(known(t, "ntc-100k-3974"), 190, 270, 285)
+	if err != nil || r25 != 100e3 || b != 3974 {
+		t.Errorf("the Beta of 3974 K became R25 %g, B %g, %v", r25, b, err)
+	}
+}
+
 func TestFitFindsThePlainBeta(t *testing.T) {
 	c, err := FromBeta(100e3, 3950, 0)
 	if err != nil {
