@@ -87,14 +87,19 @@ func (k Key) Unit() string {
 const (
 	presetPrefix = "preset "
 	gracePrefix  = "grace time "
+	powerPrefix  = "power limit "
 )
 
 // Preset is the key of the nth temperature preset, from 1.
 func Preset(n int) Key { return Key(presetPrefix + strconv.Itoa(n)) }
 
+// PowerBelowRange is the power limit of a ranged loop below its functional
+// range, where another may hold than inside it.
+const PowerBelowRange Key = powerPrefix + "below range"
+
 // PowerLimit is the key of a power limit; kind tells several apart, such as
 // the loop that it belongs to.
-func PowerLimit(kind string) Key { return Key("power limit " + kind) }
+func PowerLimit(kind string) Key { return Key(powerPrefix + kind) }
 
 // Grace is the key of a grace time, BadSamples that of a number of bad samples
 // that is tolerated, Carried that of a figure that belongs to the old melt

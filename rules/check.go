@@ -14,7 +14,8 @@ func Check(in *Input) []Finding {
 	var found []Finding
 	changed := make(map[parser.Key]any)
 	run := *in
-	run.Changed, run.rules = changed, All()
+	told := make(map[parser.Key]bool)
+	run.Changed, run.told, run.rules = changed, told, All()
 	for _, rule := range run.rules {
 		rule.Check(&run, func(f Finding) {
 			f.Rule = rule.ID
@@ -22,6 +23,7 @@ func Check(in *Input) []Finding {
 			if f.At.IsZero() { // nothing in the configuration to point at
 				f.At = in.Sheet.Printer.Config[0].At
 			}
+			told[f.unknown] = true
 			for _, c := range f.Changes {
 				changed[c.Key] = c.Value
 			}

@@ -7,11 +7,17 @@ var configGap = &Rule{
 	Level:   Warning,
 	Summary: "Something that bears on the configuration could not be read or recognised.",
 	Doc: `Note: a file that the sheet calls absent, a pattern that matches nothing, an
-override outside the files. Warning: an active option that looks like a
+override outside the files, a setting that cannot be told and that no other rule
+asks for, such as a figure that the firmware would refuse. Warning: an active option that looks like a
 protection or a sensor and fits none that Preflash knows. Each says what it
 could hide.`,
 	Check: func(in *Input, report func(Finding)) {
 		remarks(parser.RemarkGap, Note)(in, report)
 		remarks(parser.RemarkUnrecognised, Warning)(in, report)
+		for _, s := range in.Printer.Settings() {
+			if s.State == parser.Unknown && !in.told[s.Key] {
+				report(Sayf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why))
+			}
+		}
 	},
 }

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"strings"
 	"testing"
 
 	"preflash/parser"
@@ -101,4 +102,24 @@ func TestStoredSettings(t *testing.T) {
 	}
 	in.Printer.Storage.On = unknown[bool](parser.StorageOn)
 	wantSaid(t, one(t, storedSettings, in), "cannot tell")
+}
+
+// A figure that no rule asks for is still said to be unknown, and one that a
+// rule asks for is not said twice.
+func TestConfigGapUnknownSettings(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Loop.FilterOld = unknown[float64](parser.DerivativeShare)
+	in.Printer.Limits.MaxTemp = unknown[float64](parser.MaxTemp)
+	var said []string
+	for _, f := range Check(in) {
+		if f.Rule == "config-gap" {
+			said = append(said, f.Message)
+			if f.Level != Note {
+				t.Errorf("level %s, want note", f.Level)
+			}
+		}
+	}
+	if len(said) != 1 || !strings.Contains(said[0], string(parser.DerivativeShare)) {
+		t.Errorf("config-gap says %q, want the derivative filter alone", said)
+	}
 }

@@ -98,6 +98,11 @@ func loopOf(in *Input) heat.Loop {
 	if l.Form == parser.LoopClamped {
 		loop.Form = heat.LoopClamped
 	}
+	for i := range l.PowerLimits {
+		if s := &l.PowerLimits[i]; s.Key == parser.PowerBelowRange && s.Known() {
+			loop.FarLimit = min(s.Value, in.Sheet.New.Heater.DutyLimit.Value)
+		}
+	}
 	return loop
 }
 

@@ -41,7 +41,8 @@ type Input struct {
 	// Changed holds what the findings so far would change, and to what.
 	Changed map[parser.Key]any
 
-	rules []*Rule // what runs; not All(), which would refer to itself
+	told  map[parser.Key]bool // settings that a rule said it could not tell
+	rules []*Rule             // what runs; not All(), which would refer to itself
 }
 
 // Finding is what a rule says.
@@ -53,6 +54,8 @@ type Finding struct {
 	Values  Values
 	Changes []parser.Change // together they remove the finding; none where a person must decide
 	Waived  string          // the reason, where a waiver covers it
+
+	unknown parser.Key // the setting that could not be told, if that is what it says
 }
 
 // Values are the figures of a finding, by the names that the rule documents.

@@ -53,7 +53,7 @@ func riseTight(in *Input, w heat.RiseWatch, report func(Finding)) {
 	}
 	s := &in.Printer.Hotend.Watch.RiseWindowS
 	text := fmt.Sprintf("on the way to %s the new hotend rises by %s in the %s of the rise watch, part fan full, and %s are required: a healthy heater is shut down%s",
-		celsius(at), kelvin(full.LeastC()), seconds(w.WindowS), kelvin(w.RiseC), fanOffToo(off.Trips(w)))
+		celsius(at), rise(full.LeastC()), seconds(w.WindowS), rise(w.RiseC), fanOffToo(off.Trips(w)))
 	least, most := p.Range(assumed, func(q heat.Plant) float64 { return heat.PredictRise(q, heat.FanFull, w, at).LeastC() })
 	text += ifAssumed(p, assumed, "the rise is "+figure(least, 1)+" to "+kelvin(most),
 		p.Flips(assumed, func(q heat.Plant) bool { return heat.PredictRise(q, heat.FanFull, w, at).Trips(w) }))
@@ -123,6 +123,9 @@ func sumRange(least, most float64) string {
 	}
 	return "the sum is " + figure(least, 1) + " to " + degreeSeconds(most)
 }
+
+// rise writes a rise so that one just short of what is required shows it.
+func rise(d float64) string { return figure(d, 2) + " K" }
 
 // finite gives null to what JSON has no number for.
 func finite(x float64) any {

@@ -17,7 +17,7 @@ func TestRunawayTight(t *testing.T) {
 		"predicted_rise_c": 1.517, "predicted_rise_off_c": 9.245, // SciPy
 		"error_sum": nil, "error_limit": nil,
 	})
-	wantSaid(t, f, "to 270 °C", "1.5 K", "20 s", "though not with the fan off", "widen the hotend rise window to")
+	wantSaid(t, f, "to 270 °C", "1.52 K", "20 s", "though not with the fan off", "widen the hotend rise window to")
 	if strings.Contains(f.Message, "assumed") {
 		t.Errorf("the sheet gives every figure: %s", f.Message)
 	}

@@ -25,5 +25,7 @@ func figure(x float64, decimals int) string { return unit.Figure(x, decimals) }
 // cannotTell is the finding of a rule that met a setting in state unknown. It
 // never guesses: it says what it could not tell and why.
 func cannotTell[T any](level Level, s *parser.Setting[T]) Finding {
-	return Sayf(level, s.At, "cannot tell the %s: %s", s.Key, s.Why)
+	f := Sayf(level, s.At, "cannot tell the %s: %s", s.Key, s.Why)
+	f.unknown = s.Key
+	return f
 }

@@ -1,5 +1,7 @@
 package heat
 
+import "cmp"
+
 // LoopForm is the kind of control loop.
 type LoopForm uint8
 
@@ -26,6 +28,7 @@ type Loop struct {
 	BandC      float64 // OnOff: half of its band
 	Kp, Ki, Kd float64 // counts/K, counts/(K·s), counts·s/K
 	RangeC     float64 // LoopRange: functional range
+	FarLimit   float64 // LoopRange: highest duty below the range; 0 means that of the plant
 	FilterOld  float64 // LoopRange: share of the old derivative, 0 to 1
 	SmoothS    float64 // LoopClamped: smoothing time of the derivative
 }
@@ -88,7 +91,7 @@ func (c *Controller) ranged(short, change float64) float64 {
 	switch {
 	case short > l.RangeC:
 		c.integral = 0
-		return c.limit
+		return cmp.Or(l.FarLimit, c.limit)
 	case short < -l.RangeC:
 		c.integral = 0
 		return 0

@@ -115,3 +115,18 @@ func TestIntegralIsFrozenAndClamped(t *testing.T) {
 		t.Error("the integral is kept above the range")
 	}
 }
+
+// Far below the target another limit may hold than near it: the block then
+// comes in hotter, and overshoots more.
+func TestFarLimit(t *testing.T) {
+	p := Plant{Heater: Heater{RatedW: 60, RatedV: 24, SupplyV: 24, DutyLimit: 0.35},
+		Block: Block{CapacityJPerK: 10, LossWPerK: 0.068, LossFanWPerK: 0.097, LagS: 5, AmbientC: 22}}
+	loop := Loop{Kp: 20, Ki: 1, Kd: 60, RangeC: 10, FilterOld: 0.95}
+	near := Step(p, Load{}, loop, Watch{}, 220)
+	loop.FarLimit = 1
+	far := Step(p, Load{}, loop, Watch{}, 220)
+	if far.OvershootC <= near.OvershootC+1 || far.SettleS >= near.SettleS {
+		t.Errorf("full power below the range: overshoot %.1f K, settled at %.0f s; limited there too: %.1f K, %.0f s",
+			far.OvershootC, far.SettleS, near.OvershootC, near.SettleS)
+	}
+}
