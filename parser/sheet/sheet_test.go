@@ -227,6 +227,14 @@ func TestDefaults(t *testing.T) {
 	}
 }
 
+// A list that need not be there may be empty.
+func TestReadEmptyAbsent(t *testing.T) {
+	text := strings.Replace(least, "[printer]\n", "[printer]\nabsent = []\n", 1)
+	if s := mustRead(t, text, nil); text == least || len(s.Printer.Absent) != 0 {
+		t.Errorf("absent is %v, want none", s.Printer.Absent)
+	}
+}
+
 // The tune of a heater model gives no gains; a PID tune gives all three.
 func TestReadTunedModel(t *testing.T) {
 	s := mustRead(t, least+"[tuned]\nat_c = 220\n", nil)

@@ -162,7 +162,7 @@ func get[T any](s *scope, name string, required bool, def T, what wording, conv 
 	case v == nil:
 	default:
 		k.Given, k.At = true, v.at
-		if v.blank() {
+		if v.blank() && (required || v.kind != listValue || len(v.list) > 0) { // an optional list may be empty
 			s.walk.fault(v.at, k.Path, k.Path+" is blank; give "+what())
 			break
 		}
