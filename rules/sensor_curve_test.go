@@ -300,7 +300,7 @@ func TestSensorCurveTableEnds(t *testing.T) {
 	if f.Level != Error || len(f.Changes) != 1 {
 		t.Errorf("%s, changes %v", f.Level, f.Changes)
 	}
-	wantSaid(t, f, "the table ends at 200 °C", "; about 75: for a bed")
+	wantSaid(t, f, "the table ends at 200 °C", "; definition 75: for a bed")
 	d.HighC = 260 // the top of print_c, and the highest target
 	readAs(in, d)
 	silent(t, sensorCurve, in)

@@ -128,7 +128,7 @@ func noteOn(d *parser.SensorDef) string {
 	if d.Note == "" {
 		return ""
 	}
-	return "; about " + d.Name + ": " + d.Note
+	return "; definition " + d.Name + ": " + d.Note
 }
 
 // sheetSensor names the sensor of the sheet.
