@@ -229,7 +229,7 @@ func TestDefaults(t *testing.T) {
 
 // A list that need not be there may be empty.
 func TestReadEmptyAbsent(t *testing.T) {
-	text := strings.Replace(least, "[printer]\n", "[printer]\nabsent = []\n", 1)
+	text := strings.Replace(least, "supply_v", "absent = [], supply_v", 1)
 	if s := mustRead(t, text, nil); text == least || len(s.Printer.Absent) != 0 {
 		t.Errorf("absent is %v, want none", s.Printer.Absent)
 	}
