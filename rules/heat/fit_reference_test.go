@@ -1,48 +1,26 @@
 package heat
 
 import (
-	"bytes"
-	"encoding/json"
 	"math"
-	"os"
-	"os/exec"
 	"testing"
 
 	"preflash/parser/record"
+	"preflash/rules/internal/scipy"
 )
 
 const heatlogDir = "../../testdata/reference/heatlog/"
 
-// readHeatlog reads SciPy's committed fits of the logs beside them, or has
-// SciPy fit them again where PREFLASH_LIVE=1 is set. Each figure comes with
-// its standard error.
-func readHeatlog(t *testing.T) map[string]struct {
+// heatlogFit is SciPy's fit of a log; each figure comes with its standard error.
+type heatlogFit struct {
 	Rows    int
 	RMSK    float64 `json:"rms_k"`
 	Figures map[string][2]float64
-} {
+}
+
+func readHeatlog(t *testing.T) map[string]heatlogFit {
 	t.Helper()
-	data, err := os.ReadFile(heatlogDir + "heatlog.json")
-	if os.Getenv("PREFLASH_LIVE") == "1" {
-		cmd := exec.Command(scipyPython(), "heatlog.py")
-		cmd.Dir = heatlogDir
-		var problems bytes.Buffer
-		cmd.Stderr = &problems
-		if data, err = cmd.Output(); err != nil {
-			t.Fatalf("python3 with SciPy is needed for the live comparison: %v\n%s", err, &problems)
-		}
-	}
-	if err != nil {
-		t.Fatal(err)
-	}
-	var fits map[string]struct {
-		Rows    int
-		RMSK    float64 `json:"rms_k"`
-		Figures map[string][2]float64
-	}
-	if err := json.Unmarshal(data, &fits); err != nil {
-		t.Fatal(err)
-	}
+	var fits map[string]heatlogFit
+	scipy.Reference(t, heatlogDir, "heatlog", &fits)
 	return fits
 }
 

@@ -1,11 +1,9 @@
 package heat
 
 import (
-	"bytes"
-	"encoding/json"
-	"os"
-	"os/exec"
 	"testing"
+
+	"preflash/rules/internal/scipy"
 )
 
 const referenceDir = "../../testdata/reference/heat/"
@@ -23,39 +21,11 @@ type referenceCurve struct {
 	SensorC []float64 `json:"sensor_c"`
 }
 
-// readReference reads the committed output, or runs SciPy where
-// PREFLASH_LIVE=1 is set.
 func readReference(t *testing.T) reference {
 	t.Helper()
-	data, err := os.ReadFile(referenceDir + "heat.json")
-	if os.Getenv("PREFLASH_LIVE") == "1" {
-		cmd := exec.Command(scipyPython(), "heat.py")
-		cmd.Dir = referenceDir
-		var problems bytes.Buffer
-		cmd.Stderr = &problems
-		if data, err = cmd.Output(); err != nil {
-			t.Fatalf("python3 with SciPy is needed for the live comparison: %v\n%s", err, &problems)
-		}
-	}
-	if err != nil {
-		t.Fatal(err)
-	}
 	var r reference
-	if err := json.Unmarshal(data, &r); err != nil {
-		t.Fatal(err)
-	}
+	scipy.Reference(t, referenceDir, "heat", &r)
 	return r
-}
-
-// scipyPython is the first Python that has SciPy: a version manager's python3
-// often hides the system's, which is where packages put it.
-func scipyPython() string {
-	for _, python := range []string{"python3", "/usr/bin/python3"} {
-		if exec.Command(python, "-c", "import scipy").Run() == nil {
-			return python
-		}
-	}
-	return "python3"
 }
 
 // TestCurvesMeetSciPy asks for 0.2 K along every curve, as the contract does;

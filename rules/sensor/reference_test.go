@@ -1,12 +1,10 @@
 package sensor
 
 import (
-	"bytes"
-	"encoding/json"
 	"math"
-	"os"
-	"os/exec"
 	"testing"
+
+	"preflash/rules/internal/scipy"
 )
 
 const referenceDir = "../../testdata/reference/sensor/"
@@ -36,42 +34,14 @@ type reference struct {
 	}
 }
 
-// readReference reads the committed output, or runs SciPy where
-// PREFLASH_LIVE=1 is set.
 func readReference(t *testing.T) reference {
 	t.Helper()
-	data, err := os.ReadFile(referenceDir + "sensor.json")
-	if os.Getenv("PREFLASH_LIVE") == "1" {
-		cmd := exec.Command(scipyPython(), "sensor.py")
-		cmd.Dir = referenceDir
-		var problems bytes.Buffer
-		cmd.Stderr = &problems
-		if data, err = cmd.Output(); err != nil {
-			t.Fatalf("python3 with SciPy is needed for the live comparison: %v\n%s", err, &problems)
-		}
-	}
-	if err != nil {
-		t.Fatal(err)
-	}
 	var r reference
-	if err := json.Unmarshal(data, &r); err != nil {
-		t.Fatal(err)
-	}
+	scipy.Reference(t, referenceDir, "sensor", &r)
 	if len(r.Ohms) == 0 || len(r.Chains) == 0 || len(r.CPerCount) == 0 || len(r.Fits) == 0 {
 		t.Fatal("the reference is empty")
 	}
 	return r
-}
-
-// scipyPython is the first Python that has SciPy: a version manager's python3
-// often hides the system's, which is where packages put it.
-func scipyPython() string {
-	for _, python := range []string{"python3", "/usr/bin/python3"} {
-		if exec.Command(python, "-c", "import scipy").Run() == nil {
-			return python
-		}
-	}
-	return "python3"
 }
 
 func parsed(t *testing.T, text string) Curve {

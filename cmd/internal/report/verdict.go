@@ -25,7 +25,7 @@ func verdict(r *fleet.Result) string {
 		say = append(say, fmt.Sprintf("Waived, not counted: %d.", s.Waived))
 	}
 	if s.Unreadable > 0 {
-		say = append(say, fmt.Sprintf("%s could not be read, so nothing is known there: mend that first.", plural(s.Unreadable, "printer")))
+		say = append(say, fmt.Sprintf("%s could not be read, or not whole, so what stands there is not known: mend that first.", plural(s.Unreadable, "printer")))
 	}
 	if s.Errors > 0 {
 		say = append(say, "Do not heat before the errors are settled.")
