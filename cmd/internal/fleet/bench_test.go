@@ -6,6 +6,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime/debug"
 	"syscall"
 	"testing"
 	"time"
@@ -21,6 +22,7 @@ func BenchmarkOnePrinter(b *testing.B) {
 	b.Chdir(b.TempDir())
 	writeFleet(b, 1, 0, definesSize, sectionsSize)
 	b.SetBytes(definesSize)
+	collectSeldom(b)
 	for b.Loop() {
 		Check([]string{"."}, Options{Today: today}, nil)
 	}
@@ -31,9 +33,16 @@ func BenchmarkOneSections(b *testing.B) {
 	b.Chdir(b.TempDir())
 	writeFleet(b, 0, 1, definesSize, sectionsSize)
 	b.SetBytes(sectionsSize)
+	collectSeldom(b)
 	for b.Loop() {
 		Check([]string{"."}, Options{Today: today}, nil)
 	}
+}
+
+// collectSeldom sets the garbage collector as the program does.
+func collectSeldom(b *testing.B) {
+	before := debug.SetGCPercent(800)
+	b.Cleanup(func() { debug.SetGCPercent(before) })
 }
 
 // BenchmarkReadAlone only reads the files that BenchmarkOnePrinter reads: the

@@ -68,8 +68,8 @@ func TestVerdict(t *testing.T) {
 	}{
 		{"no printer", nil, "no printer was checked."},
 		{"clean", []fleet.Printer{printer()}, "nothing to change on 1 printer."},
-		{"unread", []fleet.Printer{unread}, "no printer was checked. 1 printer could not be read, so nothing is known there: mend that first."},
-		{"unread and clean", []fleet.Printer{unread, printer()}, "nothing to change on 1 printer. 1 printer could not be read, so nothing is known there: mend that first."},
+		{"unread", []fleet.Printer{unread}, "no printer was checked. 1 printer could not be read, or not whole, so what stands there is not known: mend that first."},
+		{"unread and clean", []fleet.Printer{unread, printer()}, "nothing to change on 1 printer. 1 printer could not be read, or not whole, so what stands there is not known: mend that first."},
 		{"waived", []fleet.Printer{printer(finding(rules.Error, "x", "why"))}, "nothing to change on 1 printer. Waived, not counted: 1."},
 		{"note", []fleet.Printer{printer(finding(rules.Note, "", ""))}, "1 note on 1 of 1 printer. The notes ask for no change."},
 		{"changes", []fleet.Printer{printer(finding(rules.Error, "x", ""), finding(rules.Note, "", "")), printer()}, "1 error and 1 note on 1 of 2 printers. Do not heat before the errors are settled. Next: preflash diff prints the changes to review."},
