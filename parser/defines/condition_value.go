@@ -107,8 +107,13 @@ func compute(text string, a arithmetic) value {
 }
 
 func computeText(text string, a arithmetic) value {
+	// A number needs no grammar, with a sign or without: building one costs more
+	// than all else that is computed for most configurations.
 	if strings.IndexByte(text, ' ') < 0 && wordType(text) != typeMark {
-		return a.operand(&operand{Number: text}) // the trivial expression needs no grammar
+		return a.operand(&operand{Number: text})
+	}
+	if sign, number, ok := strings.Cut(text, " "); ok && (sign == "-" || sign == "+") && number != "" && wordType(number) == typeNumber && strings.IndexByte(number, ' ') < 0 {
+		return a.operand(&operand{Signs: []string{sign}, Number: number})
 	}
 	tree, err := parse(text)
 	if err != nil {

@@ -71,15 +71,20 @@ func checkAll(paths []string, o *Options, progress func(done, all int), keep fun
 
 // each calls do for every target, as many at a time as the options say.
 func each(targets []Target, o *Options, do func(i int, t Target)) {
-	var group errgroup.Group
-	group.SetLimit(cmp.Or(max(o.Jobs, 0), runtime.GOMAXPROCS(0)))
-	for i, t := range targets {
-		group.Go(func() error {
-			do(i, t)
-			return nil
-		})
+	workers := min(cmp.Or(max(o.Jobs, 0), runtime.GOMAXPROCS(0)), len(targets))
+	var next atomic.Int64
+	work := func() error {
+		for i := int(next.Add(1)) - 1; i < len(targets); i = int(next.Add(1)) - 1 {
+			do(i, targets[i])
+		}
+		return nil // do keeps its own errors
 	}
-	_ = group.Wait() // do keeps its own errors
+	var group errgroup.Group
+	for range workers - 1 {
+		group.Go(work)
+	}
+	_ = work() // waking another thread would take longer than one printer
+	_ = group.Wait()
 }
 
 // checkOne checks one printer. The source is nil where it cannot be read.
