@@ -29,7 +29,7 @@ type exit int
 func (e exit) Error() string { return fmt.Sprintf("exit %d", int(e)) }
 
 // gcPercent lets the heap grow to some tens of megabytes between collections.
-const gcPercent = 800
+const gcPercent = 400
 
 // Run runs the program with these arguments and returns its exit code.
 func Run(args []string, stdout, stderr io.Writer) int {

@@ -41,7 +41,7 @@ func BenchmarkOneSections(b *testing.B) {
 
 // collectSeldom sets the garbage collector as the program does.
 func collectSeldom(b *testing.B) {
-	before := debug.SetGCPercent(800)
+	before := debug.SetGCPercent(400)
 	b.Cleanup(func() { debug.SetGCPercent(before) })
 }
 
