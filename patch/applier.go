@@ -9,35 +9,11 @@ import (
 	"preflash/parser"
 )
 
-// Patch applies a diff of one file, as Unified prints it, to the old text. It
-// is strict: every line must match where the hunk says, and nothing may stand
-// between. An empty diff returns the old text. Errors are *parser.Error, with the
-// line of the diff.
-func Patch(old, diff []byte) ([]byte, error) {
-	p := &applier{rest: diff}
-	if err := p.skipLead(); err != nil {
-		return nil, err
-	}
-	if len(p.rest) == 0 {
-		return old, nil
-	}
-	name, err := p.header()
-	if err != nil {
-		return nil, err
-	}
-	text, err := p.hunks(old)
-	if err == nil && len(p.rest) > 0 {
-		err = p.fail("goes on after the hunks of %s", name)
-	}
-	if err != nil {
-		return nil, err
-	}
-	return text, nil
-}
-
-// PatchAll applies a diff of several files, as Unified prints it, to the old
-// texts by name. It returns the new text of the files that the diff names.
-func PatchAll(old map[string][]byte, diff []byte) (map[string][]byte, error) {
+// Patch applies a diff, as Unified prints it, to the old texts by file name. It
+// returns the new text of the files that the diff names. It is strict: every
+// line must match where the hunk says, and nothing may stand between. Errors
+// are *parser.Error, with the line of the diff.
+func Patch(old map[string][]byte, diff []byte) (map[string][]byte, error) {
 	p := &applier{rest: diff}
 	if err := p.skipLead(); err != nil {
 		return nil, err

@@ -5,6 +5,18 @@ import (
 	"testing"
 )
 
+// patchOne applies a diff that names this file at most.
+func patchOne(name string, old, diff []byte) ([]byte, error) {
+	texts, err := Patch(map[string][]byte{name: old}, diff)
+	if err != nil {
+		return nil, err
+	}
+	if text, changed := texts[name]; changed {
+		return text, nil
+	}
+	return old, nil
+}
+
 func TestPatchRefuses(t *testing.T) {
 	const old = "a\nb\nc\nd\n"
 	const head = "--- a/x\n+++ b/x\n"
@@ -29,12 +41,11 @@ func TestPatchRefuses(t *testing.T) {
 		{"two names", "--- a/x\n+++ b/y\n@@ -2 +2 @@\n-b\n+y\n", "names two files"},
 		{"bad quotes", "--- \"a/x\\9\"\n+++ b/y\n", "no file name"},
 		{"unmarked lead", "hello\n" + head + "@@ -2 +2 @@\n-b\n+y\n", "diff:1: has a line above"},
-		{"second file", head + "@@ -2 +2 @@\n-b\n+y\n--- a/z\n", "goes on after the hunks of x"},
 		{"no newline in the middle", head + "@@ -2 +2 @@\n-b\n+y\n\\ No newline at end of file\n", "no newline in the middle"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			got, err := Patch([]byte(old), []byte(tt.diff))
+			got, err := patchOne("x", []byte(old), []byte(tt.diff))
 			if err == nil || got != nil || !strings.Contains(err.Error(), tt.want) {
 				t.Errorf("got %q, error %v; want %q", got, err, tt.want)
 			}
@@ -42,7 +53,7 @@ func TestPatchRefuses(t *testing.T) {
 	}
 }
 
-func TestPatchAllRefuses(t *testing.T) {
+func TestPatchRefusesFiles(t *testing.T) {
 	const one = "--- a/x\n+++ b/x\n@@ -1 +1 @@\n-a\n+b\n"
 	tests := []struct{ name, diff, want string }{
 		{"unread file", strings.ReplaceAll(one, "/x", "/y"), "changes y, which was not read"},
@@ -51,7 +62,7 @@ func TestPatchAllRefuses(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			_, err := PatchAll(map[string][]byte{"x": []byte("a\n")}, []byte(tt.diff))
+			_, err := Patch(map[string][]byte{"x": []byte("a\n")}, []byte(tt.diff))
 			if err == nil || !strings.Contains(err.Error(), tt.want) {
 				t.Errorf("error %v, want %q", err, tt.want)
 			}
@@ -61,7 +72,7 @@ func TestPatchAllRefuses(t *testing.T) {
 
 func TestPatchNothing(t *testing.T) {
 	for _, diff := range []string{"", "# only words\n"} {
-		if got, err := Patch([]byte("a\n"), []byte(diff)); err != nil || string(got) != "a\n" {
+		if got, err := patchOne("x", []byte("a\n"), []byte(diff)); err != nil || string(got) != "a\n" {
 			t.Errorf("%q gives %q, %v", diff, got, err)
 		}
 	}
@@ -69,10 +80,10 @@ func TestPatchNothing(t *testing.T) {
 
 func FuzzPatch(f *testing.F) {
 	for _, c := range textCases() {
-		f.Add([]byte(c.old), unified(f, []FileChange{{c.file, []byte(c.old), []byte(c.new)}}, Options{}))
+		f.Add(c.file, []byte(c.old), unified(f, []FileChange{{c.file, []byte(c.old), []byte(c.new)}}, Options{}))
 	}
-	f.Fuzz(func(t *testing.T, old, diff []byte) {
-		text, err := Patch(old, diff)
+	f.Fuzz(func(t *testing.T, name string, old, diff []byte) {
+		text, err := patchOne(name, old, diff)
 		if err != nil && text != nil {
 			t.Errorf("text %q beside the error %v", text, err)
 		}

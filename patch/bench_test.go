@@ -64,7 +64,7 @@ func BenchmarkPatch(b *testing.B) {
 	diff := unified(b, []FileChange{{f.Name, f.Data, text}}, Options{})
 	b.SetBytes(int64(len(f.Data)))
 	for b.Loop() {
-		if _, err := Patch(f.Data, diff); err != nil {
+		if _, err := patchOne(f.Name, f.Data, diff); err != nil {
 			b.Fatal(err)
 		}
 	}

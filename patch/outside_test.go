@@ -230,7 +230,7 @@ func TestAppliedDiffGivesNewText(t *testing.T) {
 			t.Fatal(err)
 		}
 		old, new := newTexts(changed)
-		got, err := PatchAll(old, b.Bytes())
+		got, err := Patch(old, b.Bytes())
 		if err != nil {
 			t.Fatalf("%v\n%s", err, b.Bytes())
 		}
@@ -285,7 +285,7 @@ func FuzzDiff(f *testing.F) {
 		if bytes.Equal(old, new) != (b.Len() == 0) {
 			t.Errorf("equal texts: %v, diff: %q", bytes.Equal(old, new), b.Bytes())
 		}
-		got, err := PatchAll(map[string][]byte{name: old}, b.Bytes())
+		got, err := Patch(map[string][]byte{name: old}, b.Bytes())
 		if err != nil {
 			t.Fatalf("%v\n%s", err, b.Bytes())
 		}

@@ -134,7 +134,7 @@ func (p *Plan) Print(w io.Writer, o Options) error {
 	if err := Unified(&diff, p.Files, Options{Lead: o.Lead}); err != nil {
 		return err
 	}
-	applied, err := PatchAll(old, diff.Bytes())
+	applied, err := Patch(old, diff.Bytes())
 	if err != nil {
 		return fmt.Errorf("the diff cannot be applied and is not shown; this is a fault in preflash, please report it: %w", err)
 	}

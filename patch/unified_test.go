@@ -46,7 +46,7 @@ func TestUnifiedGolden(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			diff := unified(t, []FileChange{{c.file, []byte(c.old), []byte(c.new)}}, Options{})
 			golden(t, "reference/"+c.name+".diff", diff)
-			got, err := Patch([]byte(c.old), diff)
+			got, err := patchOne(c.file, []byte(c.old), diff)
 			if err != nil || string(got) != c.new {
 				t.Errorf("applied: %q, %v", got, err)
 			}
@@ -69,7 +69,7 @@ func TestUnifiedSeveralFilesWithLead(t *testing.T) {
 	}
 	diff := unified(t, changed, Options{Lead: lead})
 	golden(t, "lead.diff", diff)
-	got, err := PatchAll(map[string][]byte{"heron-01/a.cfg": []byte(text), "heron-01/b.cfg": []byte("x\n")}, diff)
+	got, err := Patch(map[string][]byte{"heron-01/a.cfg": []byte(text), "heron-01/b.cfg": []byte("x\n")}, diff)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -151,7 +151,7 @@ func TestUnifiedLargeAndUnlike(t *testing.T) {
 		new.WriteString(strings.Repeat("b", i%7) + "\n")
 	}
 	for _, c := range []FileChange{{"x", old.Bytes(), new.Bytes()}, {"x", new.Bytes(), old.Bytes()}} {
-		got, err := Patch(c.Old, unified(t, []FileChange{c}, Options{}))
+		got, err := patchOne(c.Name, c.Old, unified(t, []FileChange{c}, Options{}))
 		if err != nil || !bytes.Equal(got, c.New) {
 			t.Errorf("applied: %d bytes, %v", len(got), err)
 		}

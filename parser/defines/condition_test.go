@@ -266,3 +266,34 @@ func TestNumberAndExpand(t *testing.T) {
 		}
 	}
 }
+
+// expand replaces all macros in a text. Maybe: the result depends on a macro
+// whose state is unknown, or holds a name that may come from outside.
+func (s *source) expand(text string) (string, parser.Tri) {
+	e := s.expander(tokenise(text, nil))
+	defer e.close()
+	var out []token
+	sure := parser.Yes
+	for {
+		t := e.next()
+		switch t.kind {
+		case tokenEnd:
+			if e.broken != "" {
+				return text, parser.Maybe
+			}
+			return spell(out), sure
+		case tokenUnknown:
+			sure = parser.Maybe
+			d := e.unknown[t.arg]
+			if d.name < 0 {
+				return text, parser.Maybe
+			}
+			t.text = s.table.all[d.name].text
+		case tokenWord:
+			if t.text != "true" && t.text != "false" && e.foreign(t.text) {
+				sure = parser.Maybe
+			}
+		}
+		out = append(out, t)
+	}
+}

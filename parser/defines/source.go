@@ -342,37 +342,6 @@ func (s *source) enabled(name string) parser.Tri {
 	return on
 }
 
-// expand replaces all macros in a text. Maybe: the result depends on a macro
-// whose state is unknown, or holds a name that may come from outside.
-func (s *source) expand(text string) (string, parser.Tri) {
-	e := s.expander(tokenise(text, nil))
-	defer e.close()
-	var out []token
-	sure := parser.Yes
-	for {
-		t := e.next()
-		switch t.kind {
-		case tokenEnd:
-			if e.broken != "" {
-				return text, parser.Maybe
-			}
-			return spell(out), sure
-		case tokenUnknown:
-			sure = parser.Maybe
-			d := e.unknown[t.arg]
-			if d.name < 0 {
-				return text, parser.Maybe
-			}
-			t.text = s.table.all[d.name].text
-		case tokenWord:
-			if t.text != "true" && t.text != "false" && e.foreign(t.text) {
-				sure = parser.Maybe
-			}
-		}
-		out = append(out, t)
-	}
-}
-
 // quote gives a condition as a person can find it.
 func (s *source) quote(line int32) string {
 	u, l := s.unitOf(line), &s.lines[line]

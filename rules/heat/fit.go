@@ -63,23 +63,6 @@ type Run struct {
 	FanS     float64 // part fan on and well above ambient
 }
 
-// Block returns the fitted figures. A loss that the run says nothing about is
-// taken from the other.
-func (f *Fit) Block() Block {
-	b := Block{CapacityJPerK: f.Capacity.Value, LagS: f.Lag.Value, AmbientC: f.AmbientC}
-	switch {
-	case f.Fitted&(Loss|LossFan) == Loss|LossFan:
-		b.LossWPerK, b.LossFanWPerK = f.Loss.Value, f.LossFan.Value
-	case f.Fitted&Loss != 0:
-		b.LossWPerK, b.LossFanWPerK = f.Loss.Value, f.Loss.Value
-	case f.Fitted&LossFan != 0:
-		b.LossWPerK, b.LossFanWPerK = f.LossFan.Value, f.LossFan.Value
-	default:
-		b.LossWPerK, b.LossFanWPerK = f.PartLoss.Value, f.PartLoss.Value
-	}
-	return b
-}
-
 const (
 	// A fan is off below this share, full above one less it, and does not
 	// vary where it moves by less.

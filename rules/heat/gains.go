@@ -5,65 +5,40 @@ import (
 	"slices"
 )
 
-// Process is a first- or second-order model with dead time, the form that
-// tuning rules start from: Gain · e^(−DelayS·s) / ((TauS·s + 1)(Tau2S·s + 1)).
-// Tau2S is 0 in the first-order form.
+// Process is a first-order model with dead time, the form that tuning rules
+// start from: Gain · e^(−DelayS·s) / (TauS·s + 1).
 type Process struct {
 	Gain   float64
 	DelayS float64
 	TauS   float64
-	Tau2S  float64
 }
 
 // FirstOrder reduces a chain of lags with dead time to a first-order model by
-// the half rule: half of the largest neglected lag goes to the one that stays,
-// the other half and all smaller lags to the dead time. Skogestad, S. (2003),
-// Simple analytic rules for model reduction and PID controller tuning, Journal
-// of Process Control 13, 291–309.
+// the half rule: half of the second largest lag goes to the largest, the other
+// half and all smaller lags to the dead time. Skogestad, S. (2003), Simple
+// analytic rules for model reduction and PID controller tuning, Journal of
+// Process Control 13, 291–309.
 func FirstOrder(gain, delayS float64, lagsS ...float64) Process {
-	return halfRule(1, gain, delayS, lagsS)
-}
-
-// SecondOrder is the same for a model that keeps two lags.
-func SecondOrder(gain, delayS float64, lagsS ...float64) Process {
-	return halfRule(2, gain, delayS, lagsS)
-}
-
-func halfRule(order int, gain, delayS float64, lagsS []float64) Process {
-	lags := slices.Clone(lagsS)
-	lags = append(lags, 0, 0, 0)
+	lags := append(slices.Clone(lagsS), 0, 0)
 	slices.SortFunc(lags, func(a, b float64) int { return cmp.Compare(b, a) })
-	kept, rest := lags[:order], lags[order:]
-	kept[order-1] += rest[0] / 2
-	delayS += rest[0] / 2
-	for _, lag := range rest[1:] {
-		delayS += lag
-	}
-	p := Process{Gain: gain, DelayS: delayS, TauS: kept[0]}
-	if order == 2 {
-		p.Tau2S = kept[1]
+	p := Process{Gain: gain, DelayS: delayS + lags[1]/2, TauS: lags[0] + lags[1]/2}
+	for _, lag := range lags[2:] {
+		p.DelayS += lag
 	}
 	return p
 }
 
-// Tuning is a PID controller in the ideal (parallel) form:
-// Kc · (1 + 1/(TauIS·s) + TauDS·s).
+// Tuning is a PI controller: Kc · (1 + 1/(TauIS·s)).
 type Tuning struct {
 	Kc    float64
 	TauIS float64
-	TauDS float64
 }
 
 // SIMC tunes a controller for a model with the closed-loop time constant
-// tauC, by Skogestad (2003): Kc = τ1/(k(τc + θ)),
-// τI = min(τ1, 4(τc + θ)), τD = τ2. Those are of the serial form; the result
-// is converted to the ideal one, as the paper does for controllers of that
-// form. τc = θ is its choice for a fast and robust response.
+// tauC, by Skogestad (2003): Kc = τ1/(k(τc + θ)), τI = min(τ1, 4(τc + θ)).
+// τc = θ is its choice for a fast and robust response.
 func SIMC(p Process, tauC float64) Tuning {
-	kc := p.TauS / (p.Gain * (tauC + p.DelayS))
-	tauI := min(p.TauS, 4*(tauC+p.DelayS))
-	more := 1 + p.Tau2S/tauI
-	return Tuning{Kc: kc * more, TauIS: tauI * more, TauDS: p.Tau2S / more}
+	return Tuning{Kc: p.TauS / (p.Gain * (tauC + p.DelayS)), TauIS: min(p.TauS, 4*(tauC+p.DelayS))}
 }
 
 // Gains are those of a control loop, per 255 duty counts.
@@ -84,7 +59,7 @@ func StartingGains(p Plant, loop Loop, atC float64) (Gains, bool) {
 		return Gains{}, false
 	}
 	t := SIMC(process, process.DelayS)
-	return Gains{Kp: t.Kc, Ki: t.Kc / t.TauIS, Kd: t.Kc * t.TauDS}, true
+	return Gains{Kp: t.Kc, Ki: t.Kc / t.TauIS}, true
 }
 
 // Process returns the plant's first-order form around its equilibrium at a

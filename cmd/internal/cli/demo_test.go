@@ -288,7 +288,7 @@ func applied(t *testing.T, dir string, diff []byte) map[string]string {
 	for name, text := range contents(t, dir) {
 		old[strings.TrimPrefix(name, "/")] = []byte(text)
 	}
-	changed, err := patch.PatchAll(old, diff)
+	changed, err := patch.Patch(old, diff)
 	if err != nil {
 		t.Fatal(err)
 	}
