@@ -79,7 +79,7 @@ The heater's power is taken from a sheet, or from the three flags together.`,
 	flags.Float64Var(&f.ratedV, "rated-v", 0, "the heater's rated voltage, V")
 	flags.Float64Var(&f.supply, "supply-v", 0, "the supply's voltage, V")
 	flags.Float64Var(&f.ambientC, "ambient-c", math.NaN(), "temperature of the room, °C (default: the sheet's, else a cold first row)")
-	flags.Lookup("ambient-c").DefValue = ""
+	flags.Lookup("ambient-c").DefValue = "0" // which the help leaves out
 	flags.Float64Var(&f.dutyFull, "duty-full", 0, "what the log writes for full power, such as 100 (default: 1 or 255, as the log shows)")
 	flags.StringVar(&f.root, "root", "", "read no sheet outside this folder (default: the repository, else the working directory)")
 	format.add(cmd, "text", "json")

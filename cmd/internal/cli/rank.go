@@ -65,7 +65,7 @@ between. Lines that start with # are comments.`,
 	flags := cmd.Flags()
 	flags.StringVar(&f.used, "used", "", "definition by which the firmware read the sensor: a known curve or beta:R25:B")
 	flags.Float64Var(&f.pullup, "pullup", sensor.UsualPullupOhm, "pull-up on the board, in ohm")
-	flags.Float64Var(&f.usedPullup, "used-pullup", sensor.UsualPullupOhm, "pull-up that --used assumes, in ohm (default: the same)")
+	flags.Float64Var(&f.usedPullup, "used-pullup", 0, "pull-up that --used assumes, in ohm (default: that of --pullup)")
 	flags.Float64Var(&f.topC, "print-top", 260, "top of the printing range, °C")
 	format.add(cmd, "text", "json")
 	output.add(cmd)

@@ -15,6 +15,8 @@ func newRules() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "rules [ID]",
 		Short: "List the rules, or show one with its formula, limits and sources",
+		Example: `  preflash rules
+  preflash rules sensor-curve`,
 		Args:  cobra.MaximumNArgs(1),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return output.write(cmd, nil, func(w io.Writer) error {

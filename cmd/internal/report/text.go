@@ -1,3 +1,5 @@
+// Package report renders what fleet and the bench commands found: text, JSON,
+// SARIF, Markdown and HTML, each a function of a result.
 package report
 
 import (
