@@ -2,8 +2,10 @@ package rules
 
 import (
 	"slices"
+	"strings"
 	"testing"
 	"time"
+	"unicode/utf8"
 
 	"preflash/parser"
 	"preflash/parser/sheet"
@@ -24,6 +26,14 @@ func TestRegistry(t *testing.T) {
 	for _, r := range All() {
 		if r.ID == "" || r.Summary == "" || r.Doc == "" || r.Check == nil {
 			t.Errorf("rule %q lacks something: %+v", r.ID, r)
+		}
+		if r.Unwaived && !strings.Contains(r.Doc, "annot be waived") {
+			t.Errorf("rule %q does not say that it cannot be waived", r.ID)
+		}
+		for line := range strings.Lines(r.Doc) {
+			if n := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); n > 80 {
+				t.Errorf("rule %q: a line of its Doc has %d columns: %s", r.ID, n, line)
+			}
 		}
 		if seen[r.ID] {
 			t.Errorf("rule %q is listed twice", r.ID)

@@ -11,8 +11,8 @@ var fanVoltage = &Rule{
 	Level:   Error,
 	Summary: "The heat-break fan gets a voltage that it is not made for.",
 	Doc: `Error: output_v more than 15 % above or below the fan's rated_v (common
-practice, no source). Where the sheet gives no output_v it is taken as supply_v. Silent
-where rated_v is not given.
+practice, no source). Where the sheet gives no output_v it is taken as supply_v.
+Silent where rated_v is not given.
 Values: rated_v, output_v. No change: it is wiring.`,
 	Check: func(in *Input, report func(Finding)) {
 		rated, output := &in.Sheet.New.Fan.RatedV, &in.Sheet.New.Fan.OutputV

@@ -16,7 +16,7 @@ var flowLimit = &Rule{
 	Summary: "The volumetric limit does not fit what the new hotend can melt.",
 	Doc: `filament speed = max_flow_mm3_s / (π d²/4), d the filament's diameter in the
 configuration, else 1.75 mm (common practice, no source).
-Warning: the configuration's volumetric limit is above new.nozzle.max_flow_mm3_s.
+Warning: the configuration's volumetric limit is above max_flow_mm3_s.
 Note: the configuration has no such limit; it belongs in the slicer then.
 Speed limits of the extruder axis also serve retraction and are not lowered.
 Values: flow_mm3_s, filament_mm_s. Change: the limit, down to the flow.`,

@@ -7,16 +7,17 @@ const (
 	underpowerRatio = 0.7
 )
 
-const heaterRatioDoc = `P = V²/R, so the power is rated_w · (supply_v / rated_v)².
-Values: rated_w, actual_w, ratio. No change: it is wiring.
-`
+const (
+	heaterRatioFormula = "actual_w = rated_w · ratio, ratio = (supply_v / rated_v)², since P = V²/R\n"
+	heaterRatioValues  = "\nValues: rated_w, actual_w, ratio. No change: it is wiring."
+)
 
 var heaterOverpower = &Rule{
 	ID:       "heater-overpower",
 	Level:    Error,
 	Unwaived: true,
 	Summary:  "The supply's voltage is too high for the heater.",
-	Doc:      heaterRatioDoc + `Error: ratio above 1.15 (common practice, no source). Cannot be waived.`,
+	Doc:      heaterRatioFormula + "Error: ratio above 1.15 (common practice, no source). Cannot be waived." + heaterRatioValues,
 	Check: func(in *Input, report func(Finding)) {
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
 		if ratio := voltageRatio(h, supply); ratio > overpowerRatio+rounding {

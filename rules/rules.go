@@ -26,8 +26,8 @@ type Rule struct {
 	ID       string
 	Level    Level  // the highest that it reports
 	Summary  string // one sentence: what is wrong when it speaks
-	Doc      string // formula, limits and sources, for `rules ID`
-	Unwaived bool   // cannot be waived
+	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
+	Unwaived bool   // cannot be waived, which Doc says too
 	Check    func(in *Input, report func(Finding))
 }
 

@@ -33,7 +33,8 @@ var runawayLoose = &Rule{
   grace time before a reading below the minimum counts: 30 s
   bad samples in a row that are tolerated: 10
 Also a rise watch of the hotend that is armed only so far below the target that
-a heat-up from ambient_c to the lowest print_c never arms it; that has no change.
+a heat-up from ambient_c to the lowest print_c never arms it; that has no
+change.
 Values: setting, value, limit. Change: the figure that the style's firmware
 ships with, or the least that the new hotend needs (runaway-tight), whichever
 is wider.`,

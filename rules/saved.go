@@ -8,7 +8,7 @@ var savedHidden = &Rule{
 	Summary: "A value that the firmware saved is hidden by a hand-written one.",
 	Doc: `A hand-written option, included files counted, hides the saved one of the
 same name. The saved value is not in force; the next save at the console asks
-for the hand-written one to be removed.`,
+for the hand-written one to be removed. Source: from memory.`,
 	Check: remarks(parser.RemarkSavedHidden, Note),
 }
 
@@ -18,7 +18,8 @@ var savedDamaged = &Rule{
 	Summary: "The saved block is damaged, so the firmware ignores all of it.",
 	Doc: `A malformed line in the saved block, or text after it, makes the firmware
 ignore the block whole: gains and probe offset fall back to what is written by
-hand, or to nothing.`,
+hand, or to nothing. No change: nothing is edited inside the block. Source: from
+memory.`,
 	Check: remarks(parser.RemarkSavedDamaged, Error),
 }
 

@@ -11,6 +11,7 @@ import (
 
 // Limits of sensor-curve, K. Below the first a wrong curve is of no matter;
 // above the second it is an error, unless the sensor itself is no better.
+// Common practice, no source.
 const (
 	curveWarnK  = 2
 	curveErrorK = 5
@@ -39,10 +40,9 @@ worst_error_c.
 Note: the definition fits, but versions of the firmware may differ.
 Change: the style's own definition of the curve; where it has none, a custom
 one: R25, B and cubic coefficient by least squares in 1/T, or three points.
-Where nothing shows that the firmware reads a cubic coefficient, R25 and B alone,
-over print_c and the highest target. A
-wrong pull-up that is a setting of its own is changed too. A change is proposed
-only where it leaves less than 2 K.`,
+Where nothing shows that the firmware reads a cubic coefficient, R25 and B
+alone, over print_c and the highest target. A wrong pull-up that is a setting of
+its own is changed too. A change is proposed only where it leaves less than 2 K.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
 		if s.State == parser.Unknown {

@@ -14,10 +14,13 @@ var sensorFault = &Rule{
 	Summary: "A broken or shorted sensor would read a temperature that the firmware takes for a good one.",
 	Doc: `open_c and short_c are what the firmware would show with the sensor open and
 shorted: the definition at half a count from the ends of the converter, stopped
-at the ends of its table where those are known. Each must lie below min_c or
-above trip_c, else that fault goes unseen and the heater stays on. Some firmware
-looks at the minimum only while it heats: then a fault shows no sooner. Chips
-tell a fault by themselves and are not looked at.
+at the ends of its table where those are known.
+Error: one of them lies from min_c to trip_c, so that the fault goes unseen and
+the heater stays on. Some firmware looks at the minimum only while it heats:
+then a fault shows no sooner. Chips tell a fault by themselves and are not
+looked at.
+Values: open_c, short_c, min_c, trip_c (null where the firmware has no such
+limit). No change here: the limit, the definition or the board is at fault.
 Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
 		if !in.Printer.Hotend.Sensor.Known() {

@@ -22,9 +22,10 @@ var sensorResolution = &Rule{
 converter of adc_bits, at the top of print_c (at_c). effective_c is what is left
 after the firmware averages n readings: c_per_count / √n, since the noise of n
 independent readings falls with the square root of n.
-Note: it would be so with 10 bits, and the sheet does not say how many there are.
 Warning: effective_c above 1 K, or c_per_count above 4 K (common practice, no
-source).`,
+source).
+Note: it would be so with 10 bits, and the sheet does not say how many it has.
+Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 	Check: func(in *Input, report func(Finding)) {
 		want := &in.Sheet.New.Sensor
 		curve, err := sensor.OfSheet(want)

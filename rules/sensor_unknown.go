@@ -12,8 +12,8 @@ var sensorUnknown = &Rule{
 	Doc: `What cannot be placed cannot be compared: there is no guess and no change. Put
 the number or name of a known definition in the configuration, or measure the
 sensor. sensor-curve is silent meanwhile. The sheet's sensor is looked at too:
-a curve that is not known, or points that give no curve. ` + "`sensor curves`" + ` lists the
-known ones.`,
+a curve that is not known, or points that give no curve. The known ones are
+listed by: preflash sensor curves.`,
 	Check: func(in *Input, report func(Finding)) {
 		want := &in.Sheet.New.Sensor
 		if sensor.HasCurve(want.Kind.Value) {

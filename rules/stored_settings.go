@@ -13,7 +13,7 @@ var storedSettings = &Rule{
 	Doc: `What the firmware stored at the console stays in force after flashing until the
 stored settings are reset and saved. Note: what it keeps. Warning: a change of
 this run touches one of them, and does nothing until the reset. For sensor
-constants the reset is the first step on the bench.`,
+constants the reset is the first step on the bench. Source: from memory.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Storage
 		if s.On.State == parser.Unknown {

@@ -10,7 +10,7 @@ var waiverExpired = &Rule{
 	Doc: `A waiver holds up to and including its day. Past it, the finding that it
 covered counts again, and the waiver itself is an error until it is removed or
 renewed. A waiver of a rule that does not exist, or of one that may not be
-waived, covers nothing.`,
+waived, covers nothing. Cannot be waived itself.`,
 	Check: func(in *Input, report func(Finding)) {
 		for i := range in.Sheet.Waivers {
 			w := &in.Sheet.Waivers[i]

@@ -22,9 +22,6 @@ func RuleList(w io.Writer, list []*rules.Rule) error {
 func RulePage(w io.Writer, r *rules.Rule) error {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s (up to %s)\n%s\n\n%s\n", r.ID, r.Level, r.Summary, r.Doc)
-	if r.Unwaived {
-		b.WriteString("\nThis rule cannot be waived.\n")
-	}
 	_, err := io.WriteString(w, b.String())
 	return err
 }
