@@ -14,7 +14,7 @@ func (s State) String() string {
 	return [...]string{"default", "set", "off", "unknown"}[s]
 }
 
-// Key is the neutral name of a setting, such as "hotend max temp". Rules and
+// Key is the neutral name of a setting, such as "max temp". Rules and
 // changes use keys; only a style knows how a key is spelled.
 type Key string
 

@@ -90,11 +90,8 @@ func newReading(in *Input, real *sensor.Circuit) *reading {
 		limitC: math.NaN(),
 	}
 	r.bandK = bandAt(in, real.Curve, r.highC)
-	if l := &in.Printer.Limits; l.MaxTemp.Known() && l.Margin.State != parser.Unknown {
-		r.limitC = l.MaxTemp.Value
-		if l.Margin.Known() {
-			r.limitC -= l.Margin.Value
-		}
+	if limitC, ok := HighestTarget(in); ok {
+		r.limitC = limitC
 	}
 	return r
 }
