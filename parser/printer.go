@@ -130,7 +130,7 @@ type Limits struct {
 	// MinWhileHeating: the firmware looks at MinTemp only while the heater
 	// is on.
 	MinWhileHeating bool
-	// Tolerances blind the firmware to readings outside the limits: grace
+	// Graces and BadSamples blind the firmware to readings outside the limits: grace
 	// times in s and numbers of bad samples, each named by its key.
 	Graces     []Setting[float64] // s
 	BadSamples []Setting[float64] // count
