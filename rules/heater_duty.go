@@ -21,15 +21,15 @@ Change: the limit, in every option that holds one.`,
 			return // every output keeps that
 		}
 		options := in.Printer.Hotend.Loop.PowerLimits
-		highest := Values{"configured": 1.0, "limit": limit.Value}
+		values := Values{"configured": 1.0, "limit": limit.Value}
 		if len(options) == 0 {
 			report(Sayf(Error, limit.At, "the heater may run at %s of full power at most, but this configuration has no option that limits it; fit another heater, or give the output a firmware that can",
-				percent(limit.Value)).With(highest))
+				percent(limit.Value)).With(values))
 			return
 		}
 		var worst *parser.Setting[float64]
 		var changes []parser.Change
-		value := func(s *parser.Setting[float64]) float64 {
+		share := func(s *parser.Setting[float64]) float64 {
 			if s.State == parser.Off {
 				return 1
 			}
@@ -41,19 +41,19 @@ Change: the limit, in every option that holds one.`,
 				report(cannotTell(Warning, s))
 				continue
 			}
-			if value(s) <= limit.Value+halfCount {
+			if share(s) <= limit.Value+halfCount {
 				continue
 			}
 			changes = append(changes, s.To(limit.Value))
-			if worst == nil || value(s) > value(worst) {
+			if worst == nil || share(s) > share(worst) {
 				worst = s
 			}
 		}
 		if worst == nil {
 			return
 		}
-		highest["configured"] = value(worst)
+		values["configured"] = share(worst)
 		report(Sayf(Error, placed(worst.At, limit.At), "the configuration drives the heater at up to %s of full power, but %s is the most that it may get; lower the limit",
-			percent(value(worst)), percent(limit.Value)).With(highest).Change(changes...))
+			percent(share(worst)), percent(limit.Value)).With(values).Change(changes...))
 	},
 }

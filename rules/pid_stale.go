@@ -3,7 +3,6 @@ package rules
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"preflash/parser"
 	"preflash/rules/heat"
@@ -126,8 +125,6 @@ func near(a, b float64) bool {
 	return math.Abs(a-b) <= gainTolerance*max(math.Abs(a), math.Abs(b))
 }
 
-func gain(g float64) string { return figure(g, 3) }
-
 // tuneAt is the temperature to tune at: the one of an earlier tune, else the
 // middle of the printing range.
 func tuneAt(in *Input) float64 {
@@ -136,14 +133,4 @@ func tuneAt(in *Input) float64 {
 	}
 	span := in.Sheet.New.PrintC.Value
 	return math.Round((span[0]+span[1])/10) * 5
-}
-
-// stepsText gives the console steps of a task in brackets, to follow what they
-// do, or nothing where the style has none.
-func stepsText(in *Input, task parser.Task) string {
-	steps := in.Style.Steps(task)
-	if len(steps) == 0 {
-		return ""
-	}
-	return " (" + strings.Join(steps, ", then ") + ")"
 }

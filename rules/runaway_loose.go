@@ -1,11 +1,9 @@
 package rules
 
-import (
-	"preflash/parser"
-)
+import "preflash/parser"
 
 // loosest is how wide a watch may be before it protects little: common
-// practice, no source. A limit of 0 is none.
+// practice, no source.
 type loosest struct {
 	riseWindowS, riseC, hysteresisC, holdPeriodS, errorSumCS float64
 }
@@ -41,11 +39,11 @@ is wider.`,
 	Check: func(in *Input, report func(Finding)) {
 		p := in.Printer
 		if w := &p.Hotend.Watch; w.On.State != parser.Off {
-			watchLoose("hotend", w, loosestHotend, report)
+			watchLoose(w, loosestHotend, report)
 			neverArmed(in, w, report)
 		}
 		if w := &p.Bed.Watch; p.Bed.Heated.State != parser.Off && w.On.State != parser.Off {
-			watchLoose("bed", w, loosestBed, report)
+			watchLoose(w, loosestBed, report)
 		}
 		for i := range p.Limits.Graces {
 			tooWide(&p.Limits.Graces[i], loosestGraceS, 0, seconds, "for so long a sensor that reads too low is not noticed", report)
@@ -56,11 +54,11 @@ is wider.`,
 	},
 }
 
-func watchLoose(heater string, w *parser.Watch, limit loosest, report func(Finding)) {
+func watchLoose(w *parser.Watch, limit loosest, report func(Finding)) {
 	const blind = "a heater that runs away is noticed late or never"
 	if w.Form == parser.WatchSum || w.RiseOn.State != parser.Off {
 		tooWide(&w.RiseWindowS, limit.riseWindowS, w.Usual.RiseWindowS, seconds, blind, report)
-		if s := &w.RiseC; limit.riseC > 0 && s.Known() && s.Key != "" && s.Value > 0 && s.Value < limit.riseC {
+		if s := &w.RiseC; s.Known() && s.Key != "" && s.Value > 0 && s.Value < limit.riseC {
 			report(Sayf(Error, s.At, "the %s is %s, below %s: noise alone can satisfy it", s.Key, celsius(s.Value), celsius(limit.riseC)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit.riseC}).
 				Change(s.To(w.Usual.RiseC)))
@@ -99,7 +97,7 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 // what the firmware ships with.
 func tooWide(s *parser.Setting[float64], limit, usual float64, unit func(float64) string, why string, report func(Finding)) {
 	switch {
-	case s.Key == "" || limit == 0 || s.State == parser.Off:
+	case s.Key == "" || s.State == parser.Off:
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
 	case s.Value > limit:

@@ -126,11 +126,3 @@ func sumRange(least, most float64) string {
 
 // rise writes a rise so that one just short of what is required shows it.
 func rise(d float64) string { return figure(d, 2) + " K" }
-
-// finite gives null to what JSON has no number for.
-func finite(x float64) any {
-	if math.IsInf(x, 0) || math.IsNaN(x) {
-		return nil
-	}
-	return x
-}

@@ -1,6 +1,9 @@
 package rules
 
 import (
+	"math"
+	"strings"
+
 	"preflash/parser"
 	"preflash/rules/unit"
 )
@@ -20,7 +23,26 @@ func degreeSeconds(s float64) string        { return unit.DegreeSeconds(s) }
 func count(n float64) string                { return unit.Count(n) }
 func flowRate(f float64) string             { return unit.FlowRate(f) }
 func speed(v float64) string                { return unit.Speed(v) }
+func gain(g float64) string                 { return unit.Gain(g) }
 func figure(x float64, decimals int) string { return unit.Figure(x, decimals) }
+
+// finite gives null to what JSON has no number for.
+func finite(x float64) any {
+	if math.IsInf(x, 0) || math.IsNaN(x) {
+		return nil
+	}
+	return x
+}
+
+// stepsText gives the console steps of a task in brackets, to follow what they
+// do, or nothing where the style has none.
+func stepsText(in *Input, task parser.Task) string {
+	steps := in.Style.Steps(task)
+	if len(steps) == 0 {
+		return ""
+	}
+	return " (" + strings.Join(steps, ", then ") + ")"
+}
 
 // cannotTell is the finding of a rule that met a setting in state unknown. It
 // never guesses: it says what it could not tell and why.

@@ -1,4 +1,6 @@
-// Package unit is the one way to write each figure with its unit.
+// Package unit is the one way to write each figure with its unit. Each function
+// takes a figure in the unit that it writes; Percent takes a share of 1, Ohms a
+// resistance in ohm.
 package unit
 
 import (

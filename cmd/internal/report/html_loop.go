@@ -50,7 +50,7 @@ func loopFigure(s *swap) (*figure, string) {
 		withGains.Kp, withGains.Ki, withGains.Kd = g.Kp, g.Ki, g.Kd
 		traces = append(traces, run("the starting gains", withGains))
 		note = fmt.Sprintf("Starting gains: kp %s, ki %s, kd %s (SIMC, Skogestad 2003). They begin a tune and do not replace it.",
-			unit.Figure(g.Kp, 2), unit.Figure(g.Ki, 3), unit.Figure(g.Kd, 1))
+			unit.Gain(g.Kp), unit.Gain(g.Ki), unit.Gain(g.Kd))
 	}
 	pl := &plot.Plot{
 		ID:     s.id,
