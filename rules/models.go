@@ -13,6 +13,10 @@ import (
 // they differ in kind.
 func Circuits(in *Input) (believed, real *sensor.Circuit, ok bool) { return hotendCircuits(in) }
 
+// RightWithinK is the error up to which a reading counts as right, K: the first
+// limit of sensor-curve.
+const RightWithinK = curveWarnK
+
 // SensorBand is the uncertainty of the sheet's sensor itself at a temperature,
 // K.
 func SensorBand(in *Input, real *sensor.Circuit, tempC float64) float64 {

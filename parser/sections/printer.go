@@ -26,7 +26,7 @@ func (c *config) build() {
 		c.remark(parser.RemarkMismatch, parser.Span{}, "the sheet names tool %d, and the configuration has no [%s]", c.tool, hotend)
 	}
 	heater := c.heaterOf(hotend)
-	p.Limits = c.limits(hotend, heater)
+	p.Limits = c.limits(heater)
 	p.Hotend = c.hotend(heater, p.Limits.MaxTemp)
 	p.Bed = c.bed()
 	p.ColdSide = c.coldSide(heater)
@@ -47,7 +47,7 @@ func (c *config) heaterOf(hotend string) string {
 	return hotend
 }
 
-func (c *config) limits(hotend, heater string) parser.Limits {
+func (c *config) limits(heater string) parser.Limits {
 	var l parser.Limits
 	l.MinTemp = c.read(figure{key: parser.MinTemp, section: heater, option: "min_temp", demand: atLeast(-zeroC)})
 	above := anything

@@ -71,7 +71,7 @@ func loopFigure(s *swap) (*figure, string) {
 		}
 		pl.Lines = append(pl.Lines, line)
 	}
-	pl.Y.Low, pl.Y.High = lowest(traces, from, target), math.Ceil((max(peak, target)+4)/5)*5
+	pl.Y.Low, pl.Y.High = lowest(traces, target), math.Ceil((max(peak, target)+4)/5)*5
 	f := figureOf(pl, loopTitle(traces, target), note, assumedNote(in))
 	head := []string{"time, s"}
 	for _, t := range traces {
@@ -113,7 +113,7 @@ func window(traces []trace, near float64) (from, to, peak float64) {
 
 // lowest is the bottom of the plot: a little below the target, or as far down
 // as a trace sinks after it was near.
-func lowest(traces []trace, from, target float64) float64 {
+func lowest(traces []trace, target float64) float64 {
 	low := target - loopLook
 	for _, t := range traces {
 		if !t.response.Reached {

@@ -46,7 +46,7 @@ func headroomFigure(s *swap) (*figure, string) {
 	if rated != high {
 		pl.Marks = append(pl.Marks, plot.Mark{At: rated, Name: "rated"})
 	}
-	f := figureOf(pl, powerTitle(in, p, high, flow.Value), flowNote(flow.Given), assumedNote(in))
+	f := figureOf(pl, powerTitle(p, high, flow.Value), flowNote(flow.Given), assumedNote(in))
 	f.table(head...)
 	for _, t := range grid(from, to, 25) {
 		row := []float64{t, gives(t), needs(heat.Load{})(t), needs(heat.FanFull)(t)}
@@ -58,7 +58,7 @@ func headroomFigure(s *swap) (*figure, string) {
 	return f, ""
 }
 
-func powerTitle(in *rules.Input, p heat.Plant, high, flow float64) string {
+func powerTitle(p heat.Plant, high, flow float64) string {
 	h := p.Headroom(high, flow)
 	text := fmt.Sprintf("At %s the heater gives %s, and %s are needed: %s", unit.Celsius(high),
 		unit.Watts(h.AvailableW), unit.Watts(h.LossW+h.MeltW), unit.Percent(h.Ratio))

@@ -10,10 +10,6 @@ import (
 	"preflash/rules/unit"
 )
 
-// matters is the error below which a reading counts as right, K: the limit of
-// the rule sensor-curve.
-const matters = 2
-
 // sensorFigure shows how far the nozzle is from what the firmware shows.
 func sensorFigure(s *swap) (*figure, string) {
 	believed, real, ok := rules.Circuits(s.before)
@@ -95,7 +91,7 @@ func sensorTitle(in *rules.Input, believed, real *sensor.Circuit) string {
 		}
 	}
 	switch {
-	case math.Abs(worst) <= matters:
+	case math.Abs(worst) <= rules.RightWithinK:
 		return fmt.Sprintf("The reading is right within %s from %s to %s",
 			within(math.Abs(worst)), unit.Celsius(low), unit.Celsius(high))
 	case worst > 0:

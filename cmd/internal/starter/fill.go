@@ -26,7 +26,7 @@ func New(f Facts) *Sheet {
 	s.groups = append(s.groups,
 		group{entries: []*Entry{{Key: "format", Value: "1"}}},
 		printerGroup(f),
-		newGroup(), sensorGroup(p), heaterGroup(), blockGroup(), fanGroup(p), nozzleGroup(p))
+		newGroup(), sensorGroup(), heaterGroup(), blockGroup(), fanGroup(p), nozzleGroup())
 	s.groups = append(s.groups, oldGroups(p)...)
 	s.groups = append(s.groups, tunedGroup())
 	for i := range s.groups {
@@ -143,7 +143,7 @@ func fanGroup(p *parser.Printer) group {
 	}}
 }
 
-func nozzleGroup(p *parser.Printer) group {
+func nozzleGroup() group {
 	return group{header: "new.nozzle", entries: []*Entry{
 		orLeave("diameter_mm", "0.4", "The mark on the nozzle."),
 		orLeave("tip_shift_mm", "0.8", "How much lower the new tip sits, in mm, below 0 where it sits higher: measure both hotends from the face that they are mounted with to the tip of the nozzle. Without it you measure the nozzle's height again before the first move."),

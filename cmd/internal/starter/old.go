@@ -13,7 +13,7 @@ import (
 )
 
 // sensorGroup is [new.sensor].
-func sensorGroup(p *parser.Printer) group {
+func sensorGroup() group {
 	return group{header: "new.sensor", entries: []*Entry{
 		blank("kind", `"ntc"`, `"ntc" for a bead, "platinum" for a bare platinum element, "platinum-amplifier" or "thermocouple" behind their chip. Ohmmeter at room temperature, off the board: `+coldReadings()+"."),
 		orLeave("curve", `"ntc-100k-3950"`, `The name on its bag or the shop's page; "preflash sensor curves" lists those that are known. A reading at room temperature does not tell beads of one resistance apart. Delete the line for a thermocouple, or where points or beta are given instead.`),
