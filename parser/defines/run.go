@@ -43,7 +43,7 @@ func (s *source) open(name string) (*header, error) {
 		return u, nil
 	}
 	if len(s.units) == parser.MaxFiles {
-		return nil, &parser.Error{File: s.tree.Shown(name), Message: "is one file more than the 256 that a printer may have"}
+		return nil, &parser.Error{File: s.tree.Shown(name), Message: "is one file more than the 256 that a printer may have; include fewer"}
 	}
 	file, err := s.tree.Open(name)
 	if err != nil {

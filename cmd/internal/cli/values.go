@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"fmt"
 	"io"
 
 	"github.com/spf13/cobra"
@@ -43,7 +42,7 @@ func newValues() *cobra.Command {
 			})
 			switch {
 			case err != nil:
-				return fmt.Errorf("values: %w", err)
+				return err
 			case failed:
 				return exit(exitFailure)
 			}
