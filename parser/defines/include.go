@@ -34,7 +34,7 @@ func (s *source) include(u *header, line int32, live parser.Tri, cause int32) er
 		}
 	}
 	if s.depth == parser.MaxIncludeDepth {
-		return parser.Errorf(at, "includes nest deeper than %d levels; include fewer files from included files: %s", parser.MaxIncludeDepth, s.chain(target))
+		return parser.Errorf(at, "includes nest deeper than %d levels: %s", parser.MaxIncludeDepth, s.chain(target))
 	}
 	if live == parser.Maybe {
 		if next := s.units[name]; next != nil && next.reading {
