@@ -25,8 +25,9 @@ func newCheck() *cobra.Command {
 (files called swap.toml, or whose name ends in .swap.toml), and the
 configurations that they name, and says what no longer fits.
 
-It exits with 0 where nothing counts, 1 where a finding does, 2 where a
-printer could not be read; then the others are shown all the same.`,
+It exits with 0 where no finding reaches the level of --fail-on, 1 where one
+does, 2 where a printer could not be read; then the others are shown all the
+same.`,
 		Example: `  preflash check
   preflash check printers/heron-03/swap.toml
   preflash check --format json --output findings.json printers`,
