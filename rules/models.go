@@ -13,6 +13,9 @@ import (
 // they differ in kind.
 func Circuits(in *Input) (believed, real *sensor.Circuit, ok bool) { return hotendCircuits(in) }
 
+// BoardPullup is the pull-up that the board really has, Ω.
+func BoardPullup(in *Input) float64 { return boardPullup(in) }
+
 // RightWithinK is the error up to which a reading counts as right, K: the first
 // limit of sensor-curve.
 const RightWithinK = curveWarnK

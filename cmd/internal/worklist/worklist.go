@@ -90,7 +90,7 @@ func newBuilder(in *rules.Input) *builder {
 	b := &builder{in: in}
 	curve, err := sensor.OfSheet(&in.Sheet.New.Sensor)
 	if err == nil {
-		b.real = &sensor.Circuit{Curve: curve, PullupOhm: in.Sheet.Printer.PullupOhm.Value}
+		b.real = &sensor.Circuit{Curve: curve, PullupOhm: rules.BoardPullup(in)}
 	}
 	if believed, real, ok := rules.Circuits(in); ok {
 		b.inForce, b.real = believed, real
