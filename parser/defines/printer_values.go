@@ -173,8 +173,11 @@ func (r *reader) telling(name string, m macro) parser.Place {
 // on what the files do not settle.
 func (r *reader) unsettled(d *define) string {
 	is := d.body.String() + ": " + d.name + " is “" + clip(d.value()) + "”, "
-	if limit := r.s.limit(d.value()); limit != "" {
-		return is + "which cannot be read: " + limit
+	switch why, over := r.s.unsettled(d.value()); {
+	case over:
+		return is + "which cannot be read: " + why
+	case why != "":
+		return is + "which these files do not settle: " + why
 	}
 	return is + "which depends on something that these files do not settle"
 }

@@ -135,6 +135,8 @@ func TestUnknownSettings(t *testing.T) {
 		{"two of three", "#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 1, 2 }\n", parser.ProbeTrigger, "unknown h:2:32", "number 3 is needed"},
 		{"a probe, but which", "#define AUTO_BED_LEVELING_BILINEAR\n#define NOZZLE_TO_PROBE_OFFSET { 1, 2, -3 }\n", parser.ProbeTrigger, "unknown h:2:40", "whether the printer has a probe"},
 		{"sensor", "#define TEMP_SENSOR_0 1.5\n", parser.HotendSensor, "unknown h:1:23", "no number of a definition"},
+		{"sensor by a name that is unknown", "#ifdef BOARD\n#define BEAD 1\n#else\n#define BEAD 5\n#endif\n#define TEMP_SENSOR_0 BEAD\n", parser.HotendSensor, "unknown h:6:23", `which these files do not settle: BEAD depends on "#ifdef BOARD"`},
+		{"sensor from outside", "#define TEMP_SENSOR_0 BOARD_BEAD\n", parser.HotendSensor, "unknown h:1:23", "BOARD_BEAD is set outside these files"},
 		{"custom sensor without figures", "#define TEMP_SENSOR_0 1000\n#define HOTEND0_BETA 3950\n", parser.HotendSensor, "unknown h:1:23", "HOTEND0_PULLUP_RESISTOR_OHMS"},
 		{"the board's fan", "\n", parser.FanOutput, "unknown", "the board's own pin file decides"},
 		{"protections of two generations", "#define THERMAL_PROTECTION_HOTENDS\n//#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40\n", parser.HotendWatchOn, "unknown h:1:9", "THERMAL_RUNAWAY_PROTECTION_PERIOD is read by old firmware"},

@@ -320,15 +320,16 @@ func (s *source) number(text string) (float64, parser.Tri) {
 	return 0, parser.No
 }
 
-// limit says which limit a value goes over; "" where it goes over none.
-func (s *source) limit(text string) string {
+// unsettled says why a value cannot be told: the limit that it goes over, with
+// over, or the name that these files do not settle. "" where nothing says so.
+func (s *source) unsettled(text string) (why string, over bool) {
 	e := s.expander(tokenise(text, nil))
-	_, d := e.compute(allNumbers)
+	v, d := e.compute(allNumbers)
 	e.close()
-	if !d.over {
-		return ""
+	if v.kind != unknownValue {
+		return "", false
 	}
-	return d.text
+	return s.explain(s.since(d)), d.over
 }
 
 // enabled says what the style's ENABLED(name) is after the last line.
