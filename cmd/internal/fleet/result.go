@@ -21,6 +21,10 @@ type Printer struct {
 	Findings []Finding
 }
 
+// Named reports whether this is a printer: the entry that says why a call came
+// to none, such as a folder without a sheet, has neither name nor sheet.
+func (p *Printer) Named() bool { return p.Name != "" || p.Sheet != "" }
+
 // Problem is why a printer could not be read.
 type Problem struct {
 	File         string

@@ -75,7 +75,9 @@ func (p *textPrinter) printer(printer *fleet.Printer) {
 	}
 	switch {
 	case printer.Problem != nil:
-		fmt.Fprintf(p.out, "%s\n\n", head)
+		if printer.Named() {
+			fmt.Fprintf(p.out, "%s\n\n", head)
+		}
 		word := "unread"
 		for _, problem := range printer.Problem.Each() {
 			p.entry(word, red, problem.String())

@@ -60,7 +60,7 @@ func TestVerdict(t *testing.T) {
 		return fleet.Finding{Level: level, Change: change, Waived: waived}
 	}
 	printer := func(f ...fleet.Finding) fleet.Printer { return fleet.Printer{Findings: f} }
-	unread := fleet.Printer{Problem: &fleet.Problem{}}
+	unread := fleet.Printer{Sheet: "swap.toml", Problem: &fleet.Problem{}}
 	tests := []struct {
 		name     string
 		printers []fleet.Printer
@@ -69,6 +69,7 @@ func TestVerdict(t *testing.T) {
 		{"no printer", nil, "no printer was checked."},
 		{"clean", []fleet.Printer{printer()}, "nothing to change on 1 printer."},
 		{"unread", []fleet.Printer{unread}, "no printer was checked. 1 printer could not be read, or not whole, so what stands there is not known: mend that first."},
+		{"no sheet", []fleet.Printer{{Problem: &fleet.Problem{}}}, "no printer was checked."},
 		{"unread and clean", []fleet.Printer{unread, printer()}, "nothing to change on 1 printer. 1 printer could not be read, or not whole, so what stands there is not known: mend that first."},
 		{"waived", []fleet.Printer{printer(finding(rules.Error, "x", "why"))}, "nothing to change on 1 printer. Waived, not counted: 1."},
 		{"note", []fleet.Printer{printer(finding(rules.Note, "", ""))}, "1 note on 1 of 1 printer. The notes ask for no change."},

@@ -24,8 +24,8 @@ func verdict(r *fleet.Result) string {
 	if s.Waived > 0 {
 		say = append(say, fmt.Sprintf("Waived, not counted: %d.", s.Waived))
 	}
-	if s.Unreadable > 0 {
-		say = append(say, fmt.Sprintf("%s could not be read, or not whole, so what stands there is not known: mend that first.", plural(s.Unreadable, "printer")))
+	if n := unread(r); n > 0 {
+		say = append(say, fmt.Sprintf("%s could not be read, or not whole, so what stands there is not known: mend that first.", plural(n, "printer")))
 	}
 	if s.Errors > 0 {
 		say = append(say, "Do not heat before the errors are settled.")
@@ -34,6 +34,18 @@ func verdict(r *fleet.Result) string {
 		say = append(say, nextStep(r))
 	}
 	return strings.Join(say, " ")
+}
+
+// unread counts the printers that could not be read; an entry that tells of the
+// call as a whole is none.
+func unread(r *fleet.Result) int {
+	n := 0
+	for _, p := range r.Printers {
+		if p.Problem != nil && p.Named() {
+			n++
+		}
+	}
+	return n
 }
 
 // levels lists how many findings of each level count.
