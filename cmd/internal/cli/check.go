@@ -80,6 +80,8 @@ same.`,
 	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
 	cmd.Flags().StringVar(&since, "changed-since", "", "check only printers whose sheet, hotend file or configuration changed in git since this revision")
 	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
+	completeFlag(cmd, "fail-on", words("error", "warning", "note"))
+	completeFlag(cmd, "color", words("auto", "always", "never"))
 	return cmd
 }
 

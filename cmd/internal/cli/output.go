@@ -77,6 +77,7 @@ type formatFlag struct {
 func (f *formatFlag) add(cmd *cobra.Command, known ...string) {
 	f.known = known
 	cmd.Flags().StringVar(&f.value, "format", known[0], fmt.Sprintf("how to print: %s", join(known)))
+	completeFlag(cmd, "format", words(known...))
 }
 
 func (f *formatFlag) check() error {

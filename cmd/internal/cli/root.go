@@ -87,6 +87,8 @@ func (c *common) addRules(cmd *cobra.Command) {
 	f := cmd.Flags()
 	f.StringSliceVar(&c.only, "only", nil, "count only these rules (a list with commas)")
 	f.StringSliceVar(&c.except, "except", nil, "do not count these rules")
+	completeFlag(cmd, "only", ruleIDs)
+	completeFlag(cmd, "except", ruleIDs)
 	f.StringVar(&c.today, "today", "", "the day that waivers are judged on, as 2006-01-02 (default: today)")
 }
 

@@ -57,7 +57,8 @@ A and B are known curves (preflash sensor curves) or beta:R25:B, such as
 beta:100000:3950.`,
 		Example: `  preflash sensor compare ntc-100k-3950 ntc-100k-4267
   preflash sensor compare ntc-100k-3950 ntc-100k-3950 --pullup 4700 --believed-pullup 1000`,
-		Args: cobra.ExactArgs(2),
+		Args:              cobra.ExactArgs(2),
+		ValidArgsFunction: completeArgs(2, curveIDs),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {
 				return err
