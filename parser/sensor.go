@@ -49,6 +49,10 @@ type SensorDef struct {
 	PullupOhm float64 // pull-up that the definition assumes
 	SeriesOhm float64 // resistor in series with the sensor, usually 0
 
+	// FormAmplifier of a platinum sensor: the sensor's resistance at 0 °C that
+	// the chip is told; 0 where nothing says.
+	R0Ohm float64
+
 	// Readings stop at these ends where the definition is a table whose
 	// extent is known (°C); both 0 where they do not.
 	LowC, HighC float64

@@ -1,6 +1,11 @@
 package rules
 
-import "preflash/parser"
+import (
+	"math"
+
+	"preflash/parser"
+	"preflash/rules/sensor"
+)
 
 var sensorKind = &Rule{
 	ID:       "sensor-kind",
@@ -10,6 +15,8 @@ var sensorKind = &Rule{
 	Doc: `Kinds: bead thermistor, bare platinum, platinum behind an amplifier,
 thermocouple. One kind read as another gives temperatures that mean nothing. It
 is a matter of wiring, so there is no change: a person must look at the board.
+So it is where a chip for platinum is told another resistance at 0 °C than the
+sheet's curve has, since its reference resistor must suit the sensor.
 Cannot be waived. Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
@@ -31,10 +38,26 @@ Cannot be waived. Source: common practice, no source.`,
 		switch kind := kindOf(d); {
 		case d.Form == parser.FormUnknown || d.Form == parser.FormPlaceholder:
 			// sensor-unknown and sensor-placeholder speak.
+		case kind == parser.PlatinumAmplifier && kind == want.Kind.Value:
+			platinumTold(in, d, report)
 		case kind == parser.KindUnknown || kind == want.Kind.Value:
 		default:
 			report(Sayf(Error, sensorAt(in), "the firmware reads the sensor as %s, which is for %s; the sheet names %s; they are wired differently, so look at the board before anything is heated",
 				definition(d), kindName(kind), kindName(want.Kind.Value)))
 		}
 	},
+}
+
+// platinumTold compares the platinum sensor that a chip is told of with that of
+// the sheet. The two that are sold are a factor of ten apart.
+func platinumTold(in *Input, d *parser.SensorDef, report func(Finding)) {
+	want := &in.Sheet.New.Sensor
+	k, ok := sensor.Find(want.Curve.Value)
+	if !want.Curve.Given || !ok || k.Kind != parser.Platinum || !(d.R0Ohm > 0) {
+		return
+	}
+	if r0 := k.Curve.Ohms(0); math.Abs(d.R0Ohm-r0) > 0.05*r0 {
+		report(Sayf(Error, sensorAt(in), "the chip is told of a platinum sensor of %.4g Ω at 0 °C; the sheet names %s, which has %.4g Ω; the chip's reference resistor must suit the sensor too, so look at the board before anything is heated",
+			d.R0Ohm, k.ID, r0))
+	}
 }

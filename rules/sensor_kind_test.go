@@ -34,6 +34,36 @@ func TestSensorKind(t *testing.T) {
 	}
 }
 
+// A chip for platinum is told the sensor's resistance.
+func TestSensorKindPlatinumTold(t *testing.T) {
+	tests := []struct {
+		r0Ohm float64
+		curve string
+		want  []string
+	}{
+		{0, "pt1000", nil}, // not told
+		{100, "pt100", nil},
+		{1000, "pt1000", nil},
+		{100, "pt1000", []string{"100 Ω at 0 °C", "pt1000, which has 1000 Ω"}},
+		{1000, "pt100", []string{"1000 Ω at 0 °C", "pt100, which has 100 Ω"}},
+	}
+	for _, tt := range tests {
+		in := healthyInput()
+		in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.PlatinumAmplifier, Name: "x", R0Ohm: tt.r0Ohm}
+		in.Sheet.New.Sensor.Kind.Value = parser.PlatinumAmplifier
+		in.Sheet.New.Sensor.Curve = given("new.sensor.curve", tt.curve)
+		if tt.want == nil {
+			silent(t, sensorKind, in)
+			continue
+		}
+		f := one(t, sensorKind, in)
+		if f.Level != Error || f.Changes != nil {
+			t.Errorf("%s, changes %v", f.Level, f.Changes)
+		}
+		wantSaid(t, f, tt.want...)
+	}
+}
+
 // A definition without a kind has that of its curve.
 func TestSensorKindOfCurve(t *testing.T) {
 	in := healthyInput()

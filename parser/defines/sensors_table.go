@@ -35,7 +35,7 @@ const (
 // exception: its rows are remembered as a plain Beta of 3950 K, while the
 // project takes it as the curve of three points.
 var numberedSensors = [...]numbered{
-	{number: -5, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier},
+	{number: platinumChip, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier},
 	{number: -4, kind: parser.Thermocouple, form: parser.FormAmplifier},
 	{number: -3, kind: parser.Thermocouple, form: parser.FormAmplifier},
 	{number: -2, kind: parser.Thermocouple, form: parser.FormAmplifier},
@@ -102,6 +102,7 @@ var numberedSensors = [...]numbered{
 
 // Definitions whose figures stand in options of their own.
 const (
+	platinumChip    = -5
 	placeholderCold = 998
 	placeholderHot  = 999
 	customSensor    = 1000 // R25, B, cubic coefficient and pull-up

@@ -9,6 +9,26 @@ import (
 	"preflash/rules/sensor"
 )
 
+// The chip for platinum is told the sensor's resistance, by the tool's option
+// or by that of older generations.
+func TestNominalResistance(t *testing.T) {
+	for _, test := range []struct {
+		text string
+		want float64
+	}{
+		{"#define TEMP_SENSOR_0 -5\n#define MAX31865_SENSOR_OHMS_0 1000\n", 1000},
+		{"#define TEMP_SENSOR_0 -5\n#define MAX31865_SENSOR_OHMS 100\n", 100},
+		{"#define TEMP_SENSOR_0 -5\n#define MAX31865_SENSOR_OHMS_1 1000\n", 0},
+		{"#define TEMP_SENSOR_0 -5\n", 0},
+		{"#define TEMP_SENSOR_0 -5\n#if TEMP_SENSOR_IS_MAX_TC(0)\n#define MAX31865_SENSOR_OHMS_0 100\n#endif\n", 0}, // unknown
+		{"#define TEMP_SENSOR_0 -3\n#define MAX31865_SENSOR_OHMS_0 1000\n", 0},
+	} {
+		if got := readText(t, 0, "h", test.text).Printer().Hotend.Sensor.Value.R0Ohm; got != test.want {
+			t.Errorf("%q: %g Ω, want %g", test.text, got, test.want)
+		}
+	}
+}
+
 func TestNumberedSensors(t *testing.T) {
 	for i := range numberedSensors {
 		n := &numberedSensors[i]

@@ -9,6 +9,10 @@ import (
 // usualPullup is the pull-up that the firmware assumes, ohm.
 const usualPullup = 4700
 
+// usualNominal is the resistance at 0 °C of the platinum sensor that the
+// firmware takes to be on its converter chip, ohm (from memory).
+const usualNominal = 100
+
 const (
 	noteRetired = "a plain Beta formula under a retired name; it is far from the three-point curve of the same B at printing temperatures"
 	noteBeta    = "a plain Beta formula; its figures are from memory"
@@ -142,6 +146,11 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 	}
 	s.Value = c.sensorType(s.Place.Value)
 	d := &s.Value
+	if d.Name == "MAX31865" {
+		if r := c.read(figure{section: heater, option: "rtd_nominal_r", usual: usualNominal, optional: true, demand: positive}); r.Known() {
+			d.R0Ohm = r.Value
+		}
+	}
 	if d.Form == parser.FormAmplifier || d.Kind == parser.KindUnknown {
 		return s
 	}

@@ -41,6 +41,23 @@ func TestBuiltIns(t *testing.T) {
 	}
 }
 
+// The chip for platinum is told the sensor's resistance; 100 Ω where it is not.
+func TestNominalResistance(t *testing.T) {
+	for _, test := range []struct {
+		options string
+		want    float64
+	}{
+		{"sensor_type: MAX31865\n", 100},
+		{"sensor_type: MAX31865\nrtd_nominal_r: 1000\n", 1000},
+		{"sensor_type: MAX31865\nrtd_nominal_r: ten\n", 0},
+		{"sensor_type: MAX31855\nrtd_nominal_r: 1000\n", 0},
+	} {
+		if got := readText(t, "[extruder]\n"+test.options).Printer().Hotend.Sensor.Value.R0Ohm; got != test.want {
+			t.Errorf("%q: %g Ω, want %g", test.options, got, test.want)
+		}
+	}
+}
+
 // The type that stands for a curve reads back as that curve: a change settles.
 func TestDefines(t *testing.T) {
 	for _, known := range sensor.All() {
