@@ -4,21 +4,47 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
+	"strconv"
 	"strings"
 
 	"preflash/rules/sensor"
 )
 
-// CurvesText lists the known curves.
+// CurvesText lists the known curves, and their sources once below.
 func CurvesText(w io.Writer, list []sensor.Known) error {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%-16s %-9s %12s %12s %12s  %s\n", "curve", "kind", "Ω at 25 °C", "Ω at 150 °C", "Ω at 250 °C", "source")
+	var sources []string
 	for _, k := range list {
-		fmt.Fprintf(&b, "%-16s %-9s %12.1f %12.2f %12.2f  %s\n", k.ID, k.Kind,
-			k.Curve.Ohms(25), k.Curve.Ohms(150), k.Curve.Ohms(250), source(k))
+		number := slices.Index(sources, source(k))
+		if number < 0 {
+			number = len(sources)
+			sources = append(sources, source(k))
+		}
+		fmt.Fprintf(&b, "%-16s %-9s %12s %12s %12s  %d\n", k.ID, k.Kind,
+			ohmsWithin(k, 25, 1), ohmsWithin(k, 150, 2), ohmsWithin(k, 250, 2), number+1)
+	}
+	b.WriteString("\nA - is a temperature at which the curve is not known.\n")
+	for i, s := range sources {
+		for n, line := range wrap(s, 77) {
+			label := ""
+			if n == 0 {
+				label = fmt.Sprint(i + 1)
+			}
+			fmt.Fprintf(&b, "%-2s %s\n", label, line)
+		}
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// ohmsWithin is a curve's resistance where it is known.
+func ohmsWithin(k sensor.Known, tempC float64, decimals int) string {
+	if tempC < k.LowC || tempC > k.HighC {
+		return "-"
+	}
+	return strconv.FormatFloat(k.Curve.Ohms(tempC), 'f', decimals, 64)
 }
 
 func source(k sensor.Known) string {
