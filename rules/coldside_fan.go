@@ -26,7 +26,7 @@ Change: the threshold, down to new.fan.on_above_c.`,
 			thresholdHigh(&c.OnAboveC, fan.OnAboveC.Value, placed(c.Fan.At, fan.OnAboveC.At), report)
 		case len(c.Elsewhere) > 0:
 			e := c.Elsewhere[0]
-			report(Sayf(Error, placed(e.At, fan.AlwaysOn.At), "a heat-break fan output exists, but it does not follow this hotend: the fan stays off while the hotend is hot; make it follow the hotend, or wire the fan to the supply and say always_on in the sheet"))
+			report(Sayf(Error, placed(e.At, fan.AlwaysOn.At), "a heat-break fan output exists, but it does not follow this hotend%s: the fan stays off while the hotend is hot; make it follow the hotend, or wire the fan to the supply and say always_on in the sheet", following(e)))
 		default:
 			report(Sayf(Warning, placed(c.Fan.At, fan.AlwaysOn.At), "the configuration drives no heat-break fan: unless the fan is wired to the supply, the heat break clogs; give it an output, or say always_on in the sheet"))
 		}
@@ -45,4 +45,12 @@ func thresholdHigh(s *parser.Setting[float64], wantedC float64, otherwise parser
 			With(Values{"on_above_c": s.Value, "limit_c": float64(hottestFanOnC)}).
 			Change(s.To(wantedC)))
 	}
+}
+
+// following says what a fan output is set to, as the configuration has it.
+func following(e parser.Place) string {
+	if e.Value == "" {
+		return ""
+	}
+	return " (it is set to " + quote(e.Value) + ")"
 }

@@ -59,7 +59,7 @@ func watchLoose(w *parser.Watch, limit loosest, report func(Finding)) {
 	if w.Form == parser.WatchSum || w.RiseOn.State != parser.Off {
 		tooWide(&w.RiseWindowS, limit.riseWindowS, w.Usual.RiseWindowS, seconds, blind, report)
 		if s := &w.RiseC; s.Known() && s.Key != "" && s.Value > 0 && s.Value < limit.riseC {
-			report(Sayf(Error, s.At, "the %s is %s, below %s: noise alone can satisfy it", s.Key, celsius(s.Value), celsius(limit.riseC)).
+			report(Sayf(Error, s.At, "the %s is %s, below %s: noise alone can satisfy it", s.Key, rise(s.Value), rise(limit.riseC)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit.riseC}).
 				Change(s.To(w.Usual.RiseC)))
 		}
