@@ -22,6 +22,7 @@ case, or over the first one where that is less; it is below R.
 Warning, watch with an error sum: checked once a second; the shortfall below
 at_c − hysteresis adds up; each gain of R within W begins it anew; once a
 window was missed it trips at its limit. The sum reaches that limit.
+Warning, hold watch of a window: a period of 0 s, where that is no switch.
 Full duty is the best case: gains that throttle earlier belong to pid-stale.
 Figures of the block that the sheet lacks are assumed, and taken to be up to
 30 % off (common practice, no source).
@@ -31,6 +32,7 @@ are null, and so is a sum that grows without end.
 Change: the smallest wider window or sum in whole figures, never past what
 runaway-loose allows (120 s, 360 °C·s); none where that is not enough.`,
 	Check: func(in *Input, report func(Finding)) {
+		holdTight(&in.Printer.Hotend.Watch, report)
 		watch, missing := watchOf(in)
 		switch {
 		case missing != nil:
@@ -41,6 +43,18 @@ runaway-loose allows (120 s, 360 °C·s); none where that is not enough.`,
 			sumTight(in, watch.Sum, report)
 		}
 	},
+}
+
+// holdTight reports a hold period of nothing where that is no switch: the
+// first reading below the band shuts the heater down.
+func holdTight(w *parser.Watch, report func(Finding)) {
+	s := &w.HoldPeriodS
+	if w.Form != parser.WatchWindow || !w.On.Known() || !w.On.Value || s.Key == "" || !s.Known() || s.Value > 0 {
+		return
+	}
+	report(Sayf(Warning, placed(s.At, w.On.At), "the %s is %s: the first dip of more than %s below the target shuts a healthy heater down; set it to %s",
+		s.Key, seconds(s.Value), kelvin(w.HysteresisC.Value), seconds(w.Usual.HoldPeriodS)).
+		Change(s.To(w.Usual.HoldPeriodS)))
 }
 
 func riseTight(in *Input, w heat.RiseWatch, report func(Finding)) {

@@ -118,3 +118,15 @@ func TestRunawayTightStates(t *testing.T) {
 	in.Printer.Hotend.Watch.ArmMarginC = unknown[float64](parser.HotendArmMargin)
 	wantSaid(t, one(t, runawayTight, in), "cannot tell the hotend arming margin")
 }
+
+func TestRunawayTightHoldPeriod(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Watch.HoldPeriodS.Value = 0
+	f := one(t, runawayTight, in)
+	wantSaid(t, f, "hold period is 0 s", "more than 4 K", "set it to 40 s")
+	wantChanges(t, f, parser.Change{Key: parser.HotendHoldPeriod, Value: 40.0})
+
+	// Off is runaway-off's business.
+	in.Printer.Hotend.Watch.On = off[bool](parser.HotendWatchOn)
+	silent(t, runawayTight, in)
+}
