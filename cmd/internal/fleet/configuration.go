@@ -71,27 +71,11 @@ func treeOf(name, root string) (*parser.Tree, string, error) {
 	if err != nil {
 		return nil, "", err
 	}
-	if root == "" {
-		root = rootOf(abs)
-	}
-	if root, err = filepath.Abs(root); err != nil {
+	if root, err = boundOf(abs, root); err != nil {
 		return nil, "", err
 	}
 	tree, err := parser.OpenTree(root)
 	return tree, root, err
-}
-
-// insideOf gives a path of a person as one inside the root.
-func insideOf(root, name string) (string, error) {
-	abs, err := filepath.Abs(name)
-	if err != nil {
-		return "", err
-	}
-	inside, err := filepath.Rel(root, abs)
-	if err != nil || !filepath.IsLocal(inside) {
-		return "", &parser.Error{File: filepath.ToSlash(name), Message: "lies outside the root that bounds all reading; name a wider folder with --root"}
-	}
-	return filepath.ToSlash(inside), nil
 }
 
 // recognise returns the style that one of the files looks like.

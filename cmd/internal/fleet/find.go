@@ -56,15 +56,12 @@ func find(name, root string, trees map[string]*parser.Tree, add func(Target), fa
 	if err != nil {
 		return &parser.Error{File: filepath.ToSlash(name), Message: "is no sheet and no folder: it does not exist or may not be read"}
 	}
-	if root == "" {
-		root = rootOf(abs)
-	}
-	if root, err = filepath.Abs(root); err != nil {
+	if root, err = boundOf(abs, root); err != nil {
 		return err
 	}
-	inside, err := filepath.Rel(root, abs)
-	if err != nil || !filepath.IsLocal(inside) {
-		return &parser.Error{File: filepath.ToSlash(name), Message: "lies outside the root that bounds all reading; name a wider folder with --root"}
+	inside, err := insideOf(root, name)
+	if err != nil {
+		return err
 	}
 	tree := trees[root]
 	if tree == nil {
@@ -73,7 +70,6 @@ func find(name, root string, trees map[string]*parser.Tree, add func(Target), fa
 		}
 		trees[root] = tree
 	}
-	inside = filepath.ToSlash(inside)
 	if !info.IsDir() {
 		add(Target{tree, inside})
 		return nil
@@ -89,6 +85,28 @@ func find(name, root string, trees map[string]*parser.Tree, add func(Target), fa
 // isSheet reports whether a file in a folder is a sheet by its name.
 func isSheet(base string) bool {
 	return base == "swap.toml" || strings.HasSuffix(base, ".swap.toml")
+}
+
+// boundOf returns the absolute path of the root that bounds the reading of a
+// path: the one that is given, else rootOf.
+func boundOf(abs, root string) (string, error) {
+	if root == "" {
+		root = rootOf(abs)
+	}
+	return filepath.Abs(root)
+}
+
+// insideOf gives a path of a person as one inside the root.
+func insideOf(root, name string) (string, error) {
+	abs, err := filepath.Abs(name)
+	if err != nil {
+		return "", err
+	}
+	inside, err := filepath.Rel(root, abs)
+	if err != nil || !filepath.IsLocal(inside) {
+		return "", &parser.Error{File: filepath.ToSlash(name), Message: "lies outside the root that bounds all reading; name a wider folder with --root"}
+	}
+	return filepath.ToSlash(inside), nil
 }
 
 // rootOf returns the nearest parent of a path that holds .git, else the

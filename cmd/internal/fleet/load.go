@@ -59,10 +59,8 @@ func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, *parser.Tree, error)
 			return nil, nil, at(name.At, err)
 		}
 		seen[f.Name] = f.Data
-		for _, style := range styles.All() {
-			if style.Recognises(f) {
-				return style, t.With(seen), nil
-			}
+		if style := styleLike(f); style != nil {
+			return style, t.With(seen), nil
 		}
 	}
 	return nil, nil, parser.Errorf(s.Printer.Config[0].At, "the files look like no known style; say which with printer.style, one of%s", names)
