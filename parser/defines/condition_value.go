@@ -267,29 +267,21 @@ func (a arithmetic) binary(op string, x, y value) value {
 	if x.kind == brokenValue {
 		return x
 	}
-	if op == "&&" || op == "||" {
-		decides := op == "||" // the truth of either side that settles it
-		switch {
-		case x.kind == knownValue && x.zero() != decides:
-			return truth(decides)
-		case y.kind == knownValue && y.zero() != decides:
-			return truth(decides)
-		case y.kind == brokenValue:
-			return y
-		case x.kind == unknownValue:
-			return x
-		case y.kind == unknownValue:
-			return y
-		}
-		return truth(!decides)
-	}
+	logical := op == "&&" || op == "||"
+	decides := op == "||" // the truth of either side that settles a logical one
 	switch {
+	case logical && x.kind == knownValue && x.zero() != decides:
+		return truth(decides)
+	case logical && y.kind == knownValue && y.zero() != decides:
+		return truth(decides)
 	case y.kind == brokenValue:
 		return y
 	case x.kind == unknownValue:
 		return x
 	case y.kind == unknownValue:
 		return y
+	case logical:
+		return truth(!decides)
 	case x.floating || y.floating:
 		return float(op, x.number(), y.number())
 	}

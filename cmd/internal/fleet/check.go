@@ -89,26 +89,19 @@ func each(targets []Target, o *Options, do func(i int, t Target)) {
 
 // checkOne checks one printer. The source is nil where it cannot be read.
 func checkOne(t Target, o *Options) (Printer, *source) {
-	p := Printer{Sheet: t.Shown(), Name: t.Shown()}
 	src, err := load(t)
-	if src != nil {
-		p.Name = src.sheet.Printer.Name.Value
-		if src.style != nil {
-			p.Style = src.style.Name()
-		}
+	p := Printer{Sheet: t.Shown(), Name: src.name(t)}
+	if src != nil && src.style != nil {
+		p.Style = src.style.Name()
 	}
 	if err != nil {
 		problem := problemOf(err)
 		p.Problem = &problem
+	}
+	if !src.read() {
 		return p, nil
 	}
-	if err := src.unreadable(); err != nil {
-		problem := problemOf(err)
-		p.Problem = &problem
-	}
-	for _, f := range src.config.Printer().Files {
-		p.Files = append(p.Files, f.Name)
-	}
+	p.Files = src.files()
 	for _, f := range rules.Check(src.input(o.Today)) {
 		if o.counts(f.Rule) {
 			p.Findings = append(p.Findings, findingOf(src.config, f))

@@ -19,7 +19,6 @@ func Prove(paths []string, o Options) (*Diff, error) {
 	failed := make([]error, len(targets))
 	each(targets, &o, func(i int, t Target) {
 		if sources[i], failed[i] = load(t); failed[i] == nil {
-			failed[i] = sources[i].unreadable()
 			sources[i].config = nil // the proof reads it again, when its turn comes
 		}
 	})

@@ -15,10 +15,12 @@ type source struct {
 	sheet   *sheet.Sheet
 	style   parser.Style
 	request parser.Request
-	config  parser.Config
+	config  parser.Config // nil where it cannot be read at all
 }
 
-// load reads a sheet and the configuration that it names.
+// load reads a sheet and the configuration that it names. With an error the
+// source holds what could be read all the same; it is nil where the sheet
+// could not.
 func load(t Target) (*source, error) {
 	s, err := sheet.Read(t.Tree, t.Sheet)
 	if err != nil {
@@ -35,8 +37,31 @@ func load(t Target) (*source, error) {
 	if src.style, tree, err = styleOf(tree, s); err != nil {
 		return src, err
 	}
-	src.config, err = src.style.Read(tree, src.request)
-	return src, err
+	if src.config, err = src.style.Read(tree, src.request); err != nil {
+		src.config = nil // whatever came with the error
+		return src, err
+	}
+	return src, src.unreadable()
+}
+
+// read reports whether the configuration could be read, if not whole.
+func (src *source) read() bool { return src != nil && src.config != nil }
+
+// name is what the printer is called: by its sheet, else as its sheet is.
+func (src *source) name(t Target) string {
+	if src == nil {
+		return t.Shown()
+	}
+	return src.sheet.Printer.Name.Value
+}
+
+// files lists what was read of the configuration, as shown.
+func (src *source) files() []string {
+	var names []string
+	for _, f := range src.config.Printer().Files {
+		names = append(names, f.Name)
+	}
+	return names
 }
 
 // styleOf returns the style that the sheet names, else the one that a file

@@ -21,23 +21,14 @@ func ReadValues(paths []string, o Options, all bool) []Values {
 	}
 	var list []Values
 	for _, t := range targets {
-		v := Values{Name: t.Shown(), Sheet: t.Shown()}
 		src, err := load(t)
-		if src != nil {
-			v.Name = src.sheet.Printer.Name.Value
-		}
-		read := err == nil
-		if read {
-			err = src.unreadable()
-		}
+		v := Values{Name: src.name(t), Sheet: t.Shown()}
 		if err != nil {
 			p := problemOf(err)
 			v.Problem = &p
 		}
-		if read {
-			for _, f := range src.config.Printer().Files {
-				v.Files = append(v.Files, f.Name)
-			}
+		if src.read() {
+			v.Files = src.files()
 			v.Settings = src.config.Printer().Settings()
 			if all {
 				v.Entries = src.config.Entries()
