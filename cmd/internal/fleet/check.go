@@ -60,9 +60,6 @@ func checkAll(paths []string, o *Options, progress func(done, all int), keep fun
 			progress(int(done.Add(1)), len(targets))
 		}
 	})
-	if len(targets) == 0 && len(problems) == 0 && o.Since == "" {
-		problems = append(problems, problemOf(errNoSheet))
-	}
 	for _, p := range problems {
 		r.Printers = append(r.Printers, Printer{Name: p.File, Sheet: p.File, Problem: &p})
 	}

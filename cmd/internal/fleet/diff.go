@@ -33,9 +33,6 @@ func Prove(paths []string, o Options) (*Diff, error) {
 			Request: src.request, Sheet: src.sheet, Today: o.Today,
 		})
 	}
-	if len(targets) == 0 && len(problems) == 0 {
-		d.Problems = append(d.Problems, problemOf(errNoSheet))
-	}
 	var err error
 	d.Plan, err = patch.Prove(printers, o.counts)
 	return d, err

@@ -26,7 +26,7 @@ func (t Target) Shown() string { return t.Tree.Shown(t.Sheet) }
 // below a folder, in a stable order and each once. root bounds all reading; ""
 // means, for each path, the nearest parent that holds .git, else the working
 // directory. Folders that cannot be read are returned as problems: they hide
-// nothing else.
+// nothing else. That there is no sheet at all is a problem too.
 func Find(paths []string, root string) (targets []Target, problems []Problem) {
 	trees := make(map[string]*parser.Tree)
 	seen := make(map[string]bool)
@@ -41,6 +41,9 @@ func Find(paths []string, root string) (targets []Target, problems []Problem) {
 		if err := find(p, root, trees, add, failed); err != nil {
 			failed(err)
 		}
+	}
+	if len(targets) == 0 && len(problems) == 0 {
+		failed(errNoSheet)
 	}
 	sort.SliceStable(targets, func(i, j int) bool { return targets[i].Shown() < targets[j].Shown() })
 	return targets, problems

@@ -15,8 +15,6 @@ func ReadSheet(path, root string) (*sheet.Sheet, string, error) {
 	case len(problems) > 0:
 		p := problems[0]
 		return nil, "", &parser.Error{File: p.File, Line: p.Line, Column: p.Column, Message: p.Message}
-	case len(targets) == 0:
-		return nil, "", errNoSheet
 	case len(targets) > 1:
 		return nil, "", fmt.Errorf("%s holds %d sheets; name one of them, such as %s", path, len(targets), targets[0].Shown())
 	}

@@ -16,9 +16,6 @@ type Values struct {
 // every macro or option where all is set.
 func ReadValues(paths []string, o Options, all bool) []Values {
 	targets, problems := Find(paths, o.Root)
-	if len(targets) == 0 && len(problems) == 0 {
-		problems = append(problems, problemOf(errNoSheet))
-	}
 	var list []Values
 	for _, t := range targets {
 		src, err := load(t)
