@@ -23,41 +23,37 @@ func plantOf(in *Input) (heat.Plant, heat.Figures) {
 	}
 	p.DutyLimit = dutyLimit(in)
 	var assumed heat.Figures
-	for _, f := range blockFigures(p) {
-		if !f.given(in) {
+	for _, f := range [...]struct {
+		figure heat.Figures
+		given  bool
+	}{
+		{heat.Capacity, b.HeatCapacityJPerK.Given},
+		{heat.Loss, b.LossWPerK.Given},
+		{heat.LossFan, b.LossFanWPerK.Given},
+		{heat.Lag, b.SensorLagS.Given},
+	} {
+		if !f.given {
 			assumed |= f.figure
 		}
 	}
 	return p, assumed
 }
 
-// blockFigure is how a figure of the block is spoken of.
-type blockFigure struct {
-	figure heat.Figures
-	text   string
-	given  func(*Input) bool
-}
-
-func blockFigures(p heat.Plant) [4]blockFigure {
-	perKelvin := func(w float64) string { return figure(w, 3) + " W/K" }
-	return [...]blockFigure{
-		{heat.Capacity, "heat capacity " + figure(p.CapacityJPerK, 1) + " J/K",
-			func(in *Input) bool { return in.Sheet.New.Block.HeatCapacityJPerK.Given }},
-		{heat.Loss, "loss " + perKelvin(p.LossWPerK),
-			func(in *Input) bool { return in.Sheet.New.Block.LossWPerK.Given }},
-		{heat.LossFan, "loss with the part fan " + perKelvin(p.LossFanWPerK),
-			func(in *Input) bool { return in.Sheet.New.Block.LossFanWPerK.Given }},
-		{heat.Lag, "sensor lag " + seconds(p.LagS),
-			func(in *Input) bool { return in.Sheet.New.Block.SensorLagS.Given }},
-	}
-}
-
 // namesOf names figures of the block with their values.
 func namesOf(p heat.Plant, figures heat.Figures) []string {
+	perKelvin := func(w float64) string { return figure(w, 3) + " W/K" }
 	var names []string
-	for _, f := range blockFigures(p) {
+	for _, f := range [...]struct {
+		figure heat.Figures
+		text   func() string
+	}{
+		{heat.Capacity, func() string { return "heat capacity " + figure(p.CapacityJPerK, 1) + " J/K" }},
+		{heat.Loss, func() string { return "loss " + perKelvin(p.LossWPerK) }},
+		{heat.LossFan, func() string { return "loss with the part fan " + perKelvin(p.LossFanWPerK) }},
+		{heat.Lag, func() string { return "sensor lag " + seconds(p.LagS) }},
+	} {
 		if figures&f.figure != 0 {
-			names = append(names, f.text)
+			names = append(names, f.text())
 		}
 	}
 	return names

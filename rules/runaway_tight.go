@@ -137,6 +137,3 @@ func sumRange(least, most float64) string {
 	}
 	return "the sum is " + figure(least, 1) + " to " + degreeSeconds(most)
 }
-
-// rise writes a rise so that one just short of what is required shows it.
-func rise(d float64) string { return figure(d, 2) + " K" }

@@ -26,6 +26,9 @@ func speed(v float64) string                { return unit.Speed(v) }
 func gain(g float64) string                 { return unit.Gain(g) }
 func figure(x float64, decimals int) string { return unit.Figure(x, decimals) }
 
+// rise writes a rise so that one just short of what is required shows it.
+func rise(d float64) string { return figure(d, 2) + " K" }
+
 // finite gives null to what JSON has no number for.
 func finite(x float64) any {
 	if math.IsInf(x, 0) || math.IsNaN(x) {
