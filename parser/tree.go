@@ -196,8 +196,11 @@ func (t *Tree) readDisk(name string) ([]byte, error) {
 	return data, nil
 }
 
+// OutsideRoot is what is said of a file that the tree does not hold.
+const OutsideRoot = "lies outside the root that bounds all reading; move it inside, or name a wider folder with --root"
+
 var (
-	errOutside  = errors.New("lies outside the root that bounds all reading; move it inside, or name a wider folder with --root")
+	errOutside  = errors.New(OutsideRoot)
 	errTooLarge = fmt.Errorf("is larger than %d MiB; no configuration is", MaxFileBytes>>20)
 )
 

@@ -353,7 +353,7 @@ func resolve(dir, name string) (string, string) {
 	}
 	p := path.Join(dir, name)
 	if !filepath.IsLocal(filepath.FromSlash(p)) {
-		return "", "lies outside the root that bounds all reading; move it inside, or name a wider folder with --root"
+		return "", parser.OutsideRoot
 	}
 	return p, ""
 }
