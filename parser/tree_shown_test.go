@@ -10,22 +10,22 @@ import (
 // the root, in it, and below it.
 func TestShown(t *testing.T) {
 	root := t.TempDir()
-	if err := os.MkdirAll(filepath.Join(root, "printers", "heron-03", "cfg"), 0o777); err != nil {
+	if err := os.MkdirAll(filepath.Join(root, "printers", "egret-03", "cfg"), 0o777); err != nil {
 		t.Fatal(err)
 	}
 	for _, tt := range []struct{ wd, name, want string }{
-		{".", "printers/heron-03/a.h", "printers/heron-03/a.h"},
-		{"printers", "printers/heron-03/a.h", "heron-03/a.h"},
-		{"printers/heron-03", "printers/heron-03/a.h", "a.h"},
-		{"printers/heron-03", "./printers/heron-03/cfg/../a.h", "a.h"},
-		{"printers/heron-03", "printers/heron-03", "."},
-		{"printers/heron-03", "printers/heron-04/a.h", "../heron-04/a.h"},
-		{"printers/heron-03", "printers/heron-031/a.h", "../heron-031/a.h"},
-		{"printers/heron-03", "hotends/b.toml", "../../hotends/b.toml"},
-		{"printers/heron-03", "printers", ".."},
-		{"printers/heron-03/cfg", "printers/heron-03/a.h", "../a.h"},
+		{".", "printers/egret-03/a.h", "printers/egret-03/a.h"},
+		{"printers", "printers/egret-03/a.h", "egret-03/a.h"},
+		{"printers/egret-03", "printers/egret-03/a.h", "a.h"},
+		{"printers/egret-03", "./printers/egret-03/cfg/../a.h", "a.h"},
+		{"printers/egret-03", "printers/egret-03", "."},
+		{"printers/egret-03", "printers/egret-04/a.h", "../egret-04/a.h"},
+		{"printers/egret-03", "printers/egret-031/a.h", "../egret-031/a.h"},
+		{"printers/egret-03", "hotends/b.toml", "../../hotends/b.toml"},
+		{"printers/egret-03", "printers", ".."},
+		{"printers/egret-03/cfg", "printers/egret-03/a.h", "../a.h"},
 		{".", "/etc/passwd", "/etc/passwd"},
-		{"printers/heron-03", "/etc/passwd", "/etc/passwd"},
+		{"printers/egret-03", "/etc/passwd", "/etc/passwd"},
 	} {
 		t.Chdir(filepath.Join(root, filepath.FromSlash(tt.wd)))
 		tree, err := OpenTree(root)

@@ -37,7 +37,7 @@ func textCases() []textCase {
 	unix, dos := numbered(30, "\n"), numbered(30, "\r\n")
 	return []textCase{
 		{"one-value", "Configuration.h", "// limits\n#define HOT_MIN 5\n" + define + "#define BED_MAX 120\n", "// limits\n#define HOT_MIN 5\n" + swap(define, "285", "260") + "#define BED_MAX 120\n"},
-		{"crlf", "heron-01/printer.cfg", dos, swap(dos, "\r\n15\r\n", "\r\nfifteen\r\n")},
+		{"crlf", "egret-01/printer.cfg", dos, swap(dos, "\r\n15\r\n", "\r\nfifteen\r\n")},
 		{"mixed-endings", "mixed.cfg", "a: 1\r\nb: 2\nc: 3\r\rd: 4\r\n", "a: 1\r\nb: 9\nc: 3\r\rd: 5\r\n"},
 		{"endings-only", "endings.cfg", "a\nb\nc\n", "a\nb\r\nc\n"},
 		{"no-last-newline", "last.cfg", "a: 1\nb: 2\nc: 3", "a: 1\nb: 2\nc: 4"},

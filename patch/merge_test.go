@@ -16,7 +16,7 @@ func TestMerge(t *testing.T) {
 	own := parser.NewFile("own.cfg", []byte(text))
 	tests := []struct {
 		name string
-		a, b []parser.Edit // asked for by heron-01 and heron-02
+		a, b []parser.Edit // asked for by egret-01 and egret-02
 		want map[string]string
 		err  string
 	}{
@@ -42,31 +42,31 @@ func TestMerge(t *testing.T) {
 			name: "two values",
 			a:    []parser.Edit{edit(shared, "1", "5", "limit")},
 			b:    []parser.Edit{edit(twin, "1", "6", "limit")},
-			err:  `shared.cfg:1: heron-01 and heron-02 share this file and want different changes here: limit "5" and limit "6"; let their sheets agree`,
+			err:  `shared.cfg:1: egret-01 and egret-02 share this file and want different changes here: limit "5" and limit "6"; let their sheets agree`,
 		},
 		{
 			name: "one setting inserted with two values",
 			a:    []parser.Edit{edit(shared, "b", "+c: 3\n", "c")},
 			b:    []parser.Edit{edit(twin, "b", "+c: 4\n", "c")},
-			err:  `shared.cfg:2: heron-01 and heron-02 share`,
+			err:  `shared.cfg:2: egret-01 and egret-02 share`,
 		},
 		{
 			name: "insertion inside a replacement",
 			a:    []parser.Edit{edit(shared, "a: 1\nb", "x", "x")},
 			b:    []parser.Edit{edit(twin, "b", "+c: 4\n", "c")},
-			err:  `heron-01 and heron-02 share`,
+			err:  `egret-01 and egret-02 share`,
 		},
 		{
 			name: "contents differ",
 			a:    []parser.Edit{edit(shared, "1", "5", "x")},
 			b:    []parser.Edit{edit(changed, "9", "5", "x")},
-			err:  "shared.cfg: changed while it was read for heron-01 and for heron-02; run again",
+			err:  "shared.cfg: changed while it was read for egret-01 and for egret-02; run again",
 		},
-		{name: "no file", b: []parser.Edit{{For: "x"}}, err: "heron-02: an edit of the x belongs to no file"},
+		{name: "no file", b: []parser.Edit{{For: "x"}}, err: "egret-02: an edit of the x belongs to no file"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			files, err := Merge([]Owned{{"heron-01", tt.a}, {"heron-02", tt.b}})
+			files, err := Merge([]Owned{{"egret-01", tt.a}, {"egret-02", tt.b}})
 			if tt.err != "" {
 				if err == nil || !strings.Contains(err.Error(), tt.err) {
 					t.Fatalf("error %v, want %q", err, tt.err)
@@ -92,15 +92,15 @@ func TestMerge(t *testing.T) {
 func TestMergeConflictNamesOwners(t *testing.T) {
 	f := parser.NewFile("shared.cfg", []byte("a: 1\n"))
 	_, err := Merge([]Owned{
-		{"heron-01/swap.toml", []parser.Edit{edit(f, "1", "5", "x")}},
-		{"heron-02/swap.toml", []parser.Edit{edit(f, "1", "5", "x")}},
-		{"heron-03/swap.toml", []parser.Edit{edit(f, "1", "7", "x")}},
+		{"egret-01/swap.toml", []parser.Edit{edit(f, "1", "5", "x")}},
+		{"egret-02/swap.toml", []parser.Edit{edit(f, "1", "5", "x")}},
+		{"egret-03/swap.toml", []parser.Edit{edit(f, "1", "7", "x")}},
 	})
 	var c *Conflict
 	if !errors.As(err, &c) {
 		t.Fatalf("error %v is no *Conflict", err)
 	}
-	if c.Owners != [2]string{"heron-01/swap.toml", "heron-03/swap.toml"} {
+	if c.Owners != [2]string{"egret-01/swap.toml", "egret-03/swap.toml"} {
 		t.Errorf("owners %q", c.Owners)
 	}
 }

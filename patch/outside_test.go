@@ -136,7 +136,7 @@ func TestOutsideLiveSubfolder(t *testing.T) {
 	if out, err := exec.Command("git", "init", "-q", dir).CombinedOutput(); err != nil {
 		t.Fatalf("%v\n%s", err, out)
 	}
-	sub := filepath.Join(dir, "fleet", "heron-01")
+	sub := filepath.Join(dir, "fleet", "egret-01")
 	if err := os.MkdirAll(sub, 0o755); err != nil {
 		t.Fatal(err)
 	}

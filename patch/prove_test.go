@@ -16,7 +16,7 @@ import (
 
 const proofSheet = `format = 1
 [printer]
-name = "heron-91"
+name = "egret-91"
 config = ["printer.cfg"]
 supply_v = 24
 [new]

@@ -57,19 +57,19 @@ func TestUnifiedGolden(t *testing.T) {
 func TestUnifiedSeveralFilesWithLead(t *testing.T) {
 	text := numbered(12, "\n")
 	changed := []FileChange{
-		{"heron-01/a.cfg", []byte(text), []byte(swap(text, "\n6\n", "\nsix\n"))},
-		{"heron-01/same.cfg", []byte(text), []byte(text)},
-		{"heron-01/b.cfg", []byte("x\n"), []byte("y\n")},
+		{"egret-01/a.cfg", []byte(text), []byte(swap(text, "\n6\n", "\nsix\n"))},
+		{"egret-01/same.cfg", []byte(text), []byte(text)},
+		{"egret-01/b.cfg", []byte("x\n"), []byte("y\n")},
 	}
 	lead := []string{
-		"heron-01/a.cfg:6 six: it says what it is.\nSee the rule.",
+		"egret-01/a.cfg:6 six: it says what it is.\nSee the rule.",
 		"",
-		"--- a/heron-01/a.cfg would start a file, were it not for the mark",
+		"--- a/egret-01/a.cfg would start a file, were it not for the mark",
 		"an escape \x1b[2J, an override \u202e and a byte \xff",
 	}
 	diff := unified(t, changed, Options{Lead: lead})
 	golden(t, "lead.diff", diff)
-	got, err := Patch(map[string][]byte{"heron-01/a.cfg": []byte(text), "heron-01/b.cfg": []byte("x\n")}, diff)
+	got, err := Patch(map[string][]byte{"egret-01/a.cfg": []byte(text), "egret-01/b.cfg": []byte("x\n")}, diff)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -147,7 +147,7 @@ func healthySheet() *sheet.Sheet {
 	return &sheet.Sheet{
 		File: parser.NewFile("swap.toml", nil),
 		Printer: sheet.Printer{
-			Name:       given("printer.name", "heron-01"),
+			Name:       given("printer.name", "egret-01"),
 			Style:      absent("printer.style", ""),
 			Config:     []sheet.Key[string]{given("printer.config", "printer.cfg")},
 			ZReference: given("printer.z_reference", "probe"),

@@ -15,7 +15,7 @@ import (
 const full = `format = 1
 
 [printer]
-name = "heron-03"
+name = "egret-03"
 style = "defines"
 config = ["Configuration.h", "Configuration_adv.h"]
 z_reference = "probe"
@@ -82,7 +82,7 @@ until = 2027-03-31
 
 // least holds what a sheet must give and nothing more.
 const least = `format = 1
-printer = { name = "heron-01", config = ["main.cfg"], supply_v = 24 }
+printer = { name = "egret-01", config = ["main.cfg"], supply_v = 24 }
 [new]
 rated_c = 300
 print_c = [190, 270]
@@ -90,11 +90,11 @@ sensor = { kind = "ntc", curve = "ntc-100k-3950" }
 heater = { kind = "cartridge", rated_v = 24, rated_w = 40 }
 `
 
-// read reads a sheet at fleet/heron/swap.toml, beside other files.
+// read reads a sheet at fleet/egret/swap.toml, beside other files.
 func read(t testing.TB, text string, others map[string]string) (*Sheet, error) {
 	t.Helper()
 	dir := t.TempDir()
-	files := map[string]string{"fleet/heron/swap.toml": text}
+	files := map[string]string{"fleet/egret/swap.toml": text}
 	for name, data := range others {
 		files[name] = data
 	}
@@ -112,7 +112,7 @@ func read(t testing.TB, text string, others map[string]string) (*Sheet, error) {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { tree.Close() })
-	return Read(tree, "fleet/heron/swap.toml")
+	return Read(tree, "fleet/egret/swap.toml")
 }
 
 func mustRead(t testing.TB, text string, others map[string]string) *Sheet {
@@ -149,9 +149,9 @@ func TestReadFull(t *testing.T) {
 		path      string
 		got, want any
 	}{
-		{"printer.name", s.Printer.Name.Value, "heron-03"},
-		{"printer.config", s.Printer.Config[1].Value, "fleet/heron/Configuration_adv.h"},
-		{"printer.absent", s.Printer.Absent[0].Value, "fleet/heron/panel.cfg"},
+		{"printer.name", s.Printer.Name.Value, "egret-03"},
+		{"printer.config", s.Printer.Config[1].Value, "fleet/egret/Configuration_adv.h"},
+		{"printer.absent", s.Printer.Absent[0].Value, "fleet/egret/panel.cfg"},
 		{"printer.z_reference", s.Printer.ZReference.Value, "probe"},
 		{"printer.pullup_ohm", s.Printer.PullupOhm.Value, 4700.0},
 		{"printer.adc_bits", s.Printer.ADCBits.Value, 12},
@@ -185,7 +185,7 @@ func TestPlaces(t *testing.T) {
 			t.Errorf("place %d:%d %q, want %d:%d %q", l, c, at.Text(), line, column, text)
 		}
 	}
-	check(s.Printer.Name.At, 4, 8, `"heron-03"`)
+	check(s.Printer.Name.At, 4, 8, `"egret-03"`)
 	check(s.Printer.Config[1].At, 6, 30, `"Configuration_adv.h"`)
 	check(s.New.PrintC.At, 21, 11, "[190, 270]")
 	check(s.New.Heater.HotW.At, 35, 9, "[[25, 48], [200, 30], [300, 22]]")
@@ -194,7 +194,7 @@ func TestPlaces(t *testing.T) {
 
 	s = mustRead(t, least, nil)
 	check(s.Printer.SupplyV.At, 2, 66, "24")
-	check(s.Printer.SupplyW.At, 2, 11, `{ name = "heron-01", config = ["main.cfg"], supply_v = 24 }`)
+	check(s.Printer.SupplyW.At, 2, 11, `{ name = "egret-01", config = ["main.cfg"], supply_v = 24 }`)
 	check(s.New.Nozzle.DiameterMM.At, 3, 1, "[new]")
 	if s.New.Nozzle.DiameterMM.Path != "new.nozzle.diameter_mm" || s.New.Nozzle.DiameterMM.Given {
 		t.Errorf("got %+v", s.New.Nozzle.DiameterMM)
@@ -253,7 +253,7 @@ func TestReadTunedModel(t *testing.T) {
 func TestForms(t *testing.T) {
 	forms := map[string]string{
 		"dotted keys": `format = 1
-printer.name = "heron-01"
+printer.name = "egret-01"
 printer.config = ["main.cfg"]
 printer.supply_v = 24
 new.rated_c = 300
@@ -297,7 +297,7 @@ func TestWrong(t *testing.T) {
 		{"near table", `[new.heater]`, `[new.haeter]`, 31, 1, "did you mean heater?"},
 		{"wrong table", "[new.heater]\n", "rated_v = 24.0\n\n[new.heater]\n", 31, 1, "it belongs in [new.heater] or [new.fan]"},
 		{"text for a number", `rated_w = 48.0`, `rated_w = "48"`, 34, 11, "must be a number from 1 to 1000 W, not text"},
-		{"number for text", `name = "heron-03"`, `name = 3`, 4, 8, "must be text between double quotes"},
+		{"number for text", `name = "egret-03"`, `name = 3`, 4, 8, "must be text between double quotes"},
 		{"fraction for a whole number", `adc_bits = 12`, `adc_bits = 12.5`, 15, 12, "must be a whole number from 8 to 16"},
 		{"adc bits", `adc_bits = 12`, `adc_bits = 24`, 15, 12, "impossible"},
 		{"negative watts", `rated_w = 48.0`, `rated_w = -48.0`, 34, 11, "new.heater.rated_w = -48.0: impossible"},
@@ -343,12 +343,12 @@ func TestWrong(t *testing.T) {
 		{"table over a value", `[tuned]`, "[new.rated_c]\n[tuned]", 56, 1, "given twice; it first stands in line 20"},
 		{"number for a table", "[new.fan]\n", "[new]\nfan = 3\n", 44, 1, "given twice"},
 		{"unit after a number", `rated_w = 48.0`, `rated_w = 48W`, 34, 13, "text must stand between double quotes"},
-		{"text without quotes", `name = "heron-03"`, `name = heron-03`, 4, 8, "a value should stand here"},
-		{"quote left open", `name = "heron-03"`, `name = "heron-03`, 4, 17, "closing quote"},
+		{"text without quotes", `name = "egret-03"`, `name = egret-03`, 4, 8, "a value should stand here"},
+		{"quote left open", `name = "egret-03"`, `name = "egret-03`, 4, 17, "closing quote"},
 		{"bracket left open", `[tuned]`, `[tuned`, 56, 7, "a table's name ends with ]"},
 		{"no value", `rated_w = 48.0`, `rated_w =`, 34, 10, "a value should stand here"},
 		{"no equals sign", `rated_w = 48.0`, `rated_w 48.0`, 34, 9, "a key needs a ="},
-		{"invalid UTF-8", `"heron-03"`, "\"h\xe9ron\"", 4, 10, "not UTF-8"},
+		{"invalid UTF-8", `"egret-03"`, "\"h\xe9ron\"", 4, 10, "not UTF-8"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -367,7 +367,7 @@ func TestWrong(t *testing.T) {
 			if e.Line != tt.line || e.Column != tt.column || !strings.Contains(e.Message, tt.says) {
 				t.Errorf("got %d:%d %s\nwant %d:%d …%s…", e.Line, e.Column, e.Message, tt.line, tt.column, tt.says)
 			}
-			if !strings.HasSuffix(e.File, "fleet/heron/swap.toml") {
+			if !strings.HasSuffix(e.File, "fleet/egret/swap.toml") {
 				t.Errorf("file %s", e.File)
 			}
 		})

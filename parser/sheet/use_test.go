@@ -23,7 +23,7 @@ hot_w = [[25, 48], [300, 22]]
 
 const usingSheet = `format = 1
 [printer]
-name = "heron-01"
+name = "egret-01"
 config = ["main.cfg"]
 supply_v = 24
 [new]

@@ -21,8 +21,8 @@ func newBench() *cobra.Command {
 own figures and console steps: before power, after flashing, the first heat, the
 test of the runaway protection, the tune, nozzle height and flow. Its figures
 are those of the files as they stand: apply the diff first.`,
-		Example: `  preflash bench heron-03/swap.toml
-  preflash bench --format markdown heron-03 > bench.md`,
+		Example: `  preflash bench egret-03/swap.toml
+  preflash bench --format markdown egret-03 > bench.md`,
 		Args: cobra.MaximumNArgs(1),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {

@@ -29,7 +29,7 @@ It exits with 0 where no finding reaches the level of --fail-on, 1 where one
 does, 2 where a printer could not be read; then the others are shown all the
 same.`,
 		Example: `  preflash check
-  preflash check printers/heron-03/swap.toml
+  preflash check printers/egret-03/swap.toml
   preflash check --format json --output findings.json printers`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			level, err := levelOf(failOn)

@@ -20,8 +20,8 @@ const demoDir = "../../../testdata/demo"
 // demoFaults is what is planted in the demo: every error and warning, waived
 // ones included, and nothing else. Notes are left out.
 var demoFaults = map[string][]string{
-	"heron-01": nil,
-	"heron-02": {
+	"egret-01": nil,
+	"egret-02": {
 		"error cold-extrusion",
 		"error fan-voltage",
 		"error heater-current",
@@ -34,7 +34,7 @@ var demoFaults = map[string][]string{
 		"warning pid-stale",
 		"warning stored-settings",
 	},
-	"heron-03": {
+	"egret-03": {
 		"error coldside-fan",
 		"error heater-duty",
 		"error heater-model",
@@ -51,8 +51,8 @@ var demoFaults = map[string][]string{
 		"warning supply-budget, waived",
 		"warning tip-shift",
 	},
-	"heron-04": nil,
-	"heron-05": {
+	"egret-04": nil,
+	"egret-05": {
 		"error cold-extrusion",
 		"error coldside-fan",
 		"error runaway-loose",
@@ -64,7 +64,7 @@ var demoFaults = map[string][]string{
 		"warning pid-stale",
 		"warning setting-shadowed",
 	},
-	"heron-06": {
+	"egret-06": {
 		"error heater-current",
 		"error heater-duty",
 		"error runaway-loose",
@@ -78,7 +78,7 @@ var demoFaults = map[string][]string{
 		"warning supply-budget",
 		"warning temp-reach",
 	},
-	"heron-07": {
+	"egret-07": {
 		"error fan-voltage",
 		"error heater-headroom",
 		"error min-temp-high",
@@ -194,9 +194,9 @@ func TestDemoDiffApplies(t *testing.T) {
 		}
 	}
 
-	// heron-02 has CRLF, and its second file no last newline.
+	// egret-02 has CRLF, and its second file no last newline.
 	for name, text := range a {
-		if strings.HasPrefix(name, "/heron-02/") && strings.HasSuffix(name, ".h") {
+		if strings.HasPrefix(name, "/egret-02/") && strings.HasSuffix(name, ".h") {
 			if strings.Count(text, "\n") != strings.Count(text, "\r\n") {
 				t.Errorf("%s lost a CRLF", name)
 			}
@@ -213,10 +213,10 @@ func TestDemoDiffApplies(t *testing.T) {
 		}
 	}
 	for _, gone := range []struct{ printer, finding string }{
-		{"heron-02", "error sensor-curve"}, {"heron-02", "error temp-ceiling"}, {"heron-02", "error runaway-off"},
-		{"heron-03", "error runaway-loose"}, {"heron-03", "error heater-duty"}, {"heron-03", "error heater-model"},
-		{"heron-05", "error cold-extrusion"}, {"heron-05", "error sensor-curve"}, {"heron-05", "error runaway-loose"},
-		{"heron-06", "error heater-duty"}, {"heron-06", "warning temp-reach"},
+		{"egret-02", "error sensor-curve"}, {"egret-02", "error temp-ceiling"}, {"egret-02", "error runaway-off"},
+		{"egret-03", "error runaway-loose"}, {"egret-03", "error heater-duty"}, {"egret-03", "error heater-model"},
+		{"egret-05", "error cold-extrusion"}, {"egret-05", "error sensor-curve"}, {"egret-05", "error runaway-loose"},
+		{"egret-06", "error heater-duty"}, {"egret-06", "warning temp-reach"},
 	} {
 		if slices.Contains(after[gone.printer], gone.finding) {
 			t.Errorf("%s: %s is still there after the diff", gone.printer, gone.finding)

@@ -25,8 +25,8 @@ checked again.
 
 It exits with 0 where there is nothing to change, 1 with a diff, 2 where
 something could not be read or the proof failed.`,
-		Example: `  preflash diff heron-03 > heron-03.diff
-  git apply heron-03.diff`,
+		Example: `  preflash diff egret-03 > egret-03.diff
+  git apply egret-03.diff`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			o, err := c.options()
 			if err != nil {

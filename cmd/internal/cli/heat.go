@@ -50,7 +50,7 @@ full power to a printing temperature, two minutes of holding it, two more with
 the part fan full, then the heater off for some minutes.
 
 The heater's power is taken from a sheet, or from the three flags together.`,
-		Example: `  preflash heat heat-up.csv --sheet heron-03/swap.toml
+		Example: `  preflash heat heat-up.csv --sheet egret-03/swap.toml
   preflash heat heat-up.csv --rated-w 40 --rated-v 24 --supply-v 24.2`,
 		Args: cobra.ExactArgs(1),
 		RunE: func(cmd *cobra.Command, args []string) error {

@@ -25,8 +25,8 @@ table. A folder with several sheets gets an overview first.
 
 It exits with 0, or with 2 where a printer could not be read or the diff has no
 proof; then the page is written all the same.`,
-		Example: `  preflash report heron-03 --output heron-03.html
-  preflash report heron-03 --trials flow.csv --output heron-03.html
+		Example: `  preflash report egret-03 --output egret-03.html
+  preflash report egret-03 --trials flow.csv --output egret-03.html
   preflash report printers > fleet.html`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			o, err := c.options()

@@ -33,7 +33,7 @@ CONFIG are the files of the configuration, in the order in which they are read;
 without them, the ones in the working directory. The sheet belongs in the folder
 of the first one, or where --output says: its paths are relative to that.`,
 		Example: `  preflash sheet Configuration.h Configuration_adv.h > swap.toml
-  preflash sheet --ask --output heron-03/swap.toml heron-03/printer.cfg`,
+  preflash sheet --ask --output egret-03/swap.toml egret-03/printer.cfg`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if tool < 0 || tool > 15 {
 				return fmt.Errorf("--tool %d is no hotend; they count from 0 to 15", tool)

@@ -16,8 +16,8 @@ func newValues() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "values [PATH…]",
 		Short: "Show each setting, the value that wins, where it stands, what it hides",
-		Example: `  preflash values heron-03
-  preflash values --all --format json heron-03`,
+		Example: `  preflash values egret-03
+  preflash values --all --format json egret-03`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {
 				return err

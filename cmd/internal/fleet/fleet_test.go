@@ -28,7 +28,7 @@ func write(t *testing.T, files map[string]string) {
 
 const swapSheet = `format = 1
 [printer]
-name = "heron-90"
+name = "egret-90"
 config = [CONFIG]
 supply_v = 24.0
 ambient_c = 22

@@ -49,7 +49,7 @@ heater_temp: 50
 
 // healthySheet gives every figure that a rule asks for.
 func fleetSheet(name string, config ...string) string {
-	s := strings.Replace(sheetFor(config...), "heron-90", name, 1)
+	s := strings.Replace(sheetFor(config...), "egret-90", name, 1)
 	return s + `[new.block]
 heat_capacity_j_per_k = 16.7
 loss_w_per_k = 0.068

@@ -79,11 +79,11 @@ func parsed(t *testing.T, page string) []*element {
 func pages(t *testing.T) map[string]string {
 	return map[string]string{
 		"fleet":    htmlOf(t, survey(t, "../../../testdata/demo")),
-		"printer":  htmlOf(t, survey(t, "../../../testdata/demo/heron-05")),
+		"printer":  htmlOf(t, survey(t, "../../../testdata/demo/egret-05")),
 		"hostile":  htmlOf(t, survey(t, "../../../testdata/hostile")),
 		"invented": htmlOf(t, invented()),
 		"trials": render(t, func(w io.Writer) error {
-			return HTML(w, survey(t, "../../../testdata/demo/heron-01"), PageOptions{Day: demoDay, Trials: inventedTrials(t)})
+			return HTML(w, survey(t, "../../../testdata/demo/egret-01"), PageOptions{Day: demoDay, Trials: inventedTrials(t)})
 		}),
 	}
 }
@@ -190,7 +190,7 @@ func TestHTMLOrder(t *testing.T) {
 		}
 	}
 	want := []string{"Before you apply and flash this", "Overview"}
-	for _, name := range []string{"heron-01", "heron-02", "heron-03", "heron-04", "heron-05", "heron-06", "heron-07"} {
+	for _, name := range []string{"egret-01", "egret-02", "egret-03", "egret-04", "egret-05", "egret-06", "egret-07"} {
 		want = append(want, name, "Findings", "The diff", "What it does at the printer")
 	}
 	if !slices.Equal(got, want) {

@@ -23,7 +23,7 @@ func markdownOf(t testing.TB, r *fleet.Result, diff []byte) string {
 func TestMarkdownGolden(t *testing.T) {
 	var diff bytes.Buffer
 	changed := []patch.FileChange{{
-		Name: "printers/heron-03/Configuration.h",
+		Name: "printers/egret-03/Configuration.h",
 		Old:  []byte("// fits ```all```\x1b[2J\r\n#define SENSOR 5\r\n</details>\r\n"),
 		New:  []byte("// fits ```all```\x1b[2J\r\n#define SENSOR 11\r\n</details>\r\n"),
 	}}
@@ -54,7 +54,7 @@ func TestMarkdownStaysShort(t *testing.T) {
 	r := &fleet.Result{}
 	for range 40 {
 		f := fleet.Finding{Rule: "sensor-curve", Level: rules.Error, Message: "too hot"}
-		r.Printers = append(r.Printers, fleet.Printer{Name: "heron-01", Findings: []fleet.Finding{f, f, f}})
+		r.Printers = append(r.Printers, fleet.Printer{Name: "egret-01", Findings: []fleet.Finding{f, f, f}})
 	}
 	got := markdownOf(t, r, bytes.Repeat([]byte("+x\n"), 20000))
 	if n := strings.Count(got, "- **error**"); n != maxShown {

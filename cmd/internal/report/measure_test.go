@@ -59,7 +59,7 @@ func TestHeatTextPastesIntoASheet(t *testing.T) {
 	}
 	const head = `format = 1
 [printer]
-name = "heron-90"
+name = "egret-90"
 config = ["printer.cfg"]
 supply_v = 24.0
 [new]

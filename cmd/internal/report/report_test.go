@@ -49,20 +49,20 @@ func render(t testing.TB, report func(io.Writer) error) string {
 // two without, one that cannot be read, one with waived findings only, and one
 // whose files try to act on the reader's screen.
 func workshop() *fleet.Result {
-	heron03 := fleet.Printer{
-		Name: "heron-03", Sheet: "printers/heron-03/swap.toml", Style: "defines",
-		Files: []string{"printers/heron-03/Configuration.h", "printers/heron-03/Configuration_adv.h"},
+	egret03 := fleet.Printer{
+		Name: "egret-03", Sheet: "printers/egret-03/swap.toml", Style: "defines",
+		Files: []string{"printers/egret-03/Configuration.h", "printers/egret-03/Configuration_adv.h"},
 	}
 	at := func(line, column int, text string) fleet.Region {
 		end := column + len(text)
 		return fleet.Region{
-			File: heron03.Files[0], Line: line, Column: column, CharColumn: column,
+			File: egret03.Files[0], Line: line, Column: column, CharColumn: column,
 			EndLine: line, EndColumn: end, EndCharColumn: end, Text: text,
 		}
 	}
-	heron03.Findings = []fleet.Finding{
+	egret03.Findings = []fleet.Finding{
 		{
-			Rule: "heater-stuck-on", Level: rules.Note, Region: fleet.Region{File: heron03.Sheet, Line: 23, Column: 9, CharColumn: 9, EndLine: 23, EndColumn: 13, EndCharColumn: 13, Text: "48.0"},
+			Rule: "heater-stuck-on", Level: rules.Note, Region: fleet.Region{File: egret03.Sheet, Line: 23, Column: 9, CharColumn: 9, EndLine: 23, EndColumn: 13, EndCharColumn: 13, Text: "48.0"},
 			Message: "Stuck on, the heater takes the block to 345.5 °C at most. No firmware can stop a welded output: fit an independent thermal cut-off.",
 			Values:  rules.Values{"equilibrium_c": 345.4871, "upper_bound": true},
 		},
@@ -85,23 +85,23 @@ func workshop() *fleet.Result {
 			Fix:     []fleet.Replacement{{Region: at(310, 24, "315"), New: "255"}},
 		},
 		{
-			Rule: "supply-budget", Level: rules.Warning, Region: fleet.Region{File: heron03.Sheet, Line: 9, Column: 12, CharColumn: 12, EndLine: 9, EndColumn: 17, EndCharColumn: 17, Text: "350.0"},
+			Rule: "supply-budget", Level: rules.Warning, Region: fleet.Region{File: egret03.Sheet, Line: 9, Column: 12, CharColumn: 12, EndLine: 9, EndColumn: 17, EndCharColumn: 17, Text: "350.0"},
 			Message: "Bed, hotend and the rest draw 298 W of a supply rated 350 W, 85 %.",
 			Waived:  "bed and hotend never heat together here",
 			Values:  rules.Values{"load_w": 298.0, "supply_w": 350.0, "share": 0.851428571},
 		},
 	}
 	odd := fleet.Printer{
-		Name: "heron-06", Sheet: "printers/heron-06/swap.toml", Style: "sections", Files: []string{"printers/heron-06/printer.cfg"},
+		Name: "egret-06", Sheet: "printers/egret-06/swap.toml", Style: "sections", Files: []string{"printers/egret-06/printer.cfg"},
 		Findings: []fleet.Finding{{
 			Rule: "sensor-unknown", Level: rules.Error,
-			Region:  fleet.Region{File: "printers/heron-06/printer.cfg", Line: 7, Column: 14, CharColumn: 14, EndLine: 7, EndColumn: 30, EndCharColumn: 28, Text: "x\x1b[2J</script>"},
+			Region:  fleet.Region{File: "printers/egret-06/printer.cfg", Line: 7, Column: 14, CharColumn: 14, EndLine: 7, EndColumn: 30, EndCharColumn: 28, Text: "x\x1b[2J</script>"},
 			Message: "The sensor is called \x1b[2J\u202eevil</script>\r\n`*_@bench_*` [x](http://bench.invalid) D\xfcse: it fits no known curve.",
 			Values:  rules.Values{"name": "\x1b[2J\u202e</script>\U000e0041", "nothing": math.NaN(), "far": math.Inf(1), "points": [][2]float64{{25, 1e5}, {250, math.Copysign(0, -1)}}},
 		}},
 	}
 	waived := fleet.Printer{
-		Name: "heron-05", Sheet: "printers/heron-05/swap.toml", Style: "sections", Files: []string{"printers/heron-05/printer.cfg"},
+		Name: "egret-05", Sheet: "printers/egret-05/swap.toml", Style: "sections", Files: []string{"printers/egret-05/printer.cfg"},
 		Findings: []fleet.Finding{{
 			Rule: "fan-wires", Level: rules.Note, Region: fleet.Region{},
 			Message: "A fan with 3 wires goes on an output with 2.", Waived: "the third wire is cut",
@@ -111,10 +111,10 @@ func workshop() *fleet.Result {
 		return fleet.Printer{Name: name, Sheet: "printers/" + name + "/swap.toml", Style: "sections", Files: []string{"printers/" + name + "/printer.cfg"}}
 	}
 	broken := fleet.Printer{
-		Name: "heron-04", Sheet: "printers/heron-04/swap.toml",
-		Problem: &fleet.Problem{File: "printers/heron-04/printer.cfg", Line: 12, Column: 10, Message: "includes panel.cfg, which does not exist; correct the name, add the file, or list it under absent in the sheet"},
+		Name: "egret-04", Sheet: "printers/egret-04/swap.toml",
+		Problem: &fleet.Problem{File: "printers/egret-04/printer.cfg", Line: 12, Column: 10, Message: "includes panel.cfg, which does not exist; correct the name, add the file, or list it under absent in the sheet"},
 	}
-	return &fleet.Result{Version: "v1.2.3", Printers: []fleet.Printer{clean("heron-01"), clean("heron-02"), heron03, broken, waived, odd}}
+	return &fleet.Result{Version: "v1.2.3", Printers: []fleet.Printer{clean("egret-01"), clean("egret-02"), egret03, broken, waived, odd}}
 }
 
 // hidden finds the first character that hides or acts, line breaks and tabs
@@ -131,7 +131,7 @@ func hidden(s string) (rune, bool) {
 func cleanFleet(n int) *fleet.Result {
 	r := &fleet.Result{}
 	for range n {
-		r.Printers = append(r.Printers, fleet.Printer{Name: "heron-01", Sheet: "heron-01/swap.toml", Style: "defines"})
+		r.Printers = append(r.Printers, fleet.Printer{Name: "egret-01", Sheet: "egret-01/swap.toml", Style: "defines"})
 	}
 	return r
 }

@@ -111,7 +111,7 @@ func TestSARIFFixNeedsUTF8(t *testing.T) {
 
 func TestArtifact(t *testing.T) {
 	for name, want := range map[string]string{
-		"heron-01/printer.cfg": "heron-01/printer.cfg",
+		"egret-01/printer.cfg": "egret-01/printer.cfg",
 		"../x y/düse#1?.cfg":   "../x%20y/d%C3%BCse%231%3F.cfg",
 		"d\xfcse%41":           "d%FCse%2541",
 		"c:/x":                 "./c:/x",

@@ -147,7 +147,7 @@ func TestTextSaysTheSameOnce(t *testing.T) {
 	unknown := func(rule string, level rules.Level) fleet.Finding {
 		return fleet.Finding{Rule: rule, Level: level, Region: at, Message: "cannot tell the max temp: why"}
 	}
-	r := &fleet.Result{Printers: []fleet.Printer{{Name: "heron-01", Sheet: "swap.toml", Findings: []fleet.Finding{
+	r := &fleet.Result{Printers: []fleet.Printer{{Name: "egret-01", Sheet: "swap.toml", Findings: []fleet.Finding{
 		unknown("temp-reach", rules.Warning), unknown("temp-ceiling", rules.Error),
 		{Rule: "preset-over", Level: rules.Warning, Region: fleet.Region{File: "a.h", Line: 4}, Message: "cannot tell the max temp: why"},
 	}}}}

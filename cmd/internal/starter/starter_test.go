@@ -28,7 +28,7 @@ func written[T any](key parser.Key, v T, name string, line int) parser.Setting[T
 
 // definesFacts is a printer of C headers with everything that a sheet tells.
 func definesFacts() Facts {
-	const main = "printers/heron-91/Configuration.h"
+	const main = "printers/egret-91/Configuration.h"
 	p := &parser.Printer{Style: "defines", Tool: 0}
 	p.Hotend.Sensor = written(parser.HotendSensor, parser.SensorDef{
 		Form: parser.FormBeta, Kind: parser.NTC, Name: "1000", R25Ohm: 100e3, BetaK: 4300,
@@ -43,7 +43,7 @@ func definesFacts() Facts {
 	p.Geometry.TriggerMM = written(parser.ProbeTrigger, 2.15, main, 528)
 	p.ColdSide.Fan = written(parser.FanOutput, "PC7", main, 234)
 	p.ColdSide.OnAboveC = written(parser.FanOnAbove, 50.0, main, 243)
-	return Facts{Name: "heron-91", Place: "printers/heron-91/swap.toml",
+	return Facts{Name: "egret-91", Place: "printers/egret-91/swap.toml",
 		Config: []string{"Configuration.h", "Configuration_adv.h"}, Printer: p}
 }
 
@@ -63,7 +63,7 @@ func sectionsFacts() Facts {
 	p.Hotend.Loop.ModelPowerW = written(parser.ModelPower, 60.0, main, 21)
 	p.Geometry.TriggerMM = parser.Setting[float64]{Key: parser.ProbeTrigger, State: parser.Off}
 	p.ColdSide.Fan = parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}
-	return Facts{Name: "heron-92", Place: "swap.toml", Guess: true,
+	return Facts{Name: "egret-92", Place: "swap.toml", Guess: true,
 		Config: []string{"printer.cfg"}, Absent: []string{"panel.cfg"}, Printer: p}
 }
 

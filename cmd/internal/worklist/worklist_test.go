@@ -42,7 +42,7 @@ z_offset: 1.8
 
 const swap = `format = 1
 [printer]
-name = "heron-90"
+name = "egret-90"
 config = ["printer.cfg"]
 z_reference = "probe"
 supply_v = 24.0
