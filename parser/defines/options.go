@@ -99,3 +99,36 @@ func versionGeneration(text string) generation {
 	}
 	return genUnknown
 }
+
+// basis is the published firmware by which a configuration is judged: one, or
+// both where neither is sure; then the worse of the two counts, and it is said.
+type basis uint8
+
+const (
+	older basis = 1 << iota // as published in 2021, version 02000901
+	newer                   // as published in 2024, version 02010300
+)
+
+// The versions whose sources were read, as the hexadecimal numbers that the
+// style's firmware compares.
+const (
+	olderVersion = 0x02000901
+	newerVersion = 0x02010300
+)
+
+// versionBasis tells the basis of a stated version.
+func versionBasis(version uint64) basis {
+	switch {
+	case version <= olderVersion:
+		return older
+	case version == newerVersion:
+		return newer
+	}
+	return older | newer
+}
+
+// may reports whether the firmware may behave as b publishes it.
+func (b basis) may(other basis) bool { return b&other != 0 }
+
+// is reports whether it is sure to.
+func (b basis) is(other basis) bool { return b == other }

@@ -12,6 +12,7 @@ import (
 type reader struct {
 	s      *source
 	gen    generation
+	basis  basis
 	hotend int // index of the hotend's options
 	slots  []slot
 }
