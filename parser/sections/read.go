@@ -205,7 +205,7 @@ func (p *piece) line(line, from, stop, next int) error {
 			p.section.headers = append(p.section.headers, heading{p.file, line, start + 1, next})
 		}
 		p.option = 0
-		if strings.EqualFold(p.section.kind, "include") {
+		if !p.saved && strings.EqualFold(p.section.kind, "include") {
 			p.remark(parser.RemarkGap, at, "this includes nothing: an include starts its line and is written “[include ” in small letters with a space; the firmware takes it for a section that it does not know, and refuses it")
 		}
 		return nil
