@@ -18,6 +18,11 @@ func TestRecognises(t *testing.T) {
 		{"#define A 1\n#define B\n", false},
 		{"", false},
 		{"[part]\nkey: 1 # one says #define here\n# see #define A\n; and #define B, #define C\n", false},
+		{"#define A\n#define B\n#define C\n\n[part]\nkey: 1\n", false},
+		{"#define A\r\n#define B\r\n#define C\r\n\r\n[include a.cfg]\r\n", false},
+		{"/*\n[part]\n*/\n// [part]\n#define A {1,\\\n[0]}\n#define B\n#define C\n", true},
+		{"#define A\n#define B\n#define C\nconst int d[2];\n", true},
+		{"/* never closed\n#define A\n#define B\n#define C\n", true},
 	} {
 		if got := Style.Recognises(parser.NewFile("f", []byte(test.text))); got != test.want {
 			t.Errorf("%q: %v", test.text, got)

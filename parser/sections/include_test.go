@@ -170,6 +170,8 @@ func TestRecognises(t *testing.T) {
 		"/**\n * [a]\n */\n#define X [1]\n": false,
 		"// c\n#define X\n":                 false,
 		"[mcu\n":                            false,
+
+		"#define X 1\n#define Y\n#define Z\n\n[mcu]\n": true, // comments here
 	} {
 		if got := Style.Recognises(parser.NewFile("f", []byte(text))); got != want {
 			t.Errorf("%q: %v", text, got)
