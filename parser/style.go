@@ -3,7 +3,7 @@ package parser
 // Request says what a style is to read.
 type Request struct {
 	Files  []string // paths inside the tree, in order
-	Absent []string // included files that may be missing, paths inside the tree
+	Absent []string // included files that may be missing: from the root or absolute, also outside it
 	Tool   int      // the hotend, from 0
 }
 

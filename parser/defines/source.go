@@ -6,7 +6,6 @@ import (
 	"bytes"
 	"fmt"
 	"hash/maphash"
-	"path"
 	"slices"
 	"sort"
 	"strings"
@@ -23,7 +22,7 @@ type source struct {
 
 	tree     *parser.Tree
 	isOption func(name string) bool
-	absent   map[string]bool
+	absent   []string
 	units    map[string]*header // by path
 	order    []*header          // by their place in lines
 
@@ -102,12 +101,7 @@ type macro struct {
 func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*source, error) {
 	s := &source{tree: t, isOption: option, units: make(map[string]*header)}
 	s.doubts, s.causes = make(map[int32]doubt), make(map[int32]int32)
-	if len(r.Absent) > 0 {
-		s.absent = make(map[string]bool, len(r.Absent))
-		for _, name := range r.Absent {
-			s.absent[path.Clean(name)] = true
-		}
-	}
+	s.absent = r.Absent
 	var units []*header
 	for _, name := range r.Files {
 		u, err := s.open(name)

@@ -18,6 +18,7 @@ type config struct {
 	options  []option // in reading order, the saved ones last
 	saved    savedBlock
 	remarks  []parser.Remark
+	lacking  []string // included files that are not here, as the sheet says
 	globs    []string // patterns of includes, inside the tree
 	printer  *parser.Printer
 }

@@ -169,7 +169,7 @@ func takePair(v *value, first, second figure) (pair [2]float64, problem string) 
 }
 
 // paths reads a list of paths relative to the sheet.
-func (s *scope) paths(name string, required bool, dir string) []Key[string] {
+func (s *scope) paths(name string, required bool, dir string, resolve func(dir, name string) (string, string)) []Key[string] {
 	type item struct {
 		path string
 		at   parser.Span

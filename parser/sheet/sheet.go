@@ -32,7 +32,7 @@ type Printer struct {
 	Style      Key[string]   // empty: told from the files
 	Config     []Key[string] // paths inside the tree
 	ZReference Key[string]   // probe, endstop or nozzle; empty where not given
-	Absent     []Key[string] // paths inside the tree
+	Absent     []Key[string] // from the tree's root, or absolute; also outside it
 	Tool       Key[int]      // default 0
 	SupplyV    Key[float64]  // required
 	SupplyW    Key[float64]  // not given: the budget cannot be told

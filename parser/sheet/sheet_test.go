@@ -3,7 +3,9 @@ package sheet
 import (
 	"errors"
 	"os"
+	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -232,6 +234,20 @@ func TestReadEmptyAbsent(t *testing.T) {
 	text := strings.Replace(least, "supply_v", "absent = [], supply_v", 1)
 	if s := mustRead(t, text, nil); text == least || len(s.Printer.Absent) != 0 {
 		t.Errorf("absent is %v, want none", s.Printer.Absent)
+	}
+}
+
+// A file that may be absent may lie anywhere.
+func TestReadAbsent(t *testing.T) {
+	text := strings.Replace(least, "supply_v", `absent = ["/opt/x/../y.cfg", "../../../z.cfg", "a.cfg"], supply_v`, 1)
+	var got []string
+	for _, a := range mustRead(t, text, nil).Printer.Absent {
+		got = append(got, a.Value)
+	}
+	dir := path.Dir(mustRead(t, full, nil).Printer.Absent[0].Value)
+	want := []string{"/opt/y.cfg", path.Join(dir, "../../../z.cfg"), path.Join(dir, "a.cfg")}
+	if !slices.Equal(got, want) {
+		t.Errorf("absent is %q, want %q", got, want)
 	}
 }
 
