@@ -34,6 +34,7 @@ type editor struct {
 	edits    []ranked
 	opened   map[string]anchor // sections that the edits add, and where
 	added    map[added]string  // options that the edits add, and their values
+	cleared  []parser.Span     // lines that the edits take out
 }
 
 // ranked is an edit with its rank among those at one place: what goes into a
@@ -50,8 +51,14 @@ const (
 	rankSection
 )
 
-// sorted returns the edits by file, in reading order, and offset.
+// sorted returns the edits by file, in reading order, and offset, without those
+// of a line that is taken out.
 func (e *editor) sorted() []parser.Edit {
+	e.edits = slices.DeleteFunc(e.edits, func(edit ranked) bool {
+		return slices.ContainsFunc(e.cleared, func(line parser.Span) bool {
+			return edit.At != line && edit.At.File == line.File && edit.At.Start > line.Start && edit.At.Start < line.End
+		})
+	})
 	order := make(map[*parser.File]int, len(e.files))
 	for i, f := range e.files {
 		order[f] = i
@@ -79,6 +86,9 @@ func (e *editor) change(change parser.Change) error {
 		return e.sensorDef(s, v)
 	case parser.Control:
 		if word := [...]string{parser.ControlPID: "pid", parser.ControlOnOff: "watermark", parser.ControlModel: "mpc"}; int(v) < len(word) {
+			heater := e.heaterOf(hotendName(e.tool))
+			sensor := e.printer.Hotend.Sensor.Value
+			e.clear(s.Key, heater, &sensor, word[v])
 			return e.option(s, word[v])
 		}
 	case bool:
@@ -213,6 +223,23 @@ func (e *editor) turn(s parser.Description, on bool) error {
 		return e.unblind(&p.Bed.Watch, e.read(figure{section: bedHeater, option: "max_temp", demand: anything}))
 	}
 	return e.cannot(s, "it depends on what is wired to the printer")
+}
+
+// clear takes out what a section no longer may hold once it has this sensor and
+// this control.
+func (e *editor) clear(key parser.Key, section string, d *parser.SensorDef, control string) {
+	s := e.byName[section]
+	if s == nil {
+		return
+	}
+	e.leftOver(s, d, control, func(o *option, _ string) {
+		line := parser.Span{File: o.file, Start: o.line, End: o.end}
+		if slices.Contains(e.cleared, line) {
+			return
+		}
+		e.cleared = append(e.cleared, line)
+		e.edits = append(e.edits, ranked{parser.Edit{At: line, For: key}, rankOption})
+	})
 }
 
 // unblind gives the figures that blind a watch the values that the firmware

@@ -9,13 +9,23 @@ import (
 	"preflash/parser"
 )
 
-// sensorDef gives a heater another sensor definition: a built-in type by name,
-// or a section of its own.
+// sensorDef gives a heater another sensor definition, and takes out the options
+// that do not belong beside it.
 func (e *editor) sensorDef(s parser.Description, def parser.SensorDef) error {
 	section, option := e.spelling(s.Key)
 	if section == "" {
 		return e.cannot(s, "it is no sensor")
 	}
+	if err := e.define(s, section, option, def); err != nil {
+		return err
+	}
+	control, _ := e.value(section, "control")
+	e.clear(s.Key, section, &def, control)
+	return nil
+}
+
+// define writes a definition: a built-in type by name, or a section of its own.
+func (e *editor) define(s parser.Description, section, option string, def parser.SensorDef) error {
 	for i := range builtIns {
 		if b := &builtIns[i]; b.name == def.Name && sameDefinition(b.def(), def) {
 			return e.write(s, section, option, b.name)
@@ -36,7 +46,7 @@ func (e *editor) sensorDef(s parser.Description, def parser.SensorDef) error {
 	if err != nil {
 		return e.cannot(s, "%v", err)
 	}
-	name, there := e.newName(s.Key, def)
+	name, there := e.newName(s.Key, section, def)
 	if name == "" {
 		return e.cannot(s, "more than %d sensor definitions have the name that it would get; give the new one another", mostNames)
 	}
@@ -79,9 +89,9 @@ func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
 
 const mostNames = 100
 
-// newName chooses the name of a new definition, and says whether one with the
+// newName chooses the name of a new definition that a section uses, and says whether one with the
 // same figures is there already. It gives up where far too many are taken.
-func (e *editor) newName(key parser.Key, def parser.SensorDef) (name string, there bool) {
+func (e *editor) newName(key parser.Key, user string, def parser.SensorDef) (name string, there bool) {
 	base := strings.Join(strings.FieldsFunc(def.Name, func(r rune) bool {
 		return r != '-' && r != '_' && r != '.' && (r < '0' || r > '9') && (r < 'A' || r > 'Z') && (r < 'a' || r > 'z')
 	}), "_")
@@ -96,7 +106,7 @@ func (e *editor) newName(key parser.Key, def parser.SensorDef) (name string, the
 		case n > 1:
 			name += "_" + strconv.Itoa(n)
 		}
-		is := e.sensorType(name)
+		is := e.sensorType(name, user)
 		switch {
 		case sameDefinition(is, def):
 			return name, true

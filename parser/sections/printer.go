@@ -21,6 +21,7 @@ const (
 func (c *config) build() {
 	p := &parser.Printer{Style: c.style.Name(), Tool: c.tool, Files: c.files, Globs: c.globs}
 	c.printer = p
+	c.ownSensors()
 	hotend := hotendName(c.tool)
 	if c.byName[hotend] == nil {
 		c.remark(parser.RemarkMismatch, parser.Span{}, "the sheet names tool %d, and the configuration has no [%s]", c.tool, hotend)
@@ -34,6 +35,7 @@ func (c *config) build() {
 	p.Geometry = c.geometry()
 	p.Storage.On = parser.Setting[bool]{Key: parser.StorageOn, State: parser.Off}
 	c.remarkHidden()
+	c.remarkRefused()
 	c.remarkUnrecognised()
 	p.Remarks = c.remarks
 }

@@ -13,7 +13,7 @@ import (
 func TestPrinter(t *testing.T) {
 	c := readText(t, printerText+savedText)
 	want := []string{
-		"hotend sensor = NTC 100K beta 3950 (Beta 3950 from 100000, pull-up 4700), set at 20 as [extruder] sensor_type",
+		"hotend sensor = NTC 100K MGB18-104F39050L32 (Beta 4100 from 100000, pull-up 4700), set at 20 as [extruder] sensor_type",
 		"hotend pull-up = 4700, default as [extruder] pullup_resistor",
 		"min temp = 0, set at 22 as [extruder] min_temp",
 		"max temp = 285, set at 23 as [extruder] max_temp",
@@ -111,7 +111,7 @@ func TestFiguresThatCannotBe(t *testing.T) {
 		{"min_extrude_temp:  170", "min_extrude_temp: 300", parser.MinExtrude, "must be at most 285"},
 		{"max_error:         150", "check_gain_time: 0", parser.HotendRiseWindow, "must be at least 1"},
 		{"max_error:         150", "heating_gain: 0", parser.HotendRise, "must be above 0"},
-		{"sensor_type:       NTC 100K beta 3950", "", parser.HotendSensor, "has no sensor_type"},
+		{"sensor_type:       NTC 100K MGB18-104F39050L32", "", parser.HotendSensor, "has no sensor_type"},
 		{"#*# control = pid", "#*# control = dual", parser.LoopControl, "“dual”, which Preflash does not know"},
 		{"#*# control = pid\n", "", parser.LoopControl, "has no control"},
 		{"#*# pid_kp = 21.700\n", "", parser.GainP, "has no pid_kp"},
