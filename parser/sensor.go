@@ -56,6 +56,9 @@ type SensorDef struct {
 	// where nothing says.
 	ReferenceOhm float64
 	Wires        int
+	// What the amplifier's reading is multiplied by, 0 for 1, and what is added
+	// to it, K.
+	Gain, OffsetK float64
 
 	// Readings stop at these ends where the definition is a table whose
 	// extent is known (°C); both 0 where they do not.

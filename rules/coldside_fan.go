@@ -13,7 +13,8 @@ var coldsideFan = &Rule{
 	Doc: `Without a fan the heat break softens filament where it should be solid.
 Warning: the configuration drives no heat-break fan and the sheet does not say
 always_on. Error: it drives one, which cannot follow this hotend. Warning: the
-fan starts above 60 °C (common practice, no source).
+fan starts above 60 °C (common practice, no source), stops when the firmware
+shuts down, or is named after the board, so that what it cools is unknown.
 Values: on_above_c, limit_c (of the threshold alone).
 Change: the threshold, down to new.fan.on_above_c.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -24,6 +25,9 @@ Change: the threshold, down to new.fan.on_above_c.`,
 			report(cannotTell(Warning, &c.Fan))
 		case c.Fan.State != parser.Off && c.Fan.Key != "":
 			thresholdHigh(&c.OnAboveC, fan.OnAboveC.Value, placed(c.Fan.At, fan.OnAboveC.At), report)
+			if stop := &c.AtShutdown; stop.Key != "" && stop.Known() && stop.Value == 0 {
+				report(Sayf(Warning, placed(stop.At, c.Fan.At), "the heat-break fan stops when the firmware shuts down, while the block is still hot: filament softens where it should be solid; let it run on"))
+			}
 		case len(c.Elsewhere) > 0:
 			e := c.Elsewhere[0]
 			report(Sayf(Error, placed(e.At, fan.AlwaysOn.At), "a heat-break fan output exists, but it does not follow this hotend%s: the fan stays off while the hotend is hot; make it follow the hotend, or wire the fan to the supply and say always_on in the sheet", following(e)))

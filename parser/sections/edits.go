@@ -107,8 +107,11 @@ func (e *editor) cannot(s parser.Description, format string, args ...any) error 
 }
 
 func (e *editor) figure(s parser.Description, v float64) error {
-	if math.IsNaN(v) || math.IsInf(v, 0) {
+	switch {
+	case math.IsNaN(v) || math.IsInf(v, 0):
 		return e.cannot(s, "%g is no figure", v)
+	case s.Key == parser.FanPower || s.Key == parser.FanAtShutdown:
+		return e.cannot(s, "it follows from two options of the fan")
 	}
 	return e.option(s, decimal(v, s.Place.Value))
 }

@@ -259,7 +259,7 @@ func drawChange(t *rapid.T, c *config) parser.Change {
 	for _, s := range c.Printer().Settings() {
 		switch s.Value.(type) {
 		case float64, parser.SensorDef, parser.Control:
-			if s.Key != parser.MaxFlow {
+			if s.Key != parser.MaxFlow && s.Key != parser.FanPower && s.Key != parser.FanAtShutdown {
 				keys = append(keys, s.Key)
 			}
 		}
