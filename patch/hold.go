@@ -71,8 +71,9 @@ func first(findings []rules.Finding, rule string) rules.Finding {
 }
 
 // mayLoosen lists the rules that may move a figure to the less safe side: a
-// watch that would trip a healthy hotend, a trip below what is printed.
-var mayLoosen = map[string]bool{"runaway-tight": true, "temp-reach": true}
+// watch that would trip a healthy hotend, a trip below what is printed, a guard
+// against cold filament above the max temp.
+var mayLoosen = map[string]bool{"runaway-tight": true, "temp-reach": true, "temp-ceiling": true}
 
 // companions are settings that another one carries with it, because they are
 // two readings of one thing.
