@@ -62,6 +62,8 @@ const (
 	NozzleDiameter Key = "nozzle diameter"
 	FilamentWidth  Key = "filament diameter"
 	MaxFlow        Key = "volumetric limit"
+	LongestPush    Key = "longest push of filament"
+	LineSection    Key = "largest cross section of a line"
 	ProbeTrigger   Key = "probe trigger height"
 	NozzleProbes   Key = "nozzle as its own probe"
 	StorageOn      Key = "stored settings"
@@ -83,8 +85,10 @@ func (k Key) Unit() string {
 		return "°C·s"
 	case ModelPower:
 		return "W"
-	case NozzleDiameter, FilamentWidth, ProbeTrigger:
+	case NozzleDiameter, FilamentWidth, LongestPush, ProbeTrigger:
 		return "mm"
+	case LineSection:
+		return "mm²"
 	case MaxFlow:
 		return "mm³/s"
 	}

@@ -186,6 +186,8 @@ type Flow struct {
 	NozzleMM    Setting[float64]
 	FilamentMM  Setting[float64]
 	MaxMM3PerS  Setting[float64]   // volumetric limit; Off where there is none
+	PushMM      Setting[float64]   // longest push of filament without a move, mm; key empty where nothing limits it
+	CrossMM2    Setting[float64]   // largest cross section of a line, mm²; key empty where it follows the nozzle
 	CarriedOver []Setting[float64] // advance, retraction, load and unload figures that belong to a melt path
 }
 
@@ -271,7 +273,7 @@ func (p *Printer) Settings() []Description {
 	add(p.Bed.Sensor.Describe())
 	watch(&p.Bed.Watch)
 	add(p.ColdSide.Fan.Describe())
-	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS)
+	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS, p.Flow.PushMM, p.Flow.CrossMM2)
 	numbers(p.Flow.CarriedOver...)
 	numbers(p.Geometry.TriggerMM)
 	add(p.Geometry.NozzleProbes.Describe())

@@ -320,6 +320,10 @@ func (c *config) spelling(key parser.Key) (section, option string) {
 		return hotend, "nozzle_diameter"
 	case parser.FilamentWidth:
 		return hotend, "filament_diameter"
+	case parser.LongestPush:
+		return hotend, "max_extrude_only_distance"
+	case parser.LineSection:
+		return hotend, "max_extrude_cross_section"
 	case parser.Carried("pressure advance"):
 		return hotend, "pressure_advance"
 	case parser.Carried("retract length"):

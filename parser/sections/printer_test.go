@@ -46,6 +46,7 @@ func TestPrinter(t *testing.T) {
 		"nozzle diameter = 0.4, set at 16 as [extruder] nozzle_diameter",
 		"filament diameter = 1.75, set at 17 as [extruder] filament_diameter",
 		"volumetric limit = 0, off",
+		"longest push of filament = 50, default as [extruder] max_extrude_only_distance",
 		"pressure advance = 0.045, set at 18 as [extruder] pressure_advance",
 		"probe trigger height = 1.85, set at 65 as [probe] z_offset, saved",
 		"stored settings = false, off",

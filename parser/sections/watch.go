@@ -13,7 +13,7 @@ type watchKind struct {
 	usual                             parser.WatchFigures
 }
 
-// The figures that the firmware assumes are from memory.
+// The figures are those that the firmware assumes, as it is published.
 var (
 	hotendWatch = watchKind{
 		on: parser.HotendWatchOn, rise: parser.HotendRise, window: parser.HotendRiseWindow,
