@@ -81,6 +81,8 @@ var companions = map[parser.Key][]parser.Key{
 	parser.MinExtrude:   {parser.ColdGuard},    // a guard that is on needs a figure
 	parser.HotendSensor: {parser.HotendPullup}, // a definition includes its pull-up
 
+	parser.FanAtShutdown: {parser.FanPower}, // one limit holds for both
+
 	// Figures can blind a watch, or switch it off: to turn it on is to set them.
 	parser.HotendRise:         {parser.HotendRiseOn, parser.HotendWatchOn},
 	parser.HotendRiseWindow:   {parser.HotendRiseOn, parser.HotendWatchOn},

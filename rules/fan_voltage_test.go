@@ -42,38 +42,42 @@ func TestFanVoltage(t *testing.T) {
 	silent(t, fanVoltage, in)
 }
 
-// A fan that runs below full power gets its output's voltage in pulses.
-func TestFanVoltageSlow(t *testing.T) {
-	for _, tt := range []struct {
-		rated, output, power float64
-		level                Level // Note: silent
-		says                 string
-	}{
-		{24, 24, 1, Note, ""},
-		{24, 24, 0.86, Note, ""},
-		{24, 24, 0.8, Error, "made for 24 V, and the heat-break fan power is 80 %: it gets 24 V in pulses, 19.2 V in the mean: it turns too slowly"},
-		{12, 24, 0.5, Warning, "12 V in the mean: not every fan stands that"},
-		{12, 24, 0.8, Error, "19.2 V in the mean: it burns out"},
-		{24, 24, 0, Error, "0 V in the mean: it turns too slowly or not at all"},
-	} {
+// A fan that the configuration runs below full power gets less in the mean.
+func TestFanVoltageMean(t *testing.T) {
+	with := func(rated, output, share float64) *Input {
 		in := healthyInput()
-		in.Sheet.New.Fan.RatedV.Value, in.Sheet.New.Fan.OutputV.Value = tt.rated, tt.output
-		in.Printer.ColdSide.Power = set(parser.FanPower, tt.power)
-		if tt.level == Note {
-			silent(t, fanVoltage, in)
-			continue
-		}
-		f := one(t, fanVoltage, in)
-		if f.Level != tt.level || f.At.Text() != string(parser.FanPower) {
-			t.Errorf("%s at %s", f.Level, f.At.Text())
-		}
-		wantSaid(t, f, tt.says)
-		wantValues(t, f, Values{"rated_v": tt.rated, "output_v": tt.output, "power": tt.power})
-		in.Sheet.New.Fan.AlwaysOn = given("new.fan.always_on", true) // then nothing drives it
-		in.Sheet.New.Fan.OutputV.Value = tt.rated
-		silent(t, fanVoltage, in)
+		in.Sheet.New.Fan.RatedV.Value, in.Sheet.New.Fan.OutputV.Value = rated, output
+		in.Printer.ColdSide.Power = set(parser.FanPower, share)
+		return in
 	}
-	in := healthyInput()
+	silent(t, fanVoltage, with(24, 24, 1))
+	silent(t, fanVoltage, with(24, 24, 0.86))
+	f := one(t, fanVoltage, with(24, 24, 0.4))
+	if f.Level != Error || f.At.Text() != string(parser.FanPower) {
+		t.Errorf("%s at %s", f.Level, f.At.Text())
+	}
+	wantSaid(t, f, "gets 9.6 V, since the heat-break fan power is 40 % of 24 V: it turns too slowly", "raise it to 100 %")
+	wantValues(t, f, Values{"rated_v": 24.0, "output_v": 9.6})
+	wantChanges(t, f, parser.Change{Key: parser.FanPower, Value: 1.0})
+
+	// More power does not make a fan for half the voltage right.
+	f = one(t, fanVoltage, with(12, 24, 0.7))
+	wantSaid(t, f, "gets 16.8 V", "it burns out")
+	wantChanges(t, f)
+	f = one(t, fanVoltage, with(12, 24, 0.5))
+	wantSaid(t, f, "only in the mean, in pulses of 24 V")
+	if f.Level != Warning {
+		t.Errorf("level %s, want warning", f.Level)
+	}
+
+	in := with(24, 24, 0.4)
+	in.Sheet.New.Fan.AlwaysOn = given("new.fan.always_on", true)
+	silent(t, fanVoltage, in)
+	in = with(24, 24, 0) // coldside-fan speaks
+	silent(t, fanVoltage, in)
+	f = one(t, coldsideFan, in)
+	wantSaid(t, f, "never turns")
+	wantChanges(t, f, parser.Change{Key: parser.FanPower, Value: 1.0})
 	in.Printer.ColdSide.Power = unknown[float64](parser.FanPower)
 	wantSaid(t, one(t, fanVoltage, in), "cannot tell the heat-break fan power")
 }

@@ -110,10 +110,32 @@ func (e *editor) figure(s parser.Description, v float64) error {
 	switch {
 	case math.IsNaN(v) || math.IsInf(v, 0):
 		return e.cannot(s, "%g is no figure", v)
-	case s.Key == parser.FanPower || s.Key == parser.FanAtShutdown:
+	case s.Key == parser.FanPower:
+		return e.fanPower(s, v)
+	case s.Key == parser.FanAtShutdown:
 		return e.cannot(s, "it follows from two options of the fan")
 	}
 	return e.option(s, decimal(v, s.Place.Value))
+}
+
+// fanPower gives a fan a share of full power, by its speed as far as that goes.
+func (e *editor) fanPower(s parser.Description, v float64) error {
+	fan := e.printer.ColdSide.Fan.Value
+	limit := e.read(figure{section: fan, option: "max_power", usual: 1, optional: true, demand: positive})
+	speed := v
+	if limit.State == parser.Set {
+		speed = min(v/limit.Value, 1)
+		if speed == 1 && limit.Value != v {
+			if err := e.write(s, fan, "max_power", decimal(v, limit.Place.Value)); err != nil {
+				return err
+			}
+		}
+	}
+	was, written := e.value(fan, "fan_speed")
+	if !written && speed == 1 {
+		return nil
+	}
+	return e.write(s, fan, "fan_speed", decimal(speed, was))
 }
 
 // decimal writes a figure with no fewer decimals than the one it replaces.
