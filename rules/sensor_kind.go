@@ -17,6 +17,7 @@ thermocouple. One kind read as another gives temperatures that mean nothing. It
 is a matter of wiring, so there is no change: a person must look at the board.
 So it is where a chip for platinum is told another resistance at 0 °C than the
 sheet's curve has, since its reference resistor must suit the sensor.
+Note: what an amplifier or a chip is told besides.
 Cannot be waived. Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
@@ -44,6 +45,9 @@ Cannot be waived. Source: common practice, no source.`,
 		default:
 			report(Sayf(Error, sensorAt(in), "the firmware reads the sensor as %s, which is for %s; the sheet names %s; they are wired differently, so look at the board before anything is heated",
 				definition(d), kindName(kind), kindName(want.Kind.Value)))
+		}
+		if d.Form == parser.FormAmplifier && kindOf(d) == want.Kind.Value && d.Note != "" {
+			report(Sayf(Note, sensorAt(in), "of the sensor definition %s, %s: see that it is so", definition(d), d.Note))
 		}
 	},
 }

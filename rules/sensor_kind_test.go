@@ -106,3 +106,16 @@ func TestSensorKindCannotTell(t *testing.T) {
 		t.Errorf("level %s, want error: it cannot be waived", f.Level)
 	}
 }
+
+// What a chip is told besides can only be looked up at the board.
+func TestSensorKindAmplifierTold(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple, Name: "x", Note: "the chip is told of type J"}
+	in.Sheet.New.Sensor.Kind.Value = parser.Thermocouple
+	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
+	f := one(t, sensorKind, in)
+	wantSaid(t, f, "the chip is told of type J: see that it is so")
+	if f.Level != Note {
+		t.Errorf("level %s, want note", f.Level)
+	}
+}

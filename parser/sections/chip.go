@@ -62,7 +62,7 @@ func (c *config) chip(d *parser.SensorDef, heater string) {
 			if offset.Value != 0 {
 				d.Note += fmt.Sprintf(", and that the amplifier's zero lies at %g V", offset.Value)
 			}
-			d.Note += "; where the board's is another, every reading is off by that ratio"
+			d.Note += " (with another one every reading is off by that ratio)"
 		}
 	}
 }

@@ -384,11 +384,13 @@ gcode:
 // section it stands in; a sound configuration has none.
 func TestUnrecognised(t *testing.T) {
 	for text, says := range map[string]string{
-		"[extruder]\nskip_check_heater: true\n":             "skip_check_heater in [extruder]",
-		"[danger_options]\nadc_ignore_limits: True\n":       "[danger_options]",
-		"[extruder]\n[verify_heater extruder]\nmax_eror: 1": "max_eror is no option",
-		"[extruder]\n[verify_heater extrudr]\n":             "[verify_heater extrudr] watches no heater",
-		"[extruder]\n[heater_bed]\nthermal_runaway: off\n":  "thermal_runaway in [heater_bed]",
+		"[extruder]\nskip_check_heater: true\n":                  "skip_check_heater in [extruder]",
+		"[danger_options]\nadc_ignore_limits: True\n":            "[danger_options]",
+		"[extruder]\n[verify_heater extruder]\nmax_eror: 1":      "max_eror is no option",
+		"[extruder]\n[verify_heater extrudr]\n":                  "[verify_heater extrudr] watches no heater",
+		"[extruder]\n[verify_heater  extruder]\n":                "is a second watch beside [verify_heater extruder]",
+		"[heater_generic a]\n[verify_heater heater_generic a]\n": "watches no heater",
+		"[extruder]\n[heater_bed]\nthermal_runaway: off\n":       "thermal_runaway in [heater_bed]",
 	} {
 		c := readText(t, text)
 		all := remarksOf(c, parser.RemarkUnrecognised)
