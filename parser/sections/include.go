@@ -82,7 +82,7 @@ func (r *reader) includeFile(at parser.Span, name string) error {
 	if f == nil {
 		if r.tree.Lacks(name) {
 			if r.tree.Absent(r.absent, name) {
-				r.lacks(at, name)
+				r.lacks(at, r.tree.Shown(name))
 				return nil
 			}
 			if filepath.IsLocal(filepath.FromSlash(name)) && !r.tree.Exists(name) {

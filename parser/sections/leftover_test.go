@@ -120,7 +120,7 @@ func TestSensorNames(t *testing.T) {
 	}
 	// A name that nobody here has may come from a file that is not here.
 	c = readFiles(t, map[string]string{"printer.cfg": "[include panel.cfg]\n[extruder]\nsensor_type: X\n"}, func(r *parser.Request) { r.Absent = []string{"panel.cfg"} })
-	if d := c.Printer().Hotend.Sensor.Value; !strings.Contains(d.Note, "may be defined in panel.cfg") {
+	if d := c.Printer().Hotend.Sensor.Value; !strings.Contains(d.Note, "panel.cfg, which is not here") {
 		t.Errorf("a name of an absent file: %+v", d)
 	}
 }
