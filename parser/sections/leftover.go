@@ -117,11 +117,7 @@ func (c *config) remarkRefused() {
 		case isHotend(s.kind), usesSensor(s.kind):
 			c.remarkHeater(s, strict)
 		case s.kind == "thermistor":
-			if _, beta := c.value(s.name, "beta"); beta && strict {
-				for _, key := range [...]string{"temperature2", "resistance2", "temperature3", "resistance3"} {
-					c.refusedOption(s, key, "stands beside beta, which takes one point alone; take one of the two out")
-				}
-			}
+			c.remarkThermistor(s, strict)
 		case s.kind == "adc_temperature":
 			c.remarkPoints(s, strict)
 		case strings.HasPrefix(s.kind, "tmc") && strict:
@@ -202,6 +198,31 @@ func (c *config) remarkHeater(s *section, strict bool) {
 	}
 	if _, driven := c.value(s.name, "step_pin"); isHotend(s.kind) && !driven {
 		c.refusedOption(s, "pressure_advance", "is there without the pins of a motor")
+	}
+}
+
+// remarkThermistor looks at one thermistor: a point with a beta, or three. It is
+// read even where nothing uses it; of one that is used, sensor says the same.
+func (c *config) remarkThermistor(s *section, strict bool) {
+	others := [...]string{"temperature2", "resistance2", "temperature3", "resistance3"}
+	needed := append([]string{"temperature1", "resistance1"}, others[:]...)
+	if _, beta := c.value(s.name, "beta"); beta {
+		needed = needed[:2]
+		for _, key := range others {
+			if strict {
+				c.refusedOption(s, key, "stands beside beta, which takes one point alone; take one of the two out")
+			}
+		}
+	}
+	p := c.printer
+	if name := strings.Join(strings.Fields(s.own), " "); name == "" || name == p.Hotend.Sensor.Value.Name || name == p.Bed.Sensor.Value.Name {
+		return
+	}
+	for _, key := range needed {
+		if _, there := c.value(s.name, key); !there {
+			c.broken(c.headingSpan(s.name), "[%s] has no %s", s.name, key)
+			return
+		}
 	}
 }
 

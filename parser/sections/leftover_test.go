@@ -30,6 +30,9 @@ func TestRefused(t *testing.T) {
 		{"[danger_options]\nerror_on_unused_config_options: False\n" + bead + "rtd_nominal_r: 100\n", 0, ""},
 		{"[heater_generic x]\nsensor_type: PT1000\ninline_resistor: 0\n", 3, "in [heater_generic x]"},
 		{"[thermistor x]\ntemperature1: 25\nresistance1: 1000\nbeta: 3950\nresistance2: 1\n", 5, "stands beside beta"},
+		{"[thermistor x]\ntemperature1: 25\nresistance1: 1000\n", 1, "has no temperature2"},
+		{"[thermistor x]\nresistance1: 1000\nbeta: 1\n", 1, "has no temperature1"},
+		{"[thermistor x]\nbeta: 1\n[extruder]\nsensor_type: x\n", 0, ""}, // sensor-unknown speaks
 		{"[adc_temperature x]\ntemperature1: 1\nresistance1: 1\ntemperature3: 1\n", 4, "there is no temperature2"},
 		{"[adc_temperature x]\ntemperature1: 1\nresistance1: 1\nvoltage1: 1\n", 4, "stands beside resistance1"},
 		{"[adc_temperature x]\ntemperature1: 1\nvoltage1: 1\ntemperature2: 1\nvoltage2: 1\n", 0, ""},
