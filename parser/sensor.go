@@ -52,6 +52,13 @@ type SensorDef struct {
 	// FormAmplifier of a platinum sensor: the sensor's resistance at 0 °C that
 	// the chip is told; 0 where nothing says.
 	R0Ohm float64
+	// The chip's reference resistor, and the wires between chip and sensor; 0
+	// where nothing says.
+	ReferenceOhm float64
+	Wires        int
+	// What the amplifier's reading is multiplied by, 0 for 1, and what is added
+	// to it, K.
+	Gain, OffsetK float64
 
 	// Readings stop at these ends where the definition is a table whose
 	// extent is known (°C); both 0 where they do not.

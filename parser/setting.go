@@ -34,6 +34,10 @@ type Setting[T any] struct {
 	Name  string  // as the style spells it, such as an option's name
 	Hides []Place // the other active places that set it and lose
 	Why   string  // for Unknown: what could not be told, with the condition quoted
+
+	// Least and Most are the values that the firmware's own checks accept, where
+	// they look at this setting; zero where they do not.
+	Least, Most T
 }
 
 // Known reports whether Value is what the firmware will use.

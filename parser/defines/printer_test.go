@@ -272,8 +272,11 @@ func TestPrinterParts(t *testing.T) {
 	if !p.Limits.MinWhileHeating || p.Hotend.Oversample != 16 {
 		t.Errorf("minimum while heating %v, oversampling %d", p.Limits.MinWhileHeating, p.Hotend.Oversample)
 	}
-	if readText(t, 0, "h", first).printer.Limits.MinWhileHeating {
-		t.Error("the first generation looks at the minimum all the time")
+	for number, want := range map[string]bool{"5": true, "1047": true, "-1": true, "-2": false, "-5": false} {
+		text := strings.Replace(second, "TEMP_SENSOR_0 ", "TEMP_SENSOR_0 "+number+" //", 1)
+		if got := readText(t, 0, "h", text).printer.Limits.MinWhileHeating; got != want {
+			t.Errorf("definition %s: minimum while heating only %v, want %v", number, got, want)
+		}
 	}
 	third := readText(t, 0, "h", third).printer
 	want := []parser.Key{parser.HotendSensor, parser.ModelPower, parser.Preset(1), parser.ProbeTrigger, parser.FilamentWidth, parser.MaxFlow, "pressure advance"}

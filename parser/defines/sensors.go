@@ -101,12 +101,8 @@ func (r *reader) sensor(key parser.Key, name, heater string) parser.Setting[pars
 		s.Value.FixedC, s.Why = r.fixed("DUMMY_THERMISTOR_999_VALUE", 100)
 	case customSensor:
 		r.custom(&s, heater)
-	case platinumChip:
-		told := r.value(figure{names: []string{"MAX31865_SENSOR_OHMS_" + name[len(name)-1:], "MAX31865_SENSOR_OHMS"}, absent: absentHidden})
-		if told.State == parser.Set {
-			s.Value.R0Ohm = told.Value
-		}
 	}
+	r.amplifier(&s.Value, name)
 	if s.Why != "" {
 		s.State = parser.Unknown
 	}
