@@ -30,6 +30,7 @@ func All() []*Rule {
 		// Runaway protection
 		runawayOff,
 		runawayOffBed,
+		watchdogOff,
 		runawayLoose,
 		runawayTight,
 		// Control

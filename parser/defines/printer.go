@@ -27,10 +27,12 @@ func (r *reader) printer(tool int) *parser.Printer {
 	p.Bed = r.bed()
 	p.Limits = r.limits(n)
 	r.guards(p)
+	r.bounds(p)
 	p.ColdSide = r.coldSide()
 	p.Flow = r.flow()
 	p.Geometry = r.geometry()
 	p.Storage = r.storage(p)
+	r.unbuildable(p)
 	if s := &p.Hotend.Sensor; !mismatched(p) && s.State == parser.Set && s.Value.Form == parser.FormNone {
 		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: s.At,
 			Text: "the configuration has no sensor for tool " + strconv.Itoa(tool) + ": " + s.Name + " is 0"})

@@ -66,10 +66,11 @@ func (r *reader) ignored(key parser.Key, name string) parser.Setting[bool] {
 }
 
 // watchdog reads whether a program that hangs is restarted. Files that do not
-// speak of it leave that open, unless the second file is there as a whole.
+// speak of it leave that open, unless they are known to be there as a whole
+// and for a firmware that was read.
 func (r *reader) watchdog(p *parser.Printer) {
 	const name, whole = "USE_WATCHDOG", "CONFIGURATION_ADV_H_VERSION"
-	if len(r.s.mentions(name)) > 0 || r.s.macro(whole).state == parser.Yes {
+	if len(r.s.mentions(name)) > 0 || (r.checks == older || r.checks == newer) && r.s.macro(whole).state == parser.Yes {
 		p.Watchdog = r.flag(parser.Watchdog, []string{name}, []string{"EMERGENCY_PARSER", "EEPROM_SETTINGS"})
 	}
 }

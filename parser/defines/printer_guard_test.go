@@ -97,7 +97,7 @@ func TestGuards(t *testing.T) {
 // The automatic target in proportion follows every command.
 func TestAutoAlways(t *testing.T) {
 	for text, want := range map[string]bool{
-		"#define AUTOTEMP\n":                                  false,
+		"#define AUTOTEMP\n": false,
 		"#define AUTOTEMP\n#define AUTOTEMP_PROPORTIONAL\n":   true,
 		"//#define AUTOTEMP\n#define AUTOTEMP_PROPORTIONAL\n": false,
 	} {

@@ -13,8 +13,9 @@ type reader struct {
 	s       *source
 	gen     generation
 	basis   basis
-	hotend  int // index of the hotend's options
-	hotends int // how many there are, as far as that can be told
+	checks  basis // whose checks the build is sure to meet: see published
+	hotend  int   // index of the hotend's options
+	hotends int   // how many there are, as far as that can be told
 	slots   []slot
 }
 

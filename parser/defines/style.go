@@ -56,7 +56,7 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &reader{s: s, gen: generationOf(s), slots: make([]slot, 0, 64)}
+	r := &reader{s: s, gen: generationOf(s), checks: published(s), slots: make([]slot, 0, 64)}
 	p := r.printer(request.Tool)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
