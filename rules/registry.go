@@ -11,6 +11,7 @@ func All() []*Rule {
 		sensorCurve,
 		sensorResolution,
 		sensorFault,
+		sensorRedundant,
 		// Temperature limits
 		tempCeiling,
 		tempReach,
