@@ -31,7 +31,7 @@ Change: the highest whole max temp that satisfies both.`,
 		if !ok {
 			return
 		}
-		highest := weakest.highestMaxTemp(c.marginK)
+		highest := c.highest(weakest)
 		if c.targetC() <= weakest.C+rounding && c.maxC <= weakest.C+tripSlackC+rounding {
 			return
 		}
