@@ -89,6 +89,12 @@ func TestStoredSettings(t *testing.T) {
 	if f.Level != Warning {
 		t.Errorf("level %s, want warning", f.Level)
 	}
+	// A max temp that a display edits outlives a flash too.
+	in.Printer.Storage.Keeps = []parser.Key{parser.MaxTemp}
+	in.Changed = nil
+	wantSaid(t, one(t, storedSettings, in), "the max temp is one of them")
+	in.Changed = map[parser.Key]any{parser.MaxTemp: 275.0}
+	wantSaid(t, one(t, storedSettings, in), "(max temp)")
 	// A definition of the firmware's own is compiled in; the constants of a
 	// custom one are stored.
 	in.Printer.Storage.Keeps = []parser.Key{parser.HotendSensor}
