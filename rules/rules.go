@@ -53,6 +53,7 @@ type Finding struct {
 	Message string      // plain sentences with the numbers
 	Values  Values
 	Changes []parser.Change // together they remove the finding; none where a person must decide
+	Partial bool            // the changes are the best there is and leave some of it, as the message says
 	Waived  string          // the reason, where a waiver covers it
 
 	unknown parser.Key // the setting that could not be told, if that is what it says

@@ -42,6 +42,7 @@ where a rating forbids it there is none, and print_c must come down.`,
 			if highest > c.maxC {
 				f.Message += "; raise it to that"
 				f = f.Change(s.To(highest))
+				f.Partial = true
 			}
 			f.Message += "; for more it takes another definition, or lower the top of print_c to " + celsius(highest-c.roomK())
 			report(f)
