@@ -27,7 +27,7 @@ type Hotend struct {
 	// CustomCubic: a custom sensor definition may have a cubic coefficient.
 	CustomCubic bool
 	// Second is a second sensor of this hotend, whose reading may differ by
-	// SecondK at most; Off where there is none.
+	// SecondK at most; key empty where there is none.
 	Second  Setting[SensorDef]
 	SecondK Setting[float64]
 	// Outputs is how many heater outputs run on this hotend's command, each with
@@ -148,8 +148,9 @@ type Limits struct {
 	FaultChecks Setting[bool]
 
 	// AutoMax is the highest target that the firmware sets by itself as more is
-	// extruded; Off where it does not. AutoAlways: with every target, and not
-	// only where the print asks for it.
+	// extruded; key empty where it does not. AutoAlways: it
+	// raises every target, by how much is not read, and not only where the print
+	// asks for it.
 	AutoMax    Setting[float64]
 	AutoAlways bool
 

@@ -24,14 +24,15 @@ an automatic target may be raised further than that; the firmware stops it
 there.`,
 	Check: func(in *Input, report func(Finding)) {
 		presets, auto := in.Printer.Limits.Presets, &in.Printer.Limits.AutoMax
-		if len(presets) == 0 && (auto.Key == "" || !auto.Known()) {
+		raised := auto.Key != "" && auto.Known() && !in.Printer.Limits.AutoAlways
+		if len(presets) == 0 && !raised {
 			return
 		}
 		c, ok := ceilingOf(in, report)
 		if !ok {
 			return
 		}
-		if auto.Key != "" && auto.Known() && auto.Value > c.targetC()+rounding {
+		if raised && auto.Value > c.targetC()+rounding {
 			report(Sayf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At), "the %s is %s, but the firmware takes targets up to %s: there it stops",
 				auto.Key, celsius(auto.Value), celsius(c.targetC())).
 				With(Values{"preset_c": auto.Value, "target_limit_c": c.targetC()}))

@@ -70,4 +70,6 @@ func TestPresetOverAutomatic(t *testing.T) {
 	wantChanges(t, f)
 	in.Printer.Limits.Presets = nil
 	one(t, presetOver, in)
+	in.Printer.Limits.AutoAlways = true // then the figure is not a limit
+	silent(t, presetOver, in)
 }

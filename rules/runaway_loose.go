@@ -114,7 +114,7 @@ func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 		report(cannotTell(Warning, s))
 	case !s.Known():
 	case l.AutoAlways:
-		report(Sayf(Error, s.At, "the firmware sets the target anew all the time, up to %s, and with every target the rise watch starts anew: it never trips; switch the automatic target off", celsius(s.Value)).
+		report(Sayf(Error, s.At, "the firmware raises every target with the speed of the filament, all the time, and with each the rise watch starts anew: it never trips; switch the automatic target off").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
 	default:
 		report(Sayf(Note, s.At, "while a print asks for the automatic target, the rise watch starts anew all the time and never trips: let no print ask for it, or switch it off").

@@ -125,8 +125,6 @@ func TestRunawayLooseHalt(t *testing.T) {
 func TestRunawayLooseRearmed(t *testing.T) {
 	in := healthyInput()
 	l := &in.Printer.Limits
-	l.AutoMax = off[float64](parser.AutoTarget)
-	silent(t, runawayLoose, in)
 	l.AutoMax = set(parser.AutoTarget, 250.0)
 	f := one(t, runawayLoose, in)
 	if wantSaid(t, f, "while a print asks"); f.Level != Note {

@@ -24,7 +24,7 @@ Values: open_c, short_c, min_c, trip_c (null where the firmware has no such
 limit). No change here: the limit, the definition or the board is at fault.
 Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
-		if s := &in.Printer.Limits.Trips; s.Key != "" && s.State == parser.Off {
+		if s := &in.Printer.Limits.Trips; s.State == parser.Off {
 			report(withoutTrips(in))
 			return
 		}

@@ -18,9 +18,6 @@ func TestSensorRedundant(t *testing.T) {
 	}
 	silent(t, sensorRedundant, healthyInput())
 	silent(t, sensorRedundant, with(bead("ntc-100k-3950"))) // reads the new one right
-	none := healthyInput()
-	none.Printer.Hotend.Second = off[parser.SensorDef](parser.SecondSensor)
-	silent(t, sensorRedundant, none)
 
 	f := one(t, sensorRedundant, with(bead("ntc-100k-4267")))
 	wantSaid(t, f, "agree with this hotend's to 10 K", "5 (ntc-100k-4267) shows")

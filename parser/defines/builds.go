@@ -105,7 +105,8 @@ func (r *reader) versionsDiffer(*parser.Printer) (parser.Span, string) {
 	if first == nil || second == nil || first.value() == second.value() {
 		return parser.Span{}, ""
 	}
-	return second.body, second.name + " is " + second.value() + " and " + first.name + " is " + first.value() + "; take both files from one version"
+	return second.body, second.name + " is " + second.value() + " and " + first.name + " is " + first.value() +
+		"; take both files from one version"
 }
 
 // longestWindowS is the longest rise window that builds, s.
@@ -136,7 +137,8 @@ func (r *reader) bounds(p *parser.Printer) {
 	// Tables up to this number are held against the max temp.
 	const lastTable = 997
 	number, err := strconv.Atoi(s.Value.Name)
-	if err == nil && number >= 1 && number <= lastTable && s.Value.HighC > 0 && l.Margin.Known() && r.on(storedMaxTemp) == parser.No {
+	if err == nil && number >= 1 && number <= lastTable && s.Value.HighC > 0 && l.Margin.Known() &&
+		r.on(storedMaxTemp) == parser.No {
 		l.MaxTemp.Most = s.Value.HighC - l.Margin.Value
 	}
 	if s.Value.Name != megohmNumber {
@@ -216,25 +218,28 @@ func (r *reader) chipsDiffer(*parser.Printer) (parser.Span, string) {
 			continue
 		}
 		if first.value() != d.value() {
-			return d.body, d.name + " is " + d.value() + " and " + first.name + " is " + first.value() + ": all converter chips must be of one kind"
+			return d.body, d.name + " is " + d.value() + " and " + first.name + " is " + first.value() +
+				": all converter chips must be of one kind"
 		}
 	}
 	return parser.Span{}, ""
 }
 
 func (r *reader) twoControls(*parser.Printer) (parser.Span, string) {
-	if r.on("PIDTEMP") != parser.Yes || r.on("MPCTEMP") != parser.Yes {
+	d := r.defined("MPCTEMP")
+	if d == nil || r.on("PIDTEMP") != parser.Yes || r.on("MPCTEMP") != parser.Yes {
 		return parser.Span{}, ""
 	}
-	return r.defined("MPCTEMP").at, "PIDTEMP and MPCTEMP are both on; switch one of them off"
+	return d.at, "PIDTEMP and MPCTEMP are both on; switch one of them off"
 }
 
 func (r *reader) parallelTools(*parser.Printer) (parser.Span, string) {
 	const name = "HEATERS_PARALLEL"
-	if x, d := r.plain("EXTRUDERS"); d == nil || x <= 1 || r.on(name) != parser.Yes {
+	d := r.defined(name)
+	if x, count := r.plain("EXTRUDERS"); count == nil || x <= 1 || d == nil || r.on(name) != parser.Yes {
 		return parser.Span{}, ""
 	}
-	return r.defined(name).at, name + " is for a printer with one extruder"
+	return d.at, name + " is for a printer with one extruder"
 }
 
 func (r *reader) fanOnPartFan(p *parser.Printer) (parser.Span, string) {

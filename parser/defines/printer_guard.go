@@ -43,8 +43,8 @@ func (r *reader) guards(p *parser.Printer) {
 	}
 	l.FaultChecks = r.ignored(parser.FaultChecks, "IGNORE_THERMOCOUPLE_ERRORS")
 	// Each reading takes a quarter of a second.
-	l.Graces = appendFound(l.Graces, r.number(figure{key: parser.Grace("for faults of a chip"), names: []string{"THERMOCOUPLE_MAX_ERRORS"},
-		unit: unitQuarters, round: roundDown, absent: absentHidden}))
+	l.Graces = appendFound(l.Graces, r.number(figure{key: parser.Grace("for faults of a chip"),
+		names: []string{"THERMOCOUPLE_MAX_ERRORS"}, unit: unitQuarters, round: roundDown, absent: absentHidden}))
 }
 
 // ignored reads an option that switches something off: the setting is on while
@@ -80,15 +80,14 @@ func (r *reader) watchdog(p *parser.Printer) {
 // every target.
 func (r *reader) autoTarget(l *parser.Limits) {
 	const gate, always = "AUTOTEMP", "AUTOTEMP_PROPORTIONAL"
-	l.AutoMax = parser.Setting[float64]{Key: parser.AutoTarget, Name: gate, State: parser.Off}
 	on := r.on(gate)
 	if on == parser.No {
 		return
 	}
-	// In proportion, AUTOTEMP_MAX_P is added to the target instead.
+	// In proportion, up to AUTOTEMP_MAX_P is added to each target instead.
 	l.AutoAlways = r.on(always) != parser.No
-	l.AutoMax = r.number(figure{key: parser.AutoTarget, names: []string{"AUTOTEMP_MAX"}, round: roundDown, absent: absentDefault, usual: 250,
-		near: []string{"AUTOTEMP_MIN", gate}})
+	l.AutoMax = r.number(figure{key: parser.AutoTarget, names: []string{"AUTOTEMP_MAX"}, round: roundDown,
+		absent: absentDefault, usual: 250, near: []string{"AUTOTEMP_MIN", gate}})
 	if on == parser.Maybe {
 		l.AutoMax.State, l.AutoMax.Why = parser.Unknown, "it cannot be told whether "+gate+" is on"
 	}
@@ -105,7 +104,8 @@ func (r *reader) atTemperature(w *parser.Watch) {
 	if r.on("THERMAL_PROTECTION_VARIANCE_MONITOR") == parser.No {
 		return
 	}
-	f := figure{key: parser.HotendStill, names: []string{"THERMAL_PROTECTION_VARIANCE_MONITOR_PERIOD"}, round: roundUp, absent: absentDefault}
+	f := figure{key: parser.HotendStill, names: []string{"THERMAL_PROTECTION_VARIANCE_MONITOR_PERIOD"},
+		round: roundUp, absent: absentDefault}
 	if f.usual = w.HoldPeriodS.Value; !w.HoldPeriodS.Known() {
 		f.absent = absentUnknown
 	}
@@ -119,13 +119,14 @@ func (r *reader) outputs() parser.Setting[float64] {
 	if on.State == parser.Off {
 		return parser.Setting[float64]{}
 	}
-	return parser.Setting[float64]{Key: on.Key, Name: name, Value: 2, State: on.State, Place: on.Place, Hides: on.Hides, Why: on.Why}
+	return parser.Setting[float64]{Key: on.Key, Name: name, Value: 2,
+		State: on.State, Place: on.Place, Hides: on.Hides, Why: on.Why}
 }
 
 // second reads a second sensor that must agree with the hotend's own.
 func (r *reader) second(h *parser.Hotend) {
 	const old, number, target = "TEMP_SENSOR_1_AS_REDUNDANT", "TEMP_SENSOR_REDUNDANT", "TEMP_SENSOR_REDUNDANT_TARGET"
-	off := parser.Setting[parser.SensorDef]{Key: parser.SecondSensor, Name: number, State: parser.Off}
+	none := parser.Setting[parser.SensorDef]{}
 	diff := figure{key: parser.SecondDiff, names: []string{"TEMP_SENSOR_REDUNDANT_MAX_DIFF", "MAX_REDUNDANT_TEMP_SENSOR_DIFF"},
 		round: roundNearest, absent: absentDefault, usual: 10}
 	on := r.on(old)
@@ -134,13 +135,13 @@ func (r *reader) second(h *parser.Hotend) {
 		diff.names[0], diff.names[1] = diff.names[1], diff.names[0]
 	} else {
 		if r.s.macro(number).state == parser.No {
-			h.Second = off
+			h.Second = none
 			return
 		}
 		h.Second = r.sensor(parser.SecondSensor, number, "REDUNDANT")
 		of := r.target(target)
 		if of != "" && of != "E"+strconv.Itoa(r.hotend) {
-			h.Second = off
+			h.Second = none
 			return
 		}
 		if of == "" && h.Second.Known() {
@@ -148,7 +149,7 @@ func (r *reader) second(h *parser.Hotend) {
 		}
 	}
 	if h.Second.Known() && h.Second.Value.Form == parser.FormNone {
-		h.Second = off
+		h.Second = none
 		return
 	}
 	if on == parser.Maybe && h.Second.Known() {

@@ -49,7 +49,7 @@ func TestGuards(t *testing.T) {
 		{"no grace before the halt", "//#define BOGUS_TEMPERATURE_GRACE_PERIOD 2000\n", parser.HaltGrace, "hidden"},
 
 		{"automatic target", "#define AUTOTEMP\n#define AUTOTEMP_MAX 260\n", parser.AutoTarget, "260 set h:2:22"},
-		{"automatic target, off", "//#define AUTOTEMP\n#define AUTOTEMP_MAX 260\n", parser.AutoTarget, "off"},
+		{"automatic target, off", "//#define AUTOTEMP\n#define AUTOTEMP_MAX 260\n", parser.AutoTarget, "hidden"},
 		{"automatic target, perhaps", "#if BOARD\n#define AUTOTEMP\n#endif\n#define AUTOTEMP_MAX 260\n", parser.AutoTarget, "unknown h:4:22"},
 
 		{"slowing the fan", watches + "#define ADAPTIVE_FAN_SLOWING\n", parser.SlowsFan, "true set h:4:9"},
@@ -71,10 +71,10 @@ func TestGuards(t *testing.T) {
 		{"another probe", "#define BD_SENSOR\n#define NOZZLE_TO_PROBE_OFFSET { 0, 0, -1.5 }\n", parser.NozzleProbes, "hidden"},
 		{"another probe's height", "#define BD_SENSOR\n#define NOZZLE_TO_PROBE_OFFSET { 0, 0, -1.5 }\n", parser.ProbeTrigger, "1.5 set h:2:40"},
 
-		{"no second sensor", "#define TEMP_SENSOR_REDUNDANT 0\n", parser.SecondSensor, "off"},
+		{"no second sensor", "#define TEMP_SENSOR_REDUNDANT 0\n", parser.SecondSensor, "hidden"},
 		{"second sensor", "#define TEMP_SENSOR_REDUNDANT 5\n#define TEMP_SENSOR_REDUNDANT_TARGET E0\n", parser.SecondSensor, "5 set h:1:31"},
-		{"second sensor of another tool", "#define TEMP_SENSOR_REDUNDANT 5\n#define TEMP_SENSOR_REDUNDANT_TARGET E1\n", parser.SecondSensor, "off"},
-		{"second sensor of the bed", "#define TEMP_SENSOR_REDUNDANT 5\n#define TEMP_SENSOR_REDUNDANT_TARGET BED\n", parser.SecondSensor, "off"},
+		{"second sensor of another tool", "#define TEMP_SENSOR_REDUNDANT 5\n#define TEMP_SENSOR_REDUNDANT_TARGET E1\n", parser.SecondSensor, "hidden"},
+		{"second sensor of the bed", "#define TEMP_SENSOR_REDUNDANT 5\n#define TEMP_SENSOR_REDUNDANT_TARGET BED\n", parser.SecondSensor, "hidden"},
 		{"second sensor, perhaps", "#define TEMP_SENSOR_REDUNDANT 5\n#if BOARD\n#define TEMP_SENSOR_REDUNDANT_TARGET E0\n#endif\n", parser.SecondSensor, "unknown h:1:31"},
 		{"second sensor, old spelling", "#define TEMP_SENSOR_1 5\n#define TEMP_SENSOR_1_AS_REDUNDANT\n", parser.SecondSensor, "5 set h:1:23"},
 		{"difference", "#define TEMP_SENSOR_REDUNDANT 5\n#define TEMP_SENSOR_REDUNDANT_MAX_DIFF 15\n", parser.SecondDiff, "15 set h:2:40"},
