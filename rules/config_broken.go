@@ -3,6 +3,7 @@ package rules
 import "preflash/parser"
 
 var configBroken = &Rule{
+	Whole:   true,
 	ID:      "config-broken",
 	Level:   Error,
 	Summary: "The configuration stops its own build.",

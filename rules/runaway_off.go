@@ -23,6 +23,7 @@ var runawayOff = &Rule{
 }
 
 var runawayOffBed = &Rule{
+	Whole:   true,
 	ID:      "runaway-off-bed",
 	Level:   Error,
 	Summary: "The bed's runaway protection is off or made ineffective.",
