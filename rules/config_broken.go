@@ -7,6 +7,7 @@ import (
 )
 
 var configBroken = &Rule{
+	Whole:   true,
 	ID:      "config-broken",
 	Level:   Error,
 	Summary: "The configuration stops its own build.",

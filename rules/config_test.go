@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -127,5 +128,22 @@ func TestConfigGapUnknownSettings(t *testing.T) {
 	}
 	if len(said) != 1 || !strings.Contains(said[0], string(parser.DerivativeShare)) {
 		t.Errorf("config-gap says %q, want the derivative filter alone", said)
+	}
+}
+
+// Without the hotend that the sheet names, only what is about more than the
+// hotend is judged.
+func TestLackingHotend(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Watch.On = parser.Setting[bool]{Key: parser.HotendWatchOn, State: parser.Off}
+	in.Printer.Limits.MaxTemp.State = parser.Unknown
+	in.Printer.Bed.Watch.On.State, in.Printer.Bed.Watch.On.Value = parser.Off, false
+	in.Printer.Remarks = []parser.Remark{{Kind: parser.RemarkMismatch, Text: "there is no hotend"}}
+	var got []string
+	for _, f := range Check(in) {
+		got = append(got, f.Rule)
+	}
+	if want := "[runaway-off-bed sheet-mismatch]"; fmt.Sprint(got) != want {
+		t.Errorf("rules %v, want %s", got, want)
 	}
 }

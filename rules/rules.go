@@ -28,6 +28,7 @@ type Rule struct {
 	Summary  string // one sentence: what is wrong when it speaks
 	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
 	Unwaived bool   // cannot be waived, which Doc says too
+	Whole    bool   // is about more than the hotend: runs also where the configuration lacks it
 	Check    func(in *Input, report func(Finding))
 }
 

@@ -38,6 +38,7 @@ var runawayOff = &Rule{
 }
 
 var runawayOffBed = &Rule{
+	Whole:   true,
 	ID:      "runaway-off-bed",
 	Level:   Error,
 	Summary: "The bed's runaway protection is off or made ineffective.",
@@ -50,6 +51,7 @@ var runawayOffBed = &Rule{
 }
 
 var watchdogOff = &Rule{
+	Whole:   true,
 	ID:      "watchdog-off",
 	Level:   Error,
 	Summary: "Nothing restarts a controller whose program hangs.",

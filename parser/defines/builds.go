@@ -15,30 +15,11 @@ import (
 // newer, meets what both check, and is both here. Older versions, and files
 // that state none, are none: their firmware reads names that were refused later.
 func published(s *source) basis {
-	for _, name := range [...]string{"CONFIGURATION_H_VERSION", "CONFIGURATION_ADV_H_VERSION"} {
-		m := s.macro(name)
-		if m.winner == nil {
-			continue
-		}
-		switch version, ok := statedVersion(m.winner); {
-		case !ok || version < olderVersion:
-			return 0
-		case version == olderVersion:
-			return older
-		case version == newerVersion:
-			return newer
-		default:
-			return older | newer
-		}
+	switch g, _ := statedGeneration(s); g {
+	case genOlder, genNewer, genBetween, genAbove:
+		return g.basis()
 	}
 	return 0
-}
-
-// statedVersion reads a version, which the firmware compares as a hexadecimal
-// number.
-func statedVersion(d *define) (uint64, bool) {
-	version, err := strconv.ParseUint(d.value(), 16, 64)
-	return version, err == nil
 }
 
 // refuses reports whether the firmware is sure to refuse what those in by do.
@@ -101,7 +82,7 @@ func (r *reader) plain(name string) (float64, *define) {
 }
 
 func (r *reader) versionsDiffer(*parser.Printer) (parser.Span, string) {
-	first, second := r.defined("CONFIGURATION_H_VERSION"), r.defined("CONFIGURATION_ADV_H_VERSION")
+	first, second := r.defined(versionOptions[0]), r.defined(secondVersion)
 	if first == nil || second == nil || first.value() == second.value() {
 		return parser.Span{}, ""
 	}

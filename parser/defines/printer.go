@@ -51,8 +51,16 @@ var sharedHotend = [...]string{"SINGLENOZZLE", "MIXING_EXTRUDER", "SWITCHING_EXT
 // tool finds the hotend's index and whether the configuration has that tool.
 func (r *reader) tool(p *parser.Printer) {
 	r.hotend = p.Tool
-	count := r.value(figure{names: []string{"EXTRUDERS"}, absent: absentDefault, usual: 1})
-	if count.Known() && float64(p.Tool) >= count.Value {
+	count := r.value(figure{names: []string{"EXTRUDERS"}, absent: absentDefault})
+	switch {
+	case count.Known() && count.Value < 1:
+		text := "the configuration has no extruder (EXTRUDERS is 0), and so no hotend"
+		if r.s.macro("TEMP_SENSOR_0").removed {
+			text += "; its TEMP_SENSOR_0 has no effect"
+		}
+		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: count.At, Text: text})
+		return
+	case count.Known() && float64(p.Tool) >= count.Value:
 		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: count.At,
 			Text: "the sheet names tool " + strconv.Itoa(p.Tool) + ", counted from 0; the configuration has " +
 				strconv.Itoa(int(count.Value)) + " (EXTRUDERS)"})
@@ -114,8 +122,8 @@ func (r *reader) limits(n string) parser.Limits {
 		near: []string{minName, "BED_MAXTEMP", "TEMP_SENSOR_" + n}})
 	margin := figure{key: parser.Margin, names: []string{"HOTEND_OVERSHOOT"}, round: roundUp, absent: absentDefault,
 		near: []string{"BED_OVERSHOOT", maxName}}
-	if r.gen >= gen20 {
-		margin.usual = 15
+	if r.gen >= genOlder || len(r.s.mentions(margin.names[0])) > 0 {
+		margin.usual = 15 // in both that are known; earlier ones may not clamp at all
 	}
 	l.Margin = r.number(margin)
 	l.Presets = r.presets()

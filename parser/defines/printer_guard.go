@@ -69,8 +69,8 @@ func (r *reader) ignored(key parser.Key, name string) parser.Setting[bool] {
 // speak of it leave that open, unless they are known to be there as a whole
 // and for a firmware that was read.
 func (r *reader) watchdog(p *parser.Printer) {
-	const name, whole = "USE_WATCHDOG", "CONFIGURATION_ADV_H_VERSION"
-	if len(r.s.mentions(name)) > 0 || (r.checks == older || r.checks == newer) && r.s.macro(whole).state == parser.Yes {
+	const name = "USE_WATCHDOG"
+	if len(r.s.mentions(name)) > 0 || (r.checks == older || r.checks == newer) && r.s.macro(secondVersion).state == parser.Yes {
 		p.Watchdog = r.flag(parser.Watchdog, []string{name}, []string{"EMERGENCY_PARSER", "EEPROM_SETTINGS"})
 	}
 }

@@ -131,7 +131,7 @@ func TestNoExtruder(t *testing.T) {
 				said = append(said, r.Text)
 			}
 		}
-		if len(said) != 1 || !strings.Contains(said[0], "the configuration has 0 (EXTRUDERS)") {
+		if len(said) != 1 || !strings.Contains(said[0], "the configuration has no extruder") {
 			t.Errorf("%q: %q", text, said)
 		}
 	}

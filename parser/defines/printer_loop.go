@@ -102,7 +102,7 @@ func (r *reader) gains(l *parser.Loop) {
 			f.names = []string{g.newList, g.oldList, g.newName, g.oldName}
 			f.list, f.element, f.repeats = true, r.hotend, true
 		}
-		if r.gen < gen21 {
+		if r.gen < genAbove {
 			// The newer names would be read by no firmware of this age.
 			swapPairs(f.names)
 		}

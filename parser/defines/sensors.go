@@ -57,7 +57,7 @@ func (style) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
 			continue
 		}
 		if n, ok := findNumbered(h.number); ok {
-			d := n.def(gen20)
+			d := n.def(genOlder)
 			if math.Abs(d.PullupOhm-pullupOhm) <= pullupTolerance*d.PullupOhm {
 				return d, true
 			}
@@ -135,7 +135,7 @@ const cubicSuffix = "_SH_C_COEFF"
 // One that does not read it takes B for a plain Beta, and is tens of degrees
 // off.
 func readsCubic(s *source, gen generation, heater string) bool {
-	return gen >= gen21 || len(s.mentions(heater+cubicSuffix)) > 0
+	return gen >= genBetween || len(s.mentions(heater+cubicSuffix)) > 0
 }
 
 // custom fills a definition 1000 from its options.
