@@ -148,8 +148,9 @@ type Limits struct {
 	FaultChecks Setting[bool]
 
 	// AutoMax is the highest target that the firmware sets by itself as more is
-	// extruded; Off where it does not. AutoAlways: with every target, and not
-	// only where the print asks for it.
+	// extruded; key empty where it does not. AutoAlways: it
+	// raises every target, by how much is not read, and not only where the print
+	// asks for it.
 	AutoMax    Setting[float64]
 	AutoAlways bool
 

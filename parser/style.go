@@ -5,6 +5,17 @@ type Request struct {
 	Files  []string // paths inside the tree, in order
 	Absent []string // included files that may be missing: from the root or absolute, also outside it
 	Tool   int      // the hotend, from 0
+
+	// Defined is what board or build define from outside the files, where the
+	// style has such a thing.
+	Defined []Define
+}
+
+// Define is a name that is settled from outside the files.
+type Define struct {
+	Name, Value string
+	Undefined   bool // nothing defines it
+	At          Span // where the sheet says so
 }
 
 // Style is one way to write a configuration. A style knows no rule and no

@@ -258,7 +258,9 @@ func (t *trial) edits() (edits []parser.Edit, reasons, left []Reason, err error)
 		return nil, nil, nil, fmt.Errorf("%s: the changes cannot be made together: %w", t.Owner, err)
 	}
 	for _, r := range reasons {
-		t.mended[r.Finding.Rule]++
+		if !r.Finding.Partial {
+			t.mended[r.Finding.Rule]++
+		}
 		for _, c := range r.Finding.Changes {
 			t.asked[c.Key] = append(t.asked[c.Key], r.Finding.Rule)
 		}

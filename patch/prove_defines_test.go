@@ -53,7 +53,7 @@ func TestProveLeavesNote(t *testing.T) {
 // curve that no number stands for.
 func TestProveWithoutCubic(t *testing.T) {
 	const custom = "SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS 126830\n#define HOTEND0_BETA 4554.72"
-	old := strings.NewReplacer("02000905", "020007", "SENSOR_0 5", "SENSOR_0 11").Replace(proofHeader)
+	old := strings.NewReplacer("02000905", "02000901", "SENSOR_0 5", "SENSOR_0 11").Replace(proofHeader)
 	want := strings.Replace(old, "SENSOR_0 11", custom, 1)
 	if got := proveDefines(t, old, "ntc-100k-3950", "ntc-100k-4300", "[190, 250]", "[190, 270]"); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)

@@ -3,6 +3,8 @@ package rules
 import (
 	"strings"
 	"testing"
+
+	"preflash/parser"
 )
 
 // The figures of issue 3.
@@ -92,4 +94,16 @@ func TestHeaterHeadroomStall(t *testing.T) {
 	}
 	in.Printer.Hotend.Watch.ErrorSumCS.Value = 120 // trips on the way
 	one(t, heaterHeadroom, in)
+}
+
+// A firmware that slows the part fan hides the sag from the watch.
+func TestHeaterHeadroomSlowsFan(t *testing.T) {
+	in := worked(270)
+	in.Printer.Hotend.Watch.SlowsFan = set(parser.SlowsFan, true)
+	wantSaid(t, one(t, heaterHeadroom, in), "slows the part fan as it sinks")
+	silent(t, heaterHeadroom, func() *Input {
+		in := healthyInput()
+		in.Printer.Hotend.Watch.SlowsFan = set(parser.SlowsFan, true)
+		return in
+	}())
 }

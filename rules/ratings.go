@@ -48,8 +48,14 @@ func (r rating) highestMaxTemp(marginK float64) float64 {
 // rounding forgives what binary fractions do to figures written in decimals.
 const rounding = 1e-9
 
-// ceiling is how hot the firmware lets the hotend get, °C.
-type ceiling struct{ maxC, marginK float64 }
+// ceiling is how hot the firmware lets the hotend get, °C, and up to which max
+// temp it can be built; +Inf where it does not look.
+type ceiling struct{ maxC, marginK, buildsC float64 }
+
+// highest is the highest whole max temp that a rating and the build allow.
+func (c ceiling) highest(r rating) float64 {
+	return min(r.highestMaxTemp(c.marginK), math.Floor(c.buildsC+rounding))
+}
 
 // targetC is the highest temperature that a user can ask for.
 func (c ceiling) targetC() float64 { return c.maxC - c.marginK }
@@ -83,7 +89,10 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 	case l.MaxTemp.Key == "" || !l.MaxTemp.Known():
 		return ceiling{}, false
 	}
-	c := ceiling{maxC: l.MaxTemp.Value}
+	c := ceiling{maxC: l.MaxTemp.Value, buildsC: math.Inf(1)}
+	if most := l.MaxTemp.Most; most > 0 {
+		c.buildsC = most
+	}
 	if l.Margin.Known() {
 		c.marginK = max(l.Margin.Value, 0)
 	}
@@ -93,13 +102,13 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 // settled is the ceiling once temp-ceiling and temp-reach have made their
 // changes.
 func (c ceiling) settled(h *sheet.Hotend) ceiling {
-	highest := weakestRating(h).highestMaxTemp(c.marginK)
+	highest := c.highest(weakestRating(h))
 	needed := c.neededMaxTemp(h.PrintC.Value[1])
 	switch {
 	case c.maxC > highest:
 		c.maxC = highest
-	case c.maxC < needed && needed <= highest:
-		c.maxC = needed
+	case c.maxC < needed && needed <= weakestRating(h).highestMaxTemp(c.marginK):
+		c.maxC = max(c.maxC, min(needed, highest))
 	}
 	return c
 }

@@ -28,6 +28,7 @@ type Rule struct {
 	Summary  string // one sentence: what is wrong when it speaks
 	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
 	Unwaived bool   // cannot be waived, which Doc says too
+	Whole    bool   // is about more than the hotend: runs also where the configuration lacks it
 	Check    func(in *Input, report func(Finding))
 }
 
@@ -53,6 +54,7 @@ type Finding struct {
 	Message string      // plain sentences with the numbers
 	Values  Values
 	Changes []parser.Change // together they remove the finding; none where a person must decide
+	Partial bool            // the changes are the best there is and leave some of it, as the message says
 	Waived  string          // the reason, where a waiver covers it
 
 	unknown parser.Key // the setting that could not be told, if that is what it says

@@ -17,12 +17,17 @@ shorted: the definition at half a count from the ends of the converter, stopped
 at the ends of its table where those are known.
 Error: one of them lies from min_c to trip_c, so that the fault goes unseen and
 the heater stays on. Some firmware looks at the minimum only while it heats:
-then a fault shows no sooner. Chips tell a fault by themselves and are not
-looked at.
+then a fault shows no sooner. Error too: a definition with which the firmware
+looks at neither limit, so that only the watches protect. Chips tell a fault by
+themselves and are not looked at.
 Values: open_c, short_c, min_c, trip_c (null where the firmware has no such
 limit). No change here: the limit, the definition or the board is at fault.
 Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
+		if s := &in.Printer.Limits.Trips; s.State == parser.Off {
+			report(withoutTrips(in))
+			return
+		}
 		if !in.Printer.Hotend.Sensor.Known() {
 			return // sensor-curve says that it cannot be told
 		}
@@ -60,6 +65,14 @@ Source: common practice, no source.`,
 		}
 		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC), "trip_c": finite(l.tripC)}))
 	},
+}
+
+// withoutTrips is the finding of a definition that the firmware holds against
+// neither limit.
+func withoutTrips(in *Input) Finding {
+	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "with definition %s the firmware looks at neither min nor max temp: a broken sensor or amplifier trips nothing, and only the watches protect; put in a converter chip, or a sensor whose definition is a table",
+		definition(&in.Printer.Hotend.Sensor.Value)).
+		With(Values{"open_c": nil, "short_c": nil, "min_c": nil, "trip_c": nil})
 }
 
 // faultLimits are the temperatures between which the firmware takes a reading

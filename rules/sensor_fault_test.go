@@ -58,6 +58,21 @@ func TestSensorFaultPlatinum(t *testing.T) {
 	wantSaid(t, one(t, sensorFault, in), "shorted it reads -240 °C")
 }
 
+// Without any trip the watches are all that is left.
+func TestSensorFaultWithoutTrips(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple, Name: "-1"}
+	in.Printer.Limits.Trips = byDefault(parser.Trips, true)
+	silent(t, sensorFault, in)
+	in.Printer.Limits.Trips = off[bool](parser.Trips)
+	f := one(t, sensorFault, in)
+	wantSaid(t, f, "definition -1", "neither min nor max temp", "only the watches protect")
+	wantChanges(t, f)
+	if f.Level != Error || f.At.Text() != string(parser.Trips) {
+		t.Errorf("%s at %s", f.Level, f.At.Text())
+	}
+}
+
 func TestSensorFaultCannotTell(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Limits.MinTemp = unknown[float64](parser.MinTemp)

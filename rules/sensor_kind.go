@@ -16,8 +16,9 @@ var sensorKind = &Rule{
 thermocouple. One kind read as another gives temperatures that mean nothing. It
 is a matter of wiring, so there is no change: a person must look at the board.
 So it is where a chip for platinum is told another resistance at 0 °C than the
-sheet's curve has, since its reference resistor must suit the sensor.
-Note: what an amplifier or a chip is told besides.
+sheet's curve has, since its reference resistor must suit the sensor, or one
+that is below 3 or above 6 times the sensor's (common practice, no source).
+Note: for how many wires a chip is set up, and what an amplifier is told.
 Cannot be waived. Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
@@ -41,6 +42,7 @@ Cannot be waived. Source: common practice, no source.`,
 			// sensor-unknown and sensor-placeholder speak.
 		case kind == parser.PlatinumAmplifier && kind == want.Kind.Value:
 			platinumTold(in, d, report)
+			chipTold(in, d, report)
 		case kind == parser.KindUnknown || kind == want.Kind.Value:
 		default:
 			report(Sayf(Error, sensorAt(in), "the firmware reads the sensor as %s, which is for %s; the sheet names %s; they are wired differently, so look at the board before anything is heated",
@@ -63,5 +65,21 @@ func platinumTold(in *Input, d *parser.SensorDef, report func(Finding)) {
 	if r0 := k.Curve.Ohms(0); math.Abs(d.R0Ohm-r0) > 0.05*r0 {
 		report(Sayf(Error, sensorAt(in), "the chip is told of a platinum sensor of %.4g Ω at 0 °C; the sheet names %s, which has %.4g Ω; the chip's reference resistor must suit the sensor too, so look at the board before anything is heated",
 			d.R0Ohm, k.ID, r0))
+	}
+}
+
+// The reference resistor of a platinum chip, over the sensor's resistance at
+// 0 °C: what is sold has 4 to 4.3, and below 3 the chip ends under printing
+// temperatures. Common practice, no source.
+const leastReference, mostReference = 3, 6
+
+// chipTold looks at the chip's reference resistor and at its wires.
+func chipTold(in *Input, d *parser.SensorDef, report func(Finding)) {
+	if ratio := d.ReferenceOhm / d.R0Ohm; d.ReferenceOhm > 0 && d.R0Ohm > 0 && (ratio < leastReference || ratio > mostReference) {
+		report(Sayf(Error, sensorAt(in), "the chip is told of a sensor of %.4g Ω at 0 °C and a reference resistor of %.4g Ω, which do not go together; boards have about four times the sensor's: read the resistor on the board before anything is heated",
+			d.R0Ohm, d.ReferenceOhm))
+	}
+	if d.Wires > 0 {
+		report(Sayf(Note, sensorAt(in), "the chip is set up for a sensor on %d wires: the new one must have as many, or the chip's figure and its solder bridges change", d.Wires))
 	}
 }

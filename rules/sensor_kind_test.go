@@ -119,3 +119,30 @@ func TestSensorKindAmplifierTold(t *testing.T) {
 		t.Errorf("level %s, want note", f.Level)
 	}
 }
+
+// The reference resistor of a chip goes with the sensor that it is told of.
+func TestSensorKindChip(t *testing.T) {
+	chip := func(r0, reference float64, wires int) *Input {
+		in := healthyInput()
+		in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve.Value = parser.PlatinumAmplifier, "pt1000"
+		in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.PlatinumAmplifier, Name: "-5",
+			R0Ohm: r0, ReferenceOhm: reference, Wires: wires}
+		return in
+	}
+	silent(t, sensorKind, chip(1000, 4300, 0))
+	silent(t, sensorKind, chip(1000, 4000, 0))
+	silent(t, sensorKind, chip(1000, 0, 0)) // not told
+	f := one(t, sensorKind, chip(1000, 430, 0))
+	wantSaid(t, f, "1000 Ω at 0 °C", "430 Ω", "do not go together")
+	if f.Level != Error || f.Changes != nil {
+		t.Errorf("%s, changes %v", f.Level, f.Changes)
+	}
+	got := run(t, sensorKind, chip(100, 4300, 0)) // and it is not the sheet's sensor
+	if len(got) != 2 {
+		t.Errorf("findings %v, want two", messages(got))
+	}
+	if f = one(t, sensorKind, chip(1000, 4300, 3)); f.Level != Note {
+		t.Errorf("level %s, want note", f.Level)
+	}
+	wantSaid(t, f, "on 3 wires")
+}

@@ -9,7 +9,8 @@ var supplyBudget = &Rule{
 	Level:   Error,
 	Summary: "The heater and all else ask for more than the power supply gives.",
 	Doc: `load_w = other_load_w + rated power · (supply_v / rated_v)², with the largest
-power in rated_w and hot_w; share = load_w / supply_w
+power in rated_w and hot_w, times the heaters that the configuration runs
+together; share = load_w / supply_w
 Warning: share above 0.8; error: above 1 (common practice, no source). Silent
 where supply_w is not given.
 Values: load_w, supply_w, share. No change: it is wiring.`,
@@ -18,15 +19,15 @@ Values: load_w, supply_w, share. No change: it is wiring.`,
 		if !p.SupplyW.Given {
 			return
 		}
-		heater := peakW(&in.Sheet.New.Heater, p.SupplyV.Value)
+		heater := outputs(in) * peakW(&in.Sheet.New.Heater, p.SupplyV.Value)
 		load := heater + p.OtherLoadW.Value
 		share := load / p.SupplyW.Value
 		if share <= supplyShare+rounding {
 			return
 		}
-		parts := watts(heater) + " for the heater and " + watts(p.OtherLoadW.Value) + " for all else"
+		parts := watts(heater) + " for the heater" + together(in) + " and " + watts(p.OtherLoadW.Value) + " for all else"
 		if !p.OtherLoadW.Given {
-			parts = "the heater alone; the sheet does not give other_load_w"
+			parts = "the heater alone" + together(in) + "; the sheet does not give other_load_w"
 		}
 		level, effect := Warning, "a supply is not loaded above "+percent(supplyShare)+" for long"
 		if share > 1+rounding {

@@ -36,7 +36,7 @@ it goes down with it, to the lower figure of new.print_c.`,
 		if !ok {
 			return
 		}
-		highest := weakest.highestMaxTemp(c.marginK)
+		highest := c.highest(weakest)
 		if c.targetC() <= weakest.C+rounding && c.maxC <= weakest.C+tripSlackC+rounding {
 			return
 		}

@@ -9,7 +9,8 @@ Warning: target limit below top. Where the firmware keeps no margin, overshoot
 alone shuts it down, and max temp must lie at least 10 °C above top (common
 practice, no source).
 Values: target_limit_c, top_c, needed_max_c.
-Change: the lowest whole max temp that does it, as far as temp-ceiling allows;
+Change: the lowest whole max temp that does it, as far as temp-ceiling and the
+firmware's own checks allow;
 where a rating forbids it there is none, and print_c must come down.`,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
@@ -35,6 +36,18 @@ where a rating forbids it there is none, and print_c must come down.`,
 			return
 		}
 		s := &in.Printer.Limits.MaxTemp
+		if highest := c.highest(weakest); needed > highest {
+			f := Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s, and with this sensor definition the firmware cannot be built with a max temp above %s",
+				celsius(top), short, celsius(highest)).With(values)
+			if highest > c.maxC {
+				f.Message += "; raise it to that"
+				f = f.Change(s.To(highest))
+				f.Partial = true
+			}
+			f.Message += "; for more it takes another definition, or lower the top of print_c to " + celsius(highest-c.roomK())
+			report(f)
+			return
+		}
 		report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; raise the max temp to %s",
 			celsius(top), short, celsius(needed)).With(values).Change(s.To(needed)))
 	},

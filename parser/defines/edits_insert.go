@@ -22,8 +22,12 @@ func (p *plan) insert(name, value string, m macro, near []string) error {
 		if relative == name {
 			continue
 		}
-		if r := p.s.macro(relative); r.state == parser.Yes {
+		switch r := p.s.macro(relative); {
+		case r.state == parser.Yes:
 			p.insertLine(r.winner.line, text)
+			return nil
+		case r.removed && len(r.others) > 0: // it stands there for another printer
+			p.insertLine(r.others[len(r.others)-1].line, text)
 			return nil
 		}
 	}

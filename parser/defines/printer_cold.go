@@ -32,6 +32,8 @@ func (r *reader) coldSide() parser.ColdSide {
 	}
 	c.OnAboveC = r.number(figure{key: parser.FanOnAbove, names: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE"}, round: roundNearest,
 		absent: absentDefault, usual: 50, near: []string{"EXTRUDER_AUTO_FAN_SPEED", c.Fan.Name}})
+	c.Power = r.number(figure{key: parser.FanPower, names: []string{"EXTRUDER_AUTO_FAN_SPEED"}, unit: unitCounts, round: roundNearest,
+		absent: absentDefault, usual: 1, near: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE", c.Fan.Name}})
 	return c
 }
 

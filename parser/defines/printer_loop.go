@@ -15,7 +15,7 @@ func (r *reader) loop() parser.Loop {
 			unit: unitCounts, round: roundDown, absent: absentDefault, usual: 1, near: near}))
 	}
 	switch l.Control.Value {
-	case parser.ControlPID:
+	case parser.ControlPID, parser.ControlOpen:
 		r.gains(&l)
 		l.RangeC = r.number(figure{key: parser.FunctionalRange, names: []string{"PID_FUNCTIONAL_RANGE"}, absent: absentDefault, usual: 10,
 			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
@@ -54,12 +54,31 @@ func (r *reader) control() parser.Setting[parser.Control] {
 		case !settle(r, &s, m):
 		case on == parser.Maybe:
 			s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
+		case c.control == parser.ControlPID:
+			r.openLoop(&s)
 		}
 		return s
 	}
 	s.Value, s.State = parser.ControlOnOff, parser.Default
 	s.Place = r.telling(s.Name, r.s.macro(s.Name))
 	return s
+}
+
+// openLoop takes in an option that leaves PID control out: the target is the
+// output, 0 to PID_MAX, as the older generation publishes it. The newer one
+// does not compile with it.
+func (r *reader) openLoop(s *parser.Setting[parser.Control]) {
+	const name = "PID_OPENLOOP"
+	m := r.s.macro(name)
+	on := r.enabled(name, m)
+	if on == parser.No {
+		return
+	}
+	s.Name, s.Value = name, parser.ControlOpen
+	s.Hides = nil
+	if settle(r, s, m) && on == parser.Maybe {
+		s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
+	}
 }
 
 // gainNames are the spellings of each gain: the newer first, and for each the
@@ -83,7 +102,7 @@ func (r *reader) gains(l *parser.Loop) {
 			f.names = []string{g.newList, g.oldList, g.newName, g.oldName}
 			f.list, f.element, f.repeats = true, r.hotend, true
 		}
-		if r.gen < gen21 {
+		if r.gen < genAbove {
 			// The newer names would be read by no firmware of this age.
 			swapPairs(f.names)
 		}

@@ -57,7 +57,7 @@ func (style) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
 			continue
 		}
 		if n, ok := findNumbered(h.number); ok {
-			d := n.def(gen20)
+			d := n.def(genOlder)
 			if math.Abs(d.PullupOhm-pullupOhm) <= pullupTolerance*d.PullupOhm {
 				return d, true
 			}
@@ -101,12 +101,8 @@ func (r *reader) sensor(key parser.Key, name, heater string) parser.Setting[pars
 		s.Value.FixedC, s.Why = r.fixed("DUMMY_THERMISTOR_999_VALUE", 100)
 	case customSensor:
 		r.custom(&s, heater)
-	case platinumChip:
-		told := r.value(figure{names: []string{"MAX31865_SENSOR_OHMS_" + name[len(name)-1:], "MAX31865_SENSOR_OHMS"}, absent: absentHidden})
-		if told.State == parser.Set {
-			s.Value.R0Ohm = told.Value
-		}
 	}
+	r.amplifier(&s.Value, name)
 	if s.Why != "" {
 		s.State = parser.Unknown
 	}
@@ -139,7 +135,7 @@ const cubicSuffix = "_SH_C_COEFF"
 // One that does not read it takes B for a plain Beta, and is tens of degrees
 // off.
 func readsCubic(s *source, gen generation, heater string) bool {
-	return gen >= gen21 || len(s.mentions(heater+cubicSuffix)) > 0
+	return gen >= genBetween || len(s.mentions(heater+cubicSuffix)) > 0
 }
 
 // custom fills a definition 1000 from its options.

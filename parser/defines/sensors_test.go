@@ -20,7 +20,8 @@ func TestNominalResistance(t *testing.T) {
 		{"#define TEMP_SENSOR_0 -5\n#define MAX31865_SENSOR_OHMS 100\n", 100},
 		{"#define TEMP_SENSOR_0 -5\n#define MAX31865_SENSOR_OHMS_1 1000\n", 0},
 		{"#define TEMP_SENSOR_0 -5\n", 0},
-		{"#define TEMP_SENSOR_0 -5\n#if TEMP_SENSOR_IS_MAX_TC(0)\n#define MAX31865_SENSOR_OHMS_0 100\n#endif\n", 0}, // unknown
+		{"#define TEMP_SENSOR_0 -5\n#if TEMP_SENSOR_IS_MAX_TC(0)\n#define MAX31865_SENSOR_OHMS_0 100\n#endif\n", 100},
+		{"#define TEMP_SENSOR_0 -5\n#if BOARD_HAS_CHIP\n#define MAX31865_SENSOR_OHMS_0 100\n#endif\n", 0}, // unknown
 		{"#define TEMP_SENSOR_0 -3\n#define MAX31865_SENSOR_OHMS_0 1000\n", 0},
 	} {
 		if got := readText(t, 0, "h", test.text).Printer().Hotend.Sensor.Value.R0Ohm; got != test.want {
