@@ -28,12 +28,16 @@ type Rule struct {
 	Summary  string // one sentence: what is wrong when it speaks
 	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
 	Unwaived bool   // cannot be waived, which Doc says too
-	Check    func(in *Input, report func(Finding))
+	// Hides names the rules that have nothing to look at while this one speaks:
+	// what they say once it is mended was there before.
+	Hides []string
+	Check func(in *Input, report func(Finding))
 }
 
 // Input is what a rule may look at. Rules do not change it.
 type Input struct {
 	Printer *parser.Printer
+	Config  parser.Config // that Printer is of
 	Sheet   *sheet.Sheet
 	Style   parser.Style
 	Today   time.Time
@@ -53,6 +57,7 @@ type Finding struct {
 	Message string      // plain sentences with the numbers
 	Values  Values
 	Changes []parser.Change // together they remove the finding; none where a person must decide
+	Partial bool            // the changes are the best there is and leave some of it, as the message says
 	Waived  string          // the reason, where a waiver covers it
 
 	unknown parser.Key // the setting that could not be told, if that is what it says

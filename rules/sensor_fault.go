@@ -2,6 +2,7 @@ package rules
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"preflash/parser"
@@ -13,10 +14,11 @@ var sensorFault = &Rule{
 	Level:   Error,
 	Summary: "A broken or shorted sensor would read a temperature that the firmware takes for a good one.",
 	Doc: `open_c and short_c are what the firmware would show with the sensor open and
-shorted: the definition at half a count from the ends of the converter, stopped
-at the ends of its table where those are known.
+shorted: the definition at the last count of the converter, stopped at the ends
+of its table where it is one.
 Error: one of them lies from min_c to trip_c, so that the fault goes unseen and
-the heater stays on. Some firmware looks at the minimum only while it heats:
+the heater stays on. At the end of a table it does not: there the firmware gives
+the heater no power. Some firmware looks at the minimum only while it heats:
 then a fault shows no sooner. Chips tell a fault by themselves and are not
 looked at.
 Values: open_c, short_c, min_c, trip_c (null where the firmware has no such
@@ -26,7 +28,7 @@ Source: common practice, no source.`,
 		if !in.Printer.Hotend.Sensor.Known() {
 			return // sensor-curve says that it cannot be told
 		}
-		c, err := believedCircuit(in)
+		all, err := believedCircuits(in)
 		if err != nil {
 			return
 		}
@@ -35,6 +37,10 @@ Source: common practice, no source.`,
 			report(cannotTell(Warning, s))
 			return
 		}
+		c := all[0]
+		if i := slices.IndexFunc(all, func(c *sensor.Circuit) bool { return l.blind([]*sensor.Circuit{c}) }); i > 0 {
+			c = all[i]
+		}
 		open, short := c.Open(l.bits), c.Short(l.bits)
 		var unseen []string
 		at := in.Printer.Limits.MinTemp.At
@@ -42,7 +48,7 @@ Source: common practice, no source.`,
 			name  string
 			reads float64
 		}{{"open", open}, {"shorted", short}} {
-			if !l.pass(fault.reads) {
+			if !l.pass(c, fault.reads) {
 				continue
 			}
 			unseen = append(unseen, fault.name+" it reads "+celsius(fault.reads))
@@ -87,12 +93,21 @@ func limitsOf(in *Input) faultLimits {
 	return l
 }
 
-// pass reports whether the firmware takes a reading for a good one.
-func (l faultLimits) pass(tempC float64) bool { return tempC >= l.minC && tempC <= l.tripC }
+// pass reports whether the firmware takes a reading for a good one. At the ends
+// of a table it does not: there it gives the heater no power, whatever the
+// limits say (as the style's firmware publishes it).
+func (l faultLimits) pass(c *sensor.Circuit, tempC float64) bool {
+	if c.Ends() && (tempC <= c.LowC || tempC >= c.HighC) {
+		return false
+	}
+	return tempC >= l.minC && tempC <= l.tripC
+}
 
 // blind reports whether a fault of the sensor goes unseen by a definition.
-func (l faultLimits) blind(c *sensor.Circuit) bool {
-	return l.cannotTell == nil && (l.pass(c.Open(l.bits)) || l.pass(c.Short(l.bits)))
+func (l faultLimits) blind(believed []*sensor.Circuit) bool {
+	return l.cannotTell == nil && slices.ContainsFunc(believed, func(c *sensor.Circuit) bool {
+		return l.pass(c, c.Open(l.bits)) || l.pass(c, c.Short(l.bits))
+	})
 }
 
 // String says where the firmware trips.

@@ -34,7 +34,7 @@ listed by: preflash sensor curves.`,
 			}
 			report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %s", definition(d), why))
 		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
-			if _, err := sensor.OfDef(d); err != nil {
+			if _, err := sensor.OfDefs(d); err != nil {
 				report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %v", definition(d), err))
 			}
 		}

@@ -56,11 +56,11 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &reader{s: s, gen: generationOf(s), slots: make([]slot, 0, 64)}
+	r := &reader{s: s, gen: generationOf(s), basis: basisOf(s), slots: make([]slot, 0, 64)}
 	p := r.printer(request.Tool)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
-	return &config{tree: t, request: request, s: s, gen: r.gen, slots: r.slots, printer: p}, nil
+	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, slots: r.slots, printer: p}, nil
 }
 
 // config is one configuration that was read.
@@ -69,6 +69,7 @@ type config struct {
 	request parser.Request
 	s       *source
 	gen     generation
+	basis   basis
 	slots   []slot
 	printer *parser.Printer
 }

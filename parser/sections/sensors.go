@@ -2,6 +2,7 @@ package sections
 
 import (
 	"strings"
+	"sync"
 
 	"preflash/parser"
 )
@@ -10,13 +11,12 @@ import (
 const usualPullup = 4700
 
 // usualNominal is the resistance at 0 °C of the platinum sensor that the
-// firmware takes to be on its converter chip, ohm (from memory).
+// firmware takes to be on its converter chip, ohm.
 const usualNominal = 100
 
 const (
 	noteRetired = "a plain Beta formula under a retired name; it is far from the three-point curve of the same B at printing temperatures"
-	noteBeta    = "a plain Beta formula; its figures are from memory"
-	noteLines   = "the firmware draws straight lines between a few points of the curve, at most 0.4 K off"
+	noteBeta    = "a plain Beta formula"
 	noteChip    = "a chip that measures air or a board; no sensor for a hotend"
 )
 
@@ -30,9 +30,8 @@ type builtIn struct {
 	note  string
 }
 
-// builtIns are the types that the firmware ships with, those first that a
-// change would choose. Which name stands for which curve is from memory; the
-// curves carry their own sources.
+// builtIns are the types that the firmware ships with, as the style's firmware
+// publishes them, those first that a change would choose.
 var builtIns = [...]builtIn{
 	{name: "Generic 3950", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-3950"},
 	{name: "EPCOS 100K B57560G104F", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-4092"},
@@ -43,7 +42,7 @@ var builtIns = [...]builtIn{
 	{name: "Honeywell 100K 135-104LAG-J01", form: parser.FormBeta, kind: parser.NTC, curve: "ntc-100k-3974", beta: 3974, note: noteBeta},
 	{name: "NTC 100K MGB18-104F39050L32", form: parser.FormBeta, kind: parser.NTC, beta: 4100, note: noteBeta},
 	{name: "NTC 100K beta 3950", form: parser.FormBeta, kind: parser.NTC, beta: 3950, note: noteRetired},
-	{name: "PT1000", form: parser.FormCurve, kind: parser.Platinum, curve: "pt1000", note: noteLines},
+	{name: "PT1000", form: parser.FormPoints, kind: parser.Platinum, curve: "pt1000"},
 
 	{name: "PT100 INA826", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
 	{name: "MAX31865", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
@@ -84,27 +83,50 @@ var builtIns = [...]builtIn{
 
 // def is the definition in neutral form.
 func (b *builtIn) def() parser.SensorDef {
-	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Note: b.note}
+	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Curve: b.curve, Note: b.note}
 	switch b.form {
-	case parser.FormCurve:
-		d.Curve = b.curve
 	case parser.FormBeta:
 		d.R25Ohm, d.BetaK = 100e3, b.beta
+	case parser.FormPoints:
+		d.Points, d.Join = platinumPoints(), parser.JoinOhm
 	}
 	return d
 }
 
-// Defines returns the built-in type of a curve. One that is a Beta formula
-// defines the curve of that formula. The pull-up is a setting of its own.
-func (style) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
+// platinumPoints is the table of the type PT1000: every 10 °C from 0 to 490,
+// straight lines between, as the style's firmware publishes it.
+var platinumPoints = sync.OnceValue(func() []parser.SensorPoint {
+	const r0, a, b = 1000, 3.9083e-3, -5.775e-7
+	var points []parser.SensorPoint
+	for t := 0.0; t <= 490; t += 10 {
+		points = append(points, parser.SensorPoint{TempC: t, Ohm: r0 * (1 + t*(a+t*b))})
+	}
+	return points
+})
+
+// Definitions lists the built-in types that are read as a resistance, but
+// retired ones and those whose name a section of the configuration has taken.
+// The pull-up is a setting of its own.
+func (c *config) Definitions() []parser.SensorDef {
+	var all []parser.SensorDef
 	for i := range builtIns {
-		if b := &builtIns[i]; b.curve != "" && b.curve == curve {
-			d := b.def()
-			d.PullupOhm = pullupOhm
-			return d, true
+		b := &builtIns[i]
+		switch b.form {
+		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
+			if d := b.def(); b.note != noteRetired && sameDefinition(c.sensorType(b.name), d) {
+				all = append(all, d)
+			}
 		}
 	}
-	return parser.SensorDef{}, false
+	return all
+}
+
+// CustomForm: three points, or a table, in a section of their own.
+func (*config) CustomForm() parser.SensorForm { return parser.FormPoints }
+
+// Blank is a configuration of which nothing is known.
+func (style) Blank() parser.Config {
+	return &config{byName: map[string]*section{}, printer: &parser.Printer{Style: style{}.Name()}}
 }
 
 // sensorType finds what a sensor_type stands for: a section of the
@@ -160,7 +182,7 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 		*d = unplaced(d.Name, p.Why)
 		return s
 	}
-	if d.Kind == parser.NTC && !d.Linear {
+	if d.Kind == parser.NTC && d.Join == parser.JoinSteinhart {
 		r := c.read(figure{section: heater, option: "inline_resistor", optional: true, demand: atLeast(0)})
 		if !r.Known() {
 			*d = unplaced(d.Name, r.Why)

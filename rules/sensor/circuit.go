@@ -40,19 +40,41 @@ func (c *Circuit) Indicated(real *Circuit, actualC float64) float64 {
 }
 
 // Open is what firmware that believes c shows while the sensor is open, read
-// by a converter of so many bits. The reading is kept half a count away from
-// full scale, as firmware does to have something to compute with.
-func (c *Circuit) Open(bits int) float64 {
-	return c.saturate(c.TempC(1 - 0.5/counts(bits)))
-}
+// by a converter of so many bits. A table takes the last count as it is. With a
+// formula the reading is kept half a count away from full scale, as firmware
+// does to have something to compute with.
+func (c *Circuit) Open(bits int) float64 { return c.saturate(c.TempC(1 - c.endCount()/counts(bits))) }
 
 // Short is Open for a sensor that is shorted.
 func (c *Circuit) Short(bits int) float64 {
-	return c.saturate(c.TempC(0.5 / counts(bits)))
+	if c.byRatio() {
+		return c.saturate(c.TempC(0))
+	}
+	return c.saturate(c.TempC(c.endCount() / counts(bits)))
 }
 
+// endCount is how many counts below full scale the highest reading lies.
+func (c *Circuit) endCount() float64 {
+	if c.byRatio() {
+		return 1
+	}
+	return 0.5
+}
+
+// byRatio reports whether the firmware reads c by a table of counts.
+func (c *Circuit) byRatio() bool {
+	t, ok := c.Curve.(*Table)
+	return ok && t.pullupOhm != 0
+}
+
+// Falls reports whether the pin's voltage falls as the sensor gets hotter.
+func (c *Circuit) Falls() bool { return c.Curve.Ohms(20) > c.Curve.Ohms(100) }
+
+// Ends reports whether readings stop at LowC and HighC.
+func (c *Circuit) Ends() bool { return c.LowC != 0 || c.HighC != 0 }
+
 func (c *Circuit) saturate(t float64) float64 {
-	if c.LowC == 0 && c.HighC == 0 {
+	if !c.Ends() {
 		return t
 	}
 	return min(max(t, c.LowC), c.HighC)
