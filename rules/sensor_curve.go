@@ -41,14 +41,14 @@ class B of IEC 60751, 0.3 K + 0.005·|t|, where the sheet says nothing. It count
 up to 6 K.
 Error: above both 5 K and the band anywhere in print_c, or hotter than rated_c
 by more than that while the highest target is indicated.
-Warning: above both 2 K and the band; more than 1 K hotter than shown and above
+Warning: above both 2 K and the band up to the highest target; more than 1 K hotter than shown and above
 rated_c at the highest target, whatever the band; a table that ends below the
 top of print_c, where the firmware shuts down. The limits are common practice,
 no source.
 Where the sheet has no pullup_ohm and the definition is made for another than
 4.7 kΩ: one warning with what the error would be on 4.7 kΩ, and no change.
 Values: at_c (the top of print_c), actual_c, error_c, band_c, worst_at_c,
-worst_error_c.
+worst_error_c (from the bottom of print_c to the highest target).
 Change: of the definitions that this firmware has for the kind and the pull-up,
 and that show a cold hotend within 10 K of the room, the one with the least
 worst error from the bottom of print_c to the highest target; among those within
@@ -155,8 +155,8 @@ type misreading struct {
 	level        Level   // Note: nothing is wrong
 	actualC      float64 // at the top of print_c
 	worstAtC     float64
-	worstK       float64 // actual − indicated, in print_c
-	rangeK       float64 // the largest |error| up to the highest target; infinite where it ends below print_c
+	worstK       float64 // actual − indicated, from the bottom of print_c to the highest target
+	rangeK       float64 // its size; infinite where the definition ends below the top of print_c
 	limitActualC float64
 	overRating   bool // the highest target takes the hotend past its rating
 	short        bool // the table ends below the top of print_c
@@ -177,9 +177,9 @@ func (r *reading) judge(believed []*sensor.Circuit) (worst misreading) {
 
 func (r *reading) judgeOne(c *sensor.Circuit) misreading {
 	m := misreading{believed: c, short: !c.Reaches(r.HighC), actualC: c.Actual(r.Real, r.HighC)}
-	m.worstAtC, m.worstK = c.Worst(r.Real, r.LowC, r.HighC)
-	_, all := c.Worst(r.Real, r.LowC, r.TopC)
-	m.rangeK = math.Abs(all)
+	_, printing := c.Worst(r.Real, r.LowC, r.HighC)
+	m.worstAtC, m.worstK = c.Worst(r.Real, r.LowC, r.TopC)
+	m.rangeK = math.Abs(m.worstK)
 	overBy := 0.0
 	if !math.IsNaN(r.limitC) {
 		limitC := r.limitC
@@ -193,10 +193,10 @@ func (r *reading) judgeOne(c *sensor.Circuit) misreading {
 		}
 	}
 	m.overRating = overBy > 0
-	switch worst := math.Abs(m.worstK); {
-	case worst > r.tolerated(curveErrorK), overBy > r.tolerated(curveErrorK):
+	switch {
+	case math.Abs(printing) > r.tolerated(curveErrorK), overBy > r.tolerated(curveErrorK):
 		m.level = Error
-	case worst > r.tolerated(curveWarnK), m.overRating, m.short:
+	case m.rangeK > r.tolerated(curveWarnK), m.overRating, m.short:
 		m.level = Warning
 	}
 	if m.short {
