@@ -39,12 +39,12 @@ Band: the sensor's own uncertainty at the top of print_c. NTC: 1 % of R25 and
 1 % of B where the sheet says nothing, root of the sum of squares. Platinum:
 class B of IEC 60751, 0.3 K + 0.005·|t|, where the sheet says nothing. It counts
 up to 6 K.
-Error: above both 5 K and the band anywhere in print_c, or hotter than rated_c
-by more than that while the highest target is indicated.
-Warning: above both 2 K and the band up to the highest target; more than 1 K hotter than shown and above
-rated_c at the highest target, whatever the band; a table that ends below the
-top of print_c, where the firmware shuts down. The limits are common practice,
-no source.
+Error: above both 5 K and the band anywhere in print_c, or hotter than the
+lowest rating by more than that while the highest target is indicated.
+Warning: above both 2 K and the band up to the highest target; more than 1 K
+hotter than shown and above the lowest rating at the highest target, whatever
+the band; a table that ends below the top of print_c, where the firmware shuts
+down. The limits are common practice, no source.
 Where the sheet has no pullup_ohm and the definition is made for another than
 4.7 kΩ: one warning with what the error would be on 4.7 kΩ, and no change.
 Values: at_c (the top of print_c), actual_c, error_c, band_c, worst_at_c,

@@ -14,8 +14,8 @@ var sensorFault = &Rule{
 	Level:   Error,
 	Summary: "A broken or shorted sensor would read a temperature that the firmware takes for a good one.",
 	Doc: `open_c and short_c are what the firmware would show with the sensor open and
-shorted: the definition at the last count of the converter, stopped at the ends
-of its table where it is one.
+shorted: the definition at the last count of the converter, of all readings that
+it averages for a formula, stopped at the ends of its table where it is one.
 Error: one of them lies from min_c to trip_c, so that the fault goes unseen and
 the heater stays on. At the end of a table it does not: there the firmware gives
 the heater no power. Some firmware looks at the minimum only while it heats:
@@ -41,7 +41,7 @@ Source: common practice, no source.`,
 		if i := slices.IndexFunc(all, func(c *sensor.Circuit) bool { return l.blind([]*sensor.Circuit{c}) }); i > 0 {
 			c = all[i]
 		}
-		open, short := c.Open(l.bits), c.Short(l.bits)
+		open, short := c.Open(l.converter), c.Short(l.converter)
 		var unseen []string
 		at := in.Printer.Limits.MinTemp.At
 		for _, fault := range [...]struct {
@@ -72,13 +72,13 @@ Source: common practice, no source.`,
 // for a good one; infinite where it does not look.
 type faultLimits struct {
 	minC, tripC float64
-	bits        int                      // of the converter
+	converter   sensor.Converter
 	cannotTell  *parser.Setting[float64] // the limit that cannot be told
 }
 
 func limitsOf(in *Input) faultLimits {
 	p := &in.Printer.Limits
-	l := faultLimits{minC: math.Inf(-1), tripC: math.Inf(1), bits: in.Sheet.Printer.ADCBits.Value}
+	l := faultLimits{minC: math.Inf(-1), tripC: math.Inf(1), converter: Converter(in)}
 	for _, limit := range [...]struct {
 		setting *parser.Setting[float64]
 		value   *float64
@@ -106,7 +106,7 @@ func (l faultLimits) pass(c *sensor.Circuit, tempC float64) bool {
 // blind reports whether a fault of the sensor goes unseen by a definition.
 func (l faultLimits) blind(believed []*sensor.Circuit) bool {
 	return l.cannotTell == nil && slices.ContainsFunc(believed, func(c *sensor.Circuit) bool {
-		return l.pass(c, c.Open(l.bits)) || l.pass(c, c.Short(l.bits))
+		return l.pass(c, c.Open(l.converter)) || l.pass(c, c.Short(l.converter))
 	})
 }
 

@@ -60,8 +60,8 @@ func TestSensorFaultValues(t *testing.T) {
 	noEnds(in)
 	in.Printer.Limits.MinTemp.Value = -200
 	k, _ := sensor.Find("ntc-100k-3950")
-	openC := k.Curve.TempC(4700 * (4096 - 0.5) / 0.5) // half a count below full scale of 12 bits
-	shortC := k.Curve.TempC(4700 * 0.5 / (4096 - 0.5))
+	openC := k.Curve.TempC(4700 * (16*4096 - 0.5) / 0.5) // half a count below 16 readings of 12 bits
+	shortC := k.Curve.TempC(4700 * 0.5 / (16*4096 - 0.5))
 	wantValues(t, one(t, sensorFault, in), Values{"open_c": openC, "short_c": shortC, "min_c": -200.0, "trip_c": 275.0})
 }
 

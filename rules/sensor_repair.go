@@ -119,13 +119,17 @@ func (r *reading) custom(in *Input) (parser.SensorDef, error) {
 	return d, err
 }
 
-// customPoints gives a definition the sheet's own three points, or three of its
-// curve, or its Beta: what firmware fits a cubic curve through, which it does
-// not where the coefficient is not above 0.
+// customPoints gives a definition the sheet's own three points, its Beta, or
+// three points of its curve: firmware draws a cubic curve only where the
+// coefficient is above 0, and gets the nearest Beta where it would not be.
 func (r *reading) customPoints(in *Input, d *parser.SensorDef) error {
 	s := &in.Sheet.New.Sensor
 	if s.Points.Given && !s.Curve.Given && len(s.Points.Value) == 3 && sensor.Bends(r.Real.Curve) {
 		d.Points = slices.SortedFunc(slices.Values(s.Points.Value), func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
+		return nil
+	}
+	if r25Ohm, betaK, ok := sensor.IsBeta(r.Real.Curve); ok {
+		d.Form, d.R25Ohm, d.BetaK = parser.FormBeta, r25Ohm, betaK
 		return nil
 	}
 	var err error

@@ -128,10 +128,10 @@ func TestTableEnds(t *testing.T) {
 			continue
 		}
 		c := circuitOf(t, row[0], row[1])
-		if got, want := c.Open(10), figureOf(t, row[2]); math.Abs(got-want) > 0.3 {
+		if got, want := c.Open(sensor.Converter{Bits: 10}), figureOf(t, row[2]); math.Abs(got-want) > 0.3 {
 			t.Errorf("%s, %s: open reads %g °C, want %g", row[0], row[1], got, want)
 		}
-		if got, want := c.Short(10), figureOf(t, row[3]); got != want {
+		if got, want := c.Short(sensor.Converter{Bits: 10}), figureOf(t, row[3]); got != want {
 			t.Errorf("%s, %s: shorted reads %g °C, want %g", row[0], row[1], got, want)
 		}
 	}

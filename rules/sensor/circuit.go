@@ -39,27 +39,33 @@ func (c *Circuit) Indicated(real *Circuit, actualC float64) float64 {
 	return c.saturate(c.TempC(real.Ratio(actualC)))
 }
 
-// Open is what firmware that believes c shows while the sensor is open, read
-// by a converter of so many bits. A table takes the last count as it is. With a
-// formula the reading is kept half a count away from full scale, as firmware
-// does to have something to compute with.
-func (c *Circuit) Open(bits int) float64 { return c.saturate(c.TempC(1 - c.endCount()/counts(bits))) }
+// Converter is what reads a divider.
+type Converter struct {
+	Bits     int
+	Averaged int // readings that the firmware adds up to one
+}
+
+// Open is what firmware that believes c shows while the sensor is open. A table
+// takes the last count as it is. With a formula the sum of the readings is kept
+// half a count away from full scale, as firmware does to have something to
+// compute with.
+func (c *Circuit) Open(by Converter) float64 {
+	if c.byRatio() {
+		return c.saturate(c.TempC(1 - 1/counts(by.Bits)))
+	}
+	return c.saturate(c.TempC(1 - by.least()))
+}
 
 // Short is Open for a sensor that is shorted.
-func (c *Circuit) Short(bits int) float64 {
+func (c *Circuit) Short(by Converter) float64 {
 	if c.byRatio() {
 		return c.saturate(c.TempC(0))
 	}
-	return c.saturate(c.TempC(c.endCount() / counts(bits)))
+	return c.saturate(c.TempC(by.least()))
 }
 
-// endCount is how many counts below full scale the highest reading lies.
-func (c *Circuit) endCount() float64 {
-	if c.byRatio() {
-		return 1
-	}
-	return 0.5
-}
+// least is half a count of the sum, as a share of full scale.
+func (by Converter) least() float64 { return 0.5 / (counts(by.Bits) * float64(max(by.Averaged, 1))) }
 
 // byRatio reports whether the firmware reads c by a table of counts.
 func (c *Circuit) byRatio() bool {

@@ -191,6 +191,17 @@ func Bends(c Curve) bool {
 	return ok && t.C > 0
 }
 
+// IsBeta gives the R25 (ohm) and B (K) of a curve that is the Beta formula; false
+// for any other.
+func IsBeta(c Curve) (r25Ohm, betaK float64, ok bool) {
+	t, is := c.(*Thermistor)
+	if !is || math.Abs(t.C) >= leastCubic || !(t.B > 0) {
+		return 0, 0, false
+	}
+	r25Ohm, betaK, _ = t.Beta()
+	return digits(r25Ohm, 6), digits(betaK, 6), true
+}
+
 // TablePoints gives the points of a table straight in resistance that follows
 // platinum from 0 °C to beyond highC, 10 K apart: within 0.01 K.
 func TablePoints(c Curve, highC float64) []parser.SensorPoint {
