@@ -181,6 +181,7 @@ type trial struct {
 	files         []string                // what it reads, as shown
 	asked         map[parser.Key][]string // who asked to change a setting
 	mended        map[string]int          // findings of a rule that were changed away
+	uncovered     []string                // rules that could not speak before a change
 	worse         []Reason                // findings that became errors and may
 }
 
@@ -221,7 +222,7 @@ func (t *trial) look(contents map[string][]byte) (parser.Config, *verdict, error
 	if err != nil {
 		return nil, nil, err
 	}
-	in := &rules.Input{Printer: config.Printer(), Sheet: t.Sheet, Style: t.Style, Today: t.Today}
+	in := &rules.Input{Printer: config.Printer(), Config: config, Sheet: t.Sheet, Style: t.Style, Today: t.Today}
 	return config, &verdict{config.Printer(), rules.Check(in)}, nil
 }
 
@@ -260,6 +261,9 @@ func (t *trial) edits() (edits []parser.Edit, reasons, left []Reason, err error)
 	for _, r := range reasons {
 		if !r.Finding.Partial {
 			t.mended[r.Finding.Rule]++
+		}
+		if rule := rules.Find(r.Finding.Rule); rule != nil {
+			t.uncovered = append(t.uncovered, rule.Hides...)
 		}
 		for _, c := range r.Finding.Changes {
 			t.asked[c.Key] = append(t.asked[c.Key], r.Finding.Rule)

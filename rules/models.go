@@ -16,6 +16,11 @@ func Circuits(in *Input) (believed, real *sensor.Circuit, ok bool) { return hote
 // BoardPullup is the pull-up that the board really has, Ω.
 func BoardPullup(in *Input) float64 { return boardPullup(in) }
 
+// Converter is what reads the hotend's sensor.
+func Converter(in *Input) sensor.Converter {
+	return sensor.Converter{Bits: in.Sheet.Printer.ADCBits.Value, Averaged: in.Printer.Hotend.Oversample}
+}
+
 // RightWithinK is the error up to which a reading counts as right, K: the first
 // limit of sensor-curve.
 const RightWithinK = curveWarnK

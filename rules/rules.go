@@ -29,12 +29,16 @@ type Rule struct {
 	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
 	Unwaived bool   // cannot be waived, which Doc says too
 	Whole    bool   // is about more than the hotend: runs also where the configuration lacks it
-	Check    func(in *Input, report func(Finding))
+	// Hides names the rules that have nothing to look at while this one speaks:
+	// what they say once it is mended was there before.
+	Hides []string
+	Check func(in *Input, report func(Finding))
 }
 
 // Input is what a rule may look at. Rules do not change it.
 type Input struct {
 	Printer *parser.Printer
+	Config  parser.Config // that Printer is of
 	Sheet   *sheet.Sheet
 	Style   parser.Style
 	Today   time.Time

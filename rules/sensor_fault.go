@@ -2,6 +2,7 @@ package rules
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"preflash/parser"
@@ -13,10 +14,11 @@ var sensorFault = &Rule{
 	Level:   Error,
 	Summary: "A broken or shorted sensor would read a temperature that the firmware takes for a good one.",
 	Doc: `open_c and short_c are what the firmware would show with the sensor open and
-shorted: the definition at half a count from the ends of the converter, stopped
-at the ends of its table where those are known.
+shorted: the definition at the last count of the converter, of all readings that
+it averages for a formula, stopped at the ends of its table where it is one.
 Error: one of them lies from min_c to trip_c, so that the fault goes unseen and
-the heater stays on. Some firmware looks at the minimum only while it heats:
+the heater stays on. At the end of a table it does not: there the firmware gives
+the heater no power. Some firmware looks at the minimum only while it heats:
 then a fault shows no sooner. Error too: a definition with which the firmware
 looks at neither limit, so that only the watches protect. Chips tell a fault by
 themselves and are not looked at.
@@ -31,7 +33,7 @@ Source: common practice, no source.`,
 		if !in.Printer.Hotend.Sensor.Known() {
 			return // sensor-curve says that it cannot be told
 		}
-		c, err := believedCircuit(in)
+		all, err := believedCircuits(in)
 		if err != nil {
 			return
 		}
@@ -40,14 +42,18 @@ Source: common practice, no source.`,
 			report(cannotTell(Warning, s))
 			return
 		}
-		open, short := c.Open(l.bits), c.Short(l.bits)
+		c := all[0]
+		if i := slices.IndexFunc(all, func(c *sensor.Circuit) bool { return l.blind([]*sensor.Circuit{c}) }); i > 0 {
+			c = all[i]
+		}
+		open, short := c.Open(l.converter), c.Short(l.converter)
 		var unseen []string
 		at := in.Printer.Limits.MinTemp.At
 		for _, fault := range [...]struct {
 			name  string
 			reads float64
 		}{{"open", open}, {"shorted", short}} {
-			if !l.pass(fault.reads) {
+			if !l.pass(c, fault.reads) {
 				continue
 			}
 			unseen = append(unseen, fault.name+" it reads "+celsius(fault.reads))
@@ -79,13 +85,13 @@ func withoutTrips(in *Input) Finding {
 // for a good one; infinite where it does not look.
 type faultLimits struct {
 	minC, tripC float64
-	bits        int                      // of the converter
+	converter   sensor.Converter
 	cannotTell  *parser.Setting[float64] // the limit that cannot be told
 }
 
 func limitsOf(in *Input) faultLimits {
 	p := &in.Printer.Limits
-	l := faultLimits{minC: math.Inf(-1), tripC: math.Inf(1), bits: in.Sheet.Printer.ADCBits.Value}
+	l := faultLimits{minC: math.Inf(-1), tripC: math.Inf(1), converter: Converter(in)}
 	for _, limit := range [...]struct {
 		setting *parser.Setting[float64]
 		value   *float64
@@ -100,12 +106,21 @@ func limitsOf(in *Input) faultLimits {
 	return l
 }
 
-// pass reports whether the firmware takes a reading for a good one.
-func (l faultLimits) pass(tempC float64) bool { return tempC >= l.minC && tempC <= l.tripC }
+// pass reports whether the firmware takes a reading for a good one. At the ends
+// of a table it does not: there it gives the heater no power, whatever the
+// limits say (as the style's firmware publishes it).
+func (l faultLimits) pass(c *sensor.Circuit, tempC float64) bool {
+	if c.Ends() && (tempC <= c.LowC || tempC >= c.HighC) {
+		return false
+	}
+	return tempC >= l.minC && tempC <= l.tripC
+}
 
 // blind reports whether a fault of the sensor goes unseen by a definition.
-func (l faultLimits) blind(c *sensor.Circuit) bool {
-	return l.cannotTell == nil && (l.pass(c.Open(l.bits)) || l.pass(c.Short(l.bits)))
+func (l faultLimits) blind(believed []*sensor.Circuit) bool {
+	return l.cannotTell == nil && slices.ContainsFunc(believed, func(c *sensor.Circuit) bool {
+		return l.pass(c, c.Open(l.converter)) || l.pass(c, c.Short(l.converter))
+	})
 }
 
 // String says where the firmware trips.

@@ -4,7 +4,13 @@ import (
 	"testing"
 
 	"preflash/parser"
+	"preflash/rules/sensor"
 )
+
+// noEnds takes the ends of the table away.
+func noEnds(in *Input) {
+	in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = 0, 0
+}
 
 func TestSensorFault(t *testing.T) {
 	silent(t, sensorFault, healthyInput())
@@ -15,16 +21,17 @@ func TestSensorFault(t *testing.T) {
 		at    string
 		said  []string
 	}{
-		{"the table ends above the minimum", func(in *Input) { in.Printer.Hotend.Sensor.Value.LowC = 10 },
-			"min temp", []string{"open it reads 10 °C", "below 5 °C or above 275 °C", "only while heating"}},
-		{"the table ends below the trip", func(in *Input) { in.Printer.Hotend.Sensor.Value.HighC = 270 },
-			"max temp", []string{"shorted it reads 270 °C"}},
-		{"no minimum", func(in *Input) { in.Printer.Limits.MinTemp = off[float64](parser.MinTemp) },
+		{"no minimum", func(in *Input) { in.Printer.Limits.MinTemp = off[float64](parser.MinTemp); noEnds(in) },
 			"min temp", []string{"open it reads", "trips only above 275 °C"}},
-		{"a trip that no reading passes", func(in *Input) {
-			in.Printer.Limits.MaxTemp.Value = 1e6
-			in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = 0, 0
-		}, "max temp", []string{"shorted it reads"}},
+		{"a minimum below what it reads", func(in *Input) { in.Printer.Limits.MinTemp.Value = -200; noEnds(in) },
+			"min temp", []string{"below -200 °C or above 275 °C", "only while heating"}},
+		{"a trip that no reading passes", func(in *Input) { in.Printer.Limits.MaxTemp.Value = 1e6; noEnds(in) },
+			"max temp", []string{"shorted it reads"}},
+		{"another firmware that it may be", func(in *Input) {
+			other := curveDef("x", "ntc-100k-3950")
+			in.Printer.Limits.MinTemp.Value = -200
+			in.Printer.Hotend.Sensor.Value.Or = &other
+		}, "min temp", []string{"open it reads"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			in := healthyInput()
@@ -38,15 +45,24 @@ func TestSensorFault(t *testing.T) {
 	}
 }
 
-func TestSensorFaultValues(t *testing.T) {
+// At the ends of its table the firmware gives the heater no power, wherever the
+// limits lie.
+func TestSensorFaultTableEnds(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = 10, 260
-	wantValues(t, one(t, sensorFault, in), Values{"open_c": 10.0, "short_c": 260.0, "min_c": 5.0, "trip_c": 275.0})
+	silent(t, sensorFault, in)
 	in.Printer.Limits.MaxTemp = off[float64](parser.MaxTemp)
-	in.Printer.Limits.MinWhileHeating = false
-	f := one(t, sensorFault, in)
-	wantValues(t, f, Values{"open_c": 10.0, "short_c": 260.0, "min_c": 5.0, "trip_c": nil})
-	wantSaid(t, f, "open it reads 10 °C, shorted it reads 260 °C", "trips only below 5 °C")
+	silent(t, sensorFault, in)
+}
+
+func TestSensorFaultValues(t *testing.T) {
+	in := healthyInput()
+	noEnds(in)
+	in.Printer.Limits.MinTemp.Value = -200
+	k, _ := sensor.Find("ntc-100k-3950")
+	openC := k.Curve.TempC(4700 * (16*4096 - 0.5) / 0.5) // half a count below 16 readings of 12 bits
+	shortC := k.Curve.TempC(4700 * 0.5 / (16*4096 - 0.5))
+	wantValues(t, one(t, sensorFault, in), Values{"open_c": openC, "short_c": shortC, "min_c": -200.0, "trip_c": 275.0})
 }
 
 // Platinum fails the other way round: open is hot, shorted is cold.

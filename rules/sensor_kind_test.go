@@ -70,7 +70,7 @@ func TestSensorKindOfCurve(t *testing.T) {
 	in.Printer.Hotend.Sensor.Value.Kind = parser.KindUnknown
 	silent(t, sensorKind, in)
 	in.Printer.Hotend.Sensor.Value.Curve = "pt1000"
-	wantSaid(t, one(t, sensorKind, in), "a bare platinum sensor", "a bead thermistor")
+	wantSaid(t, one(t, sensorKind, in), "a bare platinum sensor", "ntc-100k-3950")
 }
 
 func TestSensorKindLeavesToOthers(t *testing.T) {

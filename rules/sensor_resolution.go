@@ -35,8 +35,8 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 		}
 		at := in.Sheet.New.PrintC.Value[1]
 		board := sensor.Circuit{Curve: curve, PullupOhm: boardPullup(in)}
-		if believed, err := believedCircuit(in); err == nil {
-			board.SeriesOhm = believed.SeriesOhm
+		if believed, err := believedCircuits(in); err == nil {
+			board.SeriesOhm = believed[0].SeriesOhm
 		}
 		bits, averaged := in.Sheet.Printer.ADCBits.Value, max(in.Printer.Hotend.Oversample, 1)
 		raw := board.CPerCount(at, bits)

@@ -41,7 +41,7 @@ new amplifier or thermocouple cannot be told from here.`,
 			}
 			report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %s", definition(d), why))
 		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
-			if _, err := sensor.OfDef(d); err != nil {
+			if _, err := sensor.OfDefs(d); err != nil {
 				report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %v", definition(d), err))
 			}
 		}

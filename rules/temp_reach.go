@@ -10,8 +10,9 @@ alone shuts it down, and max temp must lie at least 10 °C above top (common
 practice, no source).
 Values: target_limit_c, top_c, needed_max_c.
 Change: the lowest whole max temp that does it, as far as temp-ceiling and the
-firmware's own checks allow;
-where a rating forbids it there is none, and print_c must come down.`,
+firmware's own checks allow; where a rating forbids it there is none, and
+print_c must come down; nor is there one while the sensor's reading falls as the
+hotend heats.`,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
 		if !ok {
@@ -36,6 +37,11 @@ where a rating forbids it there is none, and print_c must come down.`,
 			return
 		}
 		s := &in.Printer.Limits.MaxTemp
+		if reversed(in) {
+			report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; nothing is proposed while the reading falls as the hotend heats: mend the sensor definition first",
+				celsius(top), short).With(values))
+			return
+		}
 		if highest := c.highest(weakest); needed > highest {
 			f := Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s, and with this sensor definition the firmware cannot be built with a max temp above %s",
 				celsius(top), short, celsius(highest)).With(values)

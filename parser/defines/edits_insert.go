@@ -133,10 +133,13 @@ func (c *config) isNow(d parser.Description, want any) bool {
 		return d.Value == want
 	case parser.SensorDef:
 		got, ok := d.Value.(parser.SensorDef)
-		if !ok || got.Form != want.Form || got.Curve != want.Curve {
+		if !ok || got.Form != want.Form {
 			return false
 		}
-		return want.Form != parser.FormBeta || close(got.R25Ohm, want.R25Ohm) && close(got.BetaK, want.BetaK) && close(got.CubicC, want.CubicC)
+		if want.Form != parser.FormBeta {
+			return got.Name == want.Name
+		}
+		return close(got.R25Ohm, want.R25Ohm) && close(got.BetaK, want.BetaK) && close(got.CubicC, want.CubicC)
 	}
 	return false
 }

@@ -135,9 +135,8 @@ func TestEditsReadBack(t *testing.T) {
 		switch {
 		case s.kind == slotSensor:
 			n := rapid.SampledFrom([]int{1, 5, 11, 13}).Draw(rt, "sensor")
-			row, _ := findNumbered(n)
-			change.Value = row.def(gen20)
-			want = row.def(c.gen)
+			d, _ := c.basis.definition(n)
+			change.Value, want = d, d
 		case s.unit == unitCounts:
 			n := float64(rapid.IntRange(1, 255).Draw(rt, "counts"))
 			change.Value, want = n/255, n/255

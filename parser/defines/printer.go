@@ -18,7 +18,7 @@ func (r *reader) printer(tool int) *parser.Printer {
 	n := strconv.Itoa(r.hotend)
 	p.Hotend.Oversample = oversample
 	p.Hotend.Sensor = r.sensor(parser.HotendSensor, "TEMP_SENSOR_"+n, "HOTEND"+n)
-	p.Hotend.CustomCubic = readsCubic(r.s, r.gen, "HOTEND"+n)
+	p.Hotend.CustomCubic = readsCubic(r.s, r.basis, "HOTEND"+n)
 	p.Hotend.Loop = r.loop()
 	p.Hotend.Outputs = r.outputs()
 	p.Hotend.Watch = r.watch(&hotendWatch)

@@ -88,7 +88,7 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	p.Remarks = append(p.Remarks, judgedByBoth(s)...)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
-	return &config{tree: t, request: request, s: s, gen: r.gen, slots: r.slots, printer: p}, nil
+	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, slots: r.slots, printer: p}, nil
 }
 
 // config is one configuration that was read.
@@ -97,6 +97,7 @@ type config struct {
 	request parser.Request
 	s       *source
 	gen     generation
+	basis   basis
 	slots   []slot
 	printer *parser.Printer
 }

@@ -29,7 +29,7 @@ func classOf(d *parser.SensorDef) sensorClass {
 		return classChip
 	case d.Form == parser.FormAmplifier:
 		return classVoltage
-	case d.Kind == parser.Platinum, d.Kind == parser.NTC && d.Linear:
+	case d.Kind == parser.Platinum, d.Kind == parser.NTC && d.Join != parser.JoinSteinhart:
 		return classTable
 	case d.Kind == parser.NTC:
 		return classBead

@@ -1,6 +1,7 @@
 package sections
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -32,15 +33,9 @@ func (e *editor) define(s parser.Description, section, option string, def parser
 		}
 	}
 	switch def.Form {
-	case parser.FormCurve:
-		named, ok := e.style.Defines(def.Curve, def.PullupOhm)
-		if !ok {
-			return e.cannot(s, "the firmware has no built-in type for the curve %s", def.Curve)
-		}
-		return e.write(s, section, option, named.Name)
 	case parser.FormPoints, parser.FormBeta:
 	default:
-		return e.cannot(s, "the firmware has no built-in type %s, and it is none that can be written out", quoted(def.Name))
+		return e.cannot(s, "the firmware has no built-in type %s, and it is none that can be written out", quoted(cmp.Or(def.Name, def.Curve)))
 	}
 	lines, kind, err := figures(def)
 	if err != nil {
@@ -75,7 +70,7 @@ func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
 		return nil, "", fmt.Errorf("a thermistor of this style takes three points, or a plain Beta")
 	case def.Form == parser.FormBeta:
 		return [][2]string{{"temperature1", "25"}, {"resistance1", plain(def.R25Ohm)}, {"beta", plain(def.BetaK)}}, kind, nil
-	case def.Linear:
+	case def.Join == parser.JoinOhm:
 		kind = "adc_temperature"
 	case len(def.Points) != 3:
 		return nil, "", fmt.Errorf("a thermistor of this style takes three points, not %d", len(def.Points))
@@ -118,6 +113,6 @@ func (e *editor) newName(key parser.Key, user string, def parser.SensorDef) (nam
 
 // sameDefinition reports whether two definitions read a sensor alike.
 func sameDefinition(a, b parser.SensorDef) bool {
-	return a.Form == b.Form && a.Kind == b.Kind && a.Curve == b.Curve && a.Linear == b.Linear &&
+	return a.Form == b.Form && a.Kind == b.Kind && a.Curve == b.Curve && a.Join == b.Join &&
 		a.R25Ohm == b.R25Ohm && a.BetaK == b.BetaK && a.CubicC == b.CubicC && slices.Equal(a.Points, b.Points)
 }

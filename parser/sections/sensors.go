@@ -1,6 +1,8 @@
 package sections
 
 import (
+	"sync"
+
 	"preflash/parser"
 )
 
@@ -40,8 +42,7 @@ var builtIns = [...]builtIn{
 	{name: "NTC 100K MGB18-104F39050L32", form: parser.FormBeta, kind: parser.NTC, beta: 4100, note: noteBeta},
 	{name: "NTC 100K beta 3950", form: parser.FormBeta, kind: parser.NTC, beta: 3950, note: noteRetired,
 		removed: "2024-02-15", instead: "write Generic 3950, which is another curve, or the same one in a [thermistor …] section of your own: temperature1 25, resistance1 100000, beta 3950"},
-	// Straight lines between points every 10 °C, at most 0.0043 K off from 0 to 490 °C.
-	{name: "PT1000", form: parser.FormCurve, kind: parser.Platinum, curve: "pt1000"},
+	{name: "PT1000", form: parser.FormPoints, kind: parser.Platinum, curve: "pt1000"},
 
 	{name: "PT100 INA826", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
 	{name: "MAX31865", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
@@ -76,27 +77,50 @@ var builtIns = [...]builtIn{
 
 // def is the definition in neutral form.
 func (b *builtIn) def() parser.SensorDef {
-	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Note: b.note}
+	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Curve: b.curve, Note: b.note}
 	switch b.form {
-	case parser.FormCurve:
-		d.Curve = b.curve
 	case parser.FormBeta:
 		d.R25Ohm, d.BetaK = 100e3, b.beta
+	case parser.FormPoints:
+		d.Points, d.Join = platinumPoints(), parser.JoinOhm
 	}
 	return d
 }
 
-// Defines returns the built-in type of a curve. One that is a Beta formula
-// defines the curve of that formula. The pull-up is a setting of its own.
-func (style) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
+// platinumPoints is the table of the type PT1000: every 10 °C from 0 to 490,
+// straight lines between, as the style's firmware publishes it.
+var platinumPoints = sync.OnceValue(func() []parser.SensorPoint {
+	const r0, a, b = 1000, 3.9083e-3, -5.775e-7
+	var points []parser.SensorPoint
+	for t := 0.0; t <= 490; t += 10 {
+		points = append(points, parser.SensorPoint{TempC: t, Ohm: r0 * (1 + t*(a+t*b))})
+	}
+	return points
+})
+
+// Definitions lists the built-in types that are read as a resistance, but
+// retired ones and those whose name a section of the configuration has taken.
+// The pull-up is a setting of its own.
+func (c *config) Definitions() []parser.SensorDef {
+	var all []parser.SensorDef
 	for i := range builtIns {
-		if b := &builtIns[i]; b.curve != "" && b.curve == curve {
-			d := b.def()
-			d.PullupOhm = pullupOhm
-			return d, true
+		b := &builtIns[i]
+		switch b.form {
+		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
+			if d := b.def(); b.removed == "" && sameDefinition(c.sensorType(b.name, hotendName(c.tool)), d) {
+				all = append(all, d)
+			}
 		}
 	}
-	return parser.SensorDef{}, false
+	return all
+}
+
+// CustomForm: three points, or a table, in a section of their own.
+func (*config) CustomForm() parser.SensorForm { return parser.FormPoints }
+
+// Blank is a configuration of which nothing is known.
+func (style) Blank() parser.Config {
+	return &config{byName: map[string]*section{}, printer: &parser.Printer{Style: style{}.Name()}}
 }
 
 // sensor reads how a heater's temperature is read.
@@ -122,7 +146,7 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 		*d = unplaced(d.Name, p.Why)
 		return s
 	}
-	if d.Kind == parser.NTC && !d.Linear {
+	if d.Kind == parser.NTC && d.Join == parser.JoinSteinhart {
 		r := c.read(figure{section: heater, option: "inline_resistor", optional: true, demand: atLeast(0)})
 		if !r.Known() {
 			*d = unplaced(d.Name, r.Why)

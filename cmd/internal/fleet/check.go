@@ -108,7 +108,7 @@ func checkOne(t Target, o *Options) (Printer, *source) {
 }
 
 func (src *source) input(today time.Time) *rules.Input {
-	return &rules.Input{Printer: src.config.Printer(), Sheet: src.sheet, Style: src.style, Today: today}
+	return &rules.Input{Printer: src.config.Printer(), Config: src.config, Sheet: src.sheet, Style: src.style, Today: today}
 }
 
 // findingOf tells a finding apart from the buffers that it was found in.

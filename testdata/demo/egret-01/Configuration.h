@@ -242,7 +242,7 @@
  *
  * Take the number that belongs to the bead, not the one that was there before.
  */
-#define TEMP_SENSOR_0                     11                          // 2026-09, the bag says 100k 3950
+#define TEMP_SENSOR_0                     61                          // 2026-09, the bag says 100k 3950
 #define TEMP_SENSOR_1                     0
 #define TEMP_SENSOR_2                     0
 #define TEMP_SENSOR_3                     0
