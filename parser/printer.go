@@ -15,6 +15,9 @@ type Printer struct {
 	Geometry Geometry
 	Storage  Storage
 	Remarks  []Remark
+
+	// Causes says of unknown settings what they hang on, as far as that is known.
+	Causes map[Key]Cause
 }
 
 // Hotend is how the hotend's temperature is read, driven and watched.

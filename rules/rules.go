@@ -56,7 +56,8 @@ type Finding struct {
 	Changes []parser.Change // together they remove the finding; none where a person must decide
 	Waived  string          // the reason, where a waiver covers it
 
-	unknown parser.Key // the setting that could not be told, if that is what it says
+	Unknown parser.Key   // the setting that could not be told, if that is what it says
+	Cause   parser.Cause // then what that hangs on, as far as it is known
 }
 
 // Values are the figures of a finding, by the names that the rule documents.

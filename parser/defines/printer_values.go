@@ -15,6 +15,7 @@ type reader struct {
 	basis  basis
 	hotend int // index of the hotend's options
 	slots  []slot
+	hangs  map[parser.Key]string // the option that decides whether a setting counts, where that cannot be told
 }
 
 // unit is how an option counts what the neutral setting has in SI units.

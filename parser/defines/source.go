@@ -112,7 +112,7 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 			s.absent[path.Clean(name)] = true
 		}
 	}
-	if err := s.openFirmware(r.Defined); err != nil {
+	if err := s.openFirmware(r.Outside); err != nil {
 		return nil, err
 	}
 	var units []*header
@@ -135,7 +135,7 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 			break
 		}
 	}
-	return s, nil
+	return s, s.contradicted(r.Outside)
 }
 
 // grow makes room for the lines and names of a file. There are about as many
