@@ -17,6 +17,9 @@ type Printer struct {
 	// Watchdog restarts the controller where its program hangs.
 	Watchdog Setting[bool]
 	Remarks  []Remark
+
+	// Causes says of unknown settings what they hang on, as far as that is known.
+	Causes map[Key]Cause
 }
 
 // Hotend is how the hotend's temperature is read, driven and watched.

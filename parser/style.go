@@ -6,12 +6,12 @@ type Request struct {
 	Absent []string // included files that may be missing: from the root or absolute, also outside it
 	Tool   int      // the hotend, from 0
 
-	// Defined is what board or build define from outside the files, where the
-	// style has such a thing.
-	Defined []Define
+	// Outside is what board or build define, apart from the files. A style that
+	// has no such thing refuses it.
+	Outside []Define
 }
 
-// Define is a name that is settled from outside the files.
+// Define is a name that is settled outside the files.
 type Define struct {
 	Name, Value string
 	Undefined   bool // nothing defines it

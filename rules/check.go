@@ -26,7 +26,8 @@ func Check(in *Input) []Finding {
 			if f.At.IsZero() { // nothing in the configuration to point at
 				f.At = in.Sheet.Printer.Config[0].At
 			}
-			told[f.unknown] = true
+			told[f.Unknown] = true
+			f.Cause = in.Printer.Causes[f.Unknown]
 			for _, c := range f.Changes {
 				changed[c.Key] = c.Value
 			}

@@ -21,7 +21,9 @@ look.`,
 		}
 		for _, s := range in.Printer.Settings() {
 			if s.State == parser.Unknown && !in.told[s.Key] {
-				report(Sayf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why))
+				f := Sayf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why)
+				f.Unknown = s.Key
+				report(f)
 			}
 		}
 	},

@@ -61,7 +61,8 @@ type Finding struct {
 	Partial bool            // the changes are the best there is and leave some of it, as the message says
 	Waived  string          // the reason, where a waiver covers it
 
-	unknown parser.Key // the setting that could not be told, if that is what it says
+	Unknown parser.Key   // the setting that could not be told, if that is what it says
+	Cause   parser.Cause // then what that hangs on, as far as it is known
 }
 
 // Values are the figures of a finding, by the names that the rule documents.

@@ -55,7 +55,7 @@ type firmware struct {
 }
 
 // openFirmware scans what does not lie in the tree.
-func (s *source) openFirmware(defined []parser.Define) error {
+func (s *source) openFirmware(outside []parser.Define) error {
 	for _, part := range []struct {
 		to   **header
 		text string
@@ -63,8 +63,13 @@ func (s *source) openFirmware(defined []parser.Define) error {
 		{&s.firmware.first, derivedFirst}, {&s.firmware.second, derivedSecond}, {&s.firmware.last, derivedLast},
 		{&s.firmware.bases[older], basisText(older)}, {&s.firmware.bases[newer], basisText(newer)},
 		{&s.firmware.bases[older|newer], basisText(older | newer)},
-		{&s.firmware.sheet, definedText(defined)},
+		{&s.firmware.sheet, outsideText(outside)},
 	} {
+		if part.to == &s.firmware.sheet {
+			if err := s.tell(outside); err != nil {
+				return err
+			}
+		}
 		u := &header{file: parser.NewFile("", []byte(part.text)), firmware: true, from: int32(len(s.lines)), to: math.MaxInt32}
 		s.order = append(s.order, u)
 		s.grow(u.file.Data)
@@ -74,9 +79,6 @@ func (s *source) openFirmware(defined []parser.Define) error {
 		}
 		u.to = int32(len(s.lines))
 		*part.to = u
-	}
-	for i := range defined {
-		s.table.all[s.table.intern(defined[i].Name)].settled = true
 	}
 	return nil
 }
@@ -165,18 +167,6 @@ func isMultiple(name string) bool {
 		}
 	}
 	return false
-}
-
-// definedText is what the sheet says that board or build define, as if it
-// stood above the first line.
-func definedText(defined []parser.Define) string {
-	text := ""
-	for _, d := range defined {
-		if !d.Undefined {
-			text += "#define " + d.Name + " " + d.Value + "\n"
-		}
-	}
-	return text
 }
 
 // serialDrivers are the motor drivers that talk to the board, and their kind:

@@ -192,3 +192,13 @@ func TestWhyDerived(t *testing.T) {
 		}
 	}
 }
+
+// A fan on the output of a hotend that is not there never runs, and is told.
+func TestFanOfMissingHotend(t *testing.T) {
+	for value, want := range map[string]int{"PC7": 1, "8": 1, "-1": 0} {
+		c := readText(t, 0, "a.h", "#define CONFIGURATION_H_VERSION 02010300\n"+plain, "b.h", "#define E0_AUTO_FAN_PIN -1\n#define E1_AUTO_FAN_PIN "+value+"\n")
+		if got := c.printer.ColdSide.Elsewhere; len(got) != want || want > 0 && got[0].Value != value {
+			t.Errorf("%s: %v", value, got)
+		}
+	}
+}

@@ -14,7 +14,9 @@ type name struct {
 	state       state
 	origin      origin
 	asked       bool // was taken to come from outside
-	settled     bool // the firmware derives it, or the sheet defines it: never from outside
+	derived     bool // the firmware derives it, with parameters or without
+	settled     bool // … without: where it is not defined, it is not from outside
+	told        bool // the sheet says whether it is defined
 	busy        bool // its body is being expanded
 	test        test // one of the style's own tests
 }
@@ -98,7 +100,7 @@ func (s *source) mentioned(n *name) {
 // no file mentions it as a define, it is no option of the style, and the
 // firmware does not derive it.
 func (s *source) outside(n *name) bool {
-	if n.first >= 0 {
+	if n.first >= 0 || n.told {
 		return false
 	}
 	if n.origin == originUnasked {

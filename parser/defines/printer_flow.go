@@ -43,6 +43,7 @@ func (r *reader) flow() parser.Flow {
 		s := r.number(figure{key: parser.Carried(c.key), names: c.names, list: true, element: r.hotend, repeats: true, absent: absentHidden})
 		if gate == parser.Maybe && s.Known() {
 			s.State, s.Why = parser.Unknown, "it cannot be told whether "+c.gates[0]+" is on"
+			r.hangsOn(s.Key, c.gates...)
 		}
 		if s.State == parser.Set && s.Value == 0 {
 			continue // a length of 0 is none
@@ -62,6 +63,7 @@ func (r *reader) maxFlow() parser.Setting[float64] {
 		s = parser.Setting[float64]{Key: s.Key, Name: s.Name, State: parser.Off}
 	case parser.Maybe:
 		s.State, s.Why = parser.Unknown, "it cannot be told whether "+gate+" is on"
+		r.hangsOn(s.Key, gate)
 	}
 	if s.State == parser.Set && s.Value == 0 {
 		s.State = parser.Off
@@ -133,6 +135,8 @@ func (r *reader) trigger() parser.Setting[float64] {
 		return parser.Setting[float64]{Key: s.Key, Name: s.Name, State: parser.Off}
 	case parser.Maybe:
 		s.State, s.Why = parser.Unknown, "it cannot be told whether the printer has a probe"
+		r.hangsOn(s.Key, probes...)
+		r.hangsOn(s.Key, probing...)
 	}
 	return s
 }

@@ -17,6 +17,7 @@ type reader struct {
 	hotend  int   // index of the hotend's options
 	hotends int   // how many there are, as far as that can be told
 	slots   []slot
+	hangs   map[parser.Key]string // the option that decides whether a setting counts, where that cannot be told
 }
 
 // unit is how an option counts what the neutral setting has in SI units.

@@ -106,7 +106,7 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 	s := &source{tree: t, isOption: option, units: make(map[string]*header)}
 	s.doubts, s.causes = make(map[int32]doubt), make(map[int32]int32)
 	s.absent = r.Absent
-	if err := s.openFirmware(r.Defined); err != nil {
+	if err := s.openFirmware(r.Outside); err != nil {
 		return nil, err
 	}
 	var units []*header
@@ -129,7 +129,7 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 			break
 		}
 	}
-	return s, nil
+	return s, s.contradicted(r.Outside)
 }
 
 // grow makes room for the lines and names of a file. There are about as many

@@ -30,6 +30,10 @@ const (
 // one before; the saved block is that of the first. A file that was already
 // included is not read again.
 func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, error) {
+	if len(request.Outside) > 0 {
+		d := &request.Outside[0]
+		return nil, parser.Errorf(d.At, "%q means nothing here: in this style neither board nor build define anything; remove it", d.Name)
+	}
 	if len(request.Files) == 0 {
 		return nil, &parser.Error{Message: "no configuration file is named; name one"}
 	}

@@ -60,6 +60,7 @@ func readPrinter(s *scope, dir string) Printer {
 		Config:     s.paths("config", true, dir, resolve),
 		ZReference: choice(s, "z_reference", false, "", "probe", "endstop", "nozzle"),
 		Absent:     s.paths("absent", false, dir, anywhere),
+		Outside:    slices.Concat(s.defines("defined", true), s.defines("undefined", false)),
 		Tool:       s.whole("tool", 0, 0, 15),
 		SupplyV:    s.float("supply_v", voltage().needed()),
 		SupplyW:    s.float("supply_w", power().within(1, 10_000)),

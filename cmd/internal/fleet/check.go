@@ -104,6 +104,8 @@ func checkOne(t Target, o *Options) (Printer, *source) {
 			p.Findings = append(p.Findings, findingOf(src.config, f))
 		}
 	}
+	p.every = p.Findings
+	p.Findings = src.fold(p.every)
 	return p, src
 }
 
@@ -115,7 +117,7 @@ func (src *source) input(today time.Time) *rules.Input {
 func findingOf(config parser.Config, f rules.Finding) Finding {
 	out := Finding{
 		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: strings.Clone(f.Message),
-		Values: f.Values, Waived: strings.Clone(f.Waived),
+		Values: f.Values, Waived: strings.Clone(f.Waived), unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {
 		return out
