@@ -478,3 +478,72 @@ func BenchmarkSensorRules(b *testing.B) {
 		})
 	}
 }
+
+// Of two firmwares that the files may be for the worse counts, and it is said.
+func TestSensorCurveOfTwoFirmwares(t *testing.T) {
+	for _, worse := range []bool{false, true} { // whether the first one is
+		in := healthyInput()
+		good, bad := stubDef, curveDef("11", "ntc-100k-4267")
+		first, second := good, bad
+		if worse {
+			first, second = bad, good
+		}
+		first.Or = &second
+		readAs(in, first)
+		f := one(t, sensorCurve, in)
+		if want := actualOf(t, bad, "ntc-100k-3950", 4700, 260); math.Abs(f.Values["actual_c"].(float64)-want) > 1e-9 {
+			t.Errorf("actual_c %v, want %g", f.Values["actual_c"], want)
+		}
+		wantSaid(t, f, "the worse counts")
+		believed, _, ok := hotendCircuits(in)
+		if !ok || math.Abs(believed.Curve.Ohms(200)-436.4) > 20 {
+			t.Errorf("what is drawn has %g Ω at 200 °C", believed.Curve.Ohms(200))
+		}
+	}
+}
+
+// A definition for another pull-up than the usual one, and a sheet that does not
+// say what the board has: one warning, with the figures on the usual one.
+func TestSensorCurvePullupUnsaid(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0)
+	d := stubDef
+	d.PullupOhm = 10000
+	readAs(in, d)
+	f := one(t, sensorCurve, in)
+	if f.Level != Warning || len(f.Changes) != 0 {
+		t.Errorf("%s, changes %v", f.Level, f.Changes)
+	}
+	k, _ := sensor.Find("ntc-100k-3950")
+	// At 260 °C indicated the firmware sees R/(R + 10 kΩ); on 4.7 kΩ that is the
+	// resistance R·4.7/10.
+	want := k.Curve.TempC(k.Curve.Ohms(260) * 0.47)
+	if got := f.Values["actual_c"].(float64); math.Abs(got-want) > 1e-6 {
+		t.Errorf("actual_c %g, want %g", got, want)
+	}
+	cold := k.Curve.TempC(k.Curve.Ohms(22) / 0.47)
+	wantSaid(t, f, "give printer.pullup_ohm", "in a room of 22 °C it shows 22 °C on 10 kΩ, and "+celsius(cold)+" on 4700 Ω")
+
+	in.Sheet.Printer.PullupOhm = given("printer.pullup_ohm", 10000.0)
+	silent(t, sensorCurve, in)
+	in.Sheet.Printer.PullupOhm = given("printer.pullup_ohm", 4700.0)
+	if f := one(t, sensorCurve, in); f.Level != Error || len(f.Changes) != 1 {
+		t.Errorf("%s, changes %v", f.Level, f.Changes)
+	}
+}
+
+// Hotter than shown and above a rating is told whatever the sensor's own band.
+func TestSensorCurveAboveRating(t *testing.T) {
+	in := healthyInput()
+	readAs(in, curveDef("1", "ntc-100k-4092")) // 2.4 K hotter than shown at 200 °C
+	in.Sheet.New.PrintC.Value = [2]float64{180, 200}
+	in.Printer.Limits.MaxTemp.Value = 215
+	in.Sheet.New.Sensor.BetaTolerance.Value = 0.05
+	silent(t, sensorCurve, in)
+	in.Sheet.New.RatedC.Value = 202
+	if f := one(t, sensorCurve, in); f.Level != Warning {
+		t.Errorf("level %s", f.Level)
+	}
+	in.Sheet.New.RatedC.Value = 203
+	silent(t, sensorCurve, in)
+}
