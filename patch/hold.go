@@ -3,16 +3,18 @@ package patch
 import (
 	"errors"
 	"fmt"
+	"math"
 	"reflect"
 	"slices"
 
 	"preflash/parser"
 	"preflash/rules"
+	"preflash/rules/unit"
 )
 
 // hold holds what the changes led to against the start.
 func (t *trial) hold() error {
-	return errors.Join(t.holdFindings(), t.holdSettings())
+	return errors.Join(t.holdFindings(), t.holdSettings(), t.holdHeat())
 }
 
 // mayWorsen lists the rules whose warning may become an error through a change
@@ -147,4 +149,23 @@ func looser(was, is parser.Description) bool {
 		return b < a
 	}
 	return false
+}
+
+// hotterK is how much of a rise in temperature is rounding.
+const hotterK = 0.5
+
+// holdHeat demands that the hotend gets no hotter than before at the highest
+// target where that is above a rating, as far as both can be told.
+func (t *trial) holdHeat() error {
+	before, told := rules.ActualAtHighestTarget(t.before.in)
+	after, also := rules.ActualAtHighestTarget(t.after.in)
+	rated, by := rules.Rating(t.after.in)
+	if !told || !also || after <= rated+hotterK || after <= before+hotterK {
+		return nil
+	}
+	if math.IsInf(after, 1) {
+		return errors.New("the reading would fall as the hotend heats")
+	}
+	return fmt.Errorf("the hotend would be at %s at the highest target, above the %s of the %s, and hotter than now (%s)",
+		unit.Celsius(after), unit.Celsius(rated), by, unit.Celsius(before))
 }

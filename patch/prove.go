@@ -187,6 +187,7 @@ type trial struct {
 
 // verdict is what the rules made of one reading.
 type verdict struct {
+	in       *rules.Input
 	printer  *parser.Printer
 	findings []rules.Finding
 }
@@ -223,7 +224,7 @@ func (t *trial) look(contents map[string][]byte) (parser.Config, *verdict, error
 		return nil, nil, err
 	}
 	in := &rules.Input{Printer: config.Printer(), Config: config, Sheet: t.Sheet, Style: t.Style, Today: t.Today}
-	return config, &verdict{config.Printer(), rules.Check(in)}, nil
+	return config, &verdict{in, config.Printer(), rules.Check(in)}, nil
 }
 
 // forget gives back what was read of a printer that asks for nothing. It is

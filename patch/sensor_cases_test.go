@@ -136,3 +136,24 @@ func TestSensorCases(t *testing.T) {
 		})
 	}
 }
+
+// A higher max temp while a wrong definition stays takes the hotend past its
+// rating: not proved. With the definition put right it is.
+func TestProveActualTemperature(t *testing.T) {
+	sheet := strings.NewReplacer("printer.cfg", "Configuration.h", "250]", "285]").Replace(proofSheet)
+	header := fmt.Sprintf(sweepHeader, "02010300", 5)
+	list := printers(t, map[string]string{"swap.toml": sheet, "Configuration.h": header}, "swap.toml")
+	list[0].Style = defines.Style
+	list[0].Request = parser.Request{Files: []string{"Configuration.h"}}
+	_, err := patch.Prove(list, func(rule string) bool { return rule == "temp-reach" })
+	if err == nil || !strings.Contains(err.Error(), "at the highest target, above the 300 °C of the hotend, and hotter than now") {
+		t.Errorf("proved, or refused with %v", err)
+	}
+	plan, err := patch.Prove(list, all)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if text := string(plan.Files[0].New); !strings.Contains(text, "TEMP_SENSOR_0 61\n") || !strings.Contains(text, "MAXTEMP 300\n") {
+		t.Errorf("%s", text)
+	}
+}

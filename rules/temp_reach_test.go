@@ -98,3 +98,15 @@ func TestTooHighToBuild(t *testing.T) {
 	in.Changed = map[parser.Key]any{parser.HotendSensor: parser.SensorDef{}}
 	wantChanges(t, one(t, configBroken, in))
 }
+
+// While the reading falls as the hotend heats, a higher max temp only takes the
+// last stop away.
+func TestTempReachReversed(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.New.PrintC.Value[1] = 270
+	wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 285.0})
+	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000", PullupOhm: 4700}
+	f := one(t, tempReach, in)
+	wantChanges(t, f)
+	wantSaid(t, f, "nothing is proposed while the reading falls")
+}

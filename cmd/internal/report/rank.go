@@ -174,7 +174,7 @@ func definitionText(d parser.SensorDef) string {
 	case d.Name != "":
 		return d.Name
 	case d.Form == parser.FormBeta && d.CubicC != 0:
-		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient %s", ohmText(d.R25Ohm), plainFigure(d.BetaK), plainFigure(d.CubicC))
+		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient %s, where the firmware reads one", ohmText(d.R25Ohm), plainFigure(d.BetaK), plainFigure(d.CubicC))
 	case d.Form == parser.FormBeta:
 		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient 0", ohmText(d.R25Ohm), plainFigure(d.BetaK))
 	}

@@ -98,7 +98,7 @@ func pullup(p *parser.Printer) *Entry {
 	d := &s.Value
 	switch {
 	case own.Key != "" && own.State == parser.Set:
-		return option("pullup_ohm", number(own.Value), "resistor above the sensor, as the configuration has it")
+		return option("pullup_ohm", number(own.Value), "resistor above the sensor, as configured")
 	case own.Key != "" && own.State == parser.Default && s.Known() && d.Kind == parser.Platinum:
 		return blank("pullup_ohm", number(own.Value), note+"The configuration does not say, and the firmware takes "+number(own.Value)+" then.")
 	case own.Key == "" && s.Known() && d.PullupOhm > 0 && d.PullupOhm != sensor.UsualPullupOhm:
