@@ -251,3 +251,41 @@ func updateDerived(t *testing.T, name, generation string, c configuration) {
 		t.Fatal(err)
 	}
 }
+
+// The demo's headers are read as cpp reads them, wherever the reader says that
+// it knows.
+func TestDemoAgreesWithCPP(t *testing.T) {
+	if os.Getenv("PREFLASH_LIVE") != "1" {
+		t.Log("cpp itself is asked when PREFLASH_LIVE=1")
+		return
+	}
+	for name, generation := range map[string]string{"egret-01": "newer", "egret-02": "older", "egret-03": "newer"} {
+		c := configuration{}
+		for part, file := range map[string]string{"a.h": "Configuration.h", "b.h": "Configuration_adv.h"} {
+			data, err := os.ReadFile(filepath.Join("../../testdata/demo", name, file))
+			if err != nil {
+				t.Fatal(err)
+			}
+			c[part] = strings.ReplaceAll(string(data), "\r\n", "\n")
+		}
+		want, err := cppOfPrinter(t, t.TempDir(), generation, c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, err := oursOfPrinter(c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		unknown := 0
+		for macro, value := range got {
+			if strings.HasPrefix(value, "unknown: ") {
+				unknown++
+				delete(got, macro)
+				delete(want, macro)
+			}
+		}
+		if diff := difference(want, got); diff != "" || len(want) < 200 || unknown > 10 {
+			t.Errorf("%s: %d names agree, %d are unknown\n%s", name, len(want), unknown, diff)
+		}
+	}
+}

@@ -70,7 +70,8 @@ func (s *source) openFirmware(outside []parser.Define) error {
 				return err
 			}
 		}
-		u := &header{file: parser.NewFile("", []byte(part.text)), firmware: true, from: int32(len(s.lines)), to: math.MaxInt32}
+		file := parser.NewFile("", []byte(part.text))
+		u := &header{file: file, firmware: true, from: int32(len(s.lines)), to: math.MaxInt32}
 		s.order = append(s.order, u)
 		s.grow(u.file.Data)
 		var err error

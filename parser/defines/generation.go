@@ -49,9 +49,8 @@ func (g generation) basis() basis {
 	return older | newer
 }
 
-// The versions whose sources were read, and the one that first has marks of
-// what lies between them, as the hexadecimal numbers that the style's firmware
-// compares.
+// The versions whose sources were read, as the hexadecimal numbers that the
+// style's firmware compares.
 const (
 	olderVersion = 0x02000901
 	newerVersion = 0x02010300
@@ -63,8 +62,10 @@ var versionOptions = [...]string{"CONFIGURATION_H_VERSION", secondVersion}
 
 const secondVersion = "CONFIGURATION_ADV_H_VERSION"
 
-// generationMarks are options that came with a generation, the newest first.
-// A commented-out one counts: it was in the file that the owner started from.
+// generationMarks are options that came with a generation, the newest first; of
+// genBetween and genNewer as the style's firmware publishes them, the others from
+// memory. A commented-out one counts: it was in the file that the owner started
+// from.
 var generationMarks = [...]struct {
 	gen   generation
 	names []string
@@ -72,9 +73,11 @@ var generationMarks = [...]struct {
 	{genAbove, []string{"DEFAULT_KP"}},
 	{genNewer, []string{"PREHEAT_TIME_HOTEND_MS", "PREHEAT_TIME_BED_MS", "TEMP_TUNING_MAINTAIN_FAN",
 		"REPORT_ADAPTIVE_FAN_SLOWING", "FAN_KICKSTART_POWER"}},
-	{genBetween, []string{"MPCTEMP", "ADVANCE_K", "THERMAL_PROTECTION_VARIANCE_MONITOR", "DISABLE_OTHER_EXTRUDERS"}},
+	{genBetween, []string{"MPCTEMP", "ADVANCE_K", "THERMAL_PROTECTION_VARIANCE_MONITOR",
+		"DISABLE_OTHER_EXTRUDERS"}},
 	{gen20, []string{"HOTEND_OVERSHOOT", "NOZZLE_TO_PROBE_OFFSET", "TEMP_SENSOR_PROBE", "PREHEAT_1_LABEL"}},
-	{gen11, []string{"THERMAL_PROTECTION_HOTENDS", "THERMAL_PROTECTION_BED", "PREVENT_COLD_EXTRUSION", "PREHEAT_1_TEMP_HOTEND"}},
+	{gen11, []string{"THERMAL_PROTECTION_HOTENDS", "THERMAL_PROTECTION_BED", "PREVENT_COLD_EXTRUSION",
+		"PREHEAT_1_TEMP_HOTEND"}},
 	{gen10, []string{"THERMAL_RUNAWAY_PROTECTION_PERIOD", "THERMAL_RUNAWAY_PROTECTION_BED_PERIOD",
 		"PREVENT_DANGEROUS_EXTRUDE", "PLA_PREHEAT_HOTEND_TEMP"}},
 }
@@ -151,6 +154,17 @@ func judgedByBoth(s *source) []parser.Remark {
 		return []parser.Remark{{Kind: parser.RemarkGap, At: d.body, Text: d.name + " is " + d.value() +
 			"; what the firmware does is known of " + versions + ": where these two differ, the worse counts"}}
 	}
-	return []parser.Remark{{Kind: parser.RemarkGap, Text: "nothing in these files says which firmware they are for (" +
-		versionOptions[0] + "); where " + versions + " differ, the worse counts"}}
+	return []parser.Remark{{Kind: parser.RemarkGap, Text: "nothing in these files says which firmware they are" +
+		" for (" + versionOptions[0] + "); where " + versions + " differ, the worse counts"}}
+}
+
+// outOfOrder says that the second file is named before the first, which the
+// firmware reads before it.
+func outOfOrder(s *source) []parser.Remark {
+	m := s.macro(secondVersion)
+	if m.winner == nil || len(s.files) < 2 || m.winner.at.File != s.files[0] {
+		return nil
+	}
+	return []parser.Remark{{Kind: parser.RemarkGap, At: m.winner.at, Text: "this is the second file, and the sheet" +
+		" names it before " + s.files[1].Name + "; name them in the order in which the firmware reads them"}}
 }

@@ -31,7 +31,9 @@ const (
 	testAnyDriver      // some axis has a driver of one of these kinds
 )
 
-// styleTests are the names of all generations, from memory.
+// styleTests are the names of all generations: those that ask for options as the
+// style's firmware publishes them, the others from memory; and our own, which
+// only the derived headers use.
 var styleTests = [...]struct {
 	name string
 	test test

@@ -87,6 +87,7 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	p := r.printer(request.Tool)
 	p.Causes = r.causes(p.Settings())
 	p.Remarks = append(p.Remarks, judgedByBoth(s)...)
+	p.Remarks = append(p.Remarks, outOfOrder(s)...)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
 	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, slots: r.slots, printer: p}, nil

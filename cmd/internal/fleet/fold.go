@@ -15,6 +15,7 @@ func (src *source) fold(every []Finding) []Finding {
 	folded := make([]Finding, 0, len(every))
 	at := make(map[string]int) // by cause: index in folded
 	hang := make(map[string][]*Finding)
+	var causes []string
 	for i := range every {
 		f := &every[i]
 		cause := causeOf(f)
@@ -25,14 +26,19 @@ func (src *source) fold(every []Finding) []Finding {
 		if _, seen := at[cause]; !seen {
 			at[cause] = len(folded)
 			folded = append(folded, *f)
+			causes = append(causes, cause)
 		}
 		hang[cause] = append(hang[cause], f)
 	}
-	for cause, list := range hang {
-		folded[at[cause]] = src.settle(list)
+	for i, cause := range causes {
+		folded[at[cause]] = src.settle(hang[cause], i < maxAnswered)
 	}
 	return folded
 }
+
+// maxAnswered is of how many causes it is said what either answer would mean:
+// for each the configuration is read twice more.
+const maxAnswered = 8
 
 // causeOf tells causes apart: by the name that would settle them, else by the
 // condition.
@@ -50,7 +56,7 @@ func causeOf(f *Finding) string {
 
 // settle is the one finding for all that hangs on a cause. It is as bad as the
 // worst of them, and waived only where each of them is.
-func (src *source) settle(list []*Finding) Finding {
+func (src *source) settle(list []*Finding, answered bool) Finding {
 	first := list[0]
 	out := Finding{Rule: first.Rule, Level: first.Level, Region: first.Region, Waived: first.Waived}
 	var names []string
@@ -72,7 +78,7 @@ func (src *source) settle(list []*Finding) Finding {
 	if cause := &first.cause; !cause.Condition.IsZero() {
 		out.Region = regionOf(cause.Condition)
 	}
-	out.Message = src.unsettled(first, keys)
+	out.Message = src.unsettled(first, keys, answered)
 	out.Also = slices.DeleteFunc(slices.Clone(names), func(name string) bool { return name == out.Rule })
 	out.Values = rules.Values{"settings": keyTexts(keys), "rules": names}
 	return out
@@ -80,7 +86,7 @@ func (src *source) settle(list []*Finding) Finding {
 
 // unsettled says what hangs on a cause, where to look it up, and what either
 // answer would mean.
-func (src *source) unsettled(first *Finding, keys []parser.Key) string {
+func (src *source) unsettled(first *Finding, keys []parser.Key, answered bool) string {
 	cause := &first.cause
 	text := "cannot tell the " + strings.Join(keyTexts(keys), ", the ") + ": "
 	switch {
@@ -89,21 +95,25 @@ func (src *source) unsettled(first *Finding, keys []parser.Key) string {
 	case cause.Quoted != "":
 		text += "it depends on " + cause.Quoted + ", and "
 	}
-	text += fmt.Sprintf("%[1]s is set outside these files. Look %[1]s up in the board's pin file or the build's flags.", cause.Name)
-	on := src.answer(parser.Define{Name: cause.Name, Value: "1"}, keys)
-	off := src.answer(parser.Define{Name: cause.Name, Undefined: true}, keys)
-	text += fmt.Sprintf(" Where it is 1 (%s), write defined = [%q] in the sheet's [printer], or the value that it has; where nothing defines it (%s), undefined = [%q].",
-		on, cause.Name, off, cause.Name)
+	text += fmt.Sprintf("%[1]s is set outside these files. Look %[1]s up in the board's pin file or the"+
+		" build's flags.", cause.Name)
+	on, off := "", ""
+	if answered {
+		on = src.answer(parser.Define{Name: cause.Name, Value: "1"}, keys)
+		off = src.answer(parser.Define{Name: cause.Name, Undefined: true}, keys)
+	}
+	text += fmt.Sprintf(" Where it is 1%s, write defined = [%q] in the sheet's [printer], or the value that it has;"+
+		" where nothing defines it%s, undefined = [%q].", on, cause.Name, off, cause.Name)
 	return strings.Clone(text)
 }
 
-// answer says what the settings would be with one name more settled.
+// answer says in brackets what the settings would be with one name more settled.
 func (src *source) answer(d parser.Define, keys []parser.Key) string {
 	request := src.request
 	request.Outside = append(slices.Clone(request.Outside), d)
 	config, err := src.style.Read(src.target.Tree, request)
 	if err != nil {
-		return "the files could not be read"
+		return " (then the files could not be read)"
 	}
 	var parts []string
 	for _, s := range config.Printer().Settings() {
@@ -116,7 +126,7 @@ func (src *source) answer(d parser.Define, keys []parser.Key) string {
 		}
 		parts = append(parts, string(s.Key)+" "+value)
 	}
-	return strings.Join(parts, ", ")
+	return " (" + strings.Join(parts, ", ") + ")"
 }
 
 // reasonOf is what a finding says after the setting that it cannot tell.

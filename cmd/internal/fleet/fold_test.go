@@ -1,0 +1,44 @@
+package fleet
+
+import (
+	"testing"
+
+	"preflash/parser"
+	"preflash/rules"
+)
+
+// What hangs on one cause is as bad as the worst of it and waived only where
+// all of it is; exit codes go by each finding.
+func TestFold(t *testing.T) {
+	f := parser.NewFile("a.h", []byte("#if X\n#if Y\n"))
+	first, second := parser.Span{File: f, Start: 0, End: 5}, parser.Span{File: f, Start: 6, End: 11}
+	finding := func(rule string, level rules.Level, key parser.Key, at parser.Span, waived string) Finding {
+		return Finding{Rule: rule, Level: level, Message: "cannot tell the " + string(key) + ": it hangs", unknown: key,
+			cause: parser.Cause{Condition: at}, Waived: waived}
+	}
+	every := []Finding{
+		finding("pid-stale", rules.Warning, parser.GainP, first, "known"),
+		{Rule: "fan-wires", Level: rules.Note, Message: "another"},
+		finding("temp-ceiling", rules.Error, parser.MaxTemp, second, "known"),
+		finding("temp-reach", rules.Warning, parser.MaxTemp, second, "known"),
+		finding("runaway-loose", rules.Error, parser.HotendRise, first, "known"),
+		finding("pid-stale", rules.Warning, parser.GainI, first, ""),
+	}
+	p := Printer{every: every, Findings: (&source{}).fold(every)}
+	if len(p.Findings) != 3 || len(p.Every()) != len(every) {
+		t.Fatalf("%d findings, want 3: %+v", len(p.Findings), p.Findings)
+	}
+	for i, want := range []Finding{
+		{Rule: "runaway-loose", Level: rules.Error, Message: "cannot tell the kp, the hotend required rise, the ki: it hangs"},
+		{Rule: "fan-wires", Level: rules.Note, Message: "another"},
+		{Rule: "temp-ceiling", Level: rules.Error, Message: "cannot tell the max temp: it hangs", Waived: "known"},
+	} {
+		if got := p.Findings[i]; got.Rule != want.Rule || got.Level != want.Level || got.Message != want.Message || got.Waived != want.Waived {
+			t.Errorf("finding %d: %+v, want %+v", i, got, want)
+		}
+	}
+	r := Result{Printers: []Printer{p}}
+	if r.Worst(rules.Error) || !r.Worst(rules.Warning) {
+		t.Error("the waived error counts, or the warning does not")
+	}
+}
