@@ -28,8 +28,10 @@ func findings(t *testing.T, p *patch.Printer) []rules.Finding {
 // What is said of numbered definitions and what they become. The errors are
 // computed from the points by the second way of the sweep.
 func TestSensorCases(t *testing.T) {
-	tables := map[string]map[int]*published{"02000901": publications(t, "older"), "02010300": publications(t, "newer")}
-	const older, newer = "02000901", "02010300"
+	const older, between, newer = "02000901", "02010202", "02010300"
+	tables := map[string]map[int]*published{
+		older: publications(t, "older"), newer: publications(t, "newer"), between: publications(t, "newer"),
+	}
 	for _, c := range []struct {
 		version  string
 		number   int
@@ -72,6 +74,10 @@ func TestSensorCases(t *testing.T) {
 		{newer, 1, "pt100", 4700, 250, "sensor-kind", rules.Error, math.NaN(), 147, "the best there is and leaves 12.5 K"},
 		{newer, 1047, "ntc-100k-3950", 4700, 250, "sensor-kind", rules.Error, math.NaN(), 61, ""},
 		{newer, 1010, "ntc-100k-3950", 0, 250, "sensor-kind", rules.Error, math.NaN(), 1010, "give printer.pullup_ohm"},
+		// Where the files may be for either, only what both have is proposed.
+		{between, 5, "ntc-100k-3950", 4700, 250, "sensor-curve", rules.Error, 16.1, 61, "the worse counts"},
+		{between, 1, "pt1000", 2200, 250, "sensor-kind", rules.Error, math.NaN(), 1, "has no definition"},
+		{between, 1022, "ntc-100k-3950", 4700, 250, "sensor-kind", rules.Error, math.NaN(), 61, ""},
 		// A table that ends too low.
 		{newer, 75, "ntc-100k-3950", 4700, 250, "sensor-curve", rules.Warning, math.NaN(), 61, "its table ends at 200 °C, where the firmware shuts down"},
 	} {

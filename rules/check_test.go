@@ -35,6 +35,11 @@ func TestRegistry(t *testing.T) {
 				t.Errorf("rule %q: a line of its Doc has %d columns: %s", r.ID, n, line)
 			}
 		}
+		for _, hidden := range r.Hides {
+			if Find(hidden) == nil {
+				t.Errorf("rule %q hides %q, which is none", r.ID, hidden)
+			}
+		}
 		if seen[r.ID] {
 			t.Errorf("rule %q is listed twice", r.ID)
 		}

@@ -33,7 +33,10 @@ func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report
 		f := Sayf(Error, placed(s.At, sensorAt(in)), "the sensor of the %s is a dummy (%s) that always reads %s: the firmware cannot see how hot it is, and nothing stops it",
 			heater, definition(&s.Value), celsius(s.Value.FixedC))
 		if s == &in.Printer.Hotend.Sensor {
-			f = f.Change(insteadOfDummy(in)...)
+			if changes := insteadOfDummy(in); changes != nil {
+				f.Message += restsOn(in)
+				f = f.Change(changes...)
+			}
 		}
 		report(f)
 	}
