@@ -17,6 +17,8 @@ import (
 type File struct {
 	Path string // inside the tree, with slashes
 	Name string // as shown to a person: relative to the working directory
+	Real string // as Name, of the file that Path leads to through links
+	ID   FileID // the zero one where it does not come from a disk
 	Data []byte
 
 	asked atomic.Int32
@@ -27,7 +29,7 @@ type File struct {
 // NewFile wraps bytes that did not come from a Tree, as tests and generated
 // text do.
 func NewFile(name string, data []byte) *File {
-	return &File{Path: name, Name: name, Data: data}
+	return &File{Path: name, Name: name, Real: name, Data: data}
 }
 
 // fewQuestions is how often a file counts line ends before it lists them all,

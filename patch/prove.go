@@ -161,10 +161,10 @@ func (p *Plan) apply(sets []Owned, contents map[string][]byte) error {
 		if err != nil {
 			return err
 		}
-		if _, again := contents[m.File.Name]; !again {
-			p.Files = append(p.Files, FileChange{Name: m.File.Name, Old: m.File.Data})
+		if _, again := contents[m.File.Real]; !again {
+			p.Files = append(p.Files, FileChange{Name: m.File.Real, Old: m.File.Data})
 		}
-		contents[m.File.Name] = text
+		contents[m.File.Real] = text
 	}
 	for i := range p.Files {
 		p.Files[i].New = contents[p.Files[i].Name]
@@ -178,7 +178,7 @@ type trial struct {
 	counts        func(rule string) bool
 	config        parser.Config
 	before, after *verdict
-	files         []string                // what it reads, as shown
+	files         []string                // what it reads, by its real names as shown
 	asked         map[parser.Key][]string // who asked to change a setting
 	mended        map[string]int          // findings of a rule that were changed away
 	worse         []Reason                // findings that became errors and may
@@ -202,7 +202,7 @@ func (t *trial) read(contents map[string][]byte) error {
 		t.asked = make(map[parser.Key][]string)
 		t.mended = make(map[string]int)
 		for _, f := range config.Printer().Files {
-			t.files = append(t.files, f.Name)
+			t.files = append(t.files, f.Real)
 		}
 	}
 	if len(contents) == 0 {

@@ -18,7 +18,6 @@ type config struct {
 	options  []option // in reading order, the saved ones last
 	saved    savedBlock
 	remarks  []parser.Remark
-	globs    []string // patterns of includes, inside the tree
 	printer  *parser.Printer
 }
 

@@ -19,7 +19,7 @@ const (
 
 // build fills the printer and the remarks that depend on it.
 func (c *config) build() {
-	p := &parser.Printer{Style: c.style.Name(), Tool: c.tool, Files: c.files, Globs: c.globs}
+	p := &parser.Printer{Style: c.style.Name(), Tool: c.tool, Files: c.files}
 	c.printer = p
 	hotend := hotendName(c.tool)
 	if c.byName[hotend] == nil {

@@ -43,13 +43,18 @@ func Check(paths []string, o Options, progress func(done, all int)) *Result {
 // checkAll is Check that also hands over what was read of each printer that
 // could be read, by its index in the result, perhaps from several goroutines.
 func checkAll(paths []string, o *Options, progress func(done, all int), keep func(int, *source)) *Result {
-	targets, problems := Find(paths, o.Root)
+	found := searchIn(paths, o.Root)
+	targets, problems := found.targets, found.problems
+	var gone []string
 	if o.Since != "" {
-		var failed []Problem
-		targets, failed = onlyChanged(targets, o)
-		problems = append(problems, failed...)
+		changed := onlyChanged(found, o)
+		targets, gone = changed.targets, changed.gone
+		problems = append(problems, changed.problems...)
 	}
-	r := &Result{Printers: make([]Printer, len(targets))}
+	if len(found.targets) == 0 && len(problems) == 0 && len(gone) == 0 {
+		problems = append(problems, problemOf(errNoSheet))
+	}
+	r := &Result{Printers: make([]Printer, len(targets)), Gone: gone, Since: o.Since}
 	var done atomic.Int64
 	each(targets, o, func(i int, t Target) {
 		var src *source

@@ -28,29 +28,50 @@ func (t Target) Shown() string { return t.Tree.Shown(t.Sheet) }
 // directory. Folders that cannot be read are returned as problems: they hide
 // nothing else. That there is no sheet at all is a problem too.
 func Find(paths []string, root string) (targets []Target, problems []Problem) {
-	trees := make(map[string]*parser.Tree)
-	seen := make(map[string]bool)
-	add := func(t Target) {
-		if shown := t.Shown(); !seen[shown] {
-			seen[shown] = true
-			targets = append(targets, t)
-		}
-	}
-	failed := func(err error) { problems = append(problems, problemOf(err)) }
-	for _, p := range paths {
-		if err := find(p, root, trees, add, failed); err != nil {
-			failed(err)
-		}
-	}
-	if len(targets) == 0 && len(problems) == 0 {
-		failed(errNoSheet)
-	}
-	sort.SliceStable(targets, func(i, j int) bool { return targets[i].Shown() < targets[j].Shown() })
-	return targets, problems
+	s := searchIn(paths, root)
+	s.demandOne()
+	return s.targets, s.problems
 }
 
-// find adds the sheets of one path. What is wrong below it goes to failed.
-func find(name, root string, trees map[string]*parser.Tree, add func(Target), failed func(error)) error {
+// search is what the paths of a call name.
+type search struct {
+	targets  []Target
+	folders  []Target // that were searched; Sheet is the folder
+	problems []Problem
+
+	trees map[string]*parser.Tree
+	seen  map[string]bool // sheets, as shown
+}
+
+func searchIn(paths []string, root string) *search {
+	s := &search{trees: make(map[string]*parser.Tree), seen: make(map[string]bool)}
+	for _, p := range paths {
+		if err := s.find(p, root); err != nil {
+			s.failed(err)
+		}
+	}
+	sort.SliceStable(s.targets, func(i, j int) bool { return s.targets[i].Shown() < s.targets[j].Shown() })
+	return s
+}
+
+func (s *search) add(t Target) {
+	if shown := t.Shown(); !s.seen[shown] {
+		s.seen[shown] = true
+		s.targets = append(s.targets, t)
+	}
+}
+
+func (s *search) failed(err error) { s.problems = append(s.problems, problemOf(err)) }
+
+// demandOne makes it a problem that there is no sheet at all.
+func (s *search) demandOne() {
+	if len(s.targets) == 0 && len(s.problems) == 0 {
+		s.failed(errNoSheet)
+	}
+}
+
+// find adds the sheets of one path.
+func (s *search) find(name, root string) error {
 	abs, err := filepath.Abs(name)
 	if err != nil {
 		return err
@@ -66,22 +87,23 @@ func find(name, root string, trees map[string]*parser.Tree, add func(Target), fa
 	if err != nil {
 		return err
 	}
-	tree := trees[root]
+	tree := s.trees[root]
 	if tree == nil {
 		if tree, err = parser.OpenTree(root); err != nil {
 			return err
 		}
-		trees[root] = tree
+		s.trees[root] = tree
 	}
 	if !info.IsDir() {
-		add(Target{tree, inside})
+		s.add(Target{tree, inside})
 		return nil
 	}
+	s.folders = append(s.folders, Target{tree, inside})
 	tree.Walk(inside, func(file string) {
 		if isSheet(path.Base(file)) {
-			add(Target{tree, file})
+			s.add(Target{tree, file})
 		}
-	}, failed)
+	}, s.failed)
 	return nil
 }
 

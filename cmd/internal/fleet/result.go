@@ -8,6 +8,8 @@ import (
 // Result is what a run over some printers found. Reports are functions of it.
 type Result struct {
 	Printers []Printer
+	Since    string   // the revision, where only what changed since it was checked
+	Gone     []string // sheets that the revision held and HEAD does not, as shown
 	Version  string
 }
 

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -41,7 +40,7 @@ func diffViews(s *fleet.Survey, views []*printerView) {
 			first := -1
 			for i := range s.Printers {
 				switch p := &s.Printers[i]; {
-				case p.Problem != nil || !slices.Contains(p.Files, f.Name):
+				case p.Problem != nil || !s.Reads(i, f.Name):
 				case first < 0:
 					first = i
 					file := fileViewOf(f)

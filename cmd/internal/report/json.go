@@ -24,6 +24,7 @@ type resultJSON struct {
 	Schema   int           `json:"schema"`
 	Tool     toolJSON      `json:"tool"`
 	Printers []printerJSON `json:"printers"`
+	Gone     []string      `json:"gone,omitempty"`
 	Summary  summaryJSON   `json:"summary"`
 }
 
@@ -75,6 +76,7 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		Schema:   schemaVersion,
 		Tool:     toolJSON{"preflash", r.Version},
 		Printers: make([]printerJSON, len(r.Printers)),
+		Gone:     r.Gone,
 		Summary:  summaryJSON{s.Printers, s.Unreadable, s.Errors, s.Warnings, s.Notes},
 	}
 	for i, p := range r.Printers {

@@ -48,6 +48,9 @@ func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
 			markdownFinding(&b, f)
 		}
 	}
+	for _, sheet := range r.Gone {
+		fmt.Fprintf(&b, "\n- **gone** %s\n", code(sheet))
+	}
 	if left > 0 {
 		fmt.Fprintf(&b, "\nNot listed here: %s. Run `preflash check` to see all.\n", plural(left, "finding"))
 	}
