@@ -7,7 +7,10 @@ package parser
 import (
 	"bytes"
 	"fmt"
+	"path"
+	"path/filepath"
 	"sort"
+	"strings"
 	"sync"
 	"sync/atomic"
 )
@@ -24,6 +27,17 @@ type File struct {
 	asked atomic.Int32
 	once  sync.Once
 	lines []int // offset of each line's first byte
+}
+
+// NamedAsConfiguration reports whether a file's name ends as those of
+// configurations do. Lines of other files are never quoted: a sheet may name
+// what is none of its business.
+func NamedAsConfiguration(name string) bool {
+	switch strings.ToLower(path.Ext(filepath.ToSlash(name))) {
+	case ".h", ".hpp", ".hh", ".cfg", ".conf", ".ini", ".inc":
+		return true
+	}
+	return false
 }
 
 // NewFile wraps bytes that did not come from a Tree, as tests and generated

@@ -155,14 +155,15 @@ func (t *Tree) listing(real string) ([]string, error) {
 }
 
 // Walk calls visit for everything below dir that is no folder, in the order of
-// the paths, and failed for each folder that cannot be read or lies deeper than
+// the paths, until visit returns false, and failed for each folder that cannot be read or lies deeper than
 // MaxFolderDepth: what it holds stays unknown, and the walk goes on. What is no
 // regular file is left to Open, which refuses it by name or follows a link
 // inside the tree. Walk itself follows no link, and passes over folders whose
 // name starts with a dot.
-func (t *Tree) Walk(dir string, visit func(file string), failed func(error)) {
+func (t *Tree) Walk(dir string, visit func(file string) bool, failed func(error)) {
 	dir = path.Clean(dir)
-	// The function below returns nothing but SkipDir, so WalkDir no error.
+	// The function below returns nothing but SkipDir and SkipAll, so WalkDir no
+	// error.
 	_ = fs.WalkDir(t.root.FS(), dir, func(name string, d fs.DirEntry, err error) error {
 		switch {
 		case err != nil:
@@ -177,8 +178,8 @@ func (t *Tree) Walk(dir string, visit func(file string), failed func(error)) {
 		case d.IsDir() && strings.Count(name, "/") >= MaxFolderDepth:
 			failed(&Error{File: t.Shown(name), Message: errTooDeep.Error()})
 			return fs.SkipDir
-		case !d.IsDir():
-			visit(name)
+		case !d.IsDir() && !visit(name):
+			return fs.SkipAll
 		}
 		return nil
 	})

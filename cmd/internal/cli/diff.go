@@ -48,11 +48,7 @@ something could not be read or the proof failed.`,
 			if !plain {
 				lead = report.Lead(d.Plan)
 			}
-			var read []string
-			for _, f := range d.Plan.Files {
-				read = append(read, f.Name)
-			}
-			err = c.output.write(cmd, read, func(w io.Writer) error {
+			err = c.output.write(cmd, d.Inputs, func(w io.Writer) error {
 				_, isTerminal := terminal(w)
 				return d.Plan.Print(w, patch.Options{Lead: lead, Terminal: isTerminal})
 			})

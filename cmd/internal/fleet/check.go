@@ -100,6 +100,7 @@ func checkOne(t Target, o *Options) (Printer, *source) {
 		problem := problemOf(err)
 		p.Problem = &problem
 	}
+	p.Inputs = src.inputs()
 	if !src.read() {
 		return p, nil
 	}

@@ -7,6 +7,7 @@ import "preflash/patch"
 type Diff struct {
 	Plan     *patch.Plan
 	Problems []Problem
+	Inputs   []string // all that was opened or looked for, as shown
 }
 
 // Prove finds the sheets, reads every printer and proves the changes of all of
@@ -24,6 +25,7 @@ func Prove(paths []string, o Options) (*Diff, error) {
 	})
 	var printers []patch.Printer
 	for i, src := range sources {
+		d.Inputs = append(append(d.Inputs, targets[i].Shown()), src.inputs()...)
 		if failed[i] != nil {
 			d.Problems = append(d.Problems, problemOf(failed[i]))
 			continue

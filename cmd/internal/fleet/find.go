@@ -99,10 +99,11 @@ func (s *search) find(name, root string) error {
 		return nil
 	}
 	s.folders = append(s.folders, Target{tree, inside})
-	tree.Walk(inside, func(file string) {
+	tree.Walk(inside, func(file string) bool {
 		if isSheet(path.Base(file)) {
 			s.add(Target{tree, file})
 		}
+		return true
 	}, s.failed)
 	return nil
 }

@@ -24,11 +24,20 @@ type source struct {
 // could not.
 func load(t Target) (*source, error) {
 	tree, reading := t.Tree.ForPrinter()
+	src, err := loadFrom(tree, t)
+	if src != nil {
+		src.reading = reading
+	}
+	return src, err
+}
+
+// loadFrom is load through a tree that records what is asked of it.
+func loadFrom(tree *parser.Tree, t Target) (*source, error) {
 	s, err := sheet.Read(tree, t.Sheet)
 	if err != nil {
 		return nil, err
 	}
-	src := &source{target: t, sheet: s, reading: reading, request: parser.Request{Tool: s.Printer.Tool.Value}}
+	src := &source{target: t, sheet: s, request: parser.Request{Tool: s.Printer.Tool.Value}}
 	for _, f := range s.Printer.Config {
 		src.request.Files = append(src.request.Files, f.Value)
 	}
@@ -61,6 +70,18 @@ func (src *source) files() []string {
 	var names []string
 	for _, f := range src.config.Printer().Files {
 		names = append(names, f.Name)
+	}
+	return names
+}
+
+// inputs lists what was opened or looked for, as shown.
+func (src *source) inputs() []string {
+	if src == nil {
+		return nil
+	}
+	names := src.reading.Names()
+	for i, name := range names {
+		names[i] = src.target.Tree.Shown(name)
 	}
 	return names
 }
