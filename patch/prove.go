@@ -97,6 +97,9 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 			return nil, err
 		}
 	}
+	if err := plan.holdNames(trials); err != nil {
+		return nil, err
+	}
 	for i := range trials {
 		if trials[i].after == nil {
 			continue // untouched
@@ -178,10 +181,10 @@ type trial struct {
 	counts        func(rule string) bool
 	config        parser.Config
 	before, after *verdict
-	files         []string                // what it reads, by its real names as shown
-	asked         map[parser.Key][]string // who asked to change a setting
-	mended        map[string]int          // findings of a rule that were changed away
-	worse         []Reason                // findings that became errors and may
+	files         map[string]parser.FileID // what it reads, by its real names as shown
+	asked         map[parser.Key][]string  // who asked to change a setting
+	mended        map[string]int           // findings of a rule that were changed away
+	worse         []Reason                 // findings that became errors and may
 }
 
 // verdict is what the rules made of one reading.
@@ -201,8 +204,9 @@ func (t *trial) read(contents map[string][]byte) error {
 		t.config, t.before, t.after = config, v, v
 		t.asked = make(map[parser.Key][]string)
 		t.mended = make(map[string]int)
+		t.files = make(map[string]parser.FileID)
 		for _, f := range config.Printer().Files {
-			t.files = append(t.files, f.Real)
+			t.files[f.Real] = f.ID
 		}
 	}
 	if len(contents) == 0 {
@@ -231,7 +235,12 @@ func (t *trial) forget() { t.config, t.before, t.after = nil, nil, nil }
 
 // touched reports whether the printer reads a file that was changed.
 func (t *trial) touched(contents map[string][]byte) bool {
-	return slices.ContainsFunc(t.files, func(name string) bool { return contents[name] != nil })
+	for name := range t.files {
+		if contents[name] != nil {
+			return true
+		}
+	}
+	return false
 }
 
 // edits turns the findings that ask for changes into edits. Those that no

@@ -18,7 +18,7 @@ func newDiff() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "diff [PATH…]",
 		Short: "Print the changes as one unified diff, proved beforehand",
-		Long: `Diff prints one unified diff that git apply and GNU patch take at the working
+		Long: `Diff prints one unified diff that git apply -p1 and patch -p1 take at the working
 directory. Nothing is written: you read it, and apply what you agree with.
 Before it is shown, the diff is applied in memory and the result is read and
 checked again.
@@ -26,7 +26,7 @@ checked again.
 It exits with 0 where there is nothing to change, 1 with a diff, 2 where
 something could not be read or the proof failed.`,
 		Example: `  preflash diff egret-03 > egret-03.diff
-  git apply egret-03.diff`,
+  git apply -p1 egret-03.diff`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			o, err := c.options()
 			if err != nil {

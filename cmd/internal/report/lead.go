@@ -11,8 +11,8 @@ import (
 func Lead(p *patch.Plan) []string {
 	lines := []string{
 		"Preflash proposes these changes. Read them, then apply them by hand with",
-		"git apply or patch -p1. They were proved: with them applied, the findings",
-		"below are gone and no new error came up.",
+		"git apply -p1 or patch -p1. They were proved: with them applied, the",
+		"findings below are gone and no new error came up.",
 		"",
 	}
 	for i, r := range p.Reasons {
