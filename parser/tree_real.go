@@ -24,7 +24,7 @@ func (t *Tree) Trace(name string) (real string, links []string, err error) {
 	if !filepath.IsLocal(filepath.FromSlash(name)) {
 		return name, nil, errOutside
 	}
-	if strings.Count(name, "/") >= MaxFolderDepth {
+	if strings.Count(name, "/") > MaxFolderDepth {
 		return name, nil, errTooDeep
 	}
 	dir, base := path.Split(name)
