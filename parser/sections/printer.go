@@ -34,6 +34,7 @@ func (c *config) build() {
 	p.Geometry = c.geometry()
 	p.Storage.On = parser.Setting[bool]{Key: parser.StorageOn, State: parser.Off}
 	c.remarkHidden()
+	c.remarkDefault()
 	c.remarkUnrecognised()
 	p.Remarks = c.remarks
 }

@@ -60,6 +60,9 @@ func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, erro
 		}
 	}
 	r.readSaved()
+	if err := r.boundDefault(); err != nil {
+		return nil, err
+	}
 	r.build()
 	return r.config, nil
 }
@@ -96,12 +99,11 @@ func (r *reader) file(f *parser.File, end int) error {
 	if r.bytes += end; r.bytes > mostBytes {
 		return parser.Errorf(parser.Span{File: f}, "the configuration and what it includes are more than %d MiB; no printer needs so much", mostBytes>>20)
 	}
-	at := 0
 	if bytes.HasPrefix(data, bom) {
-		at = len(bom)
+		return parser.Errorf(parser.Span{File: f}, "starts with a byte order mark, which the firmware takes for an option before any section and refuses; save the file as UTF-8 without it")
 	}
 	p := piece{reader: r, file: f}
-	for next := at; at < len(data); at = next {
+	for at, next := 0, 0; at < len(data); at = next {
 		var stop int
 		stop, next = lineAt(data, at)
 		if spec, ok := included(data[at:stop]); ok {
@@ -133,10 +135,6 @@ func included(line []byte) (spec []byte, ok bool) {
 
 // remarkBytes notes what the firmware cannot read as text, though we can.
 func (r *reader) remarkBytes(f *parser.File) {
-	if bytes.HasPrefix(f.Data, bom) {
-		r.remark(parser.RemarkGap, parser.Span{File: f, End: len(bom)},
-			"the file starts with a byte order mark, which the firmware takes for an option before any section and refuses; save the file without it")
-	}
 	if at := firstInvalid(f.Data); at >= 0 {
 		r.remark(parser.RemarkGap, parser.Span{File: f, Start: at, End: at + 1},
 			"the file is not UTF-8 from here on; firmware that runs on a present-day Python refuses it, so save it as UTF-8")

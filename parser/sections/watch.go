@@ -155,10 +155,13 @@ func (c *config) remarkWatch(s *section, heater string) {
 // hasHeater reports whether a section makes a heater of that name, which is
 // the last word of the section's.
 func (c *config) hasHeater(name string) bool {
-	for _, s := range c.sections {
-		if s.name == name || strings.HasPrefix(s.name, "heater_generic ") && strings.TrimSpace(s.name[len("heater_generic "):]) == name {
-			return true
+	if c.generic == nil {
+		c.generic = make(map[string]bool)
+		for _, s := range c.sections {
+			if own, ok := strings.CutPrefix(s.name, "heater_generic "); ok {
+				c.generic[strings.TrimSpace(own)] = true
+			}
 		}
 	}
-	return false
+	return c.byName[name] != nil || c.generic[name]
 }
