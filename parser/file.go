@@ -13,6 +13,7 @@ import (
 	"strings"
 	"sync"
 	"sync/atomic"
+	"unicode/utf8"
 )
 
 // File is one file as it was read. Data is never changed; every Span points
@@ -38,6 +39,28 @@ func NamedAsConfiguration(name string) bool {
 		return true
 	}
 	return false
+}
+
+// Cite gives the text of a line for a message, where the file is named as a
+// configuration is.
+func (f *File) Cite(text string) string {
+	if !NamedAsConfiguration(f.Real) {
+		return "(text not shown: by its name, the file is no configuration)"
+	}
+	return text
+}
+
+// Clip shortens text to so many bytes, between two characters.
+func Clip(text string, most int) string {
+	const dots = "…"
+	if len(text) <= most {
+		return text
+	}
+	end := most - len(dots)
+	for end > 0 && !utf8.RuneStart(text[end]) && most-end < 8 {
+		end--
+	}
+	return text[:end] + dots
 }
 
 // NewFile wraps bytes that did not come from a Tree, as tests and generated

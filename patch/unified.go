@@ -68,7 +68,7 @@ func writeLead(out *bufio.Writer, text string) {
 			out.WriteString("#\n")
 			continue
 		}
-		fmt.Fprintf(out, "# %s\n", Visible(line))
+		out.WriteString(Harmless("# "+Visible(line)) + "\n")
 	}
 }
 

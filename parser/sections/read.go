@@ -210,16 +210,16 @@ func (p *piece) line(line, from, stop, next int) error {
 	}
 	if p.section == nil {
 		if p.included {
-			return parser.Errorf(at, "%s stands behind an [include …] and before any [section]; an include ends the section that it stands in, so write the section's header again", excerpt(b.text))
+			return parser.Errorf(at, "%s stands behind an [include …] and before any [section]; an include ends the section that it stands in, so write the section's header again", p.file.Cite(excerpt(b.text)))
 		}
-		return parser.Errorf(at, "%s stands before any [section]; put it under one", excerpt(b.text))
+		return parser.Errorf(at, "%s stands before any [section]; put it under one", p.file.Cite(excerpt(b.text)))
 	}
 	sep := separator(b.text)
 	switch {
 	case sep < 0:
-		return parser.Errorf(at, "%s is neither a [section] nor an option with a : or =; correct it, or make it a comment with #", excerpt(b.text))
+		return parser.Errorf(at, "%s is neither a [section] nor an option with a : or =; correct it, or make it a comment with #", p.file.Cite(excerpt(b.text)))
 	case sep == 0:
-		return parser.Errorf(at, "%s has no name before its %c; name the option", excerpt(b.text), b.text[0])
+		return parser.Errorf(at, "%s has no name before its %c; name the option", p.file.Cite(excerpt(b.text)), b.text[0])
 	}
 	p.options = append(p.options, option{
 		section: p.section, file: p.file, line: line,

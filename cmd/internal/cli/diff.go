@@ -35,14 +35,14 @@ something could not be read or the proof failed.`,
 			d, err := fleet.Prove(pathsOr(args), o)
 			for _, p := range d.Problems {
 				for _, one := range p.Each() {
-					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(one.String()))
+					say(cmd.ErrOrStderr(), one)
 				}
 			}
 			if err != nil {
 				return err
 			}
 			for _, left := range d.Plan.Left {
-				fmt.Fprintln(cmd.ErrOrStderr(), patch.Visible(report.LeftText(left)))
+				fmt.Fprintln(cmd.ErrOrStderr(), patch.Harmless(patch.Visible(report.LeftText(left))))
 			}
 			var lead []string
 			if !plain {

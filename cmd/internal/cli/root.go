@@ -48,8 +48,13 @@ func Run(args []string, stdout, stderr io.Writer) int {
 	case errors.As(err, &code):
 		return int(code)
 	}
-	fmt.Fprintln(stderr, "preflash:", patch.Visible(err.Error()))
+	say(stderr, err)
 	return exitFailure
+}
+
+// say prints what went wrong.
+func say(stderr io.Writer, what any) {
+	fmt.Fprintln(stderr, patch.Harmless("preflash: "+patch.Visible(fmt.Sprint(what))))
 }
 
 func newRoot() *cobra.Command {

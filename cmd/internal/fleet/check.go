@@ -105,11 +105,13 @@ func checkOne(t Target, o *Options) (Printer, *source) {
 		return p, nil
 	}
 	p.Files = src.files()
+	var list listing
 	for _, f := range rules.Check(src.input(o.Today)) {
-		if o.counts(f.Rule) {
-			p.Findings = append(p.Findings, findingOf(src.config, f))
+		if o.counts(f.Rule) && list.room(&f) {
+			list.list = append(list.list, findingOf(src.config, f))
 		}
 	}
+	p.Findings = list.findings()
 	return p, src
 }
 
@@ -120,7 +122,7 @@ func (src *source) input(today time.Time) *rules.Input {
 // findingOf tells a finding apart from the buffers that it was found in.
 func findingOf(config parser.Config, f rules.Finding) Finding {
 	out := Finding{
-		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: strings.Clone(f.Message),
+		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage),
 		Values: f.Values, Waived: strings.Clone(f.Waived),
 	}
 	if len(f.Changes) == 0 {
@@ -136,7 +138,7 @@ func findingOf(config parser.Config, f rules.Finding) Finding {
 		out.Fix = append(out.Fix, Replacement{Region: regionOf(e.At), New: e.New})
 		parts = append(parts, editText(e))
 	}
-	out.Change = strings.Join(parts, "; ")
+	out.Change = parser.Clip(strings.Join(parts, "; "), maxMessage)
 	return out
 }
 

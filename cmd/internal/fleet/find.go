@@ -4,6 +4,7 @@ package fleet
 
 import (
 	"errors"
+	"fmt"
 	"os"
 	"path"
 	"path/filepath"
@@ -174,15 +175,21 @@ func problemOf(err error) Problem {
 	walk(err)
 	p := Problem{File: list[0].File, Line: list[0].Line, Column: list[0].Column, Message: list[0].Message}
 	if len(list) == 1 {
-		return p
+		return clipProblem(p)
 	}
 	for i, e := range list {
-		p.Parts = append(p.Parts, Problem{File: e.File, Line: e.Line, Column: e.Column, Message: e.Message})
+		if i == maxParts {
+			rest := fmt.Sprintf("and %d more of this kind", len(list)-i)
+			p.Parts = append(p.Parts, Problem{File: e.File, Message: rest})
+			p.Message += "; " + rest
+			break
+		}
+		p.Parts = append(p.Parts, clipProblem(Problem{File: e.File, Line: e.Line, Column: e.Column, Message: e.Message}))
 		if i > 0 {
 			p.Message += "; " + e.Error()
 		}
 	}
-	return p
+	return clipProblem(p)
 }
 
 var errNoSheet = &parser.Error{Message: "no sheet found: a sheet is a file called swap.toml, or one whose name ends in .swap.toml"}

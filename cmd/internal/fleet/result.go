@@ -42,11 +42,15 @@ type Finding struct {
 	Level   rules.Level
 	Region  Region
 	Message string
+	More    int    // further findings of this rule and level that are not listed
 	Change  string // what `diff` would do, "" where a person must decide
 	Waived  string // the reason of the waiver that covers it, or ""
 	Values  rules.Values
 	Fix     []Replacement
 }
+
+// Count is how many findings this one stands for.
+func (f *Finding) Count() int { return 1 + f.More }
 
 // Region is a place in a file. Lines and columns count from 1. Columns are
 // bytes, CharColumns Unicode code points; an invalid byte is one.
@@ -80,13 +84,13 @@ func (r *Result) Summary() Summary {
 		for j := range p.Findings {
 			switch f := &p.Findings[j]; {
 			case f.Waived != "":
-				s.Waived++
+				s.Waived += f.Count()
 			case f.Level == rules.Error:
-				s.Errors++
+				s.Errors += f.Count()
 			case f.Level == rules.Warning:
-				s.Warnings++
+				s.Warnings += f.Count()
 			default:
-				s.Notes++
+				s.Notes += f.Count()
 			}
 		}
 	}

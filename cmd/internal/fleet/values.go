@@ -30,6 +30,12 @@ func ReadValues(paths []string, o Options, all bool) []Values {
 			v.Settings = src.config.Printer().Settings()
 			if all {
 				v.Entries = src.config.Entries()
+				for i := range v.Entries {
+					// A sheet may name what is none of its business.
+					if e := &v.Entries[i]; e.At.File != nil {
+						e.Value = e.At.File.Cite(e.Value)
+					}
+				}
 			}
 		}
 		list = append(list, v)

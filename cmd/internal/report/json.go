@@ -59,6 +59,7 @@ type findingJSON struct {
 	Change  *string        `json:"change"`
 	Waived  *string        `json:"waived"`
 	Values  map[string]any `json:"values"`
+	More    int            `json:"more,omitempty"`
 }
 
 type summaryJSON struct {
@@ -87,7 +88,7 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		for j, f := range p.Findings {
 			row.Findings[j] = findingJSON{
 				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
-				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Values: valuesOf(f.Values),
+				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Values: valuesOf(f.Values), More: f.More,
 			}
 		}
 		out.Printers[i] = row
@@ -157,6 +158,8 @@ func writeJSON(w io.Writer, v any) error {
 	out := make([]byte, 0, plain.Len())
 	for _, r := range plain.String() {
 		switch {
+		case r == '#' && len(out) > 0 && out[len(out)-1] == '#':
+			out = append(out, `\u0023`...) // as patch.Harmless has it
 		case r == '\n' || !patch.Hidden(r):
 			out = utf8.AppendRune(out, r)
 		case r > 0xffff:

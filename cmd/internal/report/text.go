@@ -28,7 +28,7 @@ func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 	if o.Width <= 0 {
 		o.Width = 80
 	}
-	out := bufio.NewWriter(w)
+	out := bufio.NewWriter(patch.HarmlessWriter(w))
 	p := textPrinter{out, o}
 	blockAbove := false
 	for i := range r.Printers {

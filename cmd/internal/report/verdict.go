@@ -79,9 +79,9 @@ func nextStep(r *fleet.Result) string {
 			switch {
 			case f.Waived != "":
 			case f.Change != "":
-				changes++
+				changes += f.Count()
 			case f.Level > 0:
-				hands++
+				hands += f.Count()
 			}
 		}
 	}
