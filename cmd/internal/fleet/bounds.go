@@ -53,6 +53,14 @@ func (s *listing) findings() []Finding {
 	return s.list
 }
 
+// explain turns a panic into an error about one printer: what a fault of ours
+// does to it hides no other. Use: defer explain(sheet, &err).
+func explain(sheet string, err *error) {
+	if what := recover(); what != nil {
+		*err = &parser.Error{File: sheet, Message: fmt.Sprintf("a fault in preflash ended the work on this printer (%v); please report it. The printer was not checked", what)}
+	}
+}
+
 // clipProblem bounds what is told of a problem.
 func clipProblem(p Problem) Problem {
 	p.File = parser.Clip(p.File, maxPath)

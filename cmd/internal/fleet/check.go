@@ -105,14 +105,23 @@ func checkOne(t Target, o *Options) (Printer, *source) {
 		return p, nil
 	}
 	p.Files = src.files()
-	var list listing
+	if p.Findings, err = findingsOf(src, o); err != nil {
+		problem := problemOf(err)
+		p.Problem = &problem
+	}
+	return p, src
+}
+
+// findingsOf lists what the rules say of a printer that could be read.
+func findingsOf(src *source, o *Options) (list []Finding, err error) {
+	defer explain(src.target.Shown(), &err)
+	var all listing
 	for _, f := range rules.Check(src.input(o.Today)) {
-		if o.counts(f.Rule) && list.room(&f) {
-			list.list = append(list.list, findingOf(src.config, f))
+		if o.counts(f.Rule) && all.room(&f) {
+			all.list = append(all.list, findingOf(src.config, f))
 		}
 	}
-	p.Findings = list.findings()
-	return p, src
+	return all.findings(), nil
 }
 
 func (src *source) input(today time.Time) *rules.Input {

@@ -13,9 +13,10 @@ type Diff struct {
 // Prove finds the sheets, reads every printer and proves the changes of all of
 // them together, since printers may share files. The error is a proof that
 // failed, or changes that contradict each other.
-func Prove(paths []string, o Options) (*Diff, error) {
+func Prove(paths []string, o Options) (d *Diff, err error) {
 	targets, problems := Find(paths, o.Root)
-	d := &Diff{Problems: problems}
+	d = &Diff{Problems: problems}
+	defer explain("", &err)
 	sources := make([]*source, len(targets))
 	failed := make([]error, len(targets))
 	each(targets, &o, func(i int, t Target) {
@@ -35,7 +36,6 @@ func Prove(paths []string, o Options) (*Diff, error) {
 			Request: src.request, Sheet: src.sheet, Today: o.Today,
 		})
 	}
-	var err error
 	d.Plan, err = patch.Prove(printers, o.counts)
 	return d, err
 }

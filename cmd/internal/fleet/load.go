@@ -22,10 +22,10 @@ type source struct {
 // load reads a sheet and the configuration that it names. With an error the
 // source holds what could be read all the same; it is nil where the sheet
 // could not.
-func load(t Target) (*source, error) {
+func load(t Target) (src *source, err error) {
+	defer explain(t.Shown(), &err)
 	tree, reading := t.Tree.ForPrinter()
-	src, err := loadFrom(tree, t)
-	if src != nil {
+	if src, err = loadFrom(tree, t); src != nil {
 		src.reading = reading
 	}
 	return src, err
