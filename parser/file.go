@@ -57,7 +57,7 @@ func Clip(text string, most int) string {
 		return text
 	}
 	end := most - len(dots)
-	for end > 0 && !utf8.RuneStart(text[end]) && most-end < 8 {
+	for n := 1; n < utf8.UTFMax && end > 0 && !utf8.RuneStart(text[end]); n++ {
 		end--
 	}
 	return text[:end] + dots

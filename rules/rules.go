@@ -54,6 +54,7 @@ type Finding struct {
 	Values  Values
 	Changes []parser.Change // together they remove the finding; none where a person must decide
 	Waived  string          // the reason, where a waiver covers it
+	More    int             // further findings of this rule and level, which are only counted
 
 	unknown parser.Key // the setting that could not be told, if that is what it says
 }

@@ -36,7 +36,7 @@ func (s *listing) room(f *rules.Finding) bool {
 		s.n, s.last = make(map[sameKind]int), make(map[sameKind]int)
 	}
 	if s.n[kind]++; s.n[kind] > maxAlike {
-		s.list[s.last[kind]].More++
+		s.list[s.last[kind]].More += 1 + f.More
 		return false
 	}
 	s.last[kind] = len(s.list)

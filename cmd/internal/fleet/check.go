@@ -131,7 +131,7 @@ func (src *source) input(today time.Time) *rules.Input {
 // findingOf tells a finding apart from the buffers that it was found in.
 func findingOf(config parser.Config, f rules.Finding) Finding {
 	out := Finding{
-		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage),
+		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), More: f.More,
 		Values: f.Values, Waived: strings.Clone(f.Waived),
 	}
 	if len(f.Changes) == 0 {
