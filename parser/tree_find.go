@@ -16,26 +16,16 @@ import (
 // against.
 const MaxListed = 10_000
 
-// Exists reports whether the tree may hold something of that name. What cannot
-// be told counts as there, such as what lies behind a link out of the tree:
-// Open then says why it is refused.
+// Exists reports whether the tree may hold something of that name. A link that
+// leads nowhere is nothing. What cannot be told counts as there, such as what
+// lies behind a link out of the tree: Open then says why it is refused.
 func (t *Tree) Exists(name string) bool {
-	if err := t.reading.name(path.Clean(name)); err != nil {
+	name = path.Clean(name)
+	if err := t.reading.name(name); err != nil {
 		return true
 	}
-	at := traced{real: "."}
-	dir, base := path.Split(path.Clean(name))
-	if !filepath.IsLocal(filepath.FromSlash(path.Clean(name))) {
-		return true
-	}
-	if dir != "" {
-		at = t.traceFolder(path.Clean(dir))
-	}
-	if at.err == nil {
-		// The last part may be a link that leads nowhere: it is there.
-		_, at.err = t.Lstat(path.Join(at.real, base))
-	}
-	return !errors.Is(at.err, fs.ErrNotExist)
+	_, _, err := t.Trace(name)
+	return !errors.Is(err, fs.ErrNotExist)
 }
 
 // Lstat looks at what stands at a real path, itself and not what a link leads
@@ -77,13 +67,17 @@ func (t *Tree) Glob(pattern string) ([]string, error) {
 
 // match lists the entries of dir that match one part of a pattern.
 func (t *Tree) match(dir, part string) ([]string, error) {
-	if !IsPattern(part) {
-		if name := path.Join(dir, part); t.Exists(name) {
-			return []string{name}, nil
-		}
-		return nil, nil
-	}
 	real, _, err := t.Trace(dir)
+	if !IsPattern(part) {
+		// A link that leads nowhere matches, as in a shell.
+		if err == nil {
+			_, err = t.Lstat(path.Join(real, part))
+		}
+		if errors.Is(err, fs.ErrNotExist) {
+			return nil, nil
+		}
+		return []string{path.Join(dir, part)}, nil
+	}
 	if err == nil {
 		var names []string
 		if names, err = t.List(real, part); err == nil {
