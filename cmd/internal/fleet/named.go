@@ -22,7 +22,9 @@ const maxWalked = 100_000
 // written there would be read as a configuration. "" where none does. It looks
 // at every sheet below the root: the one that is given, where the file lies in
 // it, else the nearest parent that holds .git, else the working directory.
-func NamedBy(file, root string) (string, error) {
+func NamedBy(file, root string) (string, error) { return namedBy(file, root, maxWalked) }
+
+func namedBy(file, root string, most int) (string, error) {
 	abs, err := filepath.Abs(file)
 	if err != nil {
 		return "", err
@@ -57,10 +59,10 @@ func NamedBy(file, root string) (string, error) {
 		if isSheet(path.Base(name)) && readsFile(Target{tree, name}, inside, real, info) {
 			named = tree.Shown(name)
 		}
-		return named == "" && walked <= maxWalked
+		return named == "" && walked <= most
 	}, func(error) {})
-	if walked > maxWalked {
-		return "", fmt.Errorf("whether a sheet names %s cannot be told: there are more than %d files below %s; name a new file", file, maxWalked, filepath.ToSlash(bound))
+	if walked > most {
+		return "", fmt.Errorf("whether a sheet names %s cannot be told: there are more than %d files below %s; name a new file", file, most, filepath.ToSlash(bound))
 	}
 	return named, nil
 }
