@@ -366,6 +366,34 @@ func TestChangedSinceWithoutRepository(t *testing.T) {
 	demandProblem(t, "HEAD", "names no folder")
 }
 
+// The root may be a folder below the top, and the working directory another.
+func TestChangedSinceBelowTop(t *testing.T) {
+	write(t, map[string]string{
+		"deep/fleet/a/swap.toml": fleetSheet("a", "printer.cfg"), "deep/fleet/a/printer.cfg": "[include parts/*.cfg]\n" + healthySections,
+		"deep/fleet/a/parts/fan.cfg": "[fan]\npin: PA1\n", "deep/fleet/b/swap.toml": fleetSheet("b", "printer.cfg"), "deep/fleet/b/printer.cfg": healthySections,
+		"deep/swap.toml": fleetSheet("above", "printer.cfg"), "other/x": "",
+	})
+	gitHere(t, "init", "-q")
+	commitAll(t, "start")
+	t.Chdir("other")
+	check := func(rev string) *Result {
+		return Check([]string{"../deep/fleet"}, Options{Today: today, Since: rev, Root: "../deep/fleet"}, nil)
+	}
+	if r := check("HEAD"); len(r.Printers) != 0 {
+		t.Errorf("nothing changed: %+v", r.Printers)
+	}
+	put(t, "../deep/fleet/a/parts/new.cfg", "[fan]\npin: PA2\n")
+	if r := check("HEAD"); len(r.Printers) != 1 || r.Printers[0].Name != "a" {
+		t.Errorf("a file came: %+v", r.Printers)
+	}
+	commitAll(t, "more")
+	gitHere(t, "rm", "-qr", "../deep/fleet/b", "../deep/swap.toml")
+	gitHere(t, "commit", "-qm", "less")
+	if r := check("HEAD~1"); len(r.Printers) != 0 || !slices.Equal(r.Gone, []string{"../deep/fleet/b/swap.toml"}) {
+		t.Errorf("a sheet went: %+v", r)
+	}
+}
+
 // A revision is one commit, whatever its tree holds.
 func TestChangedSinceOddNames(t *testing.T) {
 	onePrinter(t, "sha1")
