@@ -20,7 +20,7 @@ const maxLinks = 40
 // at which it would lie. Whether a path leaves the tree is told here, from the
 // links themselves.
 func (t *Tree) Trace(name string) (real string, links []string, err error) {
-	name = path.Clean(name)
+	name = path.Clean(filepath.ToSlash(name)) // Windows takes a backslash too
 	if !filepath.IsLocal(filepath.FromSlash(name)) {
 		return name, nil, errOutside
 	}

@@ -39,7 +39,7 @@ type repository struct {
 	stop context.CancelFunc
 }
 
-// gitLimit is how long git may take to answer all questions of a run together.
+// gitLimit is how long git may take for all questions about one repository.
 var gitLimit = 10 * time.Second // a variable for the test that waits for it
 
 const (
