@@ -102,8 +102,10 @@ func (h *history) linksChanged(links []string) bool {
 // inSubmodule reports whether a real path is or lies in a submodule, then or now.
 func (h *history) inSubmodule(real string) bool {
 	for ; real != "."; real = path.Dir(real) {
-		if h.then.entries[h.prefix+real].mode == modeSubmodule || h.now.entries[h.prefix+real].mode == modeSubmodule {
-			return true
+		for _, s := range []*snapshot{h.then, h.now} {
+			if s.entries[h.prefix+real].mode == modeSubmodule {
+				return true
+			}
 		}
 	}
 	return false
@@ -216,7 +218,8 @@ func (h *history) sheetBelow(name, folder string) (file string, ok bool) {
 		below, in = strings.CutPrefix(file, folder+"/")
 		ok = ok && in
 	}
-	if !ok || !isSheet(path.Base(file)) || strings.HasPrefix(below, ".") && strings.Contains(below, "/") || strings.Contains(path.Dir(below), "/.") {
+	hidden := strings.Contains("/"+path.Dir(below), "/.") && path.Dir(below) != "."
+	if !ok || hidden || !isSheet(path.Base(file)) {
 		return "", false
 	}
 	return file, true

@@ -111,7 +111,8 @@ func (r *repository) locate() error {
 	if text, err := readGitFile(filepath.Join(r.own, "commondir"), 4096); err == nil {
 		r.common = within(r.own, text)
 	}
-	for _, name := range []string{filepath.Join(r.top, ".git"), r.own, r.common, filepath.Join(r.common, "objects")} {
+	gitEntry, objects := filepath.Join(r.top, ".git"), filepath.Join(r.common, "objects")
+	for _, name := range []string{gitEntry, r.own, r.common, objects} {
 		if err := ownedByUser(name); err != nil {
 			return err
 		}
@@ -317,7 +318,8 @@ func (r *repository) snapshot(commit string) (*snapshot, error) {
 
 // ask has git answer one question.
 func (r *repository) ask(input string, args ...string) (string, error) {
-	cmd := exec.CommandContext(r.ctx, "git", append([]string{"--git-dir=" + r.scratch, "--no-replace-objects", "--no-optional-locks"}, args...)...)
+	args = append([]string{"--git-dir=" + r.scratch, "--no-replace-objects", "--no-optional-locks"}, args...)
+	cmd := exec.CommandContext(r.ctx, "git", args...)
 	cmd.Dir = r.scratch
 	cmd.Env = gitEnvironment(filepath.Join(r.common, "objects"))
 	cmd.Stdin = strings.NewReader(input)
@@ -334,7 +336,7 @@ func (r *repository) ask(input string, args ...string) (string, error) {
 	case stdout.over:
 		return "", fmt.Errorf("git answers with more than %d MiB, which no repository of configurations needs", maxGitAnswer>>20)
 	case err != nil:
-		return "", fmt.Errorf("git %s in %s: %s", args[0], filepath.ToSlash(r.top), firstLine(stderr.String()))
+		return "", fmt.Errorf("git %s in %s: %s", args[3], filepath.ToSlash(r.top), firstLine(stderr.String()))
 	}
 	return stdout.String(), nil
 }
