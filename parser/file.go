@@ -7,9 +7,13 @@ package parser
 import (
 	"bytes"
 	"fmt"
+	"path"
+	"path/filepath"
 	"sort"
+	"strings"
 	"sync"
 	"sync/atomic"
+	"unicode/utf8"
 )
 
 // File is one file as it was read. Data is never changed; every Span points
@@ -17,6 +21,8 @@ import (
 type File struct {
 	Path string // inside the tree, with slashes
 	Name string // as shown to a person: relative to the working directory
+	Real string // as Name, of the file that Path leads to through links
+	ID   FileID // the zero one where it does not come from a disk
 	Data []byte
 
 	asked atomic.Int32
@@ -24,10 +30,43 @@ type File struct {
 	lines []int // offset of each line's first byte
 }
 
+// NamedAsConfiguration reports whether a file's name ends as those of
+// configurations do. Lines of other files are never quoted: a sheet may name
+// what is none of its business.
+func NamedAsConfiguration(name string) bool {
+	switch strings.ToLower(path.Ext(filepath.ToSlash(name))) {
+	case ".h", ".hpp", ".hh", ".cfg", ".conf", ".ini", ".inc":
+		return true
+	}
+	return false
+}
+
+// Cite gives the text of a line for a message, where the file is named as a
+// configuration is.
+func (f *File) Cite(text string) string {
+	if !NamedAsConfiguration(f.Real) {
+		return "(text not shown: by its name, the file is no configuration)"
+	}
+	return text
+}
+
+// Clip shortens text to so many bytes, between two characters.
+func Clip(text string, most int) string {
+	const dots = "…"
+	if len(text) <= most {
+		return text
+	}
+	end := most - len(dots)
+	for n := 1; n < utf8.UTFMax && end > 0 && !utf8.RuneStart(text[end]); n++ {
+		end--
+	}
+	return text[:end] + dots
+}
+
 // NewFile wraps bytes that did not come from a Tree, as tests and generated
 // text do.
 func NewFile(name string, data []byte) *File {
-	return &File{Path: name, Name: name, Data: data}
+	return &File{Path: name, Name: name, Real: name, Data: data}
 }
 
 // fewQuestions is how often a file counts line ends before it lists them all,

@@ -2,6 +2,7 @@ package parser
 
 import (
 	"bytes"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -47,6 +48,36 @@ func TestErrorText(t *testing.T) {
 	} {
 		if got := tt.err.Error(); got != tt.want {
 			t.Errorf("Error() = %q, want %q", got, tt.want)
+		}
+	}
+}
+
+func TestClip(t *testing.T) {
+	for _, tt := range []struct {
+		text string
+		most int
+		want string
+	}{
+		{"12345", 6, "12345"},
+		{"123456", 6, "123456"},
+		{"1234567", 6, "123…"},
+		{"12é4567", 7, "12é…"},
+		{"123é567", 7, "123…"}, // not in the middle of a character
+		{strings.Repeat("\x80", 11), 10, strings.Repeat("\x80", 4) + "…"}, // bytes that are none
+	} {
+		if got := Clip(tt.text, tt.most); got != tt.want || len(got) > tt.most {
+			t.Errorf("Clip(%q, %d) = %q, want %q", tt.text, tt.most, got, tt.want)
+		}
+	}
+}
+
+func TestCite(t *testing.T) {
+	for name, cited := range map[string]bool{
+		"a.h": true, "A.CFG": true, "x/printer.cfg": true, "a.conf": true, "a.ini": true, "a.inc": true, "a.hpp": true, "a.hh": true,
+		".env": false, "config": false, "a.txt": false, "cfg": false, "x.cfg/secret": false, "": false,
+	} {
+		if got := NewFile(name, nil).Cite("line"); (got == "line") != cited {
+			t.Errorf("%s: %q", name, got)
 		}
 	}
 }

@@ -4,9 +4,8 @@ package parser
 // hotend that the sheet names is concerned. A style fills it; rules read it.
 type Printer struct {
 	Style    string
-	Tool     int      // the hotend, from 0
-	Files    []*File  // in reading order, included ones too
-	Globs    []string // patterns that includes go by, inside the tree: a file that comes or goes may match one
+	Tool     int     // the hotend, from 0
+	Files    []*File // in reading order, included ones too
 	Hotend   Hotend
 	Bed      Bed
 	Limits   Limits

@@ -170,7 +170,7 @@ func TestWalk(t *testing.T) {
 	var got, problems []string
 	walk := func(dir string) {
 		got, problems = nil, nil
-		tree.Walk(dir, func(file string) { got = append(got, file) }, func(err error) { problems = append(problems, err.Error()) })
+		tree.Walk(dir, func(file string) bool { got = append(got, file); return true }, func(err error) { problems = append(problems, err.Error()) })
 	}
 	walk(".")
 	// The link is named, and not followed: no sheet is found twice.

@@ -42,8 +42,8 @@ type owned struct {
 }
 
 // Merge gathers the edits of several printers file by file, in order of first
-// appearance. Files are told apart by the name that is shown, since two trees
-// may hold the same inner path. Equal edits are kept once. The error is a
+// appearance. Files are told apart by their real names as shown, since two trees
+// may hold the same inner path, and two paths may lead to one file. Equal edits are kept once. The error is a
 // *Conflict where two sheets disagree, and a *parser.Error where the sheets met
 // different contents under one name.
 func Merge(sets []Owned) ([]FileEdits, error) {
@@ -55,10 +55,10 @@ func Merge(sets []Owned) ([]FileEdits, error) {
 			if e.At.File == nil {
 				return nil, &parser.Error{File: set.Owner, Message: fmt.Sprintf("an edit of the %s belongs to no file; this is a fault in preflash, please report it", e.For)}
 			}
-			i, seen := index[e.At.File.Name]
+			i, seen := index[e.At.File.Real]
 			if !seen {
 				i = len(files)
-				index[e.At.File.Name] = i
+				index[e.At.File.Real] = i
 				files = append(files, FileEdits{File: e.At.File})
 				wishes = append(wishes, nil)
 			}

@@ -97,6 +97,9 @@ func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
 			return nil, err
 		}
 	}
+	if err := plan.holdNames(trials); err != nil {
+		return nil, err
+	}
 	for i := range trials {
 		if trials[i].after == nil {
 			continue // untouched
@@ -161,10 +164,10 @@ func (p *Plan) apply(sets []Owned, contents map[string][]byte) error {
 		if err != nil {
 			return err
 		}
-		if _, again := contents[m.File.Name]; !again {
-			p.Files = append(p.Files, FileChange{Name: m.File.Name, Old: m.File.Data})
+		if _, again := contents[m.File.Real]; !again {
+			p.Files = append(p.Files, FileChange{Name: m.File.Real, Old: m.File.Data})
 		}
-		contents[m.File.Name] = text
+		contents[m.File.Real] = text
 	}
 	for i := range p.Files {
 		p.Files[i].New = contents[p.Files[i].Name]
@@ -178,11 +181,11 @@ type trial struct {
 	counts        func(rule string) bool
 	config        parser.Config
 	before, after *verdict
-	files         []string                // what it reads, as shown
-	asked         map[parser.Key][]string // who asked to change a setting
-	mended        map[string]int          // findings of a rule that were changed away
-	uncovered     []string                // rules that could not speak before a change
-	worse         []Reason                // findings that became errors and may
+	files         map[string]parser.FileID // what it reads, by its real names as shown
+	asked         map[parser.Key][]string  // who asked to change a setting
+	mended        map[string]int           // findings of a rule that were changed away
+	uncovered     []string                 // rules that could not speak before a change
+	worse         []Reason                 // findings that became errors and may
 }
 
 // verdict is what the rules made of one reading.
@@ -203,8 +206,9 @@ func (t *trial) read(contents map[string][]byte) error {
 		t.config, t.before, t.after = config, v, v
 		t.asked = make(map[parser.Key][]string)
 		t.mended = make(map[string]int)
+		t.files = make(map[string]parser.FileID)
 		for _, f := range config.Printer().Files {
-			t.files = append(t.files, f.Name)
+			t.files[f.Real] = f.ID
 		}
 	}
 	if len(contents) == 0 {
@@ -233,7 +237,12 @@ func (t *trial) forget() { t.config, t.before, t.after = nil, nil, nil }
 
 // touched reports whether the printer reads a file that was changed.
 func (t *trial) touched(contents map[string][]byte) bool {
-	return slices.ContainsFunc(t.files, func(name string) bool { return contents[name] != nil })
+	for name := range t.files {
+		if contents[name] != nil {
+			return true
+		}
+	}
+	return false
 }
 
 // edits turns the findings that ask for changes into edits. Those that no

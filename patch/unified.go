@@ -5,7 +5,6 @@ import (
 	"bytes"
 	"fmt"
 	"io"
-	"path/filepath"
 	"strings"
 
 	"preflash/parser"
@@ -30,18 +29,18 @@ const context = 3 // unchanged lines shown around a change
 
 const unfinished = "\\ No newline at end of file\n"
 
-// Unified prints a unified diff that `git apply` and `patch -p1` take at the
-// working directory. Files that did not change are left out, and where none
+// Unified prints a unified diff that `git apply -p1` and `patch -p1` take at
+// the working directory. Files that did not change are left out, and where none
 // did nothing is printed at all. A file that lies outside the working directory,
-// or comes twice, is a *parser.Error, before anything is printed; other errors are
-// those of w.
+// that git could take for another, or that comes twice, is a *parser.Error,
+// before anything is printed; other errors are those of w.
 func Unified(w io.Writer, changed []FileChange, o Options) error {
 	seen := map[string]bool{}
 	for _, c := range changed {
-		switch {
-		case !filepath.IsLocal(filepath.FromSlash(c.Name)) || c.Name == ".":
-			return &parser.Error{File: c.Name, Message: "lies outside the working directory, where no diff can reach it; run preflash in a folder that holds it"}
-		case seen[c.Name]:
+		if err := reachable(c.Name); err != nil {
+			return err
+		}
+		if seen[c.Name] {
 			return &parser.Error{File: c.Name, Message: "is to be changed twice in one diff; this is a fault in preflash, please report it"}
 		}
 		seen[c.Name] = true
@@ -69,7 +68,7 @@ func writeLead(out *bufio.Writer, text string) {
 			out.WriteString("#\n")
 			continue
 		}
-		fmt.Fprintf(out, "# %s\n", Visible(line))
+		out.WriteString(Harmless("# "+Visible(line)) + "\n")
 	}
 }
 

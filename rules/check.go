@@ -7,6 +7,9 @@ import (
 	"preflash/parser"
 )
 
+// mostOfARule is how many findings of one rule and level are told one by one.
+const mostOfARule = 1000
+
 // Check runs every rule over one printer. Findings come worst first, then by
 // rule, file and place. Those that a waiver of the sheet covers carry its
 // reason in Waived.
@@ -20,6 +23,7 @@ func Check(in *Input) []Finding {
 		if lacksHotend(in.Printer) && !rule.Whole {
 			continue
 		}
+		var count, last [Error + 1]int
 		rule.Check(&run, func(f Finding) {
 			f.Rule = rule.ID
 			f.Waived = waivedBy(in, rule)
@@ -31,6 +35,11 @@ func Check(in *Input) []Finding {
 			for _, c := range f.Changes {
 				changed[c.Key] = c.Value
 			}
+			if count[f.Level]++; count[f.Level] > mostOfARule {
+				found[last[f.Level]].More++
+				return
+			}
+			last[f.Level] = len(found)
 			found = append(found, f)
 		})
 	}

@@ -110,3 +110,23 @@ func TestCheckSortsAndPlaces(t *testing.T) {
 		t.Error("Check changed its input")
 	}
 }
+
+// Thousands of findings of one rule are counted, and none gets lost.
+func TestManyFindingsOfARule(t *testing.T) {
+	for _, n := range []int{mostOfARule - 1, mostOfARule, mostOfARule + 1, 3 * mostOfARule} {
+		in := healthyInput()
+		for range n {
+			in.Printer.Remarks = append(in.Printer.Remarks, parser.Remark{Kind: parser.RemarkBroken, Text: "broken"})
+		}
+		told, more := 0, 0
+		for _, f := range Check(in) {
+			if f.Rule == "config-broken" {
+				told++
+				more += f.More
+			}
+		}
+		if told != min(n, mostOfARule) || told+more != n {
+			t.Errorf("%d findings: %d told, %d more", n, told, more)
+		}
+	}
+}

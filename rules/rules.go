@@ -60,6 +60,7 @@ type Finding struct {
 	Changes []parser.Change // together they remove the finding; none where a person must decide
 	Partial bool            // the changes are the best there is and leave some of it, as the message says
 	Waived  string          // the reason, where a waiver covers it
+	More    int             // further findings of this rule and level, which are only counted
 
 	Unknown parser.Key   // the setting that could not be told, if that is what it says
 	Cause   parser.Cause // then what that hangs on, as far as it is known

@@ -27,7 +27,7 @@ func (s *source) condition(line int32, sure bool) parser.Tri {
 			s.note(line, parser.RemarkUnreadable, "this condition cannot be read: "+d.text+"; what stands under it is unknown; write it shorter")
 		case v.kind == brokenValue && sure && len(e.unknown) == 0: // with an unknown part it may still be one
 			s.note(line, parser.RemarkBroken, fmt.Sprintf("the compiler refuses the condition %q: %s; correct it",
-				clip(strings.TrimSpace(s.lines[line].kind.String()+" "+text)), d.text))
+				s.unitOf(line).file.Cite(clip(strings.TrimSpace(s.lines[line].kind.String()+" "+text))), d.text))
 		}
 		return parser.Maybe
 	case v.bits != 0:

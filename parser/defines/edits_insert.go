@@ -78,7 +78,11 @@ func lineEnding(data []byte, start int) string {
 func (c *config) with(edits []parser.Edit) (*config, error) {
 	contents := make(map[string][]byte, len(c.s.files))
 	for _, f := range c.s.files {
-		contents[f.Name] = applied(f, edits)
+		// Two names may lead to one file; the edits are in one of them.
+		text := applied(f, edits)
+		if _, done := contents[f.Real]; !done || !bytes.Equal(text, f.Data) {
+			contents[f.Real] = text
+		}
 	}
 	return readConfig(c.tree.With(contents), c.request)
 }

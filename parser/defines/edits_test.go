@@ -128,7 +128,7 @@ func TestEditsRefused(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			edits, err := readText(t, 0, "h", test.text).Edits([]parser.Change{test.change})
+			edits, err := readText(t, 0, "main.h", test.text).Edits([]parser.Change{test.change})
 			if err == nil || !strings.Contains(err.Error(), test.want) {
 				t.Errorf("edits %v, error %v; want %q", edits, err, test.want)
 			}

@@ -192,3 +192,46 @@ func TestManyAlternatives(t *testing.T) {
 		t.Errorf("X is %s", got)
 	}
 }
+
+// The steps of reading have an end, here by a file that is included again and
+// again.
+func TestReadingEnds(t *testing.T) {
+	const lines, includes = 1 << 16, 63
+	part := strings.Repeat("#define A 1\n", lines)
+	text := func(pad int) files {
+		return files{"main.h": strings.Repeat("#include \"part.h\"\n", includes) + strings.Repeat("#define B 1\n", pad), "part.h": part}
+	}
+	s, err := read(t, text(0))
+	if err != nil {
+		t.Fatal(err)
+	}
+	room := maxSteps - s.steps
+	if room < 1 || room > lines {
+		t.Fatalf("%d steps are left", room)
+	}
+	for pad, ok := range map[int]bool{room - 1: true, room: true, room + 1: false} {
+		if _, err := read(t, text(pad)); (err == nil) != ok || !ok && !strings.Contains(err.Error(), "more than 4194304 steps") {
+			t.Errorf("%d steps: %v", maxSteps-room+pad, err)
+		}
+	}
+}
+
+// A name is used by another where it is a word of its value, not a part of one.
+func TestUsedByAnother(t *testing.T) {
+	for text, want := range map[string]int{
+		"#define THERMAL_X 1\n":                                                     1,
+		"#define THERMAL_X 1\n#define Y THERMAL_X\n":                                0,
+		"#define THERMAL_X 1\n#define Y (2 + THERMAL_X)\n#define Z THERMAL_X\n":     0,
+		"#define THERMAL_X THERMAL_X\n":                                             1,
+		"#define THERMAL_X THERMAL_X\n#define Y THERMAL_X\n":                        0,
+		"#define THERMAL_X 1\n#define Y THERMAL_X_2\n":                              1,
+		"#define THERMAL_X 1\n#define Y \"THERMAL_X\"\n":                            1,
+		"#define THERMAL_X 1\n#if 0\n#define Y THERMAL_X\n#endif\n":                 1,
+		"#define THERMAL_X 1\n#define Y 2 /* THERMAL_X */\n":                        1,
+		"#define THERMAL_X 1\n#define THERMAL_Y THERMAL_X\n#define Z THERMAL_Y+0\n": 0,
+	} {
+		if all := unrecognised(mustReadText(t, text)); len(all) != want {
+			t.Errorf("%q: %v, want %d", text, all, want)
+		}
+	}
+}

@@ -144,8 +144,8 @@ func TestUnknownSettings(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			c := readText(t, 0, "h", test.text)
-			if got := described(c, test.key); got != test.want {
+			c := readText(t, 0, "x.h", test.text)
+			if got := strings.Replace(described(c, test.key), "x.h:", "h:", 1); got != test.want {
 				t.Errorf("%s, want %s", got, test.want)
 			}
 			for _, d := range c.printer.Settings() {

@@ -277,11 +277,11 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 		u.once = true
 	case kindError:
 		if live == parser.Yes {
-			s.note(i, parser.RemarkBroken, "#error stops the build here: "+clip(s.body(i)))
+			s.note(i, parser.RemarkBroken, "#error stops the build here: "+u.file.Cite(clip(s.body(i))))
 		}
 	case kindBad:
 		if live == parser.Yes {
-			s.note(i, parser.RemarkBroken, "the compiler refuses this line: "+clip(strings.TrimSpace(u.text[d.start:d.end])))
+			s.note(i, parser.RemarkBroken, "the compiler refuses this line: "+u.file.Cite(clip(strings.TrimSpace(u.text[d.start:d.end]))))
 		}
 	}
 	return nil

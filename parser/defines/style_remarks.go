@@ -13,12 +13,19 @@ import (
 // uses is the owner's own name for a figure, not an option.
 func unrecognised(s *source) []parser.Remark {
 	var remarks []parser.Remark
+	var users map[string]string
 	for name := range s.names {
 		if !looksProtective(name) || option(name) {
 			continue
 		}
 		m := s.macro(name)
-		if m.winner == nil || m.winner.function || usedByAnother(s, name) {
+		if m.winner == nil || m.winner.function {
+			continue
+		}
+		if users == nil {
+			users = usersOf(s)
+		}
+		if user, used := users[name]; used && user != name {
 			continue
 		}
 		remarks = append(remarks, parser.Remark{Kind: parser.RemarkUnrecognised, At: m.winner.at,
@@ -64,13 +71,26 @@ func looksProtective(name string) bool {
 	return false
 }
 
-func usedByAnother(s *source, name string) bool {
+// usersOf gives, for each word in the value of a define in force, the name that
+// has the value; "" where several have.
+func usersOf(s *source) map[string]string {
+	users := make(map[string]string)
 	for _, d := range s.all() {
-		if d.active == parser.Yes && d.name != name && strings.Contains(d.value(), name) {
-			return true
+		if d.active != parser.Yes {
+			continue
+		}
+		for _, t := range tokenise(d.value(), nil) {
+			if t.kind != tokenWord {
+				continue
+			}
+			if user, used := users[t.text]; used && user != d.name {
+				users[t.text] = ""
+			} else {
+				users[t.text] = d.name
+			}
 		}
 	}
-	return false
+	return users
 }
 
 // buildFiles are files of the build that can set options apart from the

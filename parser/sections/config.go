@@ -21,7 +21,6 @@ type config struct {
 	own      map[string][]*section // sensor definitions by name
 	firstUse int                   // place of the first section that reads a sensor
 	lacking  []string              // included files that are not here, as the sheet says
-	globs    []string              // patterns of includes, inside the tree
 	printer  *parser.Printer
 }
 
@@ -157,6 +156,28 @@ func (c *config) find(name, key string) (winner *option, hides []*option) {
 	return winner, hides
 }
 
+// boundDefault refuses a default section that makes too many options.
+func (c *config) boundDefault() error {
+	d := c.byName[defaultSection]
+	if d == nil || len(d.options)*len(c.sections) <= mostLines {
+		return nil
+	}
+	o := &c.options[d.options[0]]
+	return parser.Errorf(parser.Span{File: o.file, Start: o.key}, "[%s] stands in every section, which makes more than %d options; no printer needs so many", defaultSection, mostLines)
+}
+
+// remarkDefault says that an option of the default section, which stands in
+// every other one, is unknown to some of them: the firmware refuses it.
+func (c *config) remarkDefault() {
+	d := c.byName[defaultSection]
+	if d == nil || len(d.options) == 0 {
+		return
+	}
+	o := &c.options[d.options[0]]
+	c.remark(parser.RemarkBroken, parser.Span{File: o.file, Start: o.key, End: o.keyEnd},
+		"what stands in [%s] stands in every section; those that do not know %s make the firmware refuse to start: write it in the sections that it is meant for", defaultSection, fold(c.keyOf(o)))
+}
+
 func (c *config) findIn(s *section, key string) (winner *option, hides []*option) {
 	list, sure := c.spelled(s, key)
 	for _, i := range list {
@@ -219,7 +240,8 @@ func (c *config) hasByHand(s *section, key string) bool {
 	return false
 }
 
-// Entries lists every option in reading order.
+// Entries lists every option in reading order, then what each section has from
+// the default one.
 func (c *config) Entries() []parser.Entry {
 	type place struct {
 		section *section
@@ -245,6 +267,19 @@ func (c *config) Entries() []parser.Entry {
 			e.Active = parser.Yes
 		}
 		all[i] = e
+	}
+	d := c.byName[defaultSection]
+	if d == nil {
+		return all
+	}
+	for _, s := range c.sections {
+		for _, i := range d.options {
+			_, own := winners[place{s, keys[i]}]
+			if e := all[i]; s != d && !own && e.Active == parser.Yes {
+				e.Name = s.name + "." + keys[i]
+				all = append(all, e)
+			}
+		}
 	}
 	return all
 }

@@ -45,12 +45,14 @@ func (r *reader) matching(at parser.Span, spec string) ([]string, error) {
 		} else {
 			name = path.Join(literal(path.Dir(at.File.Path)), pattern(spec))
 		}
-		r.globs = append(r.globs, name)
 		names, err := r.tree.Glob(name)
 		if err != nil {
 			return nil, orAbsent(wrap(at, err))
 		}
 		if len(names) == 0 {
+			if err := r.count(at); err != nil {
+				return nil, err
+			}
 			r.remark(parser.RemarkGap, at, "the pattern %s matches no file; that is legal, but whatever it was meant to bring in is missing", spec)
 		}
 		slices.Sort(names)
@@ -73,10 +75,8 @@ func (r *reader) includeFile(at parser.Span, name string) error {
 	if len(r.open) > parser.MaxIncludeDepth {
 		return parser.Errorf(at, "includes are nested more than %d deep here; include fewer files from included files", parser.MaxIncludeDepth)
 	}
-	// Files are counted as often as they are read: a few files that include
-	// each other twice would be read without end otherwise.
-	if r.reads++; r.reads >= parser.MaxFiles {
-		return parser.Errorf(at, "more than %d files are included; no configuration needs so many", parser.MaxFiles)
+	if err := r.count(at); err != nil {
+		return err
 	}
 	f := r.seen(name)
 	if f == nil {
@@ -101,6 +101,16 @@ func (r *reader) includeFile(at parser.Span, name string) error {
 		r.foreignSaved(f)
 	}
 	return r.file(f, len(f.Data))
+}
+
+// count counts a file as often as it is read: a few files that include each
+// other twice would be read without end otherwise. A pattern that matches
+// nothing counts as one.
+func (r *reader) count(at parser.Span) error {
+	if r.reads++; r.reads >= parser.MaxFiles {
+		return parser.Errorf(at, "more than %d files are included; no configuration needs so many", parser.MaxFiles)
+	}
+	return nil
 }
 
 // wrap puts an error of the tree at the include that led to it.

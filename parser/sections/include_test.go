@@ -192,10 +192,26 @@ func TestSeveralFiles(t *testing.T) {
 	}
 }
 
+// A byte order mark is an option before any section to the firmware, in every
+// file (facts of the style's firmware, generation of 2026).
+func TestByteOrderMark(t *testing.T) {
+	for _, files := range []map[string]string{
+		{"printer.cfg": "\ufeff[extruder]\nmax_temp: 280\n"},
+		{"printer.cfg": "[include x.cfg]\n[extruder]\nmax_temp: 280\n", "x.cfg": "\ufeff# no section\n"},
+	} {
+		_, err := Style.Read(treeOf(t, files), parser.Request{Files: []string{"printer.cfg"}})
+		if err == nil || !strings.Contains(err.Error(), "byte order mark") {
+			t.Errorf("%q: %v", files, err)
+		}
+	}
+	if _, err := Style.Read(treeOf(t, map[string]string{"printer.cfg": "[extruder]\n# \ufeff\n"}), parser.Request{Files: []string{"printer.cfg"}}); err != nil {
+		t.Error(err)
+	}
+}
+
 // What the firmware cannot read as text is read all the same, and said.
 func TestBytesThatTheFirmwareRefuses(t *testing.T) {
 	for text, says := range map[string]string{
-		"\ufeff[extruder]\nmax_temp: 280\n":           "byte order mark",
 		"[extruder]\nmax_temp: 280\n# 60 \xb0C max\n": "not UTF-8",
 	} {
 		c := readText(t, text)

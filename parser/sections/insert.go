@@ -178,9 +178,6 @@ func (c *config) before(s *section) anchor {
 		}
 		at = start
 	}
-	if at == 0 && bytes.HasPrefix(data, bom) {
-		at = len(bom)
-	}
 	a := c.anchorAt(h.file, at)
 	a.broken = false
 	a.sep = ": "
@@ -207,9 +204,6 @@ func (c *config) anchorAt(f *parser.File, at int) anchor {
 
 // indentAt is the white space that the line at an offset starts with.
 func indentAt(data []byte, at int) string {
-	if at == 0 && bytes.HasPrefix(data, bom) {
-		at = len(bom)
-	}
 	stop, _ := lineAt(data, at)
 	n, _ := leading(data[at:stop])
 	return string(data[at : at+n])

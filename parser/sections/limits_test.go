@@ -51,6 +51,37 @@ func TestLimits(t *testing.T) {
 	}
 }
 
+// Patterns that match nothing count as files do.
+func TestPatternsWithoutMatch(t *testing.T) {
+	for n, ok := range map[int]bool{parser.MaxFiles - 2: true, parser.MaxFiles - 1: true, parser.MaxFiles: false} {
+		_, err := tryFiles(t, map[string]string{"printer.cfg": strings.Repeat("[include none*.cfg]\n", n) + "[extruder]\n"})
+		if (err == nil) != ok || !ok && !strings.Contains(err.Error(), "printer.cfg:256: more than 256 files") {
+			t.Errorf("%d patterns: %v", n, err)
+		}
+	}
+}
+
+// What stands in every section is counted in every section.
+func TestDefaultSectionLimit(t *testing.T) {
+	const options = 1000
+	for n, ok := range map[int]bool{mostLines/options - 1: true, mostLines / options: true, mostLines/options + 1: false} {
+		text := "[DEFAULT]\n"
+		for i := range options {
+			text += "k" + decimal(float64(i), "") + ": 1\n"
+		}
+		for i := range n - 1 {
+			text += "[s" + decimal(float64(i), "") + "]\n"
+		}
+		c, err := tryFiles(t, map[string]string{"printer.cfg": text})
+		switch {
+		case (err == nil) != ok || !ok && !strings.Contains(err.Error(), "more than 200000 options"):
+			t.Errorf("%d sections: %v", n, err)
+		case ok && len(c.Entries()) != options*n:
+			t.Errorf("%d sections have %d options", n, len(c.Entries()))
+		}
+	}
+}
+
 // A definition gets a name even where many are taken, and an error where all
 // are.
 func TestTakenNames(t *testing.T) {

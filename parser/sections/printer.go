@@ -20,7 +20,7 @@ const (
 
 // build fills the printer and the remarks that depend on it.
 func (c *config) build() {
-	p := &parser.Printer{Style: c.style.Name(), Tool: c.tool, Files: c.files, Globs: c.globs}
+	p := &parser.Printer{Style: c.style.Name(), Tool: c.tool, Files: c.files}
 	c.printer = p
 	c.ownSensors()
 	hotend := hotendName(c.tool)
@@ -37,6 +37,7 @@ func (c *config) build() {
 	p.Storage.On = parser.Setting[bool]{Key: parser.StorageOn, State: parser.Off}
 	c.remarkHidden()
 	c.remarkRefused()
+	c.remarkDefault()
 	c.remarkUnrecognised()
 	p.Remarks = c.remarks
 }

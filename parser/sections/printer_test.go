@@ -413,6 +413,22 @@ func TestDefaultSection(t *testing.T) {
 	if s := described(t, c, parser.MaxTemp); s.Value != 250.0 {
 		t.Errorf("max temp %v", s.Value)
 	}
+	if all := remarksOf(c, parser.RemarkBroken); len(all) != 1 || all[0].At.Text() != "max_power" || !strings.Contains(all[0].Text, "refuse to start") {
+		t.Errorf("remarks %v", all)
+	}
+	if all := remarksOf(readText(t, "[DEFAULT]\n[extruder]\nmax_temp: 250\n"), parser.RemarkBroken); len(all) > 0 {
+		t.Errorf("an empty one is harmless: %v", all)
+	}
+}
+
+// A heater is known by the last word of its section.
+func TestHeaters(t *testing.T) {
+	c := readText(t, "[extruder]\n[heater_generic  chamber ]\n[heater_generic chamber]\n[fan]\n")
+	for name, want := range map[string]bool{"extruder": true, "chamber": true, "bed": false, "heater_generic": false} {
+		if got := c.heaters()[name]; got != want {
+			t.Errorf("%s: %v", name, got)
+		}
+	}
 }
 
 func TestHides(t *testing.T) {

@@ -64,6 +64,9 @@ func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, erro
 		}
 	}
 	r.readSaved()
+	if err := r.boundDefault(); err != nil {
+		return nil, err
+	}
 	r.build()
 	return r.config, nil
 }
@@ -100,12 +103,11 @@ func (r *reader) file(f *parser.File, end int) error {
 	if r.bytes += end; r.bytes > mostBytes {
 		return parser.Errorf(parser.Span{File: f}, "the configuration and what it includes are more than %d MiB; no printer needs so much", mostBytes>>20)
 	}
-	at := 0
 	if bytes.HasPrefix(data, bom) {
-		at = len(bom)
+		return parser.Errorf(parser.Span{File: f}, "starts with a byte order mark, which the firmware takes for an option before any section and refuses; save the file as UTF-8 without it")
 	}
 	p := piece{reader: r, file: f}
-	for next := at; at < len(data); at = next {
+	for at, next := 0, 0; at < len(data); at = next {
 		var stop int
 		stop, next = lineAt(data, at)
 		if spec, ok := included(data[at:stop]); ok {
@@ -137,10 +139,6 @@ func included(line []byte) (spec []byte, ok bool) {
 
 // remarkBytes notes what the firmware cannot read as text, though we can.
 func (r *reader) remarkBytes(f *parser.File) {
-	if bytes.HasPrefix(f.Data, bom) {
-		r.remark(parser.RemarkGap, parser.Span{File: f, End: len(bom)},
-			"the file starts with a byte order mark, which the firmware takes for an option before any section and refuses; save the file without it")
-	}
 	if at := firstInvalid(f.Data); at >= 0 {
 		r.remark(parser.RemarkGap, parser.Span{File: f, Start: at, End: at + 1},
 			"the file is not UTF-8 from here on; firmware that runs on a present-day Python refuses it, so save it as UTF-8")
@@ -216,16 +214,16 @@ func (p *piece) line(line, from, stop, next int) error {
 	}
 	if p.section == nil {
 		if p.included {
-			return parser.Errorf(at, "%s stands behind an [include …] and before any [section]; an include ends the section that it stands in, so write the section's header again", excerpt(b.text))
+			return parser.Errorf(at, "%s stands behind an [include …] and before any [section]; an include ends the section that it stands in, so write the section's header again", p.file.Cite(excerpt(b.text)))
 		}
-		return parser.Errorf(at, "%s stands before any [section]; put it under one", excerpt(b.text))
+		return parser.Errorf(at, "%s stands before any [section]; put it under one", p.file.Cite(excerpt(b.text)))
 	}
 	sep := separator(b.text)
 	switch {
 	case sep < 0:
-		return parser.Errorf(at, "%s is neither a [section] nor an option with a : or =; correct it, or make it a comment with #", excerpt(b.text))
+		return parser.Errorf(at, "%s is neither a [section] nor an option with a : or =; correct it, or make it a comment with #", p.file.Cite(excerpt(b.text)))
 	case sep == 0:
-		return parser.Errorf(at, "%s has no name before its %c; name the option", excerpt(b.text), b.text[0])
+		return parser.Errorf(at, "%s has no name before its %c; name the option", p.file.Cite(excerpt(b.text)), b.text[0])
 	}
 	p.options = append(p.options, option{
 		section: p.section, file: p.file, line: line,

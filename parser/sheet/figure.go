@@ -82,6 +82,16 @@ func (s *scope) text(name string, required bool, what string) Key[string] {
 	return get(s, name, required, "", words(what), takeText)
 }
 
+// maxLabel is how many bytes are kept of a name or a reason: it is only shown.
+const maxLabel = 200
+
+// label is text that is only shown.
+func (s *scope) label(name string, required bool, what string) Key[string] {
+	k := s.text(name, required, what)
+	k.Value = parser.Clip(k.Value, maxLabel)
+	return k
+}
+
 func takeText(v *value) (string, string) {
 	if v.kind != textValue {
 		return "", "must be text between double quotes, not " + v.kind.String()

@@ -55,7 +55,7 @@ func Read(t *parser.Tree, name string) (*Sheet, error) {
 
 func readPrinter(s *scope, dir string) Printer {
 	p := Printer{
-		Name:       s.text("name", true, "the printer's name"),
+		Name:       s.label("name", true, "the printer's name"),
 		Style:      s.text("style", false, "the style of the configuration"),
 		Config:     s.paths("config", true, dir, resolve),
 		ZReference: choice(s, "z_reference", false, "", "probe", "endstop", "nozzle"),
@@ -76,7 +76,7 @@ func readPrinter(s *scope, dir string) Printer {
 
 func readHotend(t *parser.Tree, s *scope, dir string, supplyV float64) Hotend {
 	h := Hotend{Use: use(t, s, dir)}
-	h.Name = s.text("name", false, "the hotend's name")
+	h.Name = s.label("name", false, "the hotend's name")
 	h.RatedC = s.float("rated_c", temperature().needed())
 	h.PrintC = get(s, "print_c", true, [2]float64{}, words("the lowest and the highest printing temperature, [190, 270]"),
 		func(v *value) ([2]float64, string) {
@@ -336,7 +336,7 @@ func readWaivers(top *scope) []Waiver {
 		s := top.walk.scope("waiver", row.at, false, row)
 		list = append(list, Waiver{
 			Rule:   s.text("rule", true, "the rule that it waives"),
-			Reason: s.text("reason", true, "the reason"),
+			Reason: s.label("reason", true, "the reason"),
 			Until:  s.day("until", true, "the last day it holds, such as 2027-03-31"),
 		})
 		s.done()

@@ -509,3 +509,18 @@ func BenchmarkRead(b *testing.B) {
 		}
 	}
 }
+
+// A name or a reason is only shown: it is cut, not refused.
+func TestLabelsAreCut(t *testing.T) {
+	for n, kept := range map[int]int{maxLabel - 1: maxLabel - 1, maxLabel: maxLabel, maxLabel + 1: maxLabel} {
+		long := strings.Repeat("x", n)
+		s := mustRead(t, strings.NewReplacer(
+			`name = "egret-03"`, `name = "`+long+`"`, `name = "short melt zone, PTC ring"`, `name = "`+long+`"`,
+			`reason = "bed and hotend never heat together here"`, `reason = "`+long+`"`).Replace(full), nil)
+		for _, got := range []string{s.Printer.Name.Value, s.New.Name.Value, s.Waivers[0].Reason.Value} {
+			if len(got) != kept || (got == long) != (n <= maxLabel) {
+				t.Errorf("%d bytes: %d are kept", n, len(got))
+			}
+		}
+	}
+}

@@ -131,7 +131,7 @@ func filesOf(r *fleet.Result) []string {
 	var names []string
 	for i := range r.Printers {
 		names = append(names, r.Printers[i].Sheet)
-		names = append(names, r.Printers[i].Files...)
+		names = append(names, r.Printers[i].Inputs...)
 	}
 	return names
 }

@@ -18,7 +18,7 @@ func newDiff() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "diff [PATH…]",
 		Short: "Print the changes as one unified diff, proved beforehand",
-		Long: `Diff prints one unified diff that git apply and GNU patch take at the working
+		Long: `Diff prints one unified diff that git apply -p1 and patch -p1 take at the working
 directory. Nothing is written: you read it, and apply what you agree with.
 Before it is shown, the diff is applied in memory and the result is read and
 checked again.
@@ -26,7 +26,7 @@ checked again.
 It exits with 0 where there is nothing to change, 1 with a diff, 2 where
 something could not be read or the proof failed.`,
 		Example: `  preflash diff egret-03 > egret-03.diff
-  git apply egret-03.diff`,
+  git apply -p1 egret-03.diff`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			o, err := c.options()
 			if err != nil {
@@ -35,24 +35,20 @@ something could not be read or the proof failed.`,
 			d, err := fleet.Prove(pathsOr(args), o)
 			for _, p := range d.Problems {
 				for _, one := range p.Each() {
-					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(one.String()))
+					say(cmd.ErrOrStderr(), one)
 				}
 			}
 			if err != nil {
 				return err
 			}
 			for _, left := range d.Plan.Left {
-				fmt.Fprintln(cmd.ErrOrStderr(), patch.Visible(report.LeftText(left)))
+				fmt.Fprintln(cmd.ErrOrStderr(), patch.Harmless(patch.Visible(report.LeftText(left))))
 			}
 			var lead []string
 			if !plain {
 				lead = report.Lead(d.Plan)
 			}
-			var read []string
-			for _, f := range d.Plan.Files {
-				read = append(read, f.Name)
-			}
-			err = c.output.write(cmd, read, func(w io.Writer) error {
+			err = c.output.write(cmd, d.Inputs, func(w io.Writer) error {
 				_, isTerminal := terminal(w)
 				return d.Plan.Print(w, patch.Options{Lead: lead, Terminal: isTerminal})
 			})

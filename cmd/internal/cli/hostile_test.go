@@ -222,6 +222,34 @@ func TestLargeInput(t *testing.T) {
 	}
 }
 
+// TestFloodIsBounded sees that 6 MB of errors are counted, not printed.
+func TestFloodIsBounded(t *testing.T) {
+	dir := t.TempDir()
+	sheet, err := os.ReadFile(filepath.Join(hostileDir, "empty", "swap.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	const errors = 6 << 20 / len("#error\n")
+	for name, text := range map[string]string{"swap.toml": string(sheet), "Configuration.h": strings.Repeat("#error\n", errors)} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for _, command := range [][]string{
+		{"check"}, {"check", "--format", "json"}, {"check", "--format", "sarif"}, {"check", "--format", "markdown"},
+		{"bench"}, {"bench", "--format", "markdown"}, {"report"}, {"diff"}, {"values", "--all"}, {"values", "--all", "--format", "json"},
+	} {
+		var stdout, stderr bytes.Buffer
+		Run(append(command, "--root", dir, dir), &stdout, &stderr)
+		if n := stdout.Len() + stderr.Len(); n >= 1_000_000 {
+			t.Errorf("%v prints %d bytes", command, n)
+		}
+		if said := strings.Contains(stdout.String(), "more of config-broken"); command[0] == "check" && !said {
+			t.Errorf("%v does not say how many there are:\n%.2000s", command, &stdout)
+		}
+	}
+}
+
 // chain is n files, each of which includes the next.
 func chain(n int) map[string]string {
 	files := make(map[string]string)

@@ -9,7 +9,6 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/report"
-	"preflash/patch"
 )
 
 func newReport() *cobra.Command {
@@ -49,7 +48,7 @@ proof; then the page is written all the same.`,
 			s.Version = version()
 			for _, p := range s.Printers {
 				if p.Problem != nil {
-					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(p.Problem.String()))
+					say(cmd.ErrOrStderr(), p.Problem)
 				}
 			}
 			err = c.output.write(cmd, append(filesOf(s.Result), trials), func(w io.Writer) error {

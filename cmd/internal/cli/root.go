@@ -12,6 +12,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/parser"
 	"preflash/patch"
 	"preflash/rules"
 )
@@ -48,8 +49,16 @@ func Run(args []string, stdout, stderr io.Writer) int {
 	case errors.As(err, &code):
 		return int(code)
 	}
-	fmt.Fprintln(stderr, "preflash:", patch.Visible(err.Error()))
+	say(stderr, err)
 	return exitFailure
+}
+
+// maxSaid is how many bytes of what went wrong are printed.
+const maxSaid = 8000
+
+// say prints what went wrong.
+func say(stderr io.Writer, what any) {
+	fmt.Fprintln(stderr, patch.Harmless("preflash: "+patch.Visible(parser.Clip(fmt.Sprint(what), maxSaid))))
 }
 
 func newRoot() *cobra.Command {

@@ -23,6 +23,7 @@ func TestScripts(t *testing.T) {
 		Dir: "testdata/script",
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
 			"status": status,
+			"link":   hardLink,
 		},
 	})
 }
@@ -41,4 +42,12 @@ func status(ts *testscript.TestScript, neg bool, args []string) {
 	if strconv.Itoa(code) != args[1] {
 		ts.Fatalf("exit code %d, want %s", code, args[1])
 	}
+}
+
+// hardLink gives a file a second name: link OLD NEW.
+func hardLink(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: link OLD NEW")
+	}
+	ts.Check(os.Link(ts.MkAbs(args[0]), ts.MkAbs(args[1])))
 }

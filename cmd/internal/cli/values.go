@@ -31,7 +31,7 @@ func newValues() *cobra.Command {
 			failed := false
 			for _, v := range list {
 				read = append(read, v.Sheet)
-				read = append(read, v.Files...)
+				read = append(read, v.Inputs...)
 				failed = failed || v.Problem != nil
 			}
 			err = c.output.write(cmd, read, func(w io.Writer) error {

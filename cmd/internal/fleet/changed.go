@@ -1,96 +1,109 @@
 package fleet
 
 import (
-	"bytes"
+	"crypto/sha1"
+	"crypto/sha256"
+	"encoding/hex"
 	"errors"
 	"fmt"
-	"os"
-	"os/exec"
+	"hash"
+	"io/fs"
 	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"preflash/parser"
-	"preflash/parser/sheet"
 )
 
-// changes is what git says has changed in a tree since a revision: paths
-// inside the tree. A file that went or came is one of them.
-type changes map[string]bool
+// history is what a tree held at a revision and holds at HEAD.
+type history struct {
+	tree      *parser.Tree
+	prefix    string // of the tree's root inside the repository: "" or ending in a slash
+	then, now *snapshot
+	sha256    bool
+}
 
-// changedSince asks git what differs between a revision and the files as they
-// are, untracked ones included. git runs nothing that the repository could
-// name: no hook, monitor, filter or external diff, and it fetches nothing. A
-// file whose time stamp alone moved counts as changed.
-func changedSince(tree *parser.Tree, rev string) (changes, error) {
+// historyOf asks git about the repository that holds a tree.
+func historyOf(tree *parser.Tree, rev string) (*history, error) {
 	dir, err := filepath.EvalSymlinks(tree.Dir())
 	if err != nil {
 		return nil, err
 	}
-	top, err := git(dir, "rev-parse", "--show-toplevel")
+	r, err := openRepository(dir)
 	if err != nil {
 		return nil, err
 	}
-	commit, err := git(dir, "rev-parse", "--verify", "--quiet", "--end-of-options", rev+"^{commit}")
-	if err != nil {
-		return nil, fmt.Errorf("--changed-since %q names no revision that git knows here; in CI, fetch enough of the history", rev)
-	}
-	// A file as young as the index is compared by its contents, through the
-	// filter that its attributes name.
-	filters, err := withoutFilters(dir)
+	defer r.Close()
+	h := &history{tree: tree, sha256: r.sha256}
+	inside, err := filepath.Rel(r.top, dir)
 	if err != nil {
 		return nil, err
 	}
-	tracked, err := git(dir, append(filters, "diff-index", "--name-only", "-z", "--no-renames", "--ignore-submodules=all", firstLine(commit))...)
-	if err != nil {
-		return nil, err
+	if inside != "." {
+		h.prefix = filepath.ToSlash(inside) + "/"
 	}
-	fresh, err := git(dir, "ls-files", "--others", "--full-name", "-z", ":/")
-	if err != nil {
-		return nil, err
-	}
-	found := make(changes)
-	for name := range strings.SplitSeq(tracked+fresh, "\x00") {
-		inside, err := filepath.Rel(dir, filepath.Join(firstLine(top), filepath.FromSlash(name)))
-		if name != "" && err == nil && filepath.IsLocal(inside) {
-			found[filepath.ToSlash(inside)] = true
+	for _, one := range []struct {
+		rev  string
+		snap **snapshot
+	}{{rev, &h.then}, {"HEAD", &h.now}} {
+		commit, err := r.commit(one.rev)
+		if err != nil {
+			return nil, err
+		}
+		if *one.snap, err = r.snapshot(commit); err != nil {
+			return nil, err
 		}
 	}
-	return found, nil
+	return h, nil
 }
 
-// touch reports whether a printer reads one of the files, or would if it came
-// back.
-func (c changes) touch(src *source) bool {
-	names := append([]string{src.target.Sheet}, src.request.Files...)
-	names = append(names, src.request.Absent...)
-	for _, h := range []*sheet.Hotend{&src.sheet.New, src.sheet.Old} {
-		if h != nil && h.Use.Given {
-			names = append(names, h.Use.Value)
-		}
-	}
-	p := src.config.Printer()
-	for _, f := range p.Files {
-		names = append(names, f.Path)
-	}
-	root, err := filepath.EvalSymlinks(src.target.Tree.Dir())
-	if err != nil {
+// touched reports whether anything that was asked for to read a printer is not
+// what it was at the revision: the bytes of a file, a link on the way, what a
+// pattern matches, or that there is such a file at all. What git would convert
+// differs in its bytes; what lies in a submodule is unknown to the repository.
+// Both count as changed.
+func (h *history) touched(r *parser.Reading) bool {
+	return slices.ContainsFunc(r.Names(), h.nameChanged) || slices.ContainsFunc(r.Patterns(), h.patternChanged)
+}
+
+// nameChanged compares one path, and the links on the way to it.
+func (h *history) nameChanged(name string) bool {
+	real, links, err := h.tree.Trace(name)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) || h.linksChanged(links) || h.inSubmodule(real) {
 		return true
 	}
-	for _, name := range names {
-		if c.holds(name) {
-			return true
-		}
-		// git knows what a link leads to by its own name.
-		if real, err := filepath.EvalSymlinks(filepath.Join(root, filepath.FromSlash(name))); err == nil {
-			if inside, err := filepath.Rel(root, real); err == nil && c.holds(filepath.ToSlash(inside)) {
-				return true
-			}
-		}
+	was, had := h.then.entries[h.prefix+real]
+	if err != nil {
+		return had || h.belowFile(real)
 	}
-	for _, pattern := range p.Globs {
-		for name := range c {
-			if ok, _ := path.Match(pattern, name); ok {
+	info, err := h.tree.Lstat(real)
+	switch {
+	case err != nil:
+		return true
+	case info.IsDir(): // a name that was looked for, and is no file
+		return was.mode != modeFolder
+	case was.mode != modeFile && was.mode != modeExecutable:
+		return true
+	}
+	f, err := h.tree.Open(real)
+	return err != nil || h.hash(f.Data) != was.hash
+}
+
+// linksChanged compares what links lead to, by their real paths.
+func (h *history) linksChanged(links []string) bool {
+	return slices.ContainsFunc(links, func(link string) bool {
+		was := h.then.entries[h.prefix+link]
+		target, err := h.tree.Readlink(link)
+		return err != nil || was.mode != modeLink || h.hash([]byte(target)) != was.hash || h.inSubmodule(link)
+	})
+}
+
+// inSubmodule reports whether a real path is or lies in a submodule, then or now.
+func (h *history) inSubmodule(real string) bool {
+	for ; real != "."; real = path.Dir(real) {
+		for _, s := range []*snapshot{h.then, h.now} {
+			if s.entries[h.prefix+real].mode == modeSubmodule {
 				return true
 			}
 		}
@@ -98,88 +111,183 @@ func (c changes) touch(src *source) bool {
 	return false
 }
 
-// holds reports whether a file changed, or a link to a folder above it.
-func (c changes) holds(name string) bool {
-	for ; name != "." && name != "/"; name = path.Dir(name) {
-		if c[name] {
+// belowFile reports whether what is no folder now, or not there, was a file or
+// a link then, on the way to a path that does not exist.
+func (h *history) belowFile(real string) bool {
+	for real = path.Dir(real); real != "."; real = path.Dir(real) {
+		if was, had := h.then.entries[h.prefix+real]; had && was.mode != modeFolder {
 			return true
 		}
 	}
 	return false
+}
+
+// patternChanged compares what a pattern matched and matches, part by part.
+// Where a folder is reached in the same way and the same names match in it,
+// what lies below is compared in its turn.
+func (h *history) patternChanged(pattern string) bool {
+	found := []string{"."}
+	parts := strings.Split(pattern, "/")
+	for i, part := range parts {
+		var next []string
+		for _, dir := range found {
+			if !parser.IsPattern(part) {
+				next = append(next, path.Join(dir, part))
+				continue
+			}
+			real, links, err := h.tree.Trace(dir)
+			missing := errors.Is(err, fs.ErrNotExist)
+			if err != nil && !missing || h.linksChanged(links) || h.inSubmodule(real) || missing && h.belowFile(real) {
+				return true
+			}
+			var names []string
+			if !missing {
+				if names, err = h.tree.List(real, part); err != nil {
+					return true
+				}
+			}
+			if !slices.Equal(names, h.matched(real, part)) {
+				return true
+			}
+			for _, name := range names {
+				next = append(next, path.Join(dir, name))
+			}
+		}
+		if found = next; i == len(parts)-1 {
+			return slices.ContainsFunc(found, h.nameChanged)
+		}
+	}
+	return false
+}
+
+// matched lists the names in a folder that matched one part of a pattern then,
+// sorted.
+func (h *history) matched(real, part string) []string {
+	folder := strings.TrimSuffix(h.prefix, "/")
+	if real != "." {
+		folder = h.prefix + real
+	}
+	var names []string
+	for _, name := range h.then.folders[folder] {
+		if parser.Matches(part, name) {
+			names = append(names, name)
+		}
+	}
+	slices.Sort(names)
+	return names
+}
+
+// hash is git's name for the content of a file.
+func (h *history) hash(data []byte) string {
+	var sum hash.Hash = sha1.New()
+	if h.sha256 {
+		sum = sha256.New()
+	}
+	fmt.Fprintf(sum, "blob %d\x00", len(data))
+	sum.Write(data)
+	return hex.EncodeToString(sum.Sum(nil))
+}
+
+// missing lists the sheets below a folder that the revision has and HEAD has
+// not, and those that HEAD has and the disk has not.
+func (h *history) missing(folder string, onDisk map[string]bool) (gone, notHere []string) {
+	for name := range h.then.entries {
+		if file, ok := h.sheetBelow(name, folder); ok && !onDisk[file] {
+			if _, still := h.now.entries[name]; !still {
+				gone = append(gone, file)
+			}
+		}
+	}
+	for name := range h.now.entries {
+		if file, ok := h.sheetBelow(name, folder); ok && !onDisk[file] {
+			notHere = append(notHere, file)
+		}
+	}
+	slices.Sort(gone)
+	slices.Sort(notHere)
+	return gone, notHere
+}
+
+// sheetBelow gives the path inside the tree of an entry that a search of the
+// folder would have taken for a sheet.
+func (h *history) sheetBelow(name, folder string) (file string, ok bool) {
+	file, ok = strings.CutPrefix(name, h.prefix)
+	below := file
+	if folder != "." {
+		var in bool
+		below, in = strings.CutPrefix(file, folder+"/")
+		ok = ok && in
+	}
+	hidden := strings.Contains("/"+path.Dir(below), "/.") && path.Dir(below) != "."
+	if !ok || hidden || !isSheet(path.Base(file)) {
+		return "", false
+	}
+	return file, true
+}
+
+// changedOnly is what is left of a search when only what changed counts.
+type changedOnly struct {
+	targets  []Target
+	gone     []string // sheets, as shown
+	problems []Problem
 }
 
 // onlyChanged leaves out the targets of which nothing changed since the
 // revision of the options. One that cannot be read stays: what it reads cannot
 // be told.
-func onlyChanged(targets []Target, o *Options) ([]Target, []Problem) {
-	byTree := make(map[*parser.Tree]changes)
-	var problems []Problem
-	for _, t := range targets {
-		if _, asked := byTree[t.Tree]; asked {
-			continue
+func onlyChanged(found *search, o *Options) changedOnly {
+	var out changedOnly
+	histories := make(map[*parser.Tree]*history)
+	ask := func(tree *parser.Tree) {
+		if _, asked := histories[tree]; asked {
+			return
 		}
-		c, err := changedSince(t.Tree, o.Since)
+		h, err := historyOf(tree, o.Since)
 		if err != nil {
-			problems = append(problems, problemOf(err))
+			out.problems = append(out.problems, problemOf(err))
 		}
-		byTree[t.Tree] = c
+		histories[tree] = h
 	}
-	if len(problems) > 0 {
-		return nil, problems
+	onDisk := make(map[*parser.Tree]map[string]bool)
+	for _, t := range found.targets {
+		ask(t.Tree)
+		if onDisk[t.Tree] == nil {
+			onDisk[t.Tree] = make(map[string]bool)
+		}
+		onDisk[t.Tree][t.Sheet] = true
 	}
-	touched := make([]bool, len(targets))
-	each(targets, o, func(i int, t Target) {
+	for _, f := range found.folders {
+		ask(f.Tree)
+	}
+	if len(out.problems) > 0 {
+		return out
+	}
+	told := make(map[string]bool)
+	for _, f := range found.folders {
+		gone, notHere := histories[f.Tree].missing(f.Sheet, onDisk[f.Tree])
+		for _, name := range gone {
+			if name = f.Tree.Shown(name); !told[name] {
+				told[name] = true
+				out.gone = append(out.gone, name)
+			}
+		}
+		for _, name := range notHere {
+			if name = f.Tree.Shown(name); !told[name] {
+				told[name] = true
+				out.problems = append(out.problems, Problem{File: name,
+					Message: "is not checked out: HEAD holds this sheet and the disk does not, so its printer is not checked; git checkout brings it back, git rm and a commit take it away"})
+			}
+		}
+	}
+	touched := make([]bool, len(found.targets))
+	each(found.targets, o, func(i int, t Target) {
 		src, err := load(t)
-		touched[i] = err != nil || byTree[t.Tree].touch(src)
+		touched[i] = err != nil || histories[t.Tree].touched(src.reading)
 	})
-	var kept []Target
-	for i, t := range targets {
+	for i, t := range found.targets {
 		if touched[i] {
-			kept = append(kept, t)
+			out.targets = append(out.targets, t)
 		}
 	}
-	return kept, nil
-}
-
-// withoutFilters gives the options that switch off every filter which the
-// settings of git define.
-func withoutFilters(dir string) ([]string, error) {
-	// One of our own, as git takes it for an error that there are none.
-	list, err := git(dir, "-c", "filter.none.clean=", "config", "--name-only", "-z", "--get-regexp", `^filter\.`)
-	if err != nil {
-		return nil, err
-	}
-	var options []string
-	for name := range strings.SplitSeq(list, "\x00") {
-		switch {
-		case strings.HasSuffix(name, ".required"):
-			options = append(options, "-c", name+"=false")
-		case name != "":
-			options = append(options, "-c", name+"=")
-		}
-	}
-	return options, nil
-}
-
-// git runs one git command in a folder and returns what it prints.
-func git(dir string, args ...string) (string, error) {
-	args = append([]string{"--no-optional-locks", "-c", "core.fsmonitor=false", "-c", "core.hooksPath=/dev/null"}, args...)
-	cmd := exec.Command("git", args...)
-	cmd.Dir = dir
-	cmd.Env = append(os.Environ(), "GIT_NO_LAZY_FETCH=1")
-	var stderr bytes.Buffer
-	cmd.Stderr = &stderr
-	out, err := cmd.Output()
-	switch {
-	case errors.Is(err, exec.ErrNotFound):
-		return "", errors.New("--changed-since needs git, which is not installed")
-	case err != nil:
-		return "", fmt.Errorf("git in %s: %s", filepath.ToSlash(dir), firstLine(stderr.String()))
-	}
-	return string(out), nil
-}
-
-func firstLine(s string) string {
-	line, _, _ := strings.Cut(s, "\n")
-	return strings.TrimRight(line, "\r")
+	return out
 }

@@ -44,22 +44,17 @@ func TestChangedSince(t *testing.T) {
 	gitHere(t, "add", ".")
 	gitHere(t, "commit", "-qm", "start")
 
-	put := func(name, text string) {
-		if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
-	}
 	tests := []struct {
 		name   string
 		change func()
 		want   []string
 	}{
 		{"nothing", func() {}, nil},
-		{"something else", func() { put("unrelated/x.txt", "y") }, nil},
-		{"a sheet", func() { put("a/swap.toml", fleetSheet("a", "printer.cfg")+"# more\n") }, []string{"a"}},
-		{"an included header", func() { put("b/more.h", "#define ONE 2\n") }, []string{"b"}},
-		{"a shared hotend file", func() { put("hotends/x.toml", "name = \"y\"\n") }, []string{"c"}},
-		{"a file that a pattern now matches", func() { put("a/parts/new.cfg", "[fan]\npin: PA2\n") }, []string{"a"}},
+		{"something else", func() { put(t, "unrelated/x.txt", "y") }, nil},
+		{"a sheet", func() { put(t, "a/swap.toml", fleetSheet("a", "printer.cfg")+"# more\n") }, []string{"a"}},
+		{"an included header", func() { put(t, "b/more.h", "#define ONE 2\n") }, []string{"b"}},
+		{"a shared hotend file", func() { put(t, "hotends/x.toml", "name = \"y\"\n") }, []string{"c"}},
+		{"a file that a pattern now matches", func() { put(t, "a/parts/new.cfg", "[fan]\npin: PA2\n") }, []string{"a"}},
 		{"a file that a pattern no longer matches", func() {
 			if err := os.Remove("a/parts/fan.cfg"); err != nil {
 				t.Fatal(err)
@@ -121,33 +116,5 @@ func TestChangedSinceThroughLinks(t *testing.T) {
 	}
 	if got, want := checked(t, "HEAD"), []string{"b"}; !slices.Equal(got, want) {
 		t.Errorf("a link that changed: checks %q, want %q", got, want)
-	}
-}
-
-// No filter of the settings runs, though the attributes ask for one and the
-// file is so young that git looks at its contents.
-func TestChangedSinceRunsNoFilter(t *testing.T) {
-	write(t, map[string]string{"a/swap.toml": fleetSheet("a", "printer.cfg"), "a/printer.cfg": healthySections, ".gitattributes": "* filter=odd\n"})
-	gitHere(t, "init", "-q")
-	gitHere(t, "add", ".")
-	gitHere(t, "commit", "-qm", "start")
-	gitHere(t, "config", "filter.odd.clean", "touch ran; cat")
-	gitHere(t, "config", "filter.odd.required", "true")
-	info, err := os.Stat(".git/index")
-	if err != nil {
-		t.Fatal(err)
-	}
-	sameSize := strings.Replace(healthySections, "max_accel: 5000", "max_accel: 4000", 1)
-	if err := os.WriteFile("a/printer.cfg", []byte(sameSize), 0o666); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.Chtimes("a/printer.cfg", info.ModTime(), info.ModTime()); err != nil {
-		t.Fatal(err)
-	}
-	if got, want := checked(t, "HEAD"), []string{"a"}; !slices.Equal(got, want) {
-		t.Errorf("checks %q, want %q", got, want)
-	}
-	if _, err := os.Stat("ran"); err == nil {
-		t.Error("a filter ran")
 	}
 }

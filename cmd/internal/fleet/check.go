@@ -43,13 +43,18 @@ func Check(paths []string, o Options, progress func(done, all int)) *Result {
 // checkAll is Check that also hands over what was read of each printer that
 // could be read, by its index in the result, perhaps from several goroutines.
 func checkAll(paths []string, o *Options, progress func(done, all int), keep func(int, *source)) *Result {
-	targets, problems := Find(paths, o.Root)
+	found := searchIn(paths, o.Root)
+	targets, problems := found.targets, found.problems
+	var gone []string
 	if o.Since != "" {
-		var failed []Problem
-		targets, failed = onlyChanged(targets, o)
-		problems = append(problems, failed...)
+		changed := onlyChanged(found, o)
+		targets, gone = changed.targets, changed.gone
+		problems = append(problems, changed.problems...)
 	}
-	r := &Result{Printers: make([]Printer, len(targets))}
+	if len(found.targets) == 0 && len(problems) == 0 && len(gone) == 0 {
+		problems = append(problems, problemOf(errNoSheet))
+	}
+	r := &Result{Printers: make([]Printer, len(targets)), Gone: gone, Since: o.Since}
 	var done atomic.Int64
 	each(targets, o, func(i int, t Target) {
 		var src *source
@@ -95,18 +100,30 @@ func checkOne(t Target, o *Options) (Printer, *source) {
 		problem := problemOf(err)
 		p.Problem = &problem
 	}
+	p.Inputs = src.inputs()
 	if !src.read() {
 		return p, nil
 	}
 	p.Files = src.files()
-	for _, f := range rules.Check(src.input(o.Today)) {
-		if o.counts(f.Rule) {
-			p.Findings = append(p.Findings, findingOf(src.config, f))
-		}
+	if p.Findings, err = findingsOf(src, o); err != nil {
+		problem := problemOf(err)
+		p.Problem = &problem
 	}
 	p.every = p.Findings
 	p.Findings = src.fold(p.every)
 	return p, src
+}
+
+// findingsOf lists what the rules say of a printer that could be read.
+func findingsOf(src *source, o *Options) (list []Finding, err error) {
+	defer explain(src.target.Shown(), &err)
+	var all listing
+	for _, f := range rules.Check(src.input(o.Today)) {
+		if o.counts(f.Rule) && all.room(&f) {
+			all.list = append(all.list, findingOf(src.config, f))
+		}
+	}
+	return all.findings(), nil
 }
 
 func (src *source) input(today time.Time) *rules.Input {
@@ -116,7 +133,7 @@ func (src *source) input(today time.Time) *rules.Input {
 // findingOf tells a finding apart from the buffers that it was found in.
 func findingOf(config parser.Config, f rules.Finding) Finding {
 	out := Finding{
-		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: strings.Clone(f.Message),
+		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), More: f.More,
 		Values: f.Values, Waived: strings.Clone(f.Waived), unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {
@@ -132,7 +149,7 @@ func findingOf(config parser.Config, f rules.Finding) Finding {
 		out.Fix = append(out.Fix, Replacement{Region: regionOf(e.At), New: e.New})
 		parts = append(parts, editText(e))
 	}
-	out.Change = strings.Join(parts, "; ")
+	out.Change = parser.Clip(strings.Join(parts, "; "), maxMessage)
 	return out
 }
 

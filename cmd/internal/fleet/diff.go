@@ -7,14 +7,16 @@ import "preflash/patch"
 type Diff struct {
 	Plan     *patch.Plan
 	Problems []Problem
+	Inputs   []string // all that was opened or looked for, as shown
 }
 
 // Prove finds the sheets, reads every printer and proves the changes of all of
 // them together, since printers may share files. The error is a proof that
 // failed, or changes that contradict each other.
-func Prove(paths []string, o Options) (*Diff, error) {
+func Prove(paths []string, o Options) (d *Diff, err error) {
 	targets, problems := Find(paths, o.Root)
-	d := &Diff{Problems: problems}
+	d = &Diff{Problems: problems}
+	defer explain("", &err)
 	sources := make([]*source, len(targets))
 	failed := make([]error, len(targets))
 	each(targets, &o, func(i int, t Target) {
@@ -24,6 +26,7 @@ func Prove(paths []string, o Options) (*Diff, error) {
 	})
 	var printers []patch.Printer
 	for i, src := range sources {
+		d.Inputs = append(append(d.Inputs, targets[i].Shown()), src.inputs()...)
 		if failed[i] != nil {
 			d.Problems = append(d.Problems, problemOf(failed[i]))
 			continue
@@ -33,7 +36,6 @@ func Prove(paths []string, o Options) (*Diff, error) {
 			Request: src.request, Sheet: src.sheet, Today: o.Today,
 		})
 	}
-	var err error
 	d.Plan, err = patch.Prove(printers, o.counts)
 	return d, err
 }

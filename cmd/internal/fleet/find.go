@@ -4,6 +4,7 @@ package fleet
 
 import (
 	"errors"
+	"fmt"
 	"os"
 	"path"
 	"path/filepath"
@@ -28,29 +29,50 @@ func (t Target) Shown() string { return t.Tree.Shown(t.Sheet) }
 // directory. Folders that cannot be read are returned as problems: they hide
 // nothing else. That there is no sheet at all is a problem too.
 func Find(paths []string, root string) (targets []Target, problems []Problem) {
-	trees := make(map[string]*parser.Tree)
-	seen := make(map[string]bool)
-	add := func(t Target) {
-		if shown := t.Shown(); !seen[shown] {
-			seen[shown] = true
-			targets = append(targets, t)
-		}
-	}
-	failed := func(err error) { problems = append(problems, problemOf(err)) }
-	for _, p := range paths {
-		if err := find(p, root, trees, add, failed); err != nil {
-			failed(err)
-		}
-	}
-	if len(targets) == 0 && len(problems) == 0 {
-		failed(errNoSheet)
-	}
-	sort.SliceStable(targets, func(i, j int) bool { return targets[i].Shown() < targets[j].Shown() })
-	return targets, problems
+	s := searchIn(paths, root)
+	s.demandOne()
+	return s.targets, s.problems
 }
 
-// find adds the sheets of one path. What is wrong below it goes to failed.
-func find(name, root string, trees map[string]*parser.Tree, add func(Target), failed func(error)) error {
+// search is what the paths of a call name.
+type search struct {
+	targets  []Target
+	folders  []Target // that were searched; Sheet is the folder
+	problems []Problem
+
+	trees map[string]*parser.Tree
+	seen  map[string]bool // sheets, as shown
+}
+
+func searchIn(paths []string, root string) *search {
+	s := &search{trees: make(map[string]*parser.Tree), seen: make(map[string]bool)}
+	for _, p := range paths {
+		if err := s.find(p, root); err != nil {
+			s.failed(err)
+		}
+	}
+	sort.SliceStable(s.targets, func(i, j int) bool { return s.targets[i].Shown() < s.targets[j].Shown() })
+	return s
+}
+
+func (s *search) add(t Target) {
+	if shown := t.Shown(); !s.seen[shown] {
+		s.seen[shown] = true
+		s.targets = append(s.targets, t)
+	}
+}
+
+func (s *search) failed(err error) { s.problems = append(s.problems, problemOf(err)) }
+
+// demandOne makes it a problem that there is no sheet at all.
+func (s *search) demandOne() {
+	if len(s.targets) == 0 && len(s.problems) == 0 {
+		s.failed(errNoSheet)
+	}
+}
+
+// find adds the sheets of one path.
+func (s *search) find(name, root string) error {
 	abs, err := filepath.Abs(name)
 	if err != nil {
 		return err
@@ -66,22 +88,24 @@ func find(name, root string, trees map[string]*parser.Tree, add func(Target), fa
 	if err != nil {
 		return err
 	}
-	tree := trees[root]
+	tree := s.trees[root]
 	if tree == nil {
 		if tree, err = parser.OpenTree(root); err != nil {
 			return err
 		}
-		trees[root] = tree
+		s.trees[root] = tree
 	}
 	if !info.IsDir() {
-		add(Target{tree, inside})
+		s.add(Target{tree, inside})
 		return nil
 	}
-	tree.Walk(inside, func(file string) {
+	s.folders = append(s.folders, Target{tree, inside})
+	tree.Walk(inside, func(file string) bool {
 		if isSheet(path.Base(file)) {
-			add(Target{tree, file})
+			s.add(Target{tree, file})
 		}
-	}, failed)
+		return true
+	}, s.failed)
 	return nil
 }
 
@@ -151,15 +175,21 @@ func problemOf(err error) Problem {
 	walk(err)
 	p := Problem{File: list[0].File, Line: list[0].Line, Column: list[0].Column, Message: list[0].Message}
 	if len(list) == 1 {
-		return p
+		return clipProblem(p)
 	}
 	for i, e := range list {
-		p.Parts = append(p.Parts, Problem{File: e.File, Line: e.Line, Column: e.Column, Message: e.Message})
+		if i == maxParts {
+			rest := fmt.Sprintf("and %d more of this kind", len(list)-i)
+			p.Parts = append(p.Parts, Problem{File: e.File, Message: rest})
+			p.Message += "; " + rest
+			break
+		}
+		p.Parts = append(p.Parts, clipProblem(Problem{File: e.File, Line: e.Line, Column: e.Column, Message: e.Message}))
 		if i > 0 {
 			p.Message += "; " + e.Error()
 		}
 	}
-	return p
+	return clipProblem(p)
 }
 
 var errNoSheet = &parser.Error{Message: "no sheet found: a sheet is a file called swap.toml, or one whose name ends in .swap.toml"}

@@ -15,14 +15,25 @@ type source struct {
 	sheet   *sheet.Sheet
 	style   parser.Style
 	request parser.Request
-	config  parser.Config // nil where it cannot be read at all
+	reading *parser.Reading // all that was asked for
+	config  parser.Config   // nil where it cannot be read at all
 }
 
 // load reads a sheet and the configuration that it names. With an error the
 // source holds what could be read all the same; it is nil where the sheet
 // could not.
-func load(t Target) (*source, error) {
-	s, err := sheet.Read(t.Tree, t.Sheet)
+func load(t Target) (src *source, err error) {
+	defer explain(t.Shown(), &err)
+	tree, reading := t.Tree.ForPrinter()
+	if src, err = loadFrom(tree, t); src != nil {
+		src.reading = reading
+	}
+	return src, err
+}
+
+// loadFrom is load through a tree that records what is asked of it.
+func loadFrom(tree *parser.Tree, t Target) (*source, error) {
+	s, err := sheet.Read(tree, t.Sheet)
 	if err != nil {
 		return nil, err
 	}
@@ -34,8 +45,7 @@ func load(t Target) (*source, error) {
 		src.request.Absent = append(src.request.Absent, f.Value)
 	}
 	src.request.Outside = s.Printer.Outside
-	tree := t.Tree
-	if src.style, tree, err = styleOf(tree, s); err != nil {
+	if src.style, err = styleOf(tree, s); err != nil {
 		return src, err
 	}
 	if src.config, err = src.style.Read(tree, src.request); err != nil {
@@ -65,31 +75,41 @@ func (src *source) files() []string {
 	return names
 }
 
+// inputs lists what was opened or looked for, as shown.
+func (src *source) inputs() []string {
+	if src == nil {
+		return nil
+	}
+	names := src.reading.Names()
+	for i, name := range names {
+		names[i] = src.target.Tree.Shown(name)
+	}
+	return names
+}
+
 // styleOf returns the style that the sheet names, else the one that a file
-// looks like, and the tree in which the files looked at are not read again.
-func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, *parser.Tree, error) {
+// looks like.
+func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, error) {
 	var names string
 	for _, style := range styles.All() {
 		if s.Printer.Style.Value == style.Name() {
-			return style, t, nil
+			return style, nil
 		}
 		names += fmt.Sprintf(" %q", style.Name())
 	}
 	if s.Printer.Style.Given {
-		return nil, nil, parser.Errorf(s.Printer.Style.At, "printer.style is %q; the styles are%s", s.Printer.Style.Value, names)
+		return nil, parser.Errorf(s.Printer.Style.At, "printer.style is %q; the styles are%s", s.Printer.Style.Value, names)
 	}
-	seen := make(map[string][]byte)
 	for _, name := range s.Printer.Config {
 		f, err := t.Open(name.Value)
 		if err != nil {
-			return nil, nil, at(name.At, err)
+			return nil, at(name.At, err)
 		}
-		seen[f.Name] = f.Data
 		if style := styleLike(f); style != nil {
-			return style, t.With(seen), nil
+			return style, nil
 		}
 	}
-	return nil, nil, parser.Errorf(s.Printer.Config[0].At, "the files look like no known style; say which with printer.style, one of%s", names)
+	return nil, parser.Errorf(s.Printer.Config[0].At, "the files look like no known style; say which with printer.style, one of%s", names)
 }
 
 // at moves an error about a file to the place in the sheet that names it: the

@@ -8,6 +8,8 @@ import (
 // Result is what a run over some printers found. Reports are functions of it.
 type Result struct {
 	Printers []Printer
+	Since    string   // the revision, where only what changed since it was checked
+	Gone     []string // sheets that the revision held and HEAD does not, as shown
 	Version  string
 }
 
@@ -17,6 +19,7 @@ type Printer struct {
 	Sheet    string // the sheet's path, as shown
 	Style    string
 	Files    []string
+	Inputs   []string // all that was opened or looked for, as shown
 	Problem  *Problem  // why it could not be read; then the rest may be empty
 	Findings []Finding // as reports show them: what hangs on one cause is one
 
@@ -50,6 +53,7 @@ type Finding struct {
 	Level   rules.Level
 	Region  Region
 	Message string
+	More    int    // further findings of this rule and level that are not listed
 	Change  string // what `diff` would do, "" where a person must decide
 	Waived  string // the reason of the waiver that covers it, or ""
 	Values  rules.Values
@@ -58,6 +62,9 @@ type Finding struct {
 	unknown parser.Key // the setting that could not be told, if that is what it says
 	cause   parser.Cause
 }
+
+// Count is how many findings this one stands for.
+func (f *Finding) Count() int { return 1 + f.More }
 
 // Region is a place in a file. Lines and columns count from 1. Columns are
 // bytes, CharColumns Unicode code points; an invalid byte is one.
@@ -91,13 +98,13 @@ func (r *Result) Summary() Summary {
 		for j := range p.Findings {
 			switch f := &p.Findings[j]; {
 			case f.Waived != "":
-				s.Waived++
+				s.Waived += f.Count()
 			case f.Level == rules.Error:
-				s.Errors++
+				s.Errors += f.Count()
 			case f.Level == rules.Warning:
-				s.Warnings++
+				s.Warnings += f.Count()
 			default:
-				s.Notes++
+				s.Notes += f.Count()
 			}
 		}
 	}

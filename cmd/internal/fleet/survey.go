@@ -47,7 +47,7 @@ func NewSurvey(paths []string, o Options) *Survey {
 	for i, src := range sources {
 		s.Before[i] = src.input(o.Today)
 		s.After[i] = s.Before[i]
-		if !src.reads(contents) {
+		if s.Plan == nil || !slices.ContainsFunc(s.Plan.Files, func(f patch.FileChange) bool { return s.Reads(i, f.Name) }) {
 			continue
 		}
 		// The proof has read this text before.
@@ -59,10 +59,8 @@ func NewSurvey(paths []string, o Options) *Survey {
 	return s
 }
 
-// reads reports whether the printer reads one of these files.
-func (src *source) reads(contents map[string][]byte) bool {
-	return slices.ContainsFunc(src.config.Printer().Files, func(f *parser.File) bool {
-		_, ok := contents[f.Name]
-		return ok
-	})
+// Reads reports whether a printer, by its index, reads a file of the plan.
+func (s *Survey) Reads(printer int, name string) bool {
+	in := s.Before[printer]
+	return in != nil && slices.ContainsFunc(in.Printer.Files, func(f *parser.File) bool { return f.Real == name })
 }

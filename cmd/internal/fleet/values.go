@@ -7,6 +7,7 @@ type Values struct {
 	Name     string
 	Sheet    string
 	Files    []string
+	Inputs   []string // all that was opened or looked for, as shown
 	Problem  *Problem
 	Settings []parser.Description
 	Entries  []parser.Entry // only where they were asked for
@@ -19,7 +20,7 @@ func ReadValues(paths []string, o Options, all bool) []Values {
 	var list []Values
 	for _, t := range targets {
 		src, err := load(t)
-		v := Values{Name: src.name(t), Sheet: t.Shown()}
+		v := Values{Name: src.name(t), Sheet: t.Shown(), Inputs: src.inputs()}
 		if err != nil {
 			p := problemOf(err)
 			v.Problem = &p
@@ -29,6 +30,12 @@ func ReadValues(paths []string, o Options, all bool) []Values {
 			v.Settings = src.config.Printer().Settings()
 			if all {
 				v.Entries = src.config.Entries()
+				for i := range v.Entries {
+					// A sheet may name what is none of its business.
+					if e := &v.Entries[i]; e.At.File != nil {
+						e.Value = e.At.File.Cite(e.Value)
+					}
+				}
 			}
 		}
 		list = append(list, v)

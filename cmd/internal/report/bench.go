@@ -26,7 +26,7 @@ func BenchText(w io.Writer, list []Bench, o TextOptions) error {
 	if o.Width <= 0 {
 		o.Width = 80
 	}
-	out := bufio.NewWriter(w)
+	out := bufio.NewWriter(patch.HarmlessWriter(w))
 	p := textPrinter{out, o}
 	for i, b := range list {
 		if i > 0 {

@@ -47,7 +47,7 @@ func FlowText(w io.Writer, t FlowTrials) error {
 		}
 		t.summary(&b, e)
 	}
-	_, err := io.WriteString(w, b.String())
+	_, err := io.WriteString(patch.HarmlessWriter(w), b.String())
 	return err
 }
 

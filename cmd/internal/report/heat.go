@@ -79,7 +79,7 @@ func HeatText(w io.Writer, h HeatFit) error {
 			}
 		}
 	}
-	_, err := io.WriteString(w, b.String())
+	_, err := io.WriteString(patch.HarmlessWriter(w), b.String())
 	return err
 }
 

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -41,7 +40,7 @@ func diffViews(s *fleet.Survey, views []*printerView) {
 			first := -1
 			for i := range s.Printers {
 				switch p := &s.Printers[i]; {
-				case p.Problem != nil || !slices.Contains(p.Files, f.Name):
+				case p.Problem != nil || !s.Reads(i, f.Name):
 				case first < 0:
 					first = i
 					file := fileViewOf(f)
@@ -68,7 +67,7 @@ func diffViews(s *fleet.Survey, views []*printerView) {
 		case changed[i] == 0 && len(elsewhere[i]) == 0:
 			v.DiffLead = "Nothing is to be changed in the files."
 		case changed[i] > 0:
-			v.DiffLead = "Proved: with it applied, the findings that name a change are gone and no new error comes up. What differs inside a line is underlined. preflash diff prints the same for git apply and patch."
+			v.DiffLead = "Proved: with it applied, the findings that name a change are gone and no new error comes up. What differs inside a line is underlined. preflash diff prints the same for git apply -p1 and patch -p1."
 		}
 		if len(elsewhere[i]) > 0 {
 			v.DiffLead = strings.TrimSpace(v.DiffLead + " A shared file: " + strings.Join(elsewhere[i], "; ") + ".")

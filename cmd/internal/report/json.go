@@ -24,6 +24,7 @@ type resultJSON struct {
 	Schema   int           `json:"schema"`
 	Tool     toolJSON      `json:"tool"`
 	Printers []printerJSON `json:"printers"`
+	Gone     []string      `json:"gone,omitempty"`
 	Summary  summaryJSON   `json:"summary"`
 }
 
@@ -58,6 +59,7 @@ type findingJSON struct {
 	Change  *string        `json:"change"`
 	Waived  *string        `json:"waived"`
 	Values  map[string]any `json:"values"`
+	More    int            `json:"more,omitempty"`
 }
 
 type summaryJSON struct {
@@ -75,6 +77,7 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		Schema:   schemaVersion,
 		Tool:     toolJSON{"preflash", r.Version},
 		Printers: make([]printerJSON, len(r.Printers)),
+		Gone:     r.Gone,
 		Summary:  summaryJSON{s.Printers, s.Unreadable, s.Errors, s.Warnings, s.Notes},
 	}
 	for i, p := range r.Printers {
@@ -85,7 +88,7 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		for j, f := range p.Findings {
 			row.Findings[j] = findingJSON{
 				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
-				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Values: valuesOf(f.Values),
+				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Values: valuesOf(f.Values), More: f.More,
 			}
 		}
 		out.Printers[i] = row
@@ -155,6 +158,8 @@ func writeJSON(w io.Writer, v any) error {
 	out := make([]byte, 0, plain.Len())
 	for _, r := range plain.String() {
 		switch {
+		case r == '#' && len(out) > 0 && out[len(out)-1] == '#':
+			out = append(out, `\u0023`...) // as patch.Harmless has it
 		case r == '\n' || !patch.Hidden(r):
 			out = utf8.AppendRune(out, r)
 		case r > 0xffff:

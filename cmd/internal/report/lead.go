@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"preflash/parser"
 	"preflash/patch"
 )
 
@@ -11,24 +12,29 @@ import (
 func Lead(p *patch.Plan) []string {
 	lines := []string{
 		"Preflash proposes these changes. Read them, then apply them by hand with",
-		"git apply or patch -p1. They were proved: with them applied, the findings",
-		"below are gone and no new error came up.",
+		"git apply -p1 or patch -p1. They were proved: with them applied, the",
+		"findings below are gone and no new error came up.",
 		"",
 	}
 	for i, r := range p.Reasons {
 		// A later round may ask for the same settings again; its word is the last.
 		if !slices.ContainsFunc(p.Reasons[i+1:], r.Renewed) {
-			lines = append(lines, hanging(fmt.Sprintf("%s, %s: %s", r.Owner, r.Finding.Rule, r.Finding.Message))...)
+			lines = append(lines, hanging(fmt.Sprintf("%s, %s: %s", r.Owner, r.Finding.Rule, clipped(r)))...)
 		}
 	}
 	for _, r := range p.Worse {
-		lines = append(lines, hanging(fmt.Sprintf("%s, %s, an error once this is applied: %s", r.Owner, r.Finding.Rule, r.Finding.Message))...)
+		lines = append(lines, hanging(fmt.Sprintf("%s, %s, an error once this is applied: %s", r.Owner, r.Finding.Rule, clipped(r)))...)
 	}
 	for _, r := range p.Left {
 		lines = append(lines, hanging(LeftText(r))...)
 	}
 	return lines
 }
+
+// maxReason is how many bytes of a reason are shown.
+const maxReason = 2000
+
+func clipped(r patch.Reason) string { return parser.Clip(r.Finding.Message, maxReason) }
 
 // hanging wraps a paragraph, its further lines indented.
 func hanging(text string) []string {
@@ -42,5 +48,5 @@ func hanging(text string) []string {
 
 // LeftText says which change is not in a diff, and why.
 func LeftText(r patch.Reason) string {
-	return fmt.Sprintf("%s, %s: not in this diff, since %v", r.Owner, r.Finding.Rule, r.Err)
+	return fmt.Sprintf("%s, %s: not in this diff, since %s", r.Owner, r.Finding.Rule, parser.Clip(r.Err.Error(), maxReason))
 }

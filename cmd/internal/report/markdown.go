@@ -16,47 +16,67 @@ import (
 // A review comment has to stay short enough to be accepted and read: forges
 // take 65,536 characters or so (from memory).
 const (
-	maxShown = 50    // findings and unreadable printers, the worst ones
-	maxDiff  = 30000 // bytes of the diff
+	maxComment = 59_000 // bytes, all together
+	maxShown   = 50     // findings and unreadable printers, the worst ones
+	maxDiff    = 30_000 // bytes of the diff as it is shown
 )
+
+// review is Markdown that stays short: what has no room any more is left out.
+type review struct {
+	bytes.Buffer
+	shown, left int // findings and problems
+}
+
+// item adds what is wrong, where there is room, below a head that is not there
+// yet.
+func (c *review) item(n int, head *string, text string) {
+	if c.shown >= maxShown || c.Len()+len(*head)+len(text) > maxComment-maxDiff {
+		c.left += n
+		return
+	}
+	c.shown++
+	c.WriteString(*head + text)
+	*head = ""
+}
 
 // Markdown prints a result as a comment for a review: the verdict, then the
 // printers, worst first, then the diff, folded in. Text from configurations is
-// escaped so that it can neither format, link, mention nor hide anything.
+// escaped so that it can neither format, link, mention nor hide anything. The
+// whole is less than 60,000 bytes.
 func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
-	var b bytes.Buffer
-	fmt.Fprintf(&b, "**Preflash:** %s\n", verdict(r))
-	shown, left := 0, 0
+	var c review
+	fmt.Fprintf(&c, "**Preflash:** %s\n", verdict(r))
 	for _, p := range worstPrinters(r) {
-		if shown >= maxShown {
-			left += len(p.Findings)
+		if p.Problem == nil && c.shown >= maxShown {
+			for i := range p.Findings {
+				c.left += p.Findings[i].Count()
+			}
 			continue
 		}
-		fmt.Fprintf(&b, "\n### %s\n\n%s\n\n", markdown(p.Name), code(p.Sheet))
+		head := fmt.Sprintf("\n### %s\n\n%s\n\n", markdown(p.Name), code(p.Sheet))
 		if p.Problem != nil {
 			for _, one := range p.Problem.Each() {
-				fmt.Fprintf(&b, "- **unread** %s: %s\n", code(placeText(one.File, one.Line)), markdown(one.Message))
+				c.item(1, &head, fmt.Sprintf("- **unread** %s: %s\n", code(placeText(one.File, one.Line)), markdown(one.Message)))
 			}
-			shown++
 		}
 		for _, f := range worstFirst(p.Findings) {
-			if shown >= maxShown {
-				left++
-				continue
-			}
-			shown++
-			markdownFinding(&b, f)
+			c.item(f.Count(), &head, markdownFinding(f))
 		}
 	}
-	if left > 0 {
-		fmt.Fprintf(&b, "\nNot listed here: %s. Run `preflash check` to see all.\n", plural(left, "finding"))
+	head := "\n"
+	for _, sheet := range r.Gone {
+		c.item(1, &head, fmt.Sprintf("- **gone** %s\n", code(sheet)))
 	}
-	markdownDiff(&b, diff)
-	_, err := w.Write(b.Bytes())
+	if c.left > 0 {
+		fmt.Fprintf(&c, "\nNot listed here: %s. Run `preflash check` to see all.\n", plural(c.left, "finding"))
+	}
+	markdownDiff(&c.Buffer, diff)
+	_, err := w.Write(c.Bytes())
 	return err
 }
 
-func markdownFinding(b *bytes.Buffer, f *fleet.Finding) {
+func markdownFinding(f *fleet.Finding) string {
+	b := new(strings.Builder)
 	word := f.Level.String()
 	if f.Waived != "" {
 		word = "waived " + word
@@ -73,6 +93,7 @@ func markdownFinding(b *bytes.Buffer, f *fleet.Finding) {
 		fmt.Fprintf(b, " **Waived:** %s", markdown(f.Waived))
 	}
 	b.WriteByte('\n')
+	return b.String()
 }
 
 // markdownDiff shows the diff in a fence longer than any run of its backticks,
@@ -81,17 +102,18 @@ func markdownDiff(b *bytes.Buffer, diff []byte) {
 	if len(diff) == 0 {
 		return
 	}
-	if len(diff) > maxDiff {
-		fmt.Fprintf(b, "\nThe diff is too long for a comment (%d lines). Run `preflash diff` to see it.\n", bytes.Count(diff, []byte("\n")))
-		return
-	}
 	var text strings.Builder
 	for line := range strings.Lines(string(diff)) {
-		text.WriteString(patch.Visible(strings.TrimRight(line, "\r\n")) + "\n")
+		line = patch.Visible(strings.TrimRight(line, "\r\n"))
+		if strings.HasPrefix(line, " ") || strings.HasPrefix(line, "#") { // not the marks of a diff
+			line = patch.Harmless(line)
+		}
+		text.WriteString(line + "\n")
 	}
-	fence := "```"
-	for strings.Contains(text.String(), fence) {
-		fence += "`"
+	fence := fenceFor(text.String(), 3)
+	if text.Len()+2*len(fence) > maxDiff-200 {
+		fmt.Fprintf(b, "\nThe diff is too long for a comment (%d lines). Run `preflash diff` to see it.\n", bytes.Count(diff, []byte("\n")))
+		return
 	}
 	fmt.Fprintf(b, "\n<details>\n<summary>The diff to review, then apply by hand</summary>\n\n%sdiff\n%s%s\n\n</details>\n", fence, text.String(), fence)
 }
@@ -112,7 +134,7 @@ func worstPrinters(r *fleet.Result) []*fleet.Printer {
 		}
 		for _, f := range p.Findings {
 			if f.Waived == "" {
-				p.count[f.Level]++
+				p.count[f.Level] += f.Count()
 			}
 		}
 		if p.unread > 0 || len(p.Findings) > 0 {
@@ -134,13 +156,22 @@ func worstPrinters(r *fleet.Result) []*fleet.Printer {
 	return printers
 }
 
+// fenceFor gives more backticks than a text holds in a row, at least so many.
+func fenceFor(text string, least int) string {
+	run := 0
+	for i := range len(text) {
+		if run++; text[i] != '`' {
+			run = 0
+		}
+		least = max(least, run+1)
+	}
+	return strings.Repeat("`", least)
+}
+
 // code gives text as a code span, between more backticks than it holds in a row.
 func code(text string) string {
-	text = patch.Visible(text)
-	fence := "`"
-	for strings.Contains(text, fence) {
-		fence += "`"
-	}
+	text = patch.Harmless(patch.Visible(text))
+	fence := fenceFor(text, 1)
 	if len(fence) > 1 || strings.TrimSpace(text) == "" || strings.HasPrefix(text, " ") && strings.HasSuffix(text, " ") {
 		text = " " + text + " " // one on each side is taken away again
 	}

@@ -125,3 +125,42 @@ func TestMarkdownLeavesNothingLive(t *testing.T) {
 		}
 	})
 }
+
+// A comment stays below 60,000 bytes whatever it is about.
+func TestMarkdownIsBounded(t *testing.T) {
+	const limit = 60_000
+	worst := fleet.Finding{Rule: "config-gap", Level: rules.Error, Message: strings.Repeat("#", 2000), Change: strings.Repeat("`", 2000), Waived: strings.Repeat("<", 200),
+		Region: fleet.Region{File: strings.Repeat("`", 4000), Line: 1}}
+	full := &fleet.Result{}
+	for range 100 {
+		full.Printers = append(full.Printers, fleet.Printer{
+			Name: strings.Repeat("*", 200), Sheet: strings.Repeat("\x1b", 1000), Findings: []fleet.Finding{worst, worst},
+			Problem: &fleet.Problem{File: strings.Repeat("`", 1000), Message: strings.Repeat("@x", 1000)},
+		})
+		full.Gone = append(full.Gone, strings.Repeat("`", 1000))
+	}
+	for name, diff := range map[string]string{
+		"no diff":        "",
+		"a large diff":   strings.Repeat("+x\n", 9_900),
+		"marks":          strings.Repeat(strings.Repeat("`", 100)+"\n", 280),
+		"one long fence": strings.Repeat("`", 9_900) + "\n",
+		"escapes":        strings.Repeat(" \x1b\x1b\x1b\x1b\n", 1_100),
+		"a huge diff":    strings.Repeat("+x\n", 1_000_000),
+	} {
+		got := markdownOf(t, full, []byte(diff))
+		if len(got) >= limit {
+			t.Errorf("%s: %d bytes", name, len(got))
+		}
+		if !strings.Contains(got, "Not listed here:") {
+			t.Errorf("%s: does not say that something is left out", name)
+		}
+	}
+	// At, below and above the room that a diff has.
+	room := maxDiff - 200 - 2*len("```")
+	for n, shown := range map[int]bool{room - 1: true, room: true, room + 1: false} {
+		got := markdownOf(t, &fleet.Result{}, []byte(strings.Repeat("x", n-1)+"\n"))
+		if strings.Contains(got, "too long for a comment") == shown {
+			t.Errorf("a diff of %d bytes is shown: %v", n, !shown)
+		}
+	}
+}

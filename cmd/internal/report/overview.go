@@ -40,14 +40,14 @@ func overview(r *fleet.Result) (printers, byRule []tally) {
 			if f.Waived != "" {
 				continue
 			}
-			mine.levels[f.Level]++
+			mine.levels[f.Level] += f.Count()
 			k, known := index[f.Rule]
 			if !known {
 				k = len(byRule)
 				index[f.Rule] = k
 				byRule = append(byRule, tally{name: f.Rule})
 			}
-			byRule[k].levels[f.Level]++
+			byRule[k].levels[f.Level] += f.Count()
 			if !seen[f.Rule] {
 				seen[f.Rule] = true
 				byRule[k].printers++

@@ -68,7 +68,7 @@ func RankText(w io.Writer, s SensorRank) error {
 			item(&b, "- ", d)
 		}
 	}
-	_, err := io.WriteString(w, b.String())
+	_, err := io.WriteString(patch.HarmlessWriter(w), b.String())
 	return err
 }
 

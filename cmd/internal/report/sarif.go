@@ -163,6 +163,12 @@ func SARIF(w io.Writer, r *fleet.Result, list []*rules.Rule) error {
 			seen[key]++
 		}
 	}
+	for _, sheet := range r.Gone {
+		note := &run.Invocations[0].Notifications
+		gone := sarifLocation{Logical: []sarifLogical{{sheet, "printer"}}}
+		gone.Physical.Artifact = artifact(sheet)
+		*note = append(*note, sarifNotification{[]sarifLocation{gone}, sarifText{"This sheet is gone since " + r.Since + ": its printer is no longer checked."}, "note"})
+	}
 	return writeJSON(w, sarifLog{
 		Schema:  "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
 		Version: "2.1.0",

@@ -28,7 +28,7 @@ func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 	if o.Width <= 0 {
 		o.Width = 80
 	}
-	out := bufio.NewWriter(w)
+	out := bufio.NewWriter(patch.HarmlessWriter(w))
 	p := textPrinter{out, o}
 	blockAbove := false
 	for i := range r.Printers {
@@ -40,7 +40,11 @@ func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 		blockAbove = block
 		p.printer(printer)
 	}
-	if len(r.Printers) > 0 {
+	for _, sheet := range r.Gone {
+		out.WriteByte('\n')
+		p.entry("gone", strong, sheet)
+	}
+	if len(r.Printers) > 0 || len(r.Gone) > 0 {
 		out.WriteByte('\n')
 	}
 	if len(r.Printers) > 1 {

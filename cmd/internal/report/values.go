@@ -43,7 +43,7 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 			fmt.Fprintf(&b, "  %-8s %s = %s  %s\n", inForce(e.Active), patch.Visible(e.Name), patch.Visible(e.Value), patch.Visible(e.At.String()))
 		}
 	}
-	_, err := io.WriteString(w, b.String())
+	_, err := io.WriteString(patch.HarmlessWriter(w), b.String())
 	return err
 }
 

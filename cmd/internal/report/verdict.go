@@ -21,6 +21,11 @@ func verdict(r *fleet.Result) string {
 	default:
 		say = append(say, "no printer was checked.")
 	}
+	if n := len(r.Gone); n == 1 {
+		say = append(say, "1 sheet is gone since "+r.Since+": its printer is no longer checked.")
+	} else if n > 1 {
+		say = append(say, fmt.Sprintf("%d sheets are gone since %s: their printers are no longer checked.", n, r.Since))
+	}
 	if s.Waived > 0 {
 		say = append(say, fmt.Sprintf("Waived, not counted: %d.", s.Waived))
 	}
@@ -74,9 +79,9 @@ func nextStep(r *fleet.Result) string {
 			switch {
 			case f.Waived != "":
 			case f.Change != "":
-				changes++
+				changes += f.Count()
 			case f.Level > 0:
-				hands++
+				hands += f.Count()
 			}
 		}
 	}

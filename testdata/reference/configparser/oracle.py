@@ -4,7 +4,7 @@ One case a line on standard input, one answer a line on standard output:
   {"main": "printer.cfg", "files": {"printer.cfg": "..."}}
   {"options": [["section.key", "value"], ...]}  or  {"error": [file, line]}
 Text is written with one character for each byte (Latin-1), so that any bytes
-fit into JSON. A byte order mark is dropped.
+fit into JSON.
 
 The text is flattened as the style defines it: what follows a # is cut from
 each line; an [include PATTERN] that starts a line is replaced by the files
@@ -23,7 +23,7 @@ class Refused(Exception):
 
 
 def text(raw):
-    data = raw.encode("latin-1").decode("utf-8", "surrogateescape").removeprefix("\ufeff")
+    data = raw.encode("latin-1").decode("utf-8", "surrogateescape")
     return io.TextIOWrapper(io.BytesIO(data.encode("utf-8", "surrogateescape")),
                             encoding="utf-8", errors="surrogateescape").read()
 
@@ -84,7 +84,7 @@ class Reader:
     def options(self):
         found = [("DEFAULT." + key, value) for key, value in self.parser.defaults().items()]
         for section in self.parser.sections():
-            found += [(section + "." + key, value) for key, value in self.parser._sections[section].items()]
+            found += [(section + "." + key, value) for key, value in self.parser.items(section)]
         return [[raw(name), raw(value)] for name, value in sorted(found, key=lambda f: (raw(f[0]), raw(f[1])))]
 
 

@@ -1,0 +1,74 @@
+package patch
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"preflash/parser"
+)
+
+// reachable refuses a name that a diff cannot carry to just this file.
+func reachable(name string) error {
+	if !filepath.IsLocal(filepath.FromSlash(name)) || name == "." {
+		where := "a folder that holds it"
+		if up := strings.Count(name, "../"); up > 0 && strings.HasPrefix(name, strings.Repeat("../", up)) {
+			where = strings.Repeat("../", up)
+		}
+		return &parser.Error{File: name, Message: "lies outside the working directory, where no diff can reach it; run preflash in " + where}
+	}
+	if folder, top := repositoryFolder(); folder != "" && strings.HasPrefix(name, folder) {
+		// Left to guess how many folders to strip, git looks for the name of its
+		// own folder, seen from the repository, behind the a/ (guess_p_value in
+		// its apply.c, from memory; the script apply.txtar asks git).
+		return &parser.Error{File: name, Message: fmt.Sprintf("could be taken for %s by git apply without -p1, since the folder has the name of the one that it lies in; run preflash in %s",
+			strings.TrimPrefix(name, folder), top)}
+	}
+	return nil
+}
+
+// repositoryFolder gives the working directory as a path inside its repository,
+// ending in a slash, and the way up to its top; "" at the top and where there is
+// no repository.
+func repositoryFolder() (folder, top string) {
+	wd, err := os.Getwd()
+	if err != nil {
+		return "", ""
+	}
+	for dir := wd; ; {
+		if _, err := os.Lstat(filepath.Join(dir, ".git")); err == nil {
+			break
+		}
+		parent := filepath.Dir(dir)
+		if parent == dir {
+			return "", ""
+		}
+		folder = filepath.Base(dir) + "/" + folder
+		top += "../"
+		dir = parent
+	}
+	return folder, top
+}
+
+// holdNames refuses to change a file that the printers reach under two names,
+// neither of which leads to the other: the tools that apply a diff make a new
+// file under one name and leave the other as it was.
+func (p *Plan) holdNames(trials []trial) error {
+	names := make(map[parser.FileID]string)
+	for _, f := range p.Files {
+		for i := range trials {
+			if id, read := trials[i].files[f.Name]; read && (id != parser.FileID{}) {
+				names[id] = f.Name
+			}
+		}
+	}
+	for i := range trials {
+		for name, id := range trials[i].files {
+			if changed, ok := names[id]; ok && name != changed {
+				return &parser.Error{File: max(name, changed), Message: fmt.Sprintf("is the same file as %s by a hard link, which applying a diff would part; keep one of the two, or make it a symbolic link", min(name, changed))}
+			}
+		}
+	}
+	return nil
+}
