@@ -19,7 +19,7 @@ type Printer struct {
 	Sheet    string // the sheet's path, as shown
 	Style    string
 	Files    []string
-	Inputs   []string // all that was opened or looked for, as shown
+	Inputs   []string  // all that was opened or looked for, as shown
 	Problem  *Problem  // why it could not be read; then the rest may be empty
 	Findings []Finding // as reports show them: what hangs on one cause is one
 
