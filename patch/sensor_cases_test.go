@@ -56,7 +56,7 @@ func TestSensorCases(t *testing.T) {
 		{newer, 51, "ntc-100k-4092", 0, 250, "sensor-curve", rules.Warning, -81.6, 51, "give printer.pullup_ohm"},
 		{newer, 99, "ntc-100k-4092", 10000, 250, "", 0, 0, 99, ""},
 		{newer, 51, "ntc-100k-4092", 1000, 320, "sensor-curve", rules.Error, 26, 1000, "hotter than shown"},
-		{newer, 147, "pt100", 4700, 220, "sensor-curve", rules.Error, -11, 147, "cut to whole counts of 1024"},
+		{newer, 147, "pt100", 4700, 220, "sensor-curve", rules.Error, -11, 147, "no better definition; put in an amplifier"},
 		{older, 147, "pt100", 4700, 220, "sensor-curve", rules.Error, -11, 147, "cut to whole counts of 1024"},
 		// The right one at hand.
 		{newer, 1, "ntc-100k-4267", 4700, 250, "sensor-curve", rules.Error, -16.3, 5, ""},
