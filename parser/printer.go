@@ -21,11 +21,24 @@ type Printer struct {
 	Causes map[Key]Cause
 }
 
+// Averaged is how many readings of a converter of so many bits become one
+// temperature, 1 at least.
+func (h *Hotend) Averaged(bits int) int {
+	n := h.Oversample
+	if h.FewerOfFine && bits > 10 {
+		n = min(n, 20-bits)
+	}
+	return max(n, 1)
+}
+
 // Hotend is how the hotend's temperature is read, driven and watched.
 type Hotend struct {
 	Sensor     Setting[SensorDef]
 	PullupOhm  Setting[float64] // only where the style has it as a setting of its own; key empty otherwise
 	Oversample int              // readings averaged into one temperature
+	// FewerOfFine: of a converter with more than 10 bits so many fewer readings
+	// are averaged that with its bits they make no more than 20.
+	FewerOfFine bool
 	// CustomCubic: a custom sensor definition may have a cubic coefficient.
 	CustomCubic bool
 	// Second is a second sensor of this hotend, whose reading may differ by

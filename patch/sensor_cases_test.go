@@ -58,7 +58,7 @@ func TestSensorCases(t *testing.T) {
 		{newer, 51, "ntc-100k-4092", 0, 250, "sensor-curve", rules.Warning, -81.6, 51, "give printer.pullup_ohm"},
 		{newer, 99, "ntc-100k-4092", 10000, 250, "", 0, 0, 99, ""},
 		{newer, 51, "ntc-100k-4092", 1000, 320, "sensor-curve", rules.Error, 26, 1000, "hotter than shown"},
-		{newer, 147, "pt100", 4700, 220, "sensor-curve", rules.Error, -11, 147, "cut to whole counts of 1024"},
+		{newer, 147, "pt100", 4700, 220, "sensor-curve", rules.Error, -11, 147, "no better definition; put in an amplifier"},
 		{older, 147, "pt100", 4700, 220, "sensor-curve", rules.Error, -11, 147, "cut to whole counts of 1024"},
 		// The right one at hand.
 		{newer, 1, "ntc-100k-4267", 4700, 250, "sensor-curve", rules.Error, -16.3, 5, ""},
@@ -66,13 +66,13 @@ func TestSensorCases(t *testing.T) {
 		{newer, 55, "ntc-100k-4092", 1000, 250, "sensor-curve", rules.Error, 16.5, 51, ""},
 		{older, 1, "ntc-100k-4092", 10000, 250, "sensor-curve", rules.Error, -44, 99, ""},
 		// Bead and bare platinum.
-		{newer, 1, "pt1000", 4700, 250, "sensor-kind", rules.Error, math.NaN(), 1047, "the reading falls as the hotend heats"},
+		{newer, 1, "pt1000", 4700, 250, "sensor-kind", rules.Error, math.NaN(), 1047, "the reading falls as the hotend heats, so the heater stays on"},
 		{older, 1, "pt1000", 4700, 250, "sensor-kind", rules.Error, math.NaN(), 1047, "for a pull-up of 4700 Ω"},
 		{newer, 61, "pt1000", 0, 250, "sensor-kind", rules.Error, math.NaN(), 1047, "4700 Ω (assumed: the sheet does not say)"},
 		{newer, 1, "pt1000", 2200, 250, "sensor-kind", rules.Error, math.NaN(), 1022, ""},
 		{older, 1, "pt1000", 2200, 250, "sensor-kind", rules.Error, math.NaN(), 1, "has no definition"},
 		{newer, 1, "pt100", 4700, 250, "sensor-kind", rules.Error, math.NaN(), 147, "the best there is and leaves 12.5 K"},
-		{newer, 1047, "ntc-100k-3950", 4700, 250, "sensor-kind", rules.Error, math.NaN(), 61, ""},
+		{newer, 1047, "ntc-100k-3950", 4700, 250, "sensor-kind", rules.Error, math.NaN(), 61, "a cold one shows 500 °C, so the firmware shuts down at once"},
 		{newer, 1010, "ntc-100k-3950", 0, 250, "sensor-kind", rules.Error, math.NaN(), 1010, "give printer.pullup_ohm"},
 		// Where the files may be for either, only what both have is proposed.
 		{between, 5, "ntc-100k-3950", 4700, 250, "sensor-curve", rules.Error, 16.1, 61, "the worse counts"},

@@ -178,12 +178,13 @@ func TestSensorOwnPoints(t *testing.T) {
 	for _, c := range []struct {
 		points string
 		want   []string
+		said   string
 	}{
 		{"points = [[25, 50000], [150, 1100], [250, 150]]",
-			[]string{"temperature1: 25\nresistance1: 50000\n", "temperature2: 150\nresistance2: 1100\n", "temperature3: 250\nresistance3: 150\n"}},
-		{"points = [[25, 200000], [150, 3300], [250, 560]]", []string{"beta: "}},
-		{"points = [[25, 50000], [90, 5413], [150, 1100], [250, 150]]", []string{"temperature1: 25\n", "resistance3: "}},
-		{"beta = { r25_ohm = 47000, b_k = 4000 }", []string{"resistance1: 47000\nbeta: 4000\n"}},
+			[]string{"temperature1: 25\nresistance1: 50000\n", "temperature2: 150\nresistance2: 1100\n", "temperature3: 250\nresistance3: 150\n"}, ""},
+		{"points = [[25, 200000], [150, 3300], [250, 560]]", []string{"beta: "}, "this firmware draws no cubic curve through three points of this sensor"},
+		{"points = [[25, 50000], [90, 5413], [150, 1100], [250, 150]]", []string{"temperature1: 25\n", "resistance3: "}, ""},
+		{"beta = { r25_ohm = 47000, b_k = 4000 }", []string{"resistance1: 47000\nbeta: 4000\n"}, ""},
 	} {
 		sheet := strings.Replace(proofSheet, `curve = "ntc-100k-3950"`, c.points, 1)
 		config := strings.Replace(proofConfig, "Generic 3950", "ATC Semitec 104GT-2", 1)
@@ -201,6 +202,9 @@ func TestSensorOwnPoints(t *testing.T) {
 			if !strings.Contains(string(plan.Files[0].New), want) {
 				t.Errorf("%s: no %q in\n%s", c.points, want, plan.Files[0].New)
 			}
+		}
+		if said := plan.Reasons[0].Finding.Message; !strings.Contains(said, c.said) {
+			t.Errorf("%s: %q is not said in %q", c.points, c.said, said)
 		}
 	}
 }

@@ -99,9 +99,12 @@ func TestStoredSettings(t *testing.T) {
 	// A definition of the firmware's own is compiled in; the constants of a
 	// custom one are stored.
 	in.Printer.Storage.Keeps = []parser.Key{parser.HotendSensor}
-	in.Changed = map[parser.Key]any{parser.HotendSensor: parser.SensorDef{Form: parser.FormCurve}}
-	if f = one(t, storedSettings, in); f.Level != Note {
-		t.Errorf("a compiled-in definition: level %s, want note", f.Level)
+	in.Changed = map[parser.Key]any{}
+	for _, form := range []parser.SensorForm{parser.FormCurve, parser.FormPoints} {
+		in.Changed[parser.HotendSensor] = parser.SensorDef{Form: form}
+		if f = one(t, storedSettings, in); f.Level != Note {
+			t.Errorf("a compiled-in definition of form %d: level %s, want note", form, f.Level)
+		}
 	}
 	in.Changed[parser.HotendSensor] = parser.SensorDef{Form: parser.FormBeta}
 	if f = one(t, storedSettings, in); f.Level != Warning {

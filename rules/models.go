@@ -20,7 +20,8 @@ func BoardPullup(in *Input) float64 { return boardPullup(in) }
 
 // Converter is what reads the hotend's sensor.
 func Converter(in *Input) sensor.Converter {
-	return sensor.Converter{Bits: in.Sheet.Printer.ADCBits.Value, Averaged: in.Printer.Hotend.Oversample}
+	bits := in.Sheet.Printer.ADCBits.Value
+	return sensor.Converter{Bits: bits, Averaged: in.Printer.Hotend.Averaged(bits)}
 }
 
 // RightWithinK is the error up to which a reading counts as right, K: the first

@@ -69,9 +69,16 @@ Cannot be waived. Source: common practice, no source.`,
 func otherDirection(in *Input) Finding {
 	want := &in.Sheet.New.Sensor
 	d := &in.Printer.Hotend.Sensor.Value
-	text := fmt.Sprintf("the firmware reads the sensor as %s, which is for %s, and the sheet names %s: the reading falls as the hotend heats, so the heater stays on and no limit holds",
-		definition(d), kindName(kindOf(d)), sheetSensor(want))
 	r, ok := newReading(in, d.SeriesOhm)
+	effect := "so the heater stays on and no limit holds"
+	if ok {
+		if shown, trips := r.tripsCold(in); trips {
+			effect = "and a cold one shows " + celsius(shown) + ", so the firmware shuts down at once"
+		}
+	}
+	text := fmt.Sprintf("the firmware reads the sensor as %s, which is for %s, and the sheet names %s: "+
+		"the reading falls as the hotend heats, %s",
+		definition(d), kindName(kindOf(d)), sheetSensor(want), effect)
 	if !ok {
 		return Sayf(Error, sensorAt(in), "%s", text)
 	}
@@ -92,6 +99,18 @@ func otherDirection(in *Input) Finding {
 		changes = append(changes, in.Printer.Hotend.PullupOhm.To(r.Real.PullupOhm))
 	}
 	return Sayf(Error, sensorAt(in), "%s", text).Change(append(changes, in.Printer.Hotend.Sensor.To(fix.def))...)
+}
+
+// tripsCold tells what the definition in force shows of a cold hotend, and
+// whether that is past the max temp or the end of its table.
+func (r *reading) tripsCold(in *Input) (shownC float64, trips bool) {
+	believed, err := believedCircuits(in)
+	if err != nil {
+		return 0, false
+	}
+	c, limit := believed[0], &in.Printer.Limits.MaxTemp
+	shownC = c.Indicated(r.Real, r.ColdC)
+	return shownC, limit.Known() && shownC > limit.Value || c.Ends() && shownC >= c.HighC
 }
 
 // platinumTold compares the platinum sensor that a chip is told of with that of

@@ -144,20 +144,34 @@ func (r *reading) customPoints(in *Input, d *parser.SensorDef) error {
 // fixText says what a change leaves and rests on, or why there is none.
 func (r *reading) fixText(in *Input, fix repair, repaired bool) string {
 	if !repaired {
-		if fix.def.Form == parser.FormUnknown {
-			return "; this firmware has no definition that reads it right: " + orNone(fix.reason)
+		switch {
+		case fix.def.Form == parser.FormUnknown:
+			return "; this firmware has no definition that reads it right: " + orNone(fix.reason) + r.otherwise()
+		case fix.def.Name != "" && fix.def.Name == in.Printer.Hotend.Sensor.Value.Name:
+			return "; this firmware has no better definition" + r.otherwise()
 		}
-		return fmt.Sprintf("; this firmware has no definition that reads it better by half: the best is %s, %s off",
-			definitionOr(&fix.def), kelvin(fix.leaves.rangeK))
+		return fmt.Sprintf("; this firmware has no definition that reads it better by half: the best is %s, %s off%s",
+			definitionOr(&fix.def), kelvin(fix.leaves.rangeK), r.otherwise())
 	}
 	text := ""
 	if fix.partial || fix.leaves.rangeK >= curveWarnK {
-		text = fmt.Sprintf("; the change is the best there is and leaves %s", kelvin(fix.leaves.rangeK))
+		text = "; the change leaves " + kelvin(fix.leaves.rangeK)
+		if fix.partial {
+			text = "; the change is the best there is and leaves " + kelvin(fix.leaves.rangeK)
+		}
 		if n := noteOn(&fix.def); n != "" {
 			text += n
 		}
 	}
-	return text + r.offCold(&fix.def) + restsOn(in)
+	return text + r.offCold(in, &fix.def) + restsOn(in)
+}
+
+// otherwise is what to do where no definition reads the sensor right.
+func (r *reading) otherwise() string {
+	if r.Kind == parser.Platinum {
+		return "; put in an amplifier or a converter chip for it, or another sensor"
+	}
+	return "; put in a sensor that it knows"
 }
 
 func orNone(reason string) string {
@@ -185,7 +199,7 @@ func restsOn(in *Input) string {
 
 // offCold says what a custom definition that is proposed shows on a cold
 // hotend, where that is off.
-func (r *reading) offCold(d *parser.SensorDef) string {
+func (r *reading) offCold(in *Input, d *parser.SensorDef) string {
 	if d.Form != parser.FormBeta {
 		return ""
 	}
@@ -193,6 +207,10 @@ func (r *reading) offCold(d *parser.SensorDef) string {
 	if err != nil || math.Abs(c.Indicated(r.Real, r.ColdC)-r.ColdC) <= curveWarnK {
 		return ""
 	}
-	return fmt.Sprintf("; the change is a Beta without a cubic term, since nothing shows that this firmware reads one: it shows %s at %s",
-		celsius(c.Indicated(r.Real, r.ColdC)), celsius(r.ColdC))
+	why := "since nothing shows that this firmware reads one"
+	if in.Config.CustomForm() == parser.FormPoints {
+		why = "since this firmware draws no cubic curve through three points of this sensor"
+	}
+	return fmt.Sprintf("; the change is a Beta without a cubic term, %s: it shows %s at %s",
+		why, celsius(c.Indicated(r.Real, r.ColdC)), celsius(r.ColdC))
 }

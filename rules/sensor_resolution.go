@@ -38,13 +38,14 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 		if believed, err := believedCircuits(in); err == nil {
 			board.SeriesOhm = believed[0].SeriesOhm
 		}
-		bits, averaged := in.Sheet.Printer.ADCBits.Value, max(in.Printer.Hotend.Oversample, 1)
+		converter := Converter(in)
+		bits, averaged := converter.Bits, converter.Averaged
 		raw := board.CPerCount(at, bits)
 		effective := raw / math.Sqrt(float64(averaged))
 		if raw <= coarseRawK && effective <= coarseAveragedK {
 			if given := in.Sheet.Printer.ADCBits.Given; !given && bits > fewBits {
 				few := board.CPerCount(at, fewBits)
-				if effective := few / math.Sqrt(float64(averaged)); few > coarseRawK || effective > coarseAveragedK {
+				if effective := few / math.Sqrt(float64(in.Printer.Hotend.Averaged(fewBits))); few > coarseRawK || effective > coarseAveragedK {
 					report(Sayf(Note, sheetCurveAt(want), "the sheet does not say how many bits the converter has, %d were assumed; with %d, as on many older boards, one count at %s would be %s, too coarse: give adc_bits",
 						bits, fewBits, celsius(at), kelvin(few)).
 						With(Values{"at_c": at, "c_per_count": few, "effective_c": effective}))

@@ -82,3 +82,20 @@ func TestSensorResolutionStill(t *testing.T) {
 	in.Sheet.Printer.ADCBits.Value = 10
 	wantSaid(t, one(t, sensorResolution, in), "does not move for 40 s")
 }
+
+// Of a finer converter some firmware averages fewer readings.
+func TestSensorResolutionFewerReadings(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.New.Sensor.Kind = given("new.sensor.kind", parser.Platinum)
+	in.Sheet.New.Sensor.Curve = given("new.sensor.curve", "pt100")
+	in.Sheet.Printer.ADCBits = given("printer.adc_bits", 12)
+	in.Printer.Hotend.Oversample = 16
+	silent(t, sensorResolution, in) // 3.4 K a count, 0.9 K after 16 readings
+	in.Printer.Hotend.FewerOfFine = true
+	wantSaid(t, one(t, sensorResolution, in), "averages 8 readings")
+	for bits, want := range map[int]int{8: 16, 10: 16, 11: 9, 12: 8, 16: 4, 24: 1} {
+		if got := in.Printer.Hotend.Averaged(bits); got != want {
+			t.Errorf("%d bits: %d readings, want %d", bits, got, want)
+		}
+	}
+}

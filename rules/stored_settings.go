@@ -14,7 +14,8 @@ var storedSettings = &Rule{
 	Doc: `What the firmware stored at the console stays in force after flashing until the
 stored settings are reset and saved. Note: that it does. Warning: a change of
 this run touches one of them, and does nothing until the reset. For sensor
-constants the reset is the first step on the bench. Source: from memory.`,
+constants the reset is the first step on the bench. Source: the firmware of the
+style, as published.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Storage
 		if s.On.State == parser.Unknown {
@@ -49,5 +50,5 @@ constants the reset is the first step on the bench. Source: from memory.`,
 // one are stored.
 func stores(value any) bool {
 	def, isSensor := value.(parser.SensorDef)
-	return !isSensor || def.Form == parser.FormBeta || def.Form == parser.FormPoints
+	return !isSensor || def.Form == parser.FormBeta
 }

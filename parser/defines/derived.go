@@ -87,7 +87,7 @@ func (s *source) openFirmware(outside []parser.Define) error {
 // begin runs what the firmware reads before the first file.
 func (s *source) begin() error {
 	s.firmware.passed = false
-	for _, u := range []*header{s.firmware.bases[s.gen.basis()], s.firmware.sheet, s.firmware.first} {
+	for _, u := range []*header{s.firmware.bases[s.basis], s.firmware.sheet, s.firmware.first} {
 		if err := s.read(u, parser.Yes, -1); err != nil {
 			return err
 		}

@@ -202,3 +202,27 @@ func TestFanOfMissingHotend(t *testing.T) {
 		}
 	}
 }
+
+// Where several extruders feed one hotend, a tool has that hotend's options.
+func TestHotendOfTool(t *testing.T) {
+	for _, test := range []struct {
+		options string
+		tool    int
+		want    string
+	}{
+		{"#define EXTRUDERS 2\n", 1, "TEMP_SENSOR_1"},
+		{"#define EXTRUDERS 4\n#define SINGLENOZZLE\n", 3, "TEMP_SENSOR_0"},
+		{"#define EXTRUDERS 4\n#define MMU_MODEL 2\n", 3, "TEMP_SENSOR_0"},
+		{"#define EXTRUDERS 4\n#define MIXING_EXTRUDER\n#define MIXING_STEPPERS 4\n", 1, "TEMP_SENSOR_0"},
+		{"#define EXTRUDERS 4\n#define SWITCHING_EXTRUDER\n", 3, "TEMP_SENSOR_1"},
+		{"#define EXTRUDERS 2\n#define SWITCHING_EXTRUDER\n", 1, "TEMP_SENSOR_0"},
+		{"#define EXTRUDERS 4\n#define MECHANICAL_SWITCHING_EXTRUDER\n", 2, "TEMP_SENSOR_1"},
+		{"#define EXTRUDERS 2\n#define SWITCHING_EXTRUDER\n#define SWITCHING_NOZZLE\n", 1, "TEMP_SENSOR_1"},
+		{"#define EXTRUDERS 2\n#if BOARD\n#define SINGLENOZZLE\n#endif\n", 1, "TEMP_SENSOR_1"}, // cannot be told
+	} {
+		text := "#define CONFIGURATION_H_VERSION 02010300\n#define TEMP_SENSOR_0 1\n" + test.options
+		if got := readText(t, test.tool, "h", text).printer.Hotend.Sensor.Name; got != test.want {
+			t.Errorf("%q, tool %d: %s, want %s", test.options, test.tool, got, test.want)
+		}
+	}
+}

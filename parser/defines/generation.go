@@ -2,6 +2,7 @@ package defines
 
 import (
 	"strconv"
+	"strings"
 
 	"preflash/parser"
 )
@@ -98,6 +99,22 @@ func generationOf(s *source) generation {
 	return genUnknown
 }
 
+// basisOf tells by which firmware files are judged. Those that state no version
+// may be for a later one than their names show, unless they have a name that it
+// no longer takes.
+func basisOf(s *source, g generation) basis {
+	b := g.basis()
+	if b != older || stated(s) {
+		return b
+	}
+	for i := range refusedNames {
+		if name := strings.ReplaceAll(refusedNames[i].name, "#", "0"); len(s.mentions(name)) > 0 {
+			return b
+		}
+	}
+	return older | newer
+}
+
 // statedGeneration tells the generation from the configuration's own version,
 // and where that stands.
 func statedGeneration(s *source) (generation, *define) {
@@ -146,7 +163,7 @@ func versionGeneration(text string) generation {
 // judgedByBoth says once that it is not sure by which firmware a configuration
 // is judged.
 func judgedByBoth(s *source) []parser.Remark {
-	if s.gen.basis() != older|newer {
+	if s.basis != older|newer {
 		return nil
 	}
 	const versions = "02000901 and 02010300"

@@ -31,9 +31,9 @@ const (
 	testAnyDriver      // some axis has a driver of one of these kinds
 )
 
-// styleTests are the names of all generations: those that ask for options as the
-// style's firmware publishes them, the others from memory; and our own, which
-// only the derived headers use.
+// styleTests are the names of all generations: ENABLED to EITHER and DGUS_UI_IS
+// as the style's firmware publishes them, the others from memory; and those that
+// only the derived headers ask for.
 var styleTests = [...]struct {
 	name string
 	test test

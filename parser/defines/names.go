@@ -110,9 +110,9 @@ func (s *source) outside(n *name) bool {
 	case originOption:
 		return false
 	case originNewer:
-		return s.gen.basis() == older|newer
+		return s.basis == older|newer
 	case originBoard:
-		if !s.gen.basis().may(older) {
+		if !s.basis.may(older) {
 			return false
 		}
 	case originMultiple:

@@ -47,7 +47,7 @@ func TestSpellingsAreOptions(t *testing.T) {
 	for _, o := range customOptions {
 		names = append(names, "HOTEND0"+o.suffix, "HOTEND7"+o.suffix, "BED"+o.suffix)
 	}
-	names = slices.Concat(names, probes, probing, sharedHotend[:])
+	names = slices.Concat(names, probes, probing)
 	for _, mark := range generationMarks {
 		names = append(names, mark.names...)
 	}

@@ -7,8 +7,8 @@ import (
 	"preflash/parser"
 )
 
-// oversample is how many readings of the converter become one temperature, in
-// every generation (from memory).
+// oversample is how many readings of the converter become one temperature, as
+// the style's firmware publishes it, where the board does not filter by itself.
 const oversample = 16
 
 // printer reads everything that the neutral printer has.
@@ -17,6 +17,7 @@ func (r *reader) printer(tool int) *parser.Printer {
 	r.tool(p)
 	n := strconv.Itoa(r.hotend)
 	p.Hotend.Oversample = oversample
+	p.Hotend.FewerOfFine = r.basis.may(older)
 	p.Hotend.Sensor = r.sensor(parser.HotendSensor, "TEMP_SENSOR_"+n, "HOTEND"+n)
 	p.Hotend.CustomCubic = readsCubic(r.s, r.basis, "HOTEND"+n)
 	p.Hotend.Loop = r.loop()
@@ -45,9 +46,6 @@ func mismatched(p *parser.Printer) bool {
 	return slices.ContainsFunc(p.Remarks, func(r parser.Remark) bool { return r.Kind == parser.RemarkMismatch })
 }
 
-// sharedHotend are the options that let several tools feed one hotend.
-var sharedHotend = [...]string{"SINGLENOZZLE", "MIXING_EXTRUDER", "SWITCHING_EXTRUDER"}
-
 // tool finds the hotend's index and whether the configuration has that tool.
 func (r *reader) tool(p *parser.Printer) {
 	r.hotend = p.Tool
@@ -65,23 +63,19 @@ func (r *reader) tool(p *parser.Printer) {
 			Text: "the sheet names tool " + strconv.Itoa(p.Tool) + ", counted from 0; the configuration has " +
 				strconv.Itoa(int(count.Value)) + " (EXTRUDERS)"})
 	}
-	r.hotends = 1
+	extruders := 1
 	if count.Known() && count.Value <= mostHotends {
-		r.hotends = int(count.Value)
+		extruders = int(count.Value)
 	}
-	for _, name := range sharedHotend {
-		if r.on(name) != parser.Yes {
-			continue
+	r.hotends = extruders
+	// Several extruders may feed one hotend: the firmware derives how many of
+	// those there are. All feed the one, or two each.
+	if n, known := r.s.number("HOTENDS"); known == parser.Yes && n >= 1 && n < float64(extruders) {
+		r.hotends = int(n)
+		r.hotend = p.Tool / 2
+		if r.hotends == 1 {
+			r.hotend = 0
 		}
-		// Two tools to one hotend there; all to one in the others.
-		if name == "SWITCHING_EXTRUDER" {
-			if r.on("SWITCHING_NOZZLE") != parser.Yes {
-				r.hotend, r.hotends = p.Tool/2, (r.hotends+1)/2
-			}
-		} else {
-			r.hotend, r.hotends = 0, 1
-		}
-		break
 	}
 	if p.Tool == 1 && r.on("TEMP_SENSOR_1_AS_REDUNDANT") == parser.Yes {
 		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: r.s.macro("TEMP_SENSOR_1_AS_REDUNDANT").winner.at,

@@ -21,7 +21,7 @@ func BenchmarkMap(b *testing.B) {
 	}
 	b.ReportAllocs()
 	for b.Loop() {
-		r := &reader{s: s, gen: generationOf(s)}
+		r := &reader{s: s, gen: s.gen, basis: s.basis}
 		p := r.printer(0)
 		p.Remarks = append(p.Remarks, unrecognised(s)...)
 		p.Remarks = append(p.Remarks, overrides(t, s)...)

@@ -75,22 +75,41 @@ func (r *reader) watchdog(p *parser.Printer) {
 	}
 }
 
+// autoFigures are what the automatic target is shipped with, as the style's
+// firmware publishes it: switched on, with these.
+var autoFigures = [...]struct {
+	name  string
+	value float64
+}{{"AUTOTEMP_MIN", 210}, {"AUTOTEMP_MAX", 250}, {"AUTOTEMP_FACTOR", 0.1}}
+
 // autoTarget reads how far the firmware raises the target by itself as more is
-// extruded. It does so once the print asks for it, or, in proportion, with
-// every target.
+// extruded. It does so once a print asks for it, or, in proportion, with every
+// target. Nearly every configuration holds it as it is shipped and no print of
+// its owner asks for it: then it is left out.
 func (r *reader) autoTarget(l *parser.Limits) {
 	const gate, always = "AUTOTEMP", "AUTOTEMP_PROPORTIONAL"
 	on := r.on(gate)
-	if on == parser.No {
+	// In proportion, up to AUTOTEMP_MAX_P is added to each target instead.
+	l.AutoAlways = on != parser.No && r.on(always) != parser.No
+	if on == parser.No || !l.AutoAlways && r.asShipped() {
 		return
 	}
-	// In proportion, up to AUTOTEMP_MAX_P is added to each target instead.
-	l.AutoAlways = r.on(always) != parser.No
 	l.AutoMax = r.number(figure{key: parser.AutoTarget, names: []string{"AUTOTEMP_MAX"}, round: roundDown,
 		absent: absentDefault, usual: 250, near: []string{"AUTOTEMP_MIN", gate}})
 	if on == parser.Maybe {
 		l.AutoMax.State, l.AutoMax.Why = parser.Unknown, "it cannot be told whether "+gate+" is on"
 	}
+}
+
+// asShipped reports whether no figure of the automatic target was changed.
+func (r *reader) asShipped() bool {
+	for i := range autoFigures {
+		f := &autoFigures[i]
+		if v := r.value(figure{names: []string{f.name}, absent: absentDefault, usual: f.value}); v.Value != f.value {
+			return false
+		}
+	}
+	return true
 }
 
 // atTemperature reads what the hold watch of the hotend does besides.

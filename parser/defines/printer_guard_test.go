@@ -49,6 +49,9 @@ func TestGuards(t *testing.T) {
 		{"no grace before the halt", "//#define BOGUS_TEMPERATURE_GRACE_PERIOD 2000\n", parser.HaltGrace, "hidden"},
 
 		{"automatic target", "#define AUTOTEMP\n#define AUTOTEMP_MAX 260\n", parser.AutoTarget, "260 set h:2:22"},
+		{"automatic target, as shipped", "#define AUTOTEMP\n#define AUTOTEMP_MIN 210\n#define AUTOTEMP_MAX 250\n#define AUTOTEMP_FACTOR 0.1f\n",
+			parser.AutoTarget, "hidden"},
+		{"automatic target, tuned", "#define AUTOTEMP\n#define AUTOTEMP_FACTOR 0.2\n", parser.AutoTarget, "250 default"},
 		{"automatic target, off", "//#define AUTOTEMP\n#define AUTOTEMP_MAX 260\n", parser.AutoTarget, "hidden"},
 		{"automatic target, perhaps", "#if BOARD\n#define AUTOTEMP\n#endif\n#define AUTOTEMP_MAX 260\n", parser.AutoTarget, "unknown h:4:22"},
 

@@ -55,7 +55,11 @@ func (r *reader) sensor(key parser.Key, name, heater string) parser.Setting[pars
 	s.State = parser.Set
 	var ok bool
 	if s.Value, ok = r.basis.definition(int(number)); !ok {
-		s.Value = parser.SensorDef{Name: strconv.Itoa(int(number)), Note: "the " + r.basis.String() + " generation of this firmware has no such definition"}
+		note := "the " + r.basis.String() + " generation of this firmware has no such definition"
+		if r.checks != 0 {
+			note += ", and refuses to build with it"
+		}
+		s.Value = parser.SensorDef{Name: strconv.Itoa(int(number)), Note: note}
 		return s
 	}
 	switch int(number) {

@@ -243,8 +243,8 @@ func TestSensorSettings(t *testing.T) {
 		{"placeholder with a figure", "#define TEMP_SENSOR_0 999\n#define DUMMY_THERMISTOR_999_VALUE 210\n", parser.SensorDef{Form: parser.FormPlaceholder, Name: "999", FixedC: 210}},
 		{"placeholder without a figure", "#define TEMP_SENSOR_0 999\n", parser.SensorDef{Form: parser.FormPlaceholder, Name: "999", FixedC: 25}},
 		{"table of an older generation", "#define CONFIGURATION_H_VERSION 010109\n#define TEMP_SENSOR_0 1\n", parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "1", Curve: "ntc-100k-4092", PullupOhm: 4700, HighC: 300}},
-		{"not known", "#define CONFIGURATION_H_VERSION 02010300\n#define TEMP_SENSOR_0 777\n", parser.SensorDef{Name: "777", Note: "the newer generation of this firmware has no such definition"}},
-		{"of the other generation", "#define CONFIGURATION_H_VERSION 02000901\n#define TEMP_SENSOR_0 504\n", parser.SensorDef{Name: "504", Note: "the older generation of this firmware has no such definition"}},
+		{"not known", "#define CONFIGURATION_H_VERSION 02010300\n#define TEMP_SENSOR_0 777\n", parser.SensorDef{Name: "777", Note: "the newer generation of this firmware has no such definition, and refuses to build with it"}},
+		{"of the other generation", "#define CONFIGURATION_H_VERSION 02000901\n#define TEMP_SENSOR_0 504\n", parser.SensorDef{Name: "504", Note: "the older generation of this firmware has no such definition, and refuses to build with it"}},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {

@@ -23,6 +23,7 @@ type source struct {
 	tree     *parser.Tree
 	isOption func(name string) bool
 	gen      generation
+	basis    basis
 	firmware firmware
 	absent   []string
 	units    map[string]*header // by path
@@ -103,7 +104,7 @@ type macro struct {
 // runs all directives. A name for which option is true is an option of the
 // style: where nothing defines it, it is not defined.
 func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*source, error) {
-	s := &source{tree: t, isOption: option, units: make(map[string]*header)}
+	s := &source{tree: t, isOption: option, units: make(map[string]*header), basis: genUnknown.basis()}
 	s.doubts, s.causes = make(map[int32]doubt), make(map[int32]int32)
 	s.absent = r.Absent
 	if err := s.openFirmware(r.Outside); err != nil {
@@ -123,8 +124,9 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 		}
 		// Which names the files mention, and so for which generation they are,
 		// is known only when all includes were found.
-		if gen := generationOf(s); gen != s.gen {
-			s.gen = gen
+		gen := generationOf(s)
+		if b := basisOf(s, gen); gen != s.gen || b != s.basis {
+			s.gen, s.basis = gen, b
 		} else if !s.again {
 			break
 		}

@@ -83,7 +83,7 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &reader{s: s, gen: s.gen, basis: s.gen.basis(), checks: published(s), slots: make([]slot, 0, 64)}
+	r := &reader{s: s, gen: s.gen, basis: s.basis, checks: published(s), slots: make([]slot, 0, 64)}
 	p := r.printer(request.Tool)
 	p.Causes = r.causes(p.Settings())
 	p.Remarks = append(p.Remarks, judgedByBoth(s)...)

@@ -64,6 +64,8 @@ func TestRemarks(t *testing.T) {
 		{"a version between the two", 0, []string{"h", "#define CONFIGURATION_H_VERSION 02010202\n#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n"}, []string{"4 CONFIGURATION_H_VERSION is 02010202"}},
 		{"no version and no mark of one", 0, []string{"h", "#define TEMP_SENSOR_0 1\n"}, []string{"4 nothing in these files says"}},
 		{"second file first", 0, []string{"b.h", "#define CONFIGURATION_ADV_H_VERSION 02010300\n", "a.h", version + "#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n"}, []string{"4 this is the second file"}},
+		{"no version, and a name that several have", 0, []string{"h", "#define TEMP_SENSOR_0 1\n#define PREHEAT_1_LABEL \"a\"\n"}, []string{"4 nothing in these files says"}},
+		{"no version, and a name that was taken back", 0, []string{"h", "#define TEMP_SENSOR_0 1\n//#define LIN_ADVANCE_K 0.1\n#define PREHEAT_1_LABEL \"a\"\n"}, nil},
 		{"no extruder", 0, []string{"h", version + "#define EXTRUDERS 0\n#define TEMP_SENSOR_0 1\n"}, []string{"3 the configuration has no extruder"}},
 		{"no extruder, older", 0, []string{"h", "#define CONFIGURATION_H_VERSION 02000901\n#define EXTRUDERS 0\n#define TEMP_SENSOR_0 1\n"}, []string{"3 the configuration has no extruder"}},
 		{"no extruder in force", 0, []string{"h", version + "//#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n"}, []string{"3 the configuration has no extruder"}},

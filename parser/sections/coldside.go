@@ -7,10 +7,12 @@ import (
 )
 
 // coldSide finds the fan that follows the heater. Of several, the one counts
-// that starts at the lowest temperature; one that is named after the board only
-// where there is no other, and then whether it cools the heat break is unknown.
+// that starts at the lowest temperature; one that never turns only where there
+// is no other; one that is named after the board only then too, and whether it
+// cools the heat break is unknown.
 func (c *config) coldSide(heater string) parser.ColdSide {
 	var board *parser.Setting[string]
+	var still parser.ColdSide
 	cold := parser.ColdSide{Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
 	for _, s := range c.sections {
 		if s.kind != "heater_fan" {
@@ -23,9 +25,9 @@ func (c *config) coldSide(heater string) parser.ColdSide {
 			fan.Place, fan.Name = c.place(o), fan.Name+" heater"
 			follows = strings.Split(fan.Place.Value, ",")
 		}
-		follow := names(follows, heater) && !c.standsStill(s.name)
+		follow, stands := names(follows, heater), c.standsStill(s.name)
 		switch {
-		case forBoard(s.own) && follow:
+		case forBoard(s.own) && follow && !stands:
 			board = &fan
 			continue
 		case forBoard(s.own):
@@ -34,11 +36,22 @@ func (c *config) coldSide(heater string) parser.ColdSide {
 			cold.Elsewhere = append(cold.Elsewhere, fan.Place)
 			continue
 		}
-		above := c.read(figure{key: parser.FanOnAbove, section: s.name, option: "heater_temp", usual: usualFanStart, optional: true, demand: anything})
+		above := c.read(figure{key: parser.FanOnAbove, section: s.name, option: "heater_temp",
+			usual: usualFanStart, optional: true, demand: anything})
+		if stands {
+			still.Fan, still.OnAboveC = fan, above
+			still.Power, still.AtShutdown = c.fanPower(s.name)
+			still.Power.Value = 0
+			continue
+		}
 		if cold.Fan.State == parser.Off || above.Known() && cold.OnAboveC.Known() && above.Value < cold.OnAboveC.Value {
 			cold.Fan, cold.OnAboveC = fan, above
 			cold.Power, cold.AtShutdown = c.fanPower(s.name)
 		}
+	}
+	if cold.Fan.State == parser.Off && still.Fan.Key != "" {
+		still.Elsewhere = cold.Elsewhere
+		return still
 	}
 	if cold.Fan.State == parser.Off && board != nil {
 		cold.Fan = *board

@@ -63,6 +63,10 @@ func (r *reader) findSaved(f *parser.File) (end int) {
 	r.saved.from += blank
 	for from := r.saved.from; from < tail; {
 		stop, next := lineAt(data[:tail], from)
+		if string(data[from:stop]) == savedHeader[0] {
+			r.damaged(from, stop, "a second saved block begins here; delete one of the two")
+			return len(data)
+		}
 		if line := data[from:stop]; !bytes.HasPrefix(line, []byte(savedMark)) || len(line) >= savedPrefix && line[savedPrefix-1] != ' ' {
 			r.damaged(from, stop, fmt.Sprintf("this line does not belong in the saved block, which ends the file and whose lines are %q or start with %q; move it above the block, or delete it", savedMark, savedMark+" "))
 			return len(data)

@@ -78,7 +78,7 @@ func TestSavedDamaged(t *testing.T) {
 		{"a line that is no option", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n#*# nonsense\n", 9, "neither a [section] nor an option"},
 		{"an option before a section", hand + savedHead + "#*# pid_kp = 20\n", 7, "before any [section]"},
 		{"a second block", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 30\n", 9, "does not belong"},
-		{"a second ruler", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20" + savedHead, 9, "neither a [section] nor an option"},
+		{"a second ruler", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20" + savedHead, 9, "a second saved block begins here"},
 	} {
 		c := readText(t, test.text)
 		damaged := remarksOf(c, parser.RemarkSavedDamaged)
