@@ -1,7 +1,10 @@
 package sheet
 
 import (
+	"cmp"
 	"errors"
+	"fmt"
+	"math"
 	"path"
 	"path/filepath"
 	"slices"
@@ -86,6 +89,7 @@ func readHotend(t *parser.Tree, s *scope, dir string, supplyV float64) Hotend {
 			return pair, problem
 		})
 	h.Liner = choice(s, "liner", false, "none", "none", "ptfe")
+	h.CutoffC = s.float("cutoff_c", temperature().within(0, 1000))
 	h.Sensor = readSensor(s.sub("sensor"))
 	h.Heater = readHeater(s.sub("heater"))
 	h.Block = readBlock(s.sub("block"))
@@ -265,8 +269,43 @@ func readHeater(s *scope) Heater {
 			drop(&h.HotW, s.at)
 		}
 	}
+	s.checkHotPower(&h)
 	s.done()
 	return h
+}
+
+const (
+	// A PTC heater's power falls with temperature; near the room's it may rise
+	// a little first. Common practice, no source.
+	ptcFallsC = 150
+	// By how much the label may differ from the power that hot_w has at 25 °C,
+	// as a share of it.
+	ptcLabelShare = 0.1
+)
+
+// checkHotPower sees to it that a PTC heater's powers can be true together.
+func (s *scope) checkHotPower(h *Heater) {
+	if !h.HotW.Given {
+		return
+	}
+	points := slices.Clone(h.HotW.Value)
+	slices.SortStableFunc(points, func(a, b [2]float64) int { return cmp.Compare(a[0], b[0]) })
+	for i, p := range points { // figures are not quoted: they may stand in a file that was pulled in
+		switch {
+		case i > 0 && p[0] > ptcFallsC && p[1] > points[i-1][1]:
+			s.walk.fault(h.HotW.At, h.HotW.Path, fmt.Sprintf(
+				"%s: the power rises above %d °C, and a PTC heater's falls; correct the points, or the kind", h.HotW.Path, ptcFallsC))
+			return
+		case p[0] == 25 && h.RatedW.Value > 0 && math.Abs(h.RatedW.Value-p[1]) > ptcLabelShare*h.RatedW.Value:
+			at, path := h.HotW.At, h.HotW.Path
+			if h.RatedW.At.File == s.walk.own {
+				at, path = h.RatedW.At, h.RatedW.Path
+			}
+			s.walk.fault(at, path, fmt.Sprintf(
+				"%s at 25 °C and %s differ by more than a tenth; correct one of them", h.HotW.Path, h.RatedW.Path))
+			return
+		}
+	}
 }
 
 func readBlock(s *scope) Block {

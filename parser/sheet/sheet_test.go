@@ -300,6 +300,8 @@ func TestWrong(t *testing.T) {
 		{"number for text", `name = "egret-03"`, `name = 3`, 4, 8, "must be text between double quotes"},
 		{"fraction for a whole number", `adc_bits = 12`, `adc_bits = 12.5`, 15, 12, "must be a whole number from 8 to 16"},
 		{"adc bits", `adc_bits = 12`, `adc_bits = 24`, 15, 12, "impossible"},
+		{"power that rises", `[300, 22]]`, `[300, 31]]`, 35, 9, "the power rises above 150 °C"},
+		{"label and power at 25 °C differ", `rated_w = 48.0`, `rated_w = 54.0`, 34, 11, "differ by more than a tenth"},
 		{"negative watts", `rated_w = 48.0`, `rated_w = -48.0`, 34, 11, "new.heater.rated_w = -48.0: impossible"},
 		{"NaN", `supply_w = 350.0`, `supply_w = nan`, 11, 12, "NaN"},
 		{"infinity", `supply_w = 350.0`, `supply_w = inf`, 11, 12, "infinity"},
