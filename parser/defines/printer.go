@@ -22,6 +22,9 @@ func (r *reader) printer(tool int) *parser.Printer {
 	p.Hotend.Watch = r.watch(&hotendWatch)
 	p.Bed = r.bed()
 	p.Limits = r.limits(n)
+	if p.Hotend.Sensor.Value.Form == parser.FormAmplifier {
+		p.Limits.MinWhileHeating = false // a chip's minimum is looked at always
+	}
 	p.ColdSide = r.coldSide()
 	p.Flow = r.flow()
 	p.Geometry.TriggerMM = r.trigger()
@@ -91,7 +94,7 @@ func (r *reader) bed() parser.Bed {
 // limits reads temperatures that the firmware enforces. n is the heater.
 func (r *reader) limits(n string) parser.Limits {
 	minName, maxName := "HEATER_"+n+"_MINTEMP", "HEATER_"+n+"_MAXTEMP"
-	l := parser.Limits{MinWhileHeating: r.gen != gen10}
+	l := parser.Limits{MinWhileHeating: r.gen != gen10, TableLessMargin: r.loopBasis().may(newer)}
 	l.MinTemp = r.number(figure{key: parser.MinTemp, names: []string{minName}, round: roundNearest,
 		near: []string{maxName, "BED_MINTEMP", "TEMP_SENSOR_" + n}})
 	l.MaxTemp = r.number(figure{key: parser.MaxTemp, names: []string{maxName}, round: roundDown,
