@@ -30,7 +30,7 @@ func SensorBand(in *Input, real *sensor.Circuit, tempC float64) float64 {
 // for, °C; false where it cannot be told.
 func HighestTarget(in *Input) (float64, bool) {
 	c, ok := ceilingOf(in, func(Finding) {})
-	return c.targetC(), ok
+	return c.usableC(), ok
 }
 
 // Rating is the lowest of the temperatures that the parts of the new hotend
@@ -53,8 +53,25 @@ func Assumed(in *Input) []string {
 	return namesOf(p, assumed)
 }
 
-// Loop is the control loop of the configuration.
-func Loop(in *Input) heat.Loop { return loopOf(in) }
+// Loop is the control loop of the configuration, in the way of running that the
+// findings speak of: the worst.
+func Loop(in *Input) heat.Loop {
+	if s := stepOf(in); s != nil {
+		return s.worst.Loop
+	}
+	return loopsOf(in)[0].Loop
+}
+
+// LoopStep is what a loop makes of a step from ambient to the target that the
+// findings speak of, with every sample.
+func LoopStep(in *Input, loop heat.Loop) (targetC float64, r heat.Response, samples []heat.Sample) {
+	p, _ := plantOf(in)
+	p.Beyond = heat.Flat
+	watch, _ := watchOf(in)
+	targetC, _ = stepTarget(in)
+	r, samples = heat.StepTrace(p, heat.Load{}, loop, watch, targetC)
+	return targetC, r, samples
+}
 
 // Watch is the hotend's runaway protection as far as it is on; false where a
 // figure of it cannot be told.

@@ -49,10 +49,31 @@ func (r rating) highestMaxTemp(marginK float64) float64 {
 const rounding = 1e-9
 
 // ceiling is how hot the firmware lets the hotend get, °C.
-type ceiling struct{ maxC, marginK float64 }
+type ceiling struct {
+	maxC, marginK float64
+	tableC        float64 // the hottest that the sensor's table reads, which caps all; infinite where nothing does
+}
+
+// A reading at the end of a sensor's table is a shutdown, so the highest good
+// one lies a degree below it, and targets lie another degree below that, as
+// the style's firmware publishes it.
+const (
+	tableTripK = 1
+	tableTopK  = 2
+)
 
 // targetC is the highest temperature that a user can ask for.
 func (c ceiling) targetC() float64 { return c.maxC - c.marginK }
+
+// usableC is the highest target that can be held: that which a user can ask
+// for, or the one that the sensor's table still reads.
+func (c ceiling) usableC() float64 { return min(c.targetC(), c.tableC-tableTopK) }
+
+// reachC is the highest target at which overshoot has room below the shutdown.
+func (c ceiling) reachC() float64 { return min(c.maxC-c.roomK(), c.tableC-tableTopK) }
+
+// tripC is the reading above which the firmware shuts the heater down.
+func (c ceiling) tripC() float64 { return min(c.maxC, c.tableC-tableTripK) }
 
 // neededMaxTemp is the lowest whole max temp that lets the hotend reach the
 // top of its printing range.
@@ -83,11 +104,38 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 	case l.MaxTemp.Key == "" || !l.MaxTemp.Known():
 		return ceiling{}, false
 	}
-	c := ceiling{maxC: l.MaxTemp.Value}
+	c := ceiling{maxC: l.MaxTemp.Value, tableC: tableTopC(in)}
 	if l.Margin.Known() {
 		c.marginK = max(l.Margin.Value, 0)
 	}
 	return c, true
+}
+
+// tableTopC is where the hotend's readings end, °C: at the end of a table, the
+// one that the findings so far would change to where there is one.
+func tableTopC(in *Input) float64 {
+	s := &in.Printer.Hotend.Sensor
+	def, changed := in.Changed[parser.HotendSensor].(parser.SensorDef)
+	if !changed {
+		if !s.Known() {
+			return math.Inf(1)
+		}
+		def = s.Value
+	}
+	if t, ok := tableOf(&def); ok {
+		return t.high
+	}
+	return math.Inf(1)
+}
+
+// table is the extent of a sensor's table, °C.
+type table struct{ low, high float64 }
+
+// tableOf is false for a definition that is no table, or one without known
+// ends.
+func tableOf(d *parser.SensorDef) (table, bool) {
+	read := d.Form == parser.FormCurve || d.Form == parser.FormPoints || d.Form == parser.FormBeta
+	return table{d.LowC, d.HighC}, read && d.HighC > d.LowC
 }
 
 // settled is the ceiling once temp-ceiling and temp-reach have made their

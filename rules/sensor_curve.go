@@ -152,7 +152,7 @@ func (r *reading) judge(believed *sensor.Circuit) (m misreading) {
 		// Without an error of its own, a limit above the rating is temp-ceiling's.
 		m.overRating = m.limitActualC-r.limitC > curveWarnK && m.limitActualC > r.ratedC+tolerated
 	}
-	m.stuck = (believed.LowC != 0 || believed.HighC != 0) && believed.HighC < r.topC()
+	m.stuck = believed.HighC > believed.LowC && believed.HighC-tableTopK < r.highC-rounding
 	switch worst := math.Abs(m.worstK); {
 	case worst > tolerated || m.overRating || m.stuck:
 		m.level = Error
@@ -177,7 +177,8 @@ func (r *reading) sentence(in *Input, m misreading, believed *sensor.Circuit, re
 		b.WriteString(", but it is " + name)
 	}
 	if m.stuck {
-		fmt.Fprintf(&b, "; the table ends at %s: above that the reading stands still while the heater stays on", celsius(believed.HighC))
+		fmt.Fprintf(&b, "; its table ends at %s: the firmware switches the heater off at %s and stops above that, whatever the max temp says",
+			celsius(believed.HighC), celsius(believed.HighC-tableTripK))
 	}
 	if m.off() {
 		fmt.Fprintf(&b, ": %s indicated is %s actual, %s than shown",

@@ -289,8 +289,7 @@ func (shortTable) Defines(curve string, pullupOhm float64) (parser.SensorDef, bo
 	return d, ok
 }
 
-// The right curve in a table that ends too low: the reading stands still up
-// there, and the heater stays on.
+// The right curve in a table that ends too low: the firmware stops there.
 func TestSensorCurveTableEnds(t *testing.T) {
 	in := healthyInput()
 	d := curveDef("75", "ntc-100k-3950")
@@ -300,11 +299,12 @@ func TestSensorCurveTableEnds(t *testing.T) {
 	if f.Level != Error || len(f.Changes) != 1 {
 		t.Errorf("%s, changes %v", f.Level, f.Changes)
 	}
-	wantSaid(t, f, "the table ends at 200 °C", "; definition 75: for a bed")
-	d.HighC = 260 // the top of print_c, and the highest target
+	wantSaid(t, f, "its table ends at 200 °C", "off at 199 °C", "; definition 75: for a bed")
+	d.HighC = 262 // 2 °C above the top of print_c
 	readAs(in, d)
 	silent(t, sensorCurve, in)
-	in.Printer.Limits.MaxTemp.Value++
+	d.HighC = 261
+	readAs(in, d)
 	one(t, sensorCurve, in)
 }
 

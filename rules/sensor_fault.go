@@ -16,9 +16,11 @@ var sensorFault = &Rule{
 shorted: the definition at half a count from the ends of the converter, stopped
 at the ends of its table where those are known.
 Error: one of them lies from min_c to trip_c, so that the fault goes unseen and
-the heater stays on. Some firmware looks at the minimum only while it heats:
-then a fault shows no sooner. Chips tell a fault by themselves and are not
-looked at.
+the heater stays on. The ends of a table cap both limits: the firmware switches
+the output off at either end, and a fault that reads the lower one is noticed
+by the rise watch alone, as the style's firmware publishes it. Some firmware
+looks at the minimum only while it heats: then a fault shows no sooner. Chips
+tell a fault by themselves and are not looked at.
 Values: open_c, short_c, min_c, trip_c (null where the firmware has no such
 limit). No change here: the limit, the definition or the board is at fault.
 Source: common practice, no source.`,
@@ -53,8 +55,8 @@ Source: common practice, no source.`,
 		if unseen == nil {
 			return
 		}
-		f := Sayf(Error, placed(at, sensorAt(in)), "with the sensor %s, and the firmware trips %s: the fault goes unseen and the heater stays on",
-			strings.Join(unseen, ", "), l)
+		f := Sayf(Error, placed(at, sensorAt(in)), "with the sensor %s, and the firmware trips %s: %s",
+			strings.Join(unseen, ", "), l, l.then(in))
 		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
 			f.Message += "; the minimum is looked at only while heating"
 		}
@@ -66,6 +68,7 @@ Source: common practice, no source.`,
 // for a good one; infinite where it does not look.
 type faultLimits struct {
 	minC, tripC float64
+	table       bool                     // the ends of a table cap both
 	bits        int                      // of the converter
 	cannotTell  *parser.Setting[float64] // the limit that cannot be told
 }
@@ -84,7 +87,23 @@ func limitsOf(in *Input) faultLimits {
 			*limit.value = limit.setting.Value
 		}
 	}
+	if t, ok := tableOf(&in.Printer.Hotend.Sensor.Value); ok && in.Printer.Hotend.Sensor.Known() {
+		l.table = true
+		l.minC, l.tripC = max(l.minC, t.low), min(l.tripC, t.high-tableTripK)
+	}
 	return l
+}
+
+// then says what becomes of a fault that the limits do not see.
+func (l faultLimits) then(in *Input) string {
+	if !l.table {
+		return "the fault goes unseen and the heater stays on"
+	}
+	text := "no limit sees the fault; at the end of its table the output is switched off, and "
+	if w := &in.Printer.Hotend.Watch; !w.On.Known() || !w.On.Value || !riseOn(w) {
+		return text + "nothing says why"
+	}
+	return text + "the rise watch stops the printer in the end"
 }
 
 // pass reports whether the firmware takes a reading for a good one.

@@ -16,11 +16,9 @@ func TestSensorFault(t *testing.T) {
 		said  []string
 	}{
 		{"the table ends above the minimum", func(in *Input) { in.Printer.Hotend.Sensor.Value.LowC = 10 },
-			"min temp", []string{"open it reads 10 °C", "below 5 °C or above 275 °C", "only while heating"}},
-		{"the table ends below the trip", func(in *Input) { in.Printer.Hotend.Sensor.Value.HighC = 270 },
-			"max temp", []string{"shorted it reads 270 °C"}},
+			"min temp", []string{"open it reads 10 °C", "below 10 °C or above 275 °C", "only while heating", "the output is switched off, and the rise watch stops the printer"}},
 		{"no minimum", func(in *Input) { in.Printer.Limits.MinTemp = off[float64](parser.MinTemp) },
-			"min temp", []string{"open it reads", "trips only above 275 °C"}},
+			"min temp", []string{"open it reads", "below 0 °C or above 275 °C"}},
 		{"a trip that no reading passes", func(in *Input) {
 			in.Printer.Limits.MaxTemp.Value = 1e6
 			in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = 0, 0
@@ -41,12 +39,14 @@ func TestSensorFault(t *testing.T) {
 func TestSensorFaultValues(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = 10, 260
-	wantValues(t, one(t, sensorFault, in), Values{"open_c": 10.0, "short_c": 260.0, "min_c": 5.0, "trip_c": 275.0})
+	wantValues(t, one(t, sensorFault, in), Values{"open_c": 10.0, "short_c": 260.0, "min_c": 10.0, "trip_c": 259.0})
 	in.Printer.Limits.MaxTemp = off[float64](parser.MaxTemp)
 	in.Printer.Limits.MinWhileHeating = false
 	f := one(t, sensorFault, in)
-	wantValues(t, f, Values{"open_c": 10.0, "short_c": 260.0, "min_c": 5.0, "trip_c": nil})
-	wantSaid(t, f, "open it reads 10 °C, shorted it reads 260 °C", "trips only below 5 °C")
+	wantValues(t, f, Values{"open_c": 10.0, "short_c": 260.0, "min_c": 10.0, "trip_c": 259.0})
+	wantSaid(t, f, "open it reads 10 °C", "below 10 °C or above 259 °C") // the short is seen
+	in.Printer.Hotend.Watch.RiseOn = off[bool](parser.HotendRiseOn)
+	wantSaid(t, one(t, sensorFault, in), "switched off, and nothing says why")
 }
 
 // Platinum fails the other way round: open is hot, shorted is cold.

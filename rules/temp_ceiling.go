@@ -7,7 +7,9 @@ var tempCeiling = &Rule{
 	Level:   Error,
 	Summary: "The firmware lets the hotend get hotter than its weakest part is rated for.",
 	Doc: `R = lowest of new.rated_c, new.sensor.rated_c and, with a PTFE liner, 240 °C
-target limit = max temp − target margin; trip = max temp
+target limit = max temp − target margin; trip = max temp. Where the sensor's
+definition is a table, its end caps both: trip 1 °C, target limit 2 °C below it,
+as the style's firmware publishes it.
 Error: target limit above R, or trip above R + 15 °C. Both the 240 °C and the
 15 °C are common practice, no source. Also where the max temp cannot be told.
 Values: target_limit_c, trip_c, rated_c, limited_by.
@@ -32,13 +34,13 @@ Change: the highest whole max temp that satisfies both.`,
 			return
 		}
 		highest := weakest.highestMaxTemp(c.marginK)
-		if c.targetC() <= weakest.C+rounding && c.maxC <= weakest.C+tripSlackC+rounding {
+		if c.usableC() <= weakest.C+rounding && c.tripC() <= weakest.C+tripSlackC+rounding {
 			return
 		}
 		report(Sayf(Error, placed(s.At, weakest.At),
 			"users can ask for %s and the firmware shuts down at %s, but the %s is rated for %s; lower the max temp to %s",
-			celsius(c.targetC()), celsius(c.maxC), weakest.By, celsius(weakest.C), celsius(highest)).
-			With(Values{"target_limit_c": c.targetC(), "trip_c": c.maxC, "rated_c": weakest.C, "limited_by": weakest.By}).
+			celsius(c.usableC()), celsius(c.tripC()), weakest.By, celsius(weakest.C), celsius(highest)).
+			With(Values{"target_limit_c": c.usableC(), "trip_c": c.tripC(), "rated_c": weakest.C, "limited_by": weakest.By}).
 			Change(s.To(highest)))
 	},
 }

@@ -18,8 +18,11 @@ type HoldMonitor struct {
 
 // Watch begins to watch a heater that got a new target.
 func (w HoldWatch) Watch(targetC float64) *HoldMonitor {
-	return &HoldMonitor{watch: w, target: targetC}
+	m := w.start(targetC)
+	return &m
 }
+
+func (w HoldWatch) start(targetC float64) HoldMonitor { return HoldMonitor{watch: w, target: targetC} }
 
 // Feed takes one reading and reports whether the watch trips.
 func (m *HoldMonitor) Feed(t, sensor float64) bool {
@@ -78,18 +81,22 @@ func (w SumWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
 
 // sink runs a heater down from its target until the sum trips.
 func (w SumWatch) sink(p Plant, l Load, targetC float64) holdTrip {
-	monitors := [len(phases)]*SumMonitor{}
+	var monitors [len(phases)]SumMonitor
 	for i := range monitors {
-		monitors[i] = w.Watch(targetC)
+		monitors[i] = w.start(targetC)
 	}
 	m, s := newMotion(p, l), State{targetC, targetC}
-	const quarter = checkS / float64(len(phases))
-	for i := range int(horizonS / quarter) {
-		t := float64(i) * quarter
-		if monitors[i%len(phases)].Feed(t, s.Sensor) {
-			return holdTrip{t, true}
+	m.prepare(clampedSampleS)
+	eye := smoothed{share: w.share()}
+	next := 0 // check, of all phases
+	for i := range int(horizonS / clampedSampleS) {
+		for t := float64(i) * clampedSampleS; float64(next)/float64(len(phases)) < t; next++ {
+			if at := float64(next) / float64(len(phases)); monitors[next%len(phases)].Feed(at, eye.at) {
+				return holdTrip{at, true}
+			}
 		}
-		s = m.run(s, p.DutyLimit, quarter)
+		eye.see(s.Sensor)
+		s = m.next(s, p.DutyLimit)
 	}
 	return holdTrip{}
 }
