@@ -207,3 +207,38 @@ func TestFirstHeatUp(t *testing.T) {
 		}
 	}
 }
+
+// Gains that swing for ever are told no time, but how far and how fast; the
+// period is that of the crossings of the target in the trace.
+func TestSwingWithoutEnd(t *testing.T) {
+	p := ptcPlant()
+	p.LagS = 8
+	loop := Loop{Kp: 60, Ki: 9, RangeC: 10, FilterOld: 0.95}
+	r, trace := StepTrace(p, Load{}, loop, Watch{}, 240)
+	if r.Settles || r.SwingC < 1 || r.PeriodS < 5 {
+		t.Fatalf("got %+v", r)
+	}
+	var ups []float64
+	high, low := 0.0, 1e9
+	for i := 1; i < len(trace); i++ {
+		if trace[i].TimeS < 600 {
+			continue
+		}
+		high, low = max(high, trace[i].Sensor), min(low, trace[i].Sensor)
+		if trace[i-1].Sensor < 240 && trace[i].Sensor >= 240 {
+			ups = append(ups, trace[i].TimeS)
+		}
+	}
+	near(t, "period", r.PeriodS, (ups[len(ups)-1]-ups[0])/float64(len(ups)-1), 0.5)
+	near(t, "swing", r.SwingC, (high-low)/2, 0.2)
+}
+
+// A loop that creeps towards its target is followed as long as it gets nearer.
+func TestSlowLoopIsFollowed(t *testing.T) {
+	p := cartridgePlant()
+	p.RatedW = 13 // settles at 241.7 °C
+	r, trace := StepTrace(p, Load{}, Loop{Form: LoopClamped, Kp: 100, Ki: 0.2, SmoothS: 1}, Watch{}, 240)
+	if end := trace[len(trace)-1].TimeS; end <= runS || !r.Settles || r.SettleS <= runS {
+		t.Errorf("ends at %v s: %+v", end, r)
+	}
+}

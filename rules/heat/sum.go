@@ -55,7 +55,7 @@ type SumMonitor struct {
 	goal        float64
 	deadline    float64
 
-	held        bool // at the last look the sum was held against the limit
+	held bool // at the last look the sum was held against the limit
 
 	SumCS  float64 // the sum as it stands
 	MostCS float64 // the largest sum that was held against the limit
@@ -161,7 +161,7 @@ func (w SumWatch) sight(p Plant, l Load, targetC float64) Sight {
 
 // at is what is seen at a time.
 func (s *Sight) at(t float64) float64 {
-	return s.Readings[min(int(t/clampedSampleS), len(s.Readings)-1)]
+	return s.Readings[min(max(int(t/clampedSampleS), 0), len(s.Readings)-1)]
 }
 
 // endS is when the last check may fall that matters.
@@ -198,18 +198,30 @@ func (w SumWatch) outcome(sight Sight, targetC float64) SumOutcome {
 	return out
 }
 
+// finePhases tells how a proposal is tried: at so many phases of a second, seen
+// from each of the three readings that a second may begin behind.
+const finePhases = 24
+
 // most is the largest sum that is held against a limit, at any phase.
 func (w SumWatch) most(sight *Sight, targetC float64) float64 {
 	if !sight.Gets {
 		return math.Inf(1)
 	}
 	most, end := 0.0, sight.endS()
-	for _, phase := range phases {
+	try := func(phase float64) {
 		m := w.start(targetC)
 		for t := phase; t <= end; t += checkS {
 			m.Feed(t, sight.at(t))
 		}
 		most = max(most, m.MostCS)
+	}
+	for _, phase := range phases { // those of the verdict
+		try(phase)
+	}
+	for i := range finePhases {
+		for _, reading := range [...]float64{0.1, 0.2, 0.3} {
+			try((float64(i)+0.5)/finePhases - reading)
+		}
 	}
 	return most
 }

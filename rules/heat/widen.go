@@ -87,7 +87,9 @@ func widenRise(plants [4]Plant, l Load, w Watch, targetC float64, b Bounds) Wide
 		most = max(most, needs(p))
 	}
 	out.Nominal.Rise.WindowS = max(w.Rise.WindowS, math.Ceil(nominal-sameS))
-	out.Watch.Rise.WindowS = roundUp(max(w.Rise.WindowS, most-sameS))
+	if most > w.Rise.WindowS+sameS {
+		out.Watch.Rise.WindowS = roundUp(most)
+	}
 	if out.Holds = out.Watch.Rise.WindowS <= b.WindowS; !out.Holds {
 		out.Watch = Watch{}
 	}
