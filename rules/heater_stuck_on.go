@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"fmt"
 	"math"
 
 	"preflash/parser/sheet"
@@ -33,11 +34,14 @@ Values: equilibrium_c (not above 500). No change.`,
 		if cut(cutoff) {
 			remedy = "the independent cut-off at " + celsius(cutoff.Value) + " is no lower than that rating; fit one that is"
 		}
-		report(Sayf(Note, in.Sheet.New.Heater.RatedW.At,
+		f := Sayf(Note, in.Sheet.New.Heater.RatedW.At,
 			"with its output welded on, this heater takes the block %s (an upper bound), past the %s of the %s, and no firmware can stop it; %s%s",
 			end.Text(), celsius(weakest.C), weakest.By, remedy,
 			r.text("it goes from "+tens(least)+" to "+tens(most), r.flips(over))).
-			With(Values{"equilibrium_c": min(end.C, modelEndC)}))
+			With(Values{"equilibrium_c": min(end.C, modelEndC)})
+		p.AmbientC, p.DutyLimit = 0, 1 // the hotend, not the room nor the firmware
+		f.Same = fmt.Sprint(p, weakest.C, cutoff.Value)
+		report(f)
 	},
 }
 

@@ -54,6 +54,9 @@ type Finding struct {
 	Values  Values
 	Changes []parser.Change // together they remove the finding; none where a person must decide
 	Waived  string          // the reason, where a waiver covers it
+	// Same, where it is not empty, is what the finding is about apart from the
+	// printer: of printers with the same, only the first one is told.
+	Same string
 
 	unknown parser.Key // the setting that could not be told, if that is what it says
 }

@@ -258,8 +258,12 @@ func readHeater(s *scope) Heater {
 		Kind:      choice(s, "kind", true, "", Cartridge, PTC),
 		RatedV:    s.float("rated_v", voltage().needed()),
 		RatedW:    s.float("rated_w", power().within(1, 1000).needed()),
-		HotW:      s.pairs("hot_w", span(-50, 1000, "°C"), power().within(0, 1000), 2),
 		DutyLimit: s.float("duty_limit", span(0.01, 1, "").or(1)),
+	}
+	if v := s.find("hot_w"); v != nil && v.blank() && h.Kind.Value != PTC {
+		h.HotW = Key[[][2]float64]{At: v.at, Path: s.full("hot_w")} // asked of a PTC heater alone
+	} else {
+		h.HotW = s.pairs("hot_w", span(-50, 1000, "°C"), power().within(0, 1000), 2)
 	}
 	if h.HotW.Given && h.Kind.Value == Cartridge {
 		if h.Kind.At.File == h.HotW.At.File {

@@ -386,6 +386,18 @@ func TestNumbers(t *testing.T) {
 	}
 }
 
+// A blank power table is asked of a PTC heater alone.
+func TestBlankHotPower(t *testing.T) {
+	blank := strings.Replace(full, `hot_w = [[25, 48], [200, 30], [300, 22]]`, `hot_w = ""`, 1)
+	if _, err := read(t, blank, nil); err == nil || !strings.Contains(err.Error(), "new.heater.hot_w is blank") {
+		t.Errorf("a PTC heater: %v", err)
+	}
+	s := mustRead(t, strings.Replace(blank, `kind = "ptc"`, `kind = "cartridge"`, 1), nil)
+	if s.New.Heater.HotW.Given {
+		t.Errorf("a cartridge has %+v", s.New.Heater.HotW)
+	}
+}
+
 // All that is missing or blank is told at once, in the order of the text.
 func TestMissingAndBlank(t *testing.T) {
 	_, err := read(t, `format = 1

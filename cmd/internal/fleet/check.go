@@ -60,6 +60,7 @@ func checkAll(paths []string, o *Options, progress func(done, all int), keep fun
 			progress(int(done.Add(1)), len(targets))
 		}
 	})
+	r.tellOnce()
 	for _, p := range problems {
 		r.Printers = append(r.Printers, Printer{Name: p.File, Sheet: p.File, Problem: &p})
 	}
@@ -115,7 +116,7 @@ func (src *source) input(today time.Time) *rules.Input {
 func findingOf(config parser.Config, f rules.Finding) Finding {
 	out := Finding{
 		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: strings.Clone(f.Message),
-		Values: f.Values, Waived: strings.Clone(f.Waived),
+		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same,
 	}
 	if len(f.Changes) == 0 {
 		return out

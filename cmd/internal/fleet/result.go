@@ -1,6 +1,9 @@
 package fleet
 
 import (
+	"fmt"
+	"slices"
+
 	"preflash/parser"
 	"preflash/rules"
 )
@@ -43,6 +46,8 @@ type Finding struct {
 	Waived  string // the reason of the waiver that covers it, or ""
 	Values  rules.Values
 	Fix     []Replacement
+
+	same string // see rules.Finding
 }
 
 // Region is a place in a file. Lines and columns count from 1. Columns are
@@ -58,6 +63,31 @@ type Region struct {
 type Replacement struct {
 	Region Region
 	New    string
+}
+
+// tellOnce keeps what is the same on several printers on the first of them, and
+// says there how many more it holds for.
+func (r *Result) tellOnce() {
+	first := make(map[string]*Finding)
+	more := make(map[*Finding]int)
+	for i := range r.Printers {
+		p := &r.Printers[i]
+		p.Findings = slices.DeleteFunc(p.Findings, func(f Finding) bool {
+			told := f.same != "" && first[f.Rule+f.same] != nil
+			if told {
+				more[first[f.Rule+f.same]]++
+			}
+			return told
+		})
+		for j := range p.Findings {
+			if f := &p.Findings[j]; f.same != "" {
+				first[f.Rule+f.same] = f
+			}
+		}
+	}
+	for f, n := range more {
+		f.Message += fmt.Sprintf("; told once for %d printers with this hotend", n+1)
+	}
 }
 
 // Summary counts what a Result holds. Waived findings are not counted among
