@@ -8,12 +8,18 @@ import (
 // The keys of the settings, as people read them in messages and in `values`.
 const (
 	HotendSensor Key = "hotend sensor"
+	SecondSensor Key = "second hotend sensor"
+	SecondDiff   Key = "second sensor difference"
 	HotendPullup Key = "hotend pull-up"
 	MinTemp      Key = "min temp"
 	MaxTemp      Key = "max temp"
 	Margin       Key = "target margin"
 	ColdGuard    Key = "cold extrusion guard"
 	MinExtrude   Key = "min extrude temp"
+	AutoTarget   Key = "highest automatic target"
+	Trips        Key = "trips at min and max temp"
+	FaultChecks  Key = "sensor fault checks"
+	HaltGrace    Key = gracePrefix + "before a fault halts"
 
 	LoopControl     Key = "control"
 	GainP           Key = "kp"
@@ -34,6 +40,10 @@ const (
 	HotendHysteresis   Key = "hotend watch hysteresis"
 	HotendHoldPeriod   Key = "hotend hold period"
 	HotendErrorSum     Key = "hotend error sum"
+	HotendStill        Key = "hotend still-reading time"
+	SlowsFan           Key = "part fan slowed as the hotend sags"
+	Watchdog           Key = "watchdog"
+	HeaterOutputs      Key = "heater outputs on one command"
 	BedHeated          Key = "heated bed"
 	BedSensor          Key = "bed sensor"
 	BedWatchOn         Key = "bed runaway protection"
@@ -47,10 +57,15 @@ const (
 
 	FanOutput      Key = "heat-break fan"
 	FanOnAbove     Key = "heat-break fan threshold"
+	FanPower       Key = "heat-break fan power"
+	FanAtShutdown  Key = "heat-break fan power after a shutdown"
 	NozzleDiameter Key = "nozzle diameter"
 	FilamentWidth  Key = "filament diameter"
 	MaxFlow        Key = "volumetric limit"
+	LongestPush    Key = "longest push of filament"
+	LineSection    Key = "largest cross section of a line"
 	ProbeTrigger   Key = "probe trigger height"
+	NozzleProbes   Key = "nozzle as its own probe"
 	StorageOn      Key = "stored settings"
 )
 
@@ -59,19 +74,21 @@ func (k Key) Unit() string {
 	switch k {
 	case HotendPullup:
 		return "Ω"
-	case MinTemp, MaxTemp, MinExtrude, ModelRefTemp, FanOnAbove:
+	case MinTemp, MaxTemp, MinExtrude, AutoTarget, ModelRefTemp, FanOnAbove:
 		return "°C"
-	case Margin, FunctionalRange, OnOffBand, HotendRise, HotendArmMargin, HotendHysteresis,
+	case Margin, SecondDiff, FunctionalRange, OnOffBand, HotendRise, HotendArmMargin, HotendHysteresis,
 		BedRise, BedArmMargin, BedWatchHysteresis:
 		return "K"
-	case DerivativeTime, HotendRiseWindow, HotendHoldPeriod, BedRiseWindow, BedHoldPeriod:
+	case DerivativeTime, HotendRiseWindow, HotendHoldPeriod, HotendStill, BedRiseWindow, BedHoldPeriod:
 		return "s"
 	case HotendErrorSum, BedErrorSum:
 		return "°C·s"
 	case ModelPower:
 		return "W"
-	case NozzleDiameter, FilamentWidth, ProbeTrigger:
+	case NozzleDiameter, FilamentWidth, LongestPush, ProbeTrigger:
 		return "mm"
+	case LineSection:
+		return "mm²"
 	case MaxFlow:
 		return "mm³/s"
 	}
@@ -80,6 +97,8 @@ func (k Key) Unit() string {
 		return "°C"
 	case strings.HasPrefix(name, gracePrefix):
 		return "s"
+	case strings.HasPrefix(name, offsetPrefix):
+		return "mm"
 	}
 	return ""
 }
@@ -88,6 +107,7 @@ const (
 	presetPrefix = "preset "
 	gracePrefix  = "grace time "
 	powerPrefix  = "power limit "
+	offsetPrefix = "hotend offset "
 )
 
 // Preset is the key of the nth temperature preset, from 1.
@@ -100,6 +120,9 @@ const PowerBelowRange Key = powerPrefix + "below range"
 // PowerLimit is the key of a power limit; kind tells several apart, such as
 // the loop that it belongs to.
 func PowerLimit(kind string) Key { return Key(powerPrefix + kind) }
+
+// Offset is the key of the distance between hotends along an axis.
+func Offset(axis string) Key { return Key(offsetPrefix + axis) }
 
 // Grace is the key of a grace time, BadSamples that of a number of bad samples
 // that is tolerated, Carried that of a figure that belongs to the old melt

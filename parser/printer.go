@@ -14,7 +14,12 @@ type Printer struct {
 	Flow     Flow
 	Geometry Geometry
 	Storage  Storage
+	// Watchdog restarts the controller where its program hangs.
+	Watchdog Setting[bool]
 	Remarks  []Remark
+
+	// Causes says of unknown settings what they hang on, as far as that is known.
+	Causes map[Key]Cause
 }
 
 // Hotend is how the hotend's temperature is read, driven and watched.
@@ -24,8 +29,15 @@ type Hotend struct {
 	Oversample int              // readings averaged into one temperature
 	// CustomCubic: a custom sensor definition may have a cubic coefficient.
 	CustomCubic bool
-	Loop        Loop
-	Watch       Watch
+	// Second is a second sensor of this hotend, whose reading may differ by
+	// SecondK at most; Off where there is none.
+	Second  Setting[SensorDef]
+	SecondK Setting[float64]
+	// Outputs is how many heater outputs run on this hotend's command, each with
+	// a heater of its own; key empty where there is one.
+	Outputs Setting[float64]
+	Loop    Loop
+	Watch   Watch
 }
 
 // Bed is the part of the heated bed that a hotend swap must not spoil. Heated
@@ -43,9 +55,10 @@ const (
 	ControlPID   Control = iota
 	ControlOnOff         // full on below the target, off above
 	ControlModel         // predicts from a model of heater and block
+	ControlOpen          // the target is written to the output as a number
 )
 
-func (c Control) String() string { return [...]string{"PID", "on/off", "model"}[c] }
+func (c Control) String() string { return [...]string{"PID", "on/off", "model", "open loop"}[c] }
 
 // LoopForm is the kind of PID loop that a style's firmware runs.
 type LoopForm uint8
@@ -122,6 +135,12 @@ type Watch struct {
 	HoldPeriodS Setting[float64] // WatchWindow, s
 	ErrorSumCS  Setting[float64] // WatchSum, °C·s
 
+	// SlowsFan: at temperature the part fan is slowed as the reading sags.
+	SlowsFan Setting[bool]
+	// StillS: at temperature, a reading that stays the same for so long shuts
+	// the heater down, s.
+	StillS Setting[float64]
+
 	// Usual is what the style's firmware ships with.
 	Usual WatchFigures
 	// CanTurnOn: the files show that their firmware has this protection at
@@ -141,12 +160,23 @@ type Limits struct {
 	Margin  Setting[float64] // how far below MaxTemp the highest target lies, K
 	Presets []Setting[float64]
 
+	// Trips: readings are held against MinTemp and MaxTemp. Off for a sensor
+	// definition with which the firmware does not do that.
+	Trips Setting[bool]
+	// FaultChecks: what a converter chip reports is heeded, and its readings are
+	// held against MinTemp and MaxTemp. Key empty where there is no chip.
+	FaultChecks Setting[bool]
+
+	// AutoMax is the highest target that the firmware sets by itself as more is
+	// extruded; key empty where it does not. AutoAlways: it
+	// raises every target, by how much is not read, and not only where the print
+	// asks for it.
+	AutoMax    Setting[float64]
+	AutoAlways bool
+
 	ColdGuard  Setting[bool] // the guard against pushing cold filament
 	MinExtrude Setting[float64]
 
-	// TableLessMargin: the firmware is not built with a MaxTemp nearer to the
-	// end of the sensor's table than Margin.
-	TableLessMargin bool
 	// MinWhileHeating: the firmware looks at MinTemp only while the heater
 	// is on.
 	MinWhileHeating bool
@@ -154,6 +184,9 @@ type Limits struct {
 	// times in s and numbers of bad samples, each named by its key.
 	Graces     []Setting[float64] // s
 	BadSamples []Setting[float64] // count
+	// HaltGrace: a fault switches the heaters off, but for so long the firmware
+	// neither halts nor says so, s; key empty where it does at once.
+	HaltGrace Setting[float64]
 }
 
 // ColdSide is the fan that cools the heat break.
@@ -161,6 +194,12 @@ type ColdSide struct {
 	Fan       Setting[string]  // the output that follows this hotend; Off where none does
 	Elsewhere []Place          // heat-break fan outputs that follow something else
 	OnAboveC  Setting[float64] // °C
+	// Power is the share of full power at which the fan runs, 0 to 1; key empty
+	// where the style always runs it full.
+	Power Setting[float64]
+	// AtShutdown is the share at which it runs on once the firmware has shut
+	// down; key empty where that is not known.
+	AtShutdown Setting[float64]
 }
 
 // Flow is what the configuration knows of filament and melt.
@@ -168,6 +207,8 @@ type Flow struct {
 	NozzleMM    Setting[float64]
 	FilamentMM  Setting[float64]
 	MaxMM3PerS  Setting[float64]   // volumetric limit; Off where there is none
+	PushMM      Setting[float64]   // longest push of filament without a move, mm; key empty where nothing limits it
+	CrossMM2    Setting[float64]   // largest cross section of a line, mm²; key empty where it follows the nozzle
 	CarriedOver []Setting[float64] // advance, retraction, load and unload figures that belong to a melt path
 }
 
@@ -176,6 +217,11 @@ type Geometry struct {
 	// TriggerMM is the height of the nozzle above the bed when the probe
 	// triggers, positive up; Off where there is no probe.
 	TriggerMM Setting[float64]
+	// NozzleProbes: the nozzle itself is the probe, so that its tip is where it
+	// triggers.
+	NozzleProbes Setting[bool]
+	// Offsets are the distances between the hotends, mm; none with one hotend.
+	Offsets []Setting[float64]
 }
 
 // Storage is the firmware's own memory of settings, apart from the files.
@@ -225,24 +271,34 @@ func (p *Printer) Settings() []Description {
 	}
 	h, l := &p.Hotend, &p.Hotend.Loop
 	add(h.Sensor.Describe())
-	numbers(h.PullupOhm, p.Limits.MinTemp, p.Limits.MaxTemp, p.Limits.Margin)
+	add(h.Second.Describe())
+	numbers(h.SecondK, h.PullupOhm, p.Limits.MinTemp, p.Limits.MaxTemp, p.Limits.Margin)
+	add(p.Limits.Trips.Describe())
+	add(p.Limits.FaultChecks.Describe())
 	numbers(p.Limits.Presets...)
+	numbers(p.Limits.AutoMax)
 	add(p.Limits.ColdGuard.Describe())
 	numbers(p.Limits.MinExtrude)
 	numbers(p.Limits.Graces...)
 	numbers(p.Limits.BadSamples...)
+	numbers(p.Limits.HaltGrace, h.Outputs)
 	add(l.Control.Describe())
 	numbers(l.Kp, l.Ki, l.Kd, l.RangeC, l.FilterOld, l.SmoothS, l.BandC)
 	numbers(l.PowerLimits...)
 	numbers(l.ModelPowerW, l.ModelRefC)
 	watch(&h.Watch)
+	add(h.Watch.SlowsFan.Describe())
+	numbers(h.Watch.StillS)
+	add(p.Watchdog.Describe())
 	add(p.Bed.Heated.Describe())
 	add(p.Bed.Sensor.Describe())
 	watch(&p.Bed.Watch)
 	add(p.ColdSide.Fan.Describe())
-	numbers(p.ColdSide.OnAboveC, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS)
+	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS, p.Flow.PushMM, p.Flow.CrossMM2)
 	numbers(p.Flow.CarriedOver...)
 	numbers(p.Geometry.TriggerMM)
+	add(p.Geometry.NozzleProbes.Describe())
+	numbers(p.Geometry.Offsets...)
 	add(p.Storage.On.Describe())
 	return all
 }

@@ -28,6 +28,15 @@ const (
 	FormPlaceholder                   // a dummy that reads a fixed temperature
 )
 
+// Join is how a definition draws its curve through its points.
+type Join uint8
+
+const (
+	JoinSteinhart Join = iota // Steinhart-Hart through three points
+	JoinOhm                   // straight in resistance; the outer lines go on beyond the ends
+	JoinRatio                 // straight in R/(R + PullupOhm); beyond the ends it stays there
+)
+
 // SensorDef is a sensor definition in neutral form: what the firmware
 // believes about the sensor.
 type SensorDef struct {
@@ -35,26 +44,32 @@ type SensorDef struct {
 	Kind SensorKind
 	Name string // as the style writes it, such as 5 or the value of an option
 
-	Curve string // FormCurve: a curve known to rules/sensor, such as ntc-100k-3950
+	// A curve known to rules/sensor, such as ntc-100k-3950: FormCurve is that
+	// curve; other forms follow it within a few K, or have none here.
+	Curve string
 
 	// FormBeta, T in kelvin, L = ln R:
 	// 1/T = 1/298.15 + (L − ln R25)/BetaK + CubicC·(L³ − ln³ R25).
 	R25Ohm, BetaK, CubicC float64
 
-	// FormPoints: Steinhart-Hart through three points, or a table with
-	// straight lines between its points where Linear is set.
-	Points []SensorPoint
-	Linear bool
+	Points []SensorPoint // FormPoints, by rising temperature where Join is no Steinhart-Hart
+	Join   Join
 
-	PullupOhm float64 // pull-up that the definition assumes
+	PullupOhm float64 // pull-up that the definition assumes; 0 where it is a setting of its own
 	SeriesOhm float64 // resistor in series with the sensor, usually 0
 
 	// FormAmplifier of a platinum sensor: the sensor's resistance at 0 °C that
 	// the chip is told; 0 where nothing says.
 	R0Ohm float64
+	// The chip's reference resistor, and the wires between chip and sensor; 0
+	// where nothing says.
+	ReferenceOhm float64
+	Wires        int
+	// What the amplifier's reading is multiplied by, 0 for 1, and what is added
+	// to it, K.
+	Gain, OffsetK float64
 
-	// Readings stop at these ends where the definition is a table whose
-	// extent is known (°C); both 0 where they do not.
+	// Readings stop at these ends (°C); both 0 where they do not.
 	LowC, HighC float64
 
 	FixedC float64 // FormPlaceholder: what it always reads, °C
@@ -63,9 +78,9 @@ type SensorDef struct {
 	// memory, why it cannot be placed.
 	Note string
 
-	// Doubt says why the definition may not be what it is taken for. A
-	// reading that fits is then still reported, as a note.
-	Doubt string
+	// Or is the definition as another firmware has it, where the files do not
+	// tell which of the two they are built with: the worse counts. Nil for none.
+	Or *SensorDef
 }
 
 // SensorPoint is one point of a resistance-temperature curve.

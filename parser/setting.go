@@ -1,5 +1,11 @@
 package parser
 
+import (
+	"fmt"
+	"strconv"
+	"strings"
+)
+
 // State says how a setting got its value.
 type State uint8
 
@@ -34,6 +40,10 @@ type Setting[T any] struct {
 	Name  string  // as the style spells it, such as an option's name
 	Hides []Place // the other active places that set it and lose
 	Why   string  // for Unknown: what could not be told, with the condition quoted
+
+	// Least and Most are the values that the firmware's own checks accept, where
+	// they look at this setting; zero where they do not.
+	Least, Most T
 }
 
 // Known reports whether Value is what the firmware will use.
@@ -47,6 +57,15 @@ func (s *Setting[T]) Describe() Description {
 	return Description{s.Key, any(s.Value), s.State, s.Place, s.Name, s.Hides, s.Why}
 }
 
+// Cause is what an unknown setting hangs on.
+type Cause struct {
+	// Name is what would settle it, defined outside the files; "" where nothing
+	// that a sheet can say would.
+	Name      string
+	Condition Span   // the condition or the value that asks for it
+	Quoted    string // the condition, quoted, with file and line; "" where it is a value
+}
+
 // Description is a Setting whose type was forgotten, for listings.
 type Description struct {
 	Key   Key
@@ -56,6 +75,36 @@ type Description struct {
 	Name  string
 	Hides []Place
 	Why   string
+}
+
+// Text is the value as a person reads it.
+func (s Description) Text() string {
+	if s.State == Unknown {
+		return "?"
+	}
+	switch v := s.Value.(type) {
+	case float64:
+		if s.State == Off {
+			return "none"
+		}
+		return strings.TrimSpace(strconv.FormatFloat(v, 'g', 6, 64) + " " + s.Key.Unit())
+	case bool:
+		if v && s.State != Off {
+			return "on"
+		}
+		return "off"
+	case SensorDef:
+		if v.Name != "" {
+			return v.Name
+		}
+		return v.Kind.String()
+	case string:
+		if s.State == Off {
+			return "none"
+		}
+		return v
+	}
+	return fmt.Sprint(s.Value)
 }
 
 // Change is "set this setting to that value", still without spelling. Value

@@ -3,8 +3,19 @@ package parser
 // Request says what a style is to read.
 type Request struct {
 	Files  []string // paths inside the tree, in order
-	Absent []string // included files that may be missing, paths inside the tree
+	Absent []string // included files that may be missing: from the root or absolute, also outside it
 	Tool   int      // the hotend, from 0
+
+	// Outside is what board or build define, apart from the files. A style that
+	// has no such thing refuses it.
+	Outside []Define
+}
+
+// Define is a name that is settled outside the files.
+type Define struct {
+	Name, Value string
+	Undefined   bool // nothing defines it
+	At          Span // where the sheet says so
 }
 
 // Style is one way to write a configuration. A style knows no rule and no
@@ -19,13 +30,9 @@ type Style interface {
 	Joins() bool
 	// Read reads one printer. The error is an *Error.
 	Read(t *Tree, r Request) (Config, error)
-	// Defines returns the style's best definition of a known curve for a
-	// hotend on a board with this pull-up, in ohm; false where the style has
-	// none. Where the pull-up is a setting of its own, any will do.
-	Defines(curve string, pullupOhm float64) (SensorDef, bool)
-	// CustomForm is the form of a sensor definition that a person can write
-	// out in full: FormBeta or FormPoints.
-	CustomForm() SensorForm
+	// Blank is a configuration of which nothing is known. It has what any firmware
+	// of the style has, with a note where another lacks it. Its printer is empty.
+	Blank() Config
 	// Steps returns the console commands that do a task, in order; none
 	// where the style has no command for it.
 	Steps(task Task) []string
@@ -38,6 +45,15 @@ type Config interface {
 	// file (in reading order) and offset, none overlapping. It fails where a
 	// setting cannot be changed by editing the files.
 	Edits(changes []Change) ([]Edit, error)
+	// Definitions lists the sensor definitions that a hotend of this
+	// configuration can name, chips and placeholders left out. A definition that
+	// the files alone do not settle is here only where every firmware they may
+	// be for has it.
+	Definitions() []SensorDef
+	// CustomForm is the form of a definition that a person can write out in
+	// full: FormBeta for beads alone, or FormPoints, of three points for a bead
+	// and a table straight in resistance for platinum.
+	CustomForm() SensorForm
 	// Entries lists every macro or option in reading order.
 	Entries() []Entry
 }

@@ -213,7 +213,7 @@ func reason(err error) string {
 		return "does not exist; correct the name, or add the file"
 	case errors.Is(err, fs.ErrPermission):
 		return "may not be read; give read permission"
-	case strings.Contains(err.Error(), "path escapes from parent"):
+	case isOutside(err):
 		return errOutside.Error()
 	case errors.As(err, &pathErr):
 		return "cannot be read: " + pathErr.Err.Error()
@@ -221,12 +221,54 @@ func reason(err error) string {
 	return err.Error()
 }
 
-// Exists reports whether the tree may hold something of that name. What cannot
-// be told counts as there, such as what lies behind a link out of the tree:
-// Open then says why it is refused.
+// Exists reports whether the tree may hold something of that name. A link that
+// leads nowhere is nothing. What cannot be told counts as there, such as what
+// lies behind a link out of the tree: Open then says why it is refused.
 func (t *Tree) Exists(name string) bool {
-	_, err := t.root.Lstat(filepath.FromSlash(path.Clean(name)))
-	return !errors.Is(err, fs.ErrNotExist) && !errors.Is(err, syscall.ENOTDIR)
+	_, err := t.root.Stat(filepath.FromSlash(path.Clean(name)))
+	return !isMissing(err)
+}
+
+func isMissing(err error) bool {
+	return errors.Is(err, fs.ErrNotExist) || errors.Is(err, syscall.ENOTDIR)
+}
+
+// Lacks reports whether the tree holds nothing of that name that could be read:
+// it is missing, it would lie outside the root, or it is a link to either, or
+// to itself.
+func (t *Tree) Lacks(name string) bool {
+	local := filepath.FromSlash(path.Clean(name))
+	if !filepath.IsLocal(local) {
+		return true
+	}
+	_, err := t.root.Stat(local)
+	return isMissing(err) || isOutside(err) || errors.Is(err, syscall.ELOOP)
+}
+
+func isOutside(err error) bool {
+	return err != nil && strings.Contains(err.Error(), "path escapes from parent")
+}
+
+// FromRoot gives a path, absolute or from the root, as one from the root, so
+// that two of them can be compared: cleaned, beginning with ".." where it lies
+// outside.
+func (t *Tree) FromRoot(name string) string {
+	if path.IsAbs(name) {
+		if rel, err := filepath.Rel(t.dir, filepath.FromSlash(name)); err == nil {
+			return filepath.ToSlash(rel)
+		}
+	}
+	return path.Clean(name)
+}
+
+// Absent reports whether a list of files that may be missing names this one.
+func (t *Tree) Absent(list []string, name string) bool {
+	for _, may := range list {
+		if t.FromRoot(may) == t.FromRoot(name) {
+			return true
+		}
+	}
+	return false
 }
 
 // Glob returns the files that match a slash-separated pattern (the syntax of
@@ -259,10 +301,12 @@ func (t *Tree) Glob(pattern string) ([]string, error) {
 // match lists the entries of dir that match one part of a pattern.
 func (t *Tree) match(dir, part string) ([]string, error) {
 	if !strings.ContainsAny(part, `*?[\`) {
-		if name := path.Join(dir, part); t.Exists(name) {
-			return []string{name}, nil
+		// A link that leads nowhere matches, as in a shell.
+		name := path.Join(dir, part)
+		if _, err := t.root.Lstat(filepath.FromSlash(name)); isMissing(err) {
+			return nil, nil
 		}
-		return nil, nil
+		return []string{name}, nil
 	}
 	info, err := t.root.Stat(filepath.FromSlash(dir))
 	switch {

@@ -121,6 +121,12 @@ func TestGlob(t *testing.T) {
 	if got, err := tree.Glob("o*/fan.cfg"); err != nil || !slices.Equal(got, []string{"out/fan.cfg"}) {
 		t.Errorf("Glob behind a link out of the tree = %q, %v, want out/fan.cfg", got, err)
 	}
+	if !tree.Lacks("out/fan.cfg") || !tree.Lacks("../x") || !tree.Lacks("none") || tree.Lacks("top.cfg") || tree.Lacks("x1") {
+		t.Error("Lacks is wrong")
+	}
+	if got := tree.FromRoot(filepath.ToSlash(tree.Dir()) + "/a/../b.cfg"); got != "b.cfg" {
+		t.Errorf("FromRoot gives %q, want b.cfg", got)
+	}
 	if !tree.Exists("out/fan.cfg") || tree.Exists("none/fan.cfg") || tree.Exists("top.cfg/fan.cfg") {
 		t.Error("Exists is wrong behind a link out of the tree, or of what is not there")
 	}

@@ -3,16 +3,18 @@ package patch
 import (
 	"errors"
 	"fmt"
+	"math"
 	"reflect"
 	"slices"
 
 	"preflash/parser"
 	"preflash/rules"
+	"preflash/rules/unit"
 )
 
 // hold holds what the changes led to against the start.
 func (t *trial) hold() error {
-	return errors.Join(t.holdFindings(), t.holdSettings())
+	return errors.Join(t.holdFindings(), t.holdSettings(), t.holdHeat())
 }
 
 // mayWorsen lists the rules whose warning may become an error through a change
@@ -22,7 +24,7 @@ func (t *trial) hold() error {
 var mayWorsen = map[string]bool{"pid-stale": true}
 
 // holdFindings demands that every change removed its finding and that no new
-// error appeared.
+// error appeared. One that a mended cause had hidden was there before.
 func (t *trial) holdFindings() error {
 	before, after := tally(t.before.findings), tally(t.after.findings)
 	for rule, mended := range t.mended {
@@ -36,7 +38,7 @@ func (t *trial) holdFindings() error {
 			t.worse = append(t.worse, Reason{Owner: t.Owner, Finding: first(t.after.findings, rule)})
 			continue
 		}
-		if n.errors > before[rule].errors {
+		if n.errors > before[rule].errors && !slices.Contains(t.uncovered, rule) {
 			left := ""
 			if !t.counts(rule) {
 				left = " (--only or --except leaves this rule out; with it, its change would be made too)"
@@ -71,14 +73,17 @@ func first(findings []rules.Finding, rule string) rules.Finding {
 }
 
 // mayLoosen lists the rules that may move a figure to the less safe side: a
-// watch that would trip a healthy hotend, a trip below what is printed.
-var mayLoosen = map[string]bool{"runaway-tight": true, "temp-reach": true}
+// watch that would trip a healthy hotend, a trip below what is printed, a guard
+// against cold filament above the max temp.
+var mayLoosen = map[string]bool{"runaway-tight": true, "temp-reach": true, "temp-ceiling": true}
 
 // companions are settings that another one carries with it, because they are
 // two readings of one thing.
 var companions = map[parser.Key][]parser.Key{
 	parser.MinExtrude:   {parser.ColdGuard},    // a guard that is on needs a figure
 	parser.HotendSensor: {parser.HotendPullup}, // a definition includes its pull-up
+
+	parser.FanAtShutdown: {parser.FanPower}, // one limit holds for both
 
 	// Figures can blind a watch, or switch it off: to turn it on is to set them.
 	parser.HotendRise:         {parser.HotendRiseOn, parser.HotendWatchOn},
@@ -144,4 +149,23 @@ func looser(was, is parser.Description) bool {
 		return b < a
 	}
 	return false
+}
+
+// hotterK is how much of a rise in temperature is rounding.
+const hotterK = 0.5
+
+// holdHeat demands that the hotend gets no hotter than before at the highest
+// target where that is above a rating, as far as both can be told.
+func (t *trial) holdHeat() error {
+	before, told := rules.ActualAtHighestTarget(t.before.in)
+	after, also := rules.ActualAtHighestTarget(t.after.in)
+	rated, by := rules.Rating(t.after.in)
+	if !told || !also || after <= rated+hotterK || after <= before+hotterK {
+		return nil
+	}
+	if math.IsInf(after, 1) {
+		return errors.New("the reading would fall as the hotend heats")
+	}
+	return fmt.Errorf("the hotend would be at %s at the highest target, above the %s of the %s, and hotter than now (%s)",
+		unit.Celsius(after), unit.Celsius(rated), by, unit.Celsius(before))
 }

@@ -181,11 +181,13 @@ type trial struct {
 	files         []string                // what it reads, as shown
 	asked         map[parser.Key][]string // who asked to change a setting
 	mended        map[string]int          // findings of a rule that were changed away
+	uncovered     []string                // rules that could not speak before a change
 	worse         []Reason                // findings that became errors and may
 }
 
 // verdict is what the rules made of one reading.
 type verdict struct {
+	in       *rules.Input
 	printer  *parser.Printer
 	findings []rules.Finding
 }
@@ -221,8 +223,8 @@ func (t *trial) look(contents map[string][]byte) (parser.Config, *verdict, error
 	if err != nil {
 		return nil, nil, err
 	}
-	in := &rules.Input{Printer: config.Printer(), Sheet: t.Sheet, Style: t.Style, Today: t.Today}
-	return config, &verdict{config.Printer(), rules.Check(in)}, nil
+	in := &rules.Input{Printer: config.Printer(), Config: config, Sheet: t.Sheet, Style: t.Style, Today: t.Today}
+	return config, &verdict{in, config.Printer(), rules.Check(in)}, nil
 }
 
 // forget gives back what was read of a printer that asks for nothing. It is
@@ -258,7 +260,12 @@ func (t *trial) edits() (edits []parser.Edit, reasons, left []Reason, err error)
 		return nil, nil, nil, fmt.Errorf("%s: the changes cannot be made together: %w", t.Owner, err)
 	}
 	for _, r := range reasons {
-		t.mended[r.Finding.Rule]++
+		if !r.Finding.Partial {
+			t.mended[r.Finding.Rule]++
+		}
+		if rule := rules.Find(r.Finding.Rule); rule != nil {
+			t.uncovered = append(t.uncovered, rule.Hides...)
+		}
 		for _, c := range r.Finding.Changes {
 			t.asked[c.Key] = append(t.asked[c.Key], r.Finding.Rule)
 		}

@@ -41,21 +41,21 @@ const proofHeader = `#define CONFIGURATION_H_VERSION 02000905
 #define TEMP_HYSTERESIS 3
 `
 
-// The definition that a change writes may leave its rule with a note to add.
-func TestProveLeavesNote(t *testing.T) {
-	want := strings.Replace(proofHeader, "SENSOR_0 5", "SENSOR_0 11", 1)
+// Of the numbered definitions the one that reads the sensor best.
+func TestProveNumberedSensor(t *testing.T) {
+	want := strings.Replace(proofHeader, "SENSOR_0 5", "SENSOR_0 61", 1)
 	if got := proveDefines(t, proofHeader); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 }
 
-// A generation that may not read a cubic coefficient gets a Beta alone for a
-// curve that no number stands for.
+// A generation that may not read a cubic coefficient gets a Beta alone on a
+// pull-up that no number is made for.
 func TestProveWithoutCubic(t *testing.T) {
-	const custom = "SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS 126830\n#define HOTEND0_BETA 4554.72"
-	old := strings.NewReplacer("02000905", "020007", "SENSOR_0 5", "SENSOR_0 11").Replace(proofHeader)
+	const custom = "SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 2200\n#define HOTEND0_RESISTANCE_25C_OHMS 126830\n#define HOTEND0_BETA 4554.72"
+	old := strings.NewReplacer("02000905", "02000901", "SENSOR_0 5", "SENSOR_0 11").Replace(proofHeader)
 	want := strings.Replace(old, "SENSOR_0 11", custom, 1)
-	if got := proveDefines(t, old, "ntc-100k-3950", "ntc-100k-4300", "[190, 250]", "[190, 270]"); got != want {
+	if got := proveDefines(t, old, "ntc-100k-3950", "ntc-100k-4300", "[190, 250]", "[190, 270]", "supply_v", "pullup_ohm = 2200\nsupply_v"); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 }
@@ -72,7 +72,7 @@ func TestProvePullup(t *testing.T) {
 // The oldest generation has no rise watch for the bed, and its hotend's is a
 // switch of its own.
 func TestProveOldestGeneration(t *testing.T) {
-	const old = `#define TEMP_SENSOR_0 11
+	const old = `#define TEMP_SENSOR_0 61
 #define TEMP_SENSOR_BED 1
 #define HEATER_0_MINTEMP 5
 #define HEATER_0_MAXTEMP 275

@@ -97,6 +97,8 @@ func TestProve(t *testing.T) {
 		{"two at once", replace("max_temp: 290", "max_temp: 330") + "check_gain_time: 500\n",
 			[]string{"max_temp: 300", "check_gain_time: 20"}},
 		{"a blind watch", replace("max_error: 120", "max_error: 1e9\nhysteresis: 400"), []string{"max_error: 120", "hysteresis: 5"}},
+		{"a guard above the limit goes down with it", replace("max_temp: 290", "max_temp: 330\nmin_extrude_temp: 310"),
+			[]string{"max_temp: 300", "min_extrude_temp: 190"}},
 		{"a preset follows the limit", replace("max_temp: 290", "max_temp: 330") + "\n[gcode_macro HOT]\ngcode:\n  M104 S320\n",
 			[]string{"max_temp: 300", "  M104 S300"}},
 	}

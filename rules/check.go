@@ -17,13 +17,17 @@ func Check(in *Input) []Finding {
 	told := make(map[parser.Key]bool)
 	run.Changed, run.told, run.rules = changed, told, All()
 	for _, rule := range run.rules {
+		if lacksHotend(in.Printer) && !rule.Whole {
+			continue
+		}
 		rule.Check(&run, func(f Finding) {
 			f.Rule = rule.ID
 			f.Waived = waivedBy(in, rule)
 			if f.At.IsZero() { // nothing in the configuration to point at
 				f.At = in.Sheet.Printer.Config[0].At
 			}
-			told[f.unknown] = true
+			told[f.Unknown] = true
+			f.Cause = in.Printer.Causes[f.Unknown]
 			for _, c := range f.Changes {
 				changed[c.Key] = c.Value
 			}
@@ -39,6 +43,12 @@ func Check(in *Input) []Finding {
 		)
 	})
 	return found
+}
+
+// lacksHotend reports whether the configuration has no such hotend as the sheet
+// names: then there is nothing that the rest could be judged by.
+func lacksHotend(p *parser.Printer) bool {
+	return slices.ContainsFunc(p.Remarks, func(r parser.Remark) bool { return r.Kind == parser.RemarkMismatch })
 }
 
 func fileName(at parser.Span) string {

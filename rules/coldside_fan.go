@@ -12,10 +12,12 @@ var coldsideFan = &Rule{
 	Summary: "The heat-break fan does not follow this hotend.",
 	Doc: `Without a fan the heat break softens filament where it should be solid.
 Warning: the configuration drives no heat-break fan and the sheet does not say
-always_on. Error: it drives one, which cannot follow this hotend. Warning: the
-fan starts above 60 °C (common practice, no source).
+always_on. Error: it drives one, which cannot follow this hotend, or gives it no
+power. Warning: the fan starts above 60 °C (common practice, no source), stops
+when the firmware shuts down, or is named after the board, so that what it cools
+is unknown.
 Values: on_above_c, limit_c (of the threshold alone).
-Change: the threshold, down to new.fan.on_above_c.`,
+Change: the threshold, down to new.fan.on_above_c; full power in place of none.`,
 	Check: func(in *Input, report func(Finding)) {
 		c, fan := &in.Printer.ColdSide, &in.Sheet.New.Fan
 		switch {
@@ -23,7 +25,14 @@ Change: the threshold, down to new.fan.on_above_c.`,
 		case c.Fan.State == parser.Unknown:
 			report(cannotTell(Warning, &c.Fan))
 		case c.Fan.State != parser.Off && c.Fan.Key != "":
+			if power := &c.Power; power.Key != "" && power.Known() && power.Value <= 0 {
+				report(Sayf(Error, placed(power.At, placed(c.Fan.At, fan.OnAboveC.At)), "the %s is %s: the fan never turns, and the heat break clogs; raise it to %s",
+					power.Key, percent(power.Value), percent(1)).Change(power.To(1)))
+			}
 			thresholdHigh(&c.OnAboveC, fan.OnAboveC.Value, placed(c.Fan.At, fan.OnAboveC.At), report)
+			if stop := &c.AtShutdown; stop.Key != "" && stop.Known() && stop.Value <= 0 {
+				report(Sayf(Warning, placed(stop.At, c.Fan.At), "the heat-break fan stops when the firmware shuts down, while the block is still hot: filament softens where it should be solid; let it run on"))
+			}
 		case len(c.Elsewhere) > 0:
 			e := c.Elsewhere[0]
 			report(Sayf(Error, placed(e.At, fan.AlwaysOn.At), "a heat-break fan output exists, but it does not follow this hotend%s: the fan stays off while the hotend is hot; make it follow the hotend, or wire the fan to the supply and say always_on in the sheet", following(e)))

@@ -21,6 +21,7 @@ func TestColdsideFan(t *testing.T) {
 		}, Error, "does not follow this hotend"},
 		{"unknown", func(in *Input) { in.Printer.ColdSide.Fan = unknown[string](parser.FanOutput) }, Warning, "cannot tell the heat-break fan"},
 		{"threshold unknown", func(in *Input) { in.Printer.ColdSide.OnAboveC = unknown[float64](parser.FanOnAbove) }, Warning, "cannot tell the heat-break fan threshold"},
+		{"stops with the firmware", func(in *Input) { in.Printer.ColdSide.AtShutdown = set(parser.FanAtShutdown, 0.0) }, Warning, "stops when the firmware shuts down"},
 		{"threshold high", func(in *Input) { in.Printer.ColdSide.OnAboveC.Value = 61 }, Warning, "starts at 61 °C, above 60 °C"},
 	}
 	for _, tt := range tests {
@@ -40,6 +41,7 @@ func TestColdsideFan(t *testing.T) {
 	in := healthyInput()
 	silent(t, coldsideFan, in)
 	in.Printer.ColdSide.OnAboveC.Value = 60
+	in.Printer.ColdSide.AtShutdown = set(parser.FanAtShutdown, 0.5)
 	silent(t, coldsideFan, in)
 
 	in.Printer.ColdSide.OnAboveC.Value = 100

@@ -3,6 +3,7 @@ package rules
 import "preflash/parser"
 
 var configGap = &Rule{
+	Whole:   true,
 	ID:      "config-gap",
 	Level:   Warning,
 	Summary: "Something that bears on the configuration could not be read or recognised.",
@@ -15,9 +16,14 @@ look.`,
 	Check: func(in *Input, report func(Finding)) {
 		remarks(parser.RemarkGap, Note)(in, report)
 		remarks(parser.RemarkUnrecognised, Warning)(in, report)
+		if lacksHotend(in.Printer) {
+			return
+		}
 		for _, s := range in.Printer.Settings() {
 			if s.State == parser.Unknown && !in.told[s.Key] {
-				report(Sayf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why))
+				f := Sayf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why)
+				f.Unknown = s.Key
+				report(f)
 			}
 		}
 	},

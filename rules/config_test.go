@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -89,6 +90,12 @@ func TestStoredSettings(t *testing.T) {
 	if f.Level != Warning {
 		t.Errorf("level %s, want warning", f.Level)
 	}
+	// A max temp that a display edits outlives a flash too.
+	in.Printer.Storage.Keeps = []parser.Key{parser.MaxTemp}
+	in.Changed = nil
+	wantSaid(t, one(t, storedSettings, in), "the max temp is one of them")
+	in.Changed = map[parser.Key]any{parser.MaxTemp: 275.0}
+	wantSaid(t, one(t, storedSettings, in), "(max temp)")
 	// A definition of the firmware's own is compiled in; the constants of a
 	// custom one are stored.
 	in.Printer.Storage.Keeps = []parser.Key{parser.HotendSensor}
@@ -121,5 +128,22 @@ func TestConfigGapUnknownSettings(t *testing.T) {
 	}
 	if len(said) != 1 || !strings.Contains(said[0], string(parser.DerivativeShare)) {
 		t.Errorf("config-gap says %q, want the derivative filter alone", said)
+	}
+}
+
+// Without the hotend that the sheet names, only what is about more than the
+// hotend is judged.
+func TestLackingHotend(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Watch.On = parser.Setting[bool]{Key: parser.HotendWatchOn, State: parser.Off}
+	in.Printer.Limits.MaxTemp.State = parser.Unknown
+	in.Printer.Bed.Watch.On.State, in.Printer.Bed.Watch.On.Value = parser.Off, false
+	in.Printer.Remarks = []parser.Remark{{Kind: parser.RemarkMismatch, Text: "there is no hotend"}}
+	var got []string
+	for _, f := range Check(in) {
+		got = append(got, f.Rule)
+	}
+	if want := "[runaway-off-bed sheet-mismatch]"; fmt.Sprint(got) != want {
+		t.Errorf("rules %v, want %s", got, want)
 	}
 }

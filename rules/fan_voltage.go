@@ -1,6 +1,10 @@
 package rules
 
-import "math"
+import (
+	"math"
+
+	"preflash/parser"
+)
 
 // fanTolerance is how far a fan's supply may be off: common practice, no
 // source.
@@ -10,25 +14,65 @@ var fanVoltage = &Rule{
 	ID:      "fan-voltage",
 	Level:   Error,
 	Summary: "The heat-break fan gets a voltage that it is not made for.",
-	Doc: `Error: output_v more than 15 % above or below the fan's rated_v (common
-practice, no source). Where the sheet gives no output_v it is taken as supply_v.
-Silent where rated_v is not given.
-Values: rated_v, output_v. No change: it is wiring.`,
+	Doc: `gets_v = output_v, times the share of full power at which the configuration
+runs the fan, which acts as its mean does (common practice, no source).
+Error: gets_v more than 15 % above or below the fan's rated_v (common practice,
+no source). Warning: only the mean fits, and its pulses are that far above.
+Where the sheet gives no output_v it is taken as supply_v. Silent where rated_v
+is not given. A fan on the supply (always_on) gets output_v; one that gets no
+power at all is coldside-fan's.
+Values: rated_v, output_v (gets_v). Change: full power, where that fits.`,
 	Check: func(in *Input, report func(Finding)) {
 		rated, output := &in.Sheet.New.Fan.RatedV, &in.Sheet.New.Fan.OutputV
-		if !rated.Given || math.Abs(output.Value/rated.Value-1) <= fanTolerance+rounding {
+		if !rated.Given {
 			return
 		}
+		off := func(v float64) bool { return math.Abs(v/rated.Value-1) > fanTolerance+rounding }
+		gets, power := output.Value, fanPower(in)
+		switch {
+		case power == nil:
+		case power.State == parser.Unknown:
+			report(cannotTell(Warning, power))
+		case power.Known():
+			gets *= power.Value
+		}
+		assumed := ""
+		if !output.Given {
+			assumed = " (assumed: that of the supply)"
+		}
 		effect := "it turns too slowly or not at all, and the heat break clogs"
-		if output.Value > rated.Value {
+		if gets > rated.Value {
 			effect = "it burns out, and then the heat break clogs"
 		}
-		from := volts(output.Value)
-		if !output.Given {
-			from += " (assumed: that of the supply)"
+		values := Values{"rated_v": rated.Value, "output_v": gets}
+		switch {
+		case off(gets) && gets == output.Value:
+			report(Sayf(Error, rated.At, "the heat-break fan is made for %s and gets %s%s: %s; fit a fan for that voltage, or feed it through a converter",
+				volts(rated.Value), volts(gets), assumed, effect).With(values))
+		case off(gets):
+			f := Sayf(Error, placed(power.At, rated.At), "the heat-break fan is made for %s and gets %s, since the %s is %s of %s%s: %s",
+				volts(rated.Value), volts(gets), power.Key, percent(power.Value), volts(output.Value), assumed, effect).With(values)
+			if !off(output.Value) {
+				f.Message += "; raise it to " + percent(1)
+				f = f.Change(power.To(1))
+			}
+			report(f)
+		case output.Value > rated.Value && off(output.Value):
+			report(Sayf(Warning, rated.At, "the heat-break fan is made for %s and gets that only in the mean, in pulses of %s%s: not every fan stands them; fit a fan for %s, or feed it through a converter",
+				volts(rated.Value), volts(output.Value), assumed, volts(output.Value)).With(values))
 		}
-		report(Sayf(Error, rated.At, "the heat-break fan is made for %s and gets %s: %s; fit a fan for that voltage, or feed it through a converter",
-			volts(rated.Value), from, effect).
-			With(Values{"rated_v": rated.Value, "output_v": output.Value}))
 	},
+}
+
+// fanPower is the share of full power at which the configuration runs the fan,
+// where it drives it.
+func fanPower(in *Input) *parser.Setting[float64] {
+	c := &in.Printer.ColdSide
+	if in.Sheet.New.Fan.AlwaysOn.Value || c.Fan.Key == "" || c.Fan.State == parser.Off || c.Power.Key == "" {
+		return nil
+	}
+	if c.Power.Known() && c.Power.Value <= 0 {
+		return nil // coldside-fan speaks
+	}
+	return &c.Power
 }

@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"slices"
+
 	"preflash/parser/sheet"
 	"preflash/rules/heat"
 )
@@ -19,7 +21,38 @@ func HeaterOf(h *sheet.Heater, supplyV float64) heat.Heater {
 	}
 }
 
-// peakW is the largest power that a heater can draw from a supply, W: that of
+// outputs is how many heaters run together on the hotend's command, each like
+// the sheet's. Where that cannot be told it is one; what hangs on it says so.
+func outputs(in *Input) float64 {
+	if s := &in.Printer.Hotend.Outputs; s.Key != "" && s.Known() && s.Value > 1 {
+		return s.Value
+	}
+	return 1
+}
+
+// heaterOf gives the heaters that run on the hotend's command, at full duty, as
+// one.
+func heaterOf(in *Input) heat.Heater {
+	h := in.Sheet.New.Heater
+	n := outputs(in)
+	h.RatedW.Value *= n
+	h.HotW.Value = slices.Clone(h.HotW.Value)
+	for i := range h.HotW.Value {
+		h.HotW.Value[i][1] *= n
+	}
+	return HeaterOf(&h, in.Sheet.Printer.SupplyV.Value)
+}
+
+// together says that several heaters run on one command, or nothing.
+func together(in *Input) string {
+	n := outputs(in)
+	if n == 1 {
+		return ""
+	}
+	return " (the configuration runs " + count(n) + " heaters together; one is the sheet's)"
+}
+
+// peakW is the largest power that one heater can draw from a supply, W: that of
 // the largest figure in rated_w and hot_w, times (supply / rated)².
 func peakW(h *sheet.Heater, supplyV float64) float64 {
 	largest := h.RatedW.Value

@@ -1,13 +1,17 @@
 package rules
 
-import "preflash/rules/heat"
+import (
+	"preflash/parser"
+	"preflash/rules/heat"
+)
 
 var heaterCurrent = &Rule{
 	ID:      "heater-current",
 	Level:   Error,
 	Summary: "The heater draws more current than its output stands.",
 	Doc: `lowest resistance = rated_v² / largest power in rated_w and hot_w
-peak_a = supply_v / lowest resistance
+peak_a = supply_v / lowest resistance, times the heaters that the configuration
+runs together: they share what feeds them, if not an output
 Error: peak_a, with 5 % more power than the label (common practice, no source),
 above printer.output_a. A duty limit lowers the mean, not the
 peak: the output is either on or off. Silent where output_a is not given.
@@ -18,7 +22,10 @@ Values: peak_a, limit_a. No change: it is wiring.`,
 			return
 		}
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
-		peak := peakW(h, supply) / supply
+		if s := &in.Printer.Hotend.Outputs; s.State == parser.Unknown {
+			report(cannotTell(Warning, s))
+		}
+		peak := outputs(in) * peakW(h, supply) / supply
 		if peak*(1+heat.PowerSpread) <= limit.Value+rounding {
 			return
 		}
@@ -27,8 +34,8 @@ Values: peak_a, limit_a. No change: it is wiring.`,
 			more = ", or " + amperes(peak*(1+heat.PowerSpread)) + " where it gives " + percent(heat.PowerSpread) + " more than its label,"
 		}
 		f := Sayf(Error, limit.At,
-			"the heater draws up to %s%s from the %s supply, and the heater output stands %s; fit a weaker heater, or drive it through a part rated for the current",
-			amperes(peak), more, volts(supply), amperes(limit.Value)).
+			"the heater draws up to %s%s from the %s supply%s, and the heater output stands %s; fit a weaker heater, or drive it through a part rated for the current",
+			amperes(peak), more, volts(supply), together(in), amperes(limit.Value)).
 			With(Values{"peak_a": peak, "limit_a": limit.Value})
 		if share := dutyLimit(in); share < 1 {
 			f.Message += "; the duty limit of " + percent(share) + " lowers the mean current, not this peak"

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"preflash/parser"
 	"preflash/rules/heat"
 )
 
@@ -25,7 +26,8 @@ Error: available does not even cover the loss with the fan off and no flow.
 Warning: headroom below 1. Note: below 1.15 (common practice, no source).
 hold_settle_c is where the sensor settles at full duty, fan full, at the full
 flow; hold_trip_s is when the hold watch then trips, starting from the target,
-null where it never does.
+null where it never does, and later than said where the firmware slows the fan
+as the temperature sinks.
 Power may be 5 % off and given losses 10 % (common practice, no source): an
 error that this turns about is a warning, and says so.
 Warning of its own: the sheet gives a PTC heater's power cold alone, no hot_w.
@@ -67,6 +69,9 @@ No change: it takes another heater, less flow or a lower temperature.`,
 				text += "; whether a watch trips cannot be told"
 			default:
 				text += holdText(p, load, watch, at)
+				if s := &in.Printer.Hotend.Watch.SlowsFan; s.Key != "" && s.State != parser.Off {
+					text += "; the firmware slows the part fan as it sinks, so that this is seen in the print and seldom by the watch"
+				}
 			}
 			text += headroomRange(r, h, at, flow)
 			report(Sayf(level, place, "%s", text).With(values))

@@ -3,6 +3,8 @@ package rules
 import (
 	"strings"
 	"testing"
+
+	"preflash/parser"
 )
 
 // The figures of issue 3.
@@ -138,4 +140,16 @@ func TestTableThatEndsEarly(t *testing.T) {
 	if b["predicted_rise_c"].(float64) > a["predicted_rise_c"].(float64) {
 		t.Errorf("the rise is %v, with the whole table %v", b["predicted_rise_c"], a["predicted_rise_c"])
 	}
+}
+
+// A firmware that slows the part fan hides the sag from the watch.
+func TestHeaterHeadroomSlowsFan(t *testing.T) {
+	in := worked(270)
+	in.Printer.Hotend.Watch.SlowsFan = set(parser.SlowsFan, true)
+	wantSaid(t, one(t, heaterHeadroom, in), "slows the part fan as it sinks")
+	silent(t, heaterHeadroom, func() *Input {
+		in := healthyInput()
+		in.Printer.Hotend.Watch.SlowsFan = set(parser.SlowsFan, true)
+		return in
+	}())
 }

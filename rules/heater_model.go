@@ -48,7 +48,7 @@ measured, not computed: see pid-stale.`,
 			}
 			where = " at " + celsius(at)
 		}
-		actual := HeaterOf(h, in.Sheet.Printer.SupplyV.Value).Power(at)
+		actual := heaterOf(in).Power(at)
 		if math.Abs(told.Value-actual) <= modelTolerance*actual+rounding {
 			return
 		}

@@ -1,6 +1,9 @@
 package rules
 
-import "preflash/parser"
+import (
+	"preflash/parser"
+	"preflash/rules/heat"
+)
 
 var minTempHigh = &Rule{
 	ID:      "min-temp-high",
@@ -8,7 +11,11 @@ var minTempHigh = &Rule{
 	Summary: "The min temp is no lower than the room's, so the printer faults when cold.",
 	Doc: `Error: min temp at or above printer.ambient_c: a cold hotend reads as a broken
 sensor. Below the coldest room that the printer stands in, 5 °C is usual (common
-practice, no source).
+practice, no source). A converter chip is looked at all the time, and such a
+printer does not start; any other sensor once the hotend is to heat. Silent
+where the firmware then waits for so long that the hotend is above the minimum,
+heated at full duty with the part fan full in the model of runaway-tight; and
+where its own checks accept no lower min temp for this sensor.
 Values: min_temp_c, ambient_c.
 No change: the owner knows how cold the room gets.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -19,13 +26,37 @@ No change: the owner knows how cold the room gets.`,
 			return
 		case s.Key == "" || !s.Known() || s.Value < ambient.Value:
 			return
+		case s.Least > 0 && s.Value <= s.Least:
+			return
 		}
 		effect := "the printer will not start"
 		if in.Printer.Limits.MinWhileHeating {
+			if passesMin(in) {
+				return
+			}
 			effect = "the firmware stops with a sensor fault as soon as the hotend is to heat"
 		}
-		report(Sayf(Error, placed(s.At, ambient.At), "the %s is %s, and the room has %s: %s; set it below the coldest that the room gets, such as 5 °C",
-			s.Key, celsius(s.Value), orAssumed(celsius(ambient.Value), *ambient), effect).
+		lower := "set it below the coldest that the room gets, such as 5 °C"
+		if s.Least > 0 {
+			lower = "lower it, but not below " + celsius(s.Least) + ", as the firmware's own checks demand with this sensor"
+		}
+		report(Sayf(Error, placed(s.At, ambient.At), "the %s is %s, and the room has %s: %s; %s",
+			s.Key, celsius(s.Value), orAssumed(celsius(ambient.Value), *ambient), effect, lower).
 			With(Values{"min_temp_c": s.Value, "ambient_c": ambient.Value}))
 	},
+}
+
+// passesMin reports whether the sensor is above the minimum when the time is
+// over for which the firmware does not look at it.
+func passesMin(in *Input) bool {
+	grace := 0.0
+	for i := range in.Printer.Limits.Graces {
+		// One that is too long is runaway-loose's, and does not stay.
+		if g := &in.Printer.Limits.Graces[i]; g.Known() && g.Value <= max(loosestGraceS, g.Least) {
+			grace = max(grace, g.Value)
+		}
+	}
+	p, _ := plantOf(in)
+	cold := heat.State{Block: p.AmbientC, Sensor: p.AmbientC}
+	return p.Advance(cold, p.DutyLimit, heat.FanFull, grace).Sensor > in.Printer.Limits.MinTemp.Value
 }

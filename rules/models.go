@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"math"
+
 	"preflash/rules/heat"
 	"preflash/rules/sensor"
 )
@@ -16,6 +18,11 @@ func Circuits(in *Input) (believed, real *sensor.Circuit, ok bool) { return hote
 // BoardPullup is the pull-up that the board really has, Ω.
 func BoardPullup(in *Input) float64 { return boardPullup(in) }
 
+// Converter is what reads the hotend's sensor.
+func Converter(in *Input) sensor.Converter {
+	return sensor.Converter{Bits: in.Sheet.Printer.ADCBits.Value, Averaged: in.Printer.Hotend.Oversample}
+}
+
 // RightWithinK is the error up to which a reading counts as right, K: the first
 // limit of sensor-curve.
 const RightWithinK = curveWarnK
@@ -30,7 +37,28 @@ func SensorBand(in *Input, real *sensor.Circuit, tempC float64) float64 {
 // for, °C; false where it cannot be told.
 func HighestTarget(in *Input) (float64, bool) {
 	c, ok := ceilingOf(in, func(Finding) {})
-	return c.usableC(), ok
+	return c.targetC(), ok
+}
+
+// ActualAtHighestTarget is the temperature of the hotend while the firmware shows
+// its highest target, °C: infinite where the reading falls as the hotend heats,
+// since then no target is ever reached. False where it cannot be told.
+func ActualAtHighestTarget(in *Input) (float64, bool) {
+	if reversed(in) {
+		return math.Inf(1), true
+	}
+	target, ok := HighestTarget(in)
+	if !ok {
+		return 0, false
+	}
+	believed, real, ok := hotendCircuits(in)
+	if !ok {
+		return 0, false
+	}
+	if believed.Ends() {
+		target = min(target, believed.HighC)
+	}
+	return believed.Actual(real, target), true
 }
 
 // Rating is the lowest of the temperatures that the parts of the new hotend

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"strings"
 	"testing"
 
 	"preflash/parser"
@@ -17,6 +18,13 @@ func TestNozzleSize(t *testing.T) {
 	wantValues(t, f, Values{"configured_mm": 0.4, "diameter_mm": 0.6})
 	wantChanges(t, f, parser.Change{Key: parser.NozzleDiameter, Value: 0.6})
 	wantSaid(t, f, "is 0.4 mm in the configuration, and the new nozzle has 0.6 mm")
+
+	in.Printer.Flow.CrossMM2 = set(parser.LineSection, 1.44)
+	if f := one(t, nozzleSize, in); strings.Contains(f.Message, "cross section") {
+		t.Errorf("a limit that is wide enough: %s", f.Message)
+	}
+	in.Printer.Flow.CrossMM2.Value = 1
+	wantSaid(t, one(t, nozzleSize, in), "cross section of a line is written as 1 mm²", "takes 1.44 mm²")
 
 	in.Printer.Flow.NozzleMM = unknown[float64](parser.NozzleDiameter)
 	wantSaid(t, one(t, nozzleSize, in), "cannot tell the nozzle diameter")

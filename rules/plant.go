@@ -14,7 +14,7 @@ import (
 func plantOf(in *Input) (heat.Plant, heat.Figures) {
 	b := &in.Sheet.New.Block
 	p := heat.Plant{
-		Heater: HeaterOf(&in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value),
+		Heater: heaterOf(in),
 		Block: heat.Block{
 			CapacityJPerK: b.HeatCapacityJPerK.Value,
 			LossWPerK:     b.LossWPerK.Value,

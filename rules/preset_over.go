@@ -19,15 +19,23 @@ Error: a preset above the target limit: it heats to less than it says, or not
 at all.
 Values: preset_c, target_limit_c.
 Change: down to the target limit, if that is 150 °C or more. There is none where
-temp-reach raises the max temp of this run far enough.`,
+temp-reach raises the max temp of this run far enough. Note, without a change:
+an automatic target may be raised further than that; the firmware stops it
+there.`,
 	Check: func(in *Input, report func(Finding)) {
-		presets := in.Printer.Limits.Presets
-		if len(presets) == 0 {
+		presets, auto := in.Printer.Limits.Presets, &in.Printer.Limits.AutoMax
+		raised := auto.Key != "" && auto.Known() && !in.Printer.Limits.AutoAlways
+		if len(presets) == 0 && !raised {
 			return
 		}
 		c, ok := ceilingOf(in, report)
 		if !ok {
 			return
+		}
+		if raised && auto.Value > c.targetC()+rounding {
+			report(Sayf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At), "the %s is %s, but the firmware takes targets up to %s: there it stops",
+				auto.Key, celsius(auto.Value), celsius(c.targetC())).
+				With(Values{"preset_c": auto.Value, "target_limit_c": c.targetC()}))
 		}
 		later := c.settled(&in.Sheet.New)
 		for i := range presets {

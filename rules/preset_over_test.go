@@ -56,3 +56,20 @@ func TestPresetOverOtherStates(t *testing.T) {
 	in.Printer.Limits.MaxTemp = unknown[float64](parser.MaxTemp)
 	silent(t, presetOver, in)
 }
+
+// The firmware cuts an automatic target that is too high: a note, no change.
+func TestPresetOverAutomatic(t *testing.T) {
+	in := healthyInput() // targets up to 260 °C
+	in.Printer.Limits.AutoMax = set(parser.AutoTarget, 260.0)
+	silent(t, presetOver, in)
+	in.Printer.Limits.AutoMax.Value = 265
+	f := one(t, presetOver, in)
+	if wantSaid(t, f, "the highest automatic target is 265 °C", "up to 260 °C"); f.Level != Note {
+		t.Errorf("level %s, want note", f.Level)
+	}
+	wantChanges(t, f)
+	in.Printer.Limits.Presets = nil
+	one(t, presetOver, in)
+	in.Printer.Limits.AutoAlways = true // then the figure is not a limit
+	silent(t, presetOver, in)
+}

@@ -48,10 +48,12 @@ func (r rating) highestMaxTemp(marginK float64) float64 {
 // rounding forgives what binary fractions do to figures written in decimals.
 const rounding = 1e-9
 
-// ceiling is how hot the firmware lets the hotend get, °C.
+// ceiling is how hot the firmware lets the hotend get, °C. What does not look is
+// infinite.
 type ceiling struct {
 	maxC, marginK float64
-	tableC        float64 // the hottest that the sensor's table reads, which caps all; infinite where nothing does
+	buildsC       float64 // the highest max temp that it is built with
+	tableC        float64 // the hottest that the sensor's table reads, which caps all
 }
 
 // A reading at the end of a sensor's table is a shutdown, so the highest good
@@ -61,6 +63,11 @@ const (
 	tableTripK = 1
 	tableTopK  = 2
 )
+
+// highest is the highest whole max temp that a rating and the build allow.
+func (c ceiling) highest(r rating) float64 {
+	return min(r.highestMaxTemp(c.marginK), math.Floor(c.buildsC+rounding))
+}
 
 // targetC is the highest temperature that a user can ask for.
 func (c ceiling) targetC() float64 { return c.maxC - c.marginK }
@@ -104,7 +111,10 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 	case l.MaxTemp.Key == "" || !l.MaxTemp.Known():
 		return ceiling{}, false
 	}
-	c := ceiling{maxC: l.MaxTemp.Value, tableC: tableTopC(in)}
+	c := ceiling{maxC: l.MaxTemp.Value, buildsC: math.Inf(1), tableC: tableTopC(in)}
+	if most := l.MaxTemp.Most; most > 0 {
+		c.buildsC = most
+	}
 	if l.Margin.Known() {
 		c.marginK = max(l.Margin.Value, 0)
 	}
@@ -112,7 +122,8 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 }
 
 // tableTopC is where the hotend's readings end, °C: at the end of a table, the
-// one that the findings so far would change to where there is one.
+// one that the findings so far would change to where there is one; of two that
+// it may be, the one that ends first.
 func tableTopC(in *Input) float64 {
 	s := &in.Printer.Hotend.Sensor
 	def, changed := in.Changed[parser.HotendSensor].(parser.SensorDef)
@@ -122,32 +133,25 @@ func tableTopC(in *Input) float64 {
 		}
 		def = s.Value
 	}
-	if t, ok := tableOf(&def); ok {
-		return t.high
+	top := math.Inf(1)
+	for d := &def; d != nil; d = d.Or {
+		if d.Form != parser.FormAmplifier && d.HighC > d.LowC {
+			top = min(top, d.HighC)
+		}
 	}
-	return math.Inf(1)
-}
-
-// table is the extent of a sensor's table, °C.
-type table struct{ low, high float64 }
-
-// tableOf is false for a definition that is no table, or one without known
-// ends.
-func tableOf(d *parser.SensorDef) (table, bool) {
-	read := d.Form == parser.FormCurve || d.Form == parser.FormPoints || d.Form == parser.FormBeta
-	return table{d.LowC, d.HighC}, read && d.HighC > d.LowC
+	return top
 }
 
 // settled is the ceiling once temp-ceiling and temp-reach have made their
 // changes.
 func (c ceiling) settled(h *sheet.Hotend) ceiling {
-	highest := weakestRating(h).highestMaxTemp(c.marginK)
+	highest := c.highest(weakestRating(h))
 	needed := c.neededMaxTemp(h.PrintC.Value[1])
 	switch {
 	case c.maxC > highest:
 		c.maxC = highest
-	case c.maxC < needed && needed <= highest:
-		c.maxC = needed
+	case c.maxC < needed && needed <= weakestRating(h).highestMaxTemp(c.marginK):
+		c.maxC = max(c.maxC, min(needed, highest))
 	}
 	return c
 }

@@ -11,6 +11,7 @@ func All() []*Rule {
 		sensorCurve,
 		sensorResolution,
 		sensorFault,
+		sensorRedundant,
 		// Temperature limits
 		tempCeiling,
 		tempReach,
@@ -30,6 +31,7 @@ func All() []*Rule {
 		// Runaway protection
 		runawayOff,
 		runawayOffBed,
+		watchdogOff,
 		runawayLoose,
 		runawayTight,
 		// Control

@@ -28,12 +28,17 @@ type Rule struct {
 	Summary  string // one sentence: what is wrong when it speaks
 	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
 	Unwaived bool   // cannot be waived, which Doc says too
-	Check    func(in *Input, report func(Finding))
+	Whole    bool   // is about more than the hotend: runs also where the configuration lacks it
+	// Hides names the rules that have nothing to look at while this one speaks:
+	// what they say once it is mended was there before.
+	Hides []string
+	Check func(in *Input, report func(Finding))
 }
 
 // Input is what a rule may look at. Rules do not change it.
 type Input struct {
 	Printer *parser.Printer
+	Config  parser.Config // that Printer is of
 	Sheet   *sheet.Sheet
 	Style   parser.Style
 	Today   time.Time
@@ -53,12 +58,14 @@ type Finding struct {
 	Message string      // plain sentences with the numbers
 	Values  Values
 	Changes []parser.Change // together they remove the finding; none where a person must decide
+	Partial bool            // the changes are the best there is and leave some of it, as the message says
 	Waived  string          // the reason, where a waiver covers it
 	// Same, where it is not empty, is what the finding is about apart from the
 	// printer: of printers with the same, only the first one is told.
 	Same string
 
-	unknown parser.Key // the setting that could not be told, if that is what it says
+	Unknown parser.Key   // the setting that could not be told, if that is what it says
+	Cause   parser.Cause // then what that hangs on, as far as it is known
 }
 
 // Values are the figures of a finding, by the names that the rule documents.

@@ -36,16 +36,20 @@ var runawayLoose = &Rule{
   grace time before a reading below the minimum counts: 30 s
   bad samples in a row that are tolerated: 10
 Also a rise watch of the hotend that is armed only so far below the target that
-a heat-up from ambient_c to the lowest print_c never arms it; that has no
-change.
+a heat-up from ambient_c to the lowest print_c never arms it, or that a target
+which the firmware keeps setting by itself starts anew all the time. Warning: a
+fault only switches the heaters off, without a halt or a word. Note: the watch
+starts anew while a print asks for an automatic target. These have no change.
 Values: setting, value, limit. Change: the figure that the style's firmware
 ships with, or the least that the new hotend needs (runaway-tight), whichever
-is wider; for the bed, which is not modelled, the limit itself.`,
+is wider, never below what the firmware's own checks accept; for the bed, which
+is not modelled, the limit itself.`,
 	Check: func(in *Input, report func(Finding)) {
 		p := in.Printer
 		if w := &p.Hotend.Watch; w.On.State != parser.Off {
 			watchLoose(w, loosestHotend, sync.OnceValue(func() parser.WatchFigures { return enough(in) }), report)
 			neverArmed(in, w, report)
+			rearmed(&p.Limits, w, report)
 		}
 		if w := &p.Bed.Watch; p.Bed.Heated.State != parser.Off && w.On.State != parser.Off {
 			watchLoose(w, loosestBed, loosestBed.figures, report)
@@ -55,6 +59,12 @@ is wider; for the bed, which is not modelled, the limit itself.`,
 		}
 		for i := range p.Limits.BadSamples {
 			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, none, count, "so many in a row pass unnoticed", report)
+		}
+		if s := &p.Limits.HaltGrace; s.State == parser.Unknown {
+			report(cannotTell(Warning, s))
+		} else if s.Key != "" && s.Known() && s.Value > 0 {
+			report(Sayf(Warning, s.At, "the %s is %s: the first bad reading then switches the heaters off, and most faults are not met again, so the printer cools without a halt or a word; remove it", s.Key, seconds(s.Value)).
+				With(Values{"setting": string(s.Key), "value": s.Value, "limit": 0.0}))
 		}
 	},
 }
@@ -128,6 +138,26 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}))
 }
 
+// rearmed reports a rise watch whose window starts anew with every target that
+// the firmware sets by itself.
+func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
+	s := &l.AutoMax
+	if w.Form != parser.WatchWindow || w.RiseOn.State == parser.Off || s.Key == "" {
+		return
+	}
+	switch {
+	case s.State == parser.Unknown:
+		report(cannotTell(Warning, s))
+	case !s.Known():
+	case l.AutoAlways:
+		report(Sayf(Error, s.At, "the firmware raises every target with the speed of the filament, all the time, and with each the rise watch starts anew: it never trips; switch the automatic target off").
+			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
+	default:
+		report(Sayf(Note, s.At, "while a print asks for the automatic target, the rise watch starts anew all the time and never trips: let no print ask for it, or switch it off").
+			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
+	}
+}
+
 // tooWide reports a figure above its limit, and what it should be; usual is
 // what the firmware ships with.
 func tooWide(s *parser.Setting[float64], limit float64, to func() float64, unit func(float64) string, why string, report func(Finding)) {
@@ -135,9 +165,9 @@ func tooWide(s *parser.Setting[float64], limit float64, to func() float64, unit 
 	case s.Key == "" || s.State == parser.Off:
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
-	case s.Value > limit:
+	case s.Value > max(limit, s.Least):
 		report(Sayf(Error, s.At, "the %s is %s, above %s: %s", s.Key, unit(s.Value), unit(limit), why).
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit}).
-			Change(s.To(to())))
+			Change(s.To(max(to(), s.Least))))
 	}
 }

@@ -107,3 +107,48 @@ func TestRunawayLooseWhatIsNeeded(t *testing.T) {
 	w.RiseWindowS.Value = 300
 	wantChanges(t, one(t, runawayLoose, in), parser.Change{Key: parser.HotendRiseWindow, Value: 20.0})
 }
+
+// What the firmware's own checks demand is not too wide, and no change goes
+// below it.
+func TestRunawayLooseFloor(t *testing.T) {
+	in := healthyInput()
+	grace := set(parser.Grace("while heating up"), 60.0)
+	grace.Least = 15
+	in.Printer.Limits.Graces = []parser.Setting[float64]{grace}
+	wantChanges(t, one(t, runawayLoose, in), parser.Change{Key: grace.Key, Value: 15.0})
+	in.Printer.Limits.Graces[0].Least = 60
+	silent(t, runawayLoose, in)
+}
+
+// A fault that neither halts nor says so is a warning.
+func TestRunawayLooseHalt(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Limits.HaltGrace = set(parser.HaltGrace, 2.0)
+	f := one(t, runawayLoose, in)
+	wantSaid(t, f, "2 s", "without a halt or a word")
+	wantChanges(t, f)
+	if f.Level != Warning {
+		t.Errorf("level %s, want warning", f.Level)
+	}
+	in.Printer.Limits.HaltGrace.Value = 0
+	silent(t, runawayLoose, in)
+}
+
+// A target that is set all the time keeps the rise watch from ever ending.
+func TestRunawayLooseRearmed(t *testing.T) {
+	in := healthyInput()
+	l := &in.Printer.Limits
+	l.AutoMax = set(parser.AutoTarget, 250.0)
+	f := one(t, runawayLoose, in)
+	if wantSaid(t, f, "while a print asks"); f.Level != Note {
+		t.Errorf("level %s, want note", f.Level)
+	}
+	l.AutoAlways = true
+	f = one(t, runawayLoose, in)
+	if wantSaid(t, f, "it never trips"); f.Level != Error {
+		t.Errorf("level %s, want error", f.Level)
+	}
+	wantChanges(t, f)
+	in.Printer.Hotend.Watch.RiseOn = off[bool](parser.HotendRiseOn)
+	silent(t, runawayLoose, in)
+}

@@ -11,18 +11,34 @@ style; where it is not, the finding says that it cannot be told.
 Warning: the firmware's generation has no rise watch for this heater at all.
 Source: common practice, no source. Cannot be waived for the hotend.`
 
+const runawayOffHotendDoc = `
+For the hotend also: open-loop control, in which the output follows the target
+and not the temperature; and a converter chip whose faults are ignored, which
+takes the trips at min and max temp away with them. Neither has a change.`
+
 var runawayOff = &Rule{
 	ID:       "runaway-off",
 	Level:    Error,
 	Unwaived: true,
 	Summary:  "The hotend's runaway protection is off or made ineffective.",
-	Doc:      runawayOffDoc,
+	Doc:      runawayOffDoc + runawayOffHotendDoc,
 	Check: func(in *Input, report func(Finding)) {
 		watchOff("hotend", &in.Printer.Hotend.Watch, report)
+		if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlOpen {
+			report(Sayf(Error, placed(c.At, sensorAt(in)), "the control loop is open: the target is written to the heater's output as a number, and nothing controls the temperature; remove that option"))
+		}
+		switch s := &in.Printer.Limits.FaultChecks; {
+		case s.Key == "":
+		case s.State == parser.Unknown:
+			report(cannotTell(Error, s))
+		case s.State == parser.Off || !s.Value:
+			report(Sayf(Error, placed(s.At, sensorAt(in)), "the sensor's converter chip is not heeded: neither min nor max temp trips, whatever it reads; remove that option"))
+		}
 	},
 }
 
 var runawayOffBed = &Rule{
+	Whole:   true,
 	ID:      "runaway-off-bed",
 	Level:   Error,
 	Summary: "The bed's runaway protection is off or made ineffective.",
@@ -30,6 +46,26 @@ var runawayOffBed = &Rule{
 	Check: func(in *Input, report func(Finding)) {
 		if in.Printer.Bed.Heated.State != parser.Off {
 			watchOff("bed", &in.Printer.Bed.Watch, report)
+		}
+	},
+}
+
+var watchdogOff = &Rule{
+	Whole:   true,
+	ID:      "watchdog-off",
+	Level:   Error,
+	Summary: "Nothing restarts a controller whose program hangs.",
+	Doc: `A program that hangs leaves the heater's output as it is, and then no watch
+looks any more: only the controller's watchdog ends that.
+Source: common practice, no source. Change: the watchdog on.`,
+	Check: func(in *Input, report func(Finding)) {
+		switch s := &in.Printer.Watchdog; {
+		case s.Key == "":
+		case s.State == parser.Unknown:
+			report(cannotTell(Error, s))
+		case s.State == parser.Off || !s.Value:
+			report(Sayf(Error, s.At, "the %s is off: a program that hangs leaves the heater's output as it is, and no watch looks any more; switch it on", s.Key).
+				Change(s.To(true)))
 		}
 	},
 }

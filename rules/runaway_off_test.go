@@ -48,6 +48,41 @@ func TestRunawayOff(t *testing.T) {
 	}
 }
 
+// Without control, or with a chip that is not heeded, no watch helps.
+func TestRunawayOffHotend(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Loop.Control.Value = parser.ControlOpen
+	f := one(t, runawayOff, in)
+	wantSaid(t, f, "the control loop is open")
+	wantChanges(t, f)
+	if f.Level != Error || f.At.Text() != string(parser.LoopControl) || !runawayOff.Unwaived {
+		t.Errorf("%s at %s", f.Level, f.At.Text())
+	}
+
+	in = healthyInput()
+	in.Printer.Limits.FaultChecks = byDefault(parser.FaultChecks, true)
+	silent(t, runawayOff, in)
+	in.Printer.Limits.FaultChecks = off[bool](parser.FaultChecks)
+	f = one(t, runawayOff, in)
+	wantSaid(t, f, "neither min nor max temp trips")
+	wantChanges(t, f)
+	in.Printer.Limits.FaultChecks = unknown[bool](parser.FaultChecks)
+	wantSaid(t, one(t, runawayOff, in), "cannot tell the sensor fault checks")
+}
+
+func TestWatchdogOff(t *testing.T) {
+	in := healthyInput()
+	silent(t, watchdogOff, in) // the style has none, or says nothing
+	in.Printer.Watchdog = set(parser.Watchdog, true)
+	silent(t, watchdogOff, in)
+	in.Printer.Watchdog = off[bool](parser.Watchdog)
+	f := one(t, watchdogOff, in)
+	wantSaid(t, f, "a program that hangs")
+	wantChanges(t, f, parser.Change{Key: parser.Watchdog, Value: true})
+	in.Printer.Watchdog = unknown[bool](parser.Watchdog)
+	wantSaid(t, one(t, watchdogOff, in), "cannot tell the watchdog")
+}
+
 func TestRunawayOffBed(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Bed.Watch.On = off[bool](parser.BedWatchOn)

@@ -7,8 +7,9 @@ var savedHidden = &Rule{
 	Level:   Note,
 	Summary: "A value that the firmware saved is hidden by a hand-written one.",
 	Doc: `A hand-written option, included files counted, hides the saved one of the
-same name. The saved value is not in force; the next save at the console asks
-for the hand-written one to be removed. Source: from memory.`,
+same name. The saved value is not in force, and the next save drops it. A save
+that would replace a value written in an included file is refused. Source: the
+style's firmware as it is published.`,
 	Check: remarks(parser.RemarkSavedHidden, Note),
 }
 
@@ -16,10 +17,11 @@ var savedDamaged = &Rule{
 	ID:      "saved-damaged",
 	Level:   Error,
 	Summary: "The saved block is damaged, so the firmware ignores all of it.",
-	Doc: `A malformed line in the saved block, or text after it, makes the firmware
-ignore the block whole: gains and probe offset fall back to what is written by
-hand, or to nothing. No change: nothing is edited inside the block. Source: from
-memory.`,
+	Doc: `The firmware knows the saved block by the exact lines that it begins with. Any
+others, a malformed line, or text after it, make the firmware ignore the block
+whole: gains and probe offset fall back to what is written by hand, or to
+nothing. No change: nothing is edited inside the block. Source: the style's
+firmware as it is published.`,
 	Check: remarks(parser.RemarkSavedDamaged, Error),
 }
 

@@ -51,6 +51,6 @@ func stepsText(in *Input, task parser.Task) string {
 // never guesses: it says what it could not tell and why.
 func cannotTell[T any](level Level, s *parser.Setting[T]) Finding {
 	f := Sayf(level, s.At, "cannot tell the %s: %s", s.Key, s.Why)
-	f.unknown = s.Key
+	f.Unknown = s.Key
 	return f
 }

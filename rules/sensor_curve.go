@@ -10,11 +10,17 @@ import (
 )
 
 // Limits of sensor-curve, K. Below the first a wrong curve is of no matter;
-// above the second it is an error, unless the sensor itself is no better.
+// above the second it is an error, unless the sensor itself is no better. Its
+// own uncertainty counts no further than the third: a bad bead excuses nothing.
 // Common practice, no source.
 const (
 	curveWarnK  = 2
 	curveErrorK = 5
+	mostBandK   = 6
+
+	// overRatingK is how much hotter than shown the hotend may be at a rating:
+	// what the rows of a table are good for, with something to spare.
+	overRatingK = 1
 )
 
 var sensorCurve = &Rule{
@@ -26,30 +32,45 @@ divider with the definition's pull-up → resistance of the real sensor at that
 ratio with the real pull-up → actual temperature. A series resistor that the
 configuration names is taken to be on the board. Error = actual − indicated.
 Curves: Steinhart and Hart 1968 through three points, Beta, Callendar and
-Van Dusen with the constants of IEC 60751.
+Van Dusen with the constants of IEC 60751; a table of the firmware by its rows,
+as the style's firmware publishes them, straight in the divider's ratio. Where
+two generations differ and the files do not tell which it is, the worse counts.
 Band: the sensor's own uncertainty at the top of print_c. NTC: 1 % of R25 and
 1 % of B where the sheet says nothing, root of the sum of squares. Platinum:
-class B of IEC 60751, 0.3 K + 0.005·|t|, where the sheet says nothing.
-Error: above both 5 K and the band anywhere in print_c, or hotter than rated_c
-by more than that while the highest target is indicated; also a table that ends
-below the top of print_c or the highest target, where the reading stands still
-while the hotend gets hotter.
-Warning: above 2 K. Both limits are common practice, no source.
+class B of IEC 60751, 0.3 K + 0.005·|t|, where the sheet says nothing. It counts
+up to 6 K.
+Error: above both 5 K and the band anywhere in print_c, or hotter than the
+lowest rating by more than that while the highest target is indicated.
+Warning: above both 2 K and the band up to the highest target; more than 1 K
+hotter than shown and above the lowest rating at the highest target, whatever
+the band; a table that ends below the top of print_c, where the firmware shuts
+down. The limits are common practice, no source.
+Where the sheet has no pullup_ohm and the definition is made for another than
+4.7 kΩ: one warning with what the error would be on 4.7 kΩ, and no change.
 Values: at_c (the top of print_c), actual_c, error_c, band_c, worst_at_c,
-worst_error_c.
-Note: the definition fits, but versions of the firmware may differ.
-Change: the style's own definition of the curve; where it has none, a custom
-one: R25, B and cubic coefficient by least squares in 1/T, or three points.
-Where nothing shows that the firmware reads a cubic coefficient, R25 and B
-alone, over print_c and the highest target. A wrong pull-up that is a setting of
-its own is changed too. A change is proposed only where it leaves less than 2 K.`,
+worst_error_c (from the bottom of print_c to the highest target).
+Change: of the definitions that this firmware has for the kind and the pull-up,
+and that show a cold hotend within 10 K of the room, the one with the least
+worst error from the bottom of print_c to the highest target; among those within
+1 K of it, the one that follows the sheet's curve. Where none will do, a custom
+one: R25, B and cubic coefficient by least squares in 1/T, or the sheet's three
+points, or three of the curve. A change leaves at most half of the error and
+less than 2.5 K or the band; above 20 K it is the best there is and says what it
+leaves. A wrong pull-up that is a setting of its own is changed too.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
 		if s.State == parser.Unknown {
 			report(cannotTell(Warning, s))
 			return
 		}
-		believed, real, ok := hotendCircuits(in)
+		if !s.Known() || kindOf(&s.Value) != in.Sheet.New.Sensor.Kind.Value {
+			return
+		}
+		believed, err := believedCircuits(in)
+		if err != nil {
+			return
+		}
+		r, ok := newReading(in, believed[0].SeriesOhm)
 		if !ok {
 			return
 		}
@@ -57,43 +78,60 @@ its own is changed too. A change is proposed only where it leaves less than 2 K.
 			report(cannotTell(Warning, own))
 			return
 		}
-		r := newReading(in, real)
-		m := r.judge(believed)
-		if !m.wrong() {
-			if s.Value.Doubt != "" {
-				report(Sayf(Note, sensorAt(in), "the sensor definition %s is taken for %s: %s", s.Value.Name, s.Value.Curve, s.Value.Doubt))
-			}
+		if pullupUnsaid(in) {
+			report(r.unsaid(in, believed))
 			return
 		}
-		changes := r.repairs(in, believed)
-		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m, believed, changes != nil)+r.offCold(in, changes))
-		report(f.With(Values{
-			"at_c": r.highC, "actual_c": m.actualC, "error_c": m.actualC - r.highC, "band_c": r.bandK,
-			"worst_at_c": m.worstAtC, "worst_error_c": m.worstK,
-		}).Change(changes...))
+		m := r.judge(believed)
+		if !m.wrong() {
+			return
+		}
+		fix, repaired := r.repair(in, believed, m)
+		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
+		f.Partial = repaired && fix.partial
+		report(f.With(r.values(m)).Change(fix.changes...))
 	},
 }
 
 // reading is the real sensor and what is asked of it.
 type reading struct {
-	real        *sensor.Circuit
-	lowC, highC float64 // print_c
-	ratedC      float64
-	limitC      float64 // the highest target; NaN where it cannot be told
-	bandK       float64
+	sensor.Demand
+	ratedC float64 // of the weakest part
+	limitC float64 // the highest target; NaN where it cannot be told
+	bandK  float64
 }
 
-func newReading(in *Input, real *sensor.Circuit) *reading {
+// newReading is what the sheet asks of its sensor, on the board as it is; false
+// where the sheet's sensor has no curve.
+func newReading(in *Input, seriesOhm float64) (*reading, bool) {
 	n := &in.Sheet.New
-	r := &reading{
-		real: real, lowC: n.PrintC.Value[0], highC: n.PrintC.Value[1], ratedC: n.RatedC.Value,
-		limitC: math.NaN(),
+	curve, err := sensor.OfSheet(&n.Sensor)
+	if err != nil || sheetCurveKind(&n.Sensor) != n.Sensor.Kind.Value {
+		return nil, false
 	}
-	r.bandK = bandAt(in, real.Curve, r.highC)
+	r := &reading{
+		Demand: sensor.Demand{
+			Real:  &sensor.Circuit{Curve: curve, PullupOhm: boardPullup(in), SeriesOhm: seriesOhm},
+			Kind:  n.Sensor.Kind.Value,
+			LowC:  n.PrintC.Value[0],
+			HighC: n.PrintC.Value[1],
+			ColdC: in.Sheet.Printer.AmbientC.Value,
+		},
+		ratedC: weakestRating(n).C, limitC: math.NaN(),
+	}
+	if c := &n.Sensor.Curve; c.Given {
+		r.Curve = c.Value
+	}
+	if ownPullup(in) {
+		r.SeriesOhm = seriesOhm
+	}
+	r.bandK = bandAt(in, curve, r.HighC)
+	r.TopC = r.HighC
 	if limitC, ok := HighestTarget(in); ok {
 		r.limitC = limitC
+		r.TopC = max(r.TopC, limitC)
 	}
-	return r
+	return r, true
 }
 
 // bandAt is the uncertainty of the sheet's sensor itself at a temperature, K.
@@ -108,114 +146,103 @@ func bandAt(in *Input, c sensor.Curve, tempC float64) float64 {
 	return sensor.NTCBand(c, tempC, s.R25Tolerance.Value, 0) // platinum has no B
 }
 
-// topC is the highest temperature that can be asked for, as far as that can be
-// told.
-func (r *reading) topC() float64 {
-	if r.limitC > r.highC {
-		return r.limitC
-	}
-	return r.highC
-}
+// tolerated is a limit, or the sensor's own uncertainty where that is more.
+func (r *reading) tolerated(limitK float64) float64 { return max(limitK, min(r.bandK, mostBandK)) }
 
 // misreading is what a definition makes of the real sensor.
 type misreading struct {
+	believed     *sensor.Circuit
 	level        Level   // Note: nothing is wrong
 	actualC      float64 // at the top of print_c
 	worstAtC     float64
-	worstK       float64 // actual − indicated
+	worstK       float64 // actual − indicated, from the bottom of print_c to the highest target
+	rangeK       float64 // its size; infinite where the definition ends below the top of print_c
 	limitActualC float64
 	overRating   bool // the highest target takes the hotend past its rating
-	stuck        bool // the table ends below what can be asked for
+	short        bool // the table ends below the top of print_c
 }
 
 func (m *misreading) wrong() bool { return m.level != Note }
 
-// off reports whether readings are off, not only stuck.
-func (m *misreading) off() bool { return math.Abs(m.worstK) > curveWarnK || m.overRating }
+// judge holds a definition against the sensor; of several the worst counts.
+func (r *reading) judge(believed []*sensor.Circuit) (worst misreading) {
+	for i, c := range believed {
+		m := r.judgeOne(c)
+		if i == 0 || m.level > worst.level || m.level == worst.level && m.rangeK > worst.rangeK {
+			worst = m
+		}
+	}
+	return worst
+}
 
-func (r *reading) judge(believed *sensor.Circuit) (m misreading) {
-	const steps = 16
-	for i := range steps + 1 {
-		t := r.lowC + (r.highC-r.lowC)*float64(i)/steps
-		if i == steps {
-			t = r.highC
-		}
-		actual := believed.Actual(r.real, t)
-		if d := actual - t; i == 0 || math.Abs(d) > math.Abs(m.worstK) {
-			m.worstAtC, m.worstK = t, d
-		}
-		m.actualC = actual
-	}
-	tolerated := max(curveErrorK, r.bandK)
+func (r *reading) judgeOne(c *sensor.Circuit) misreading {
+	m := misreading{believed: c, short: !c.Reaches(r.HighC), actualC: c.Actual(r.Real, r.HighC)}
+	_, printing := c.Worst(r.Real, r.LowC, r.HighC)
+	m.worstAtC, m.worstK = c.Worst(r.Real, r.LowC, r.TopC)
+	m.rangeK = math.Abs(m.worstK)
+	overBy := 0.0
 	if !math.IsNaN(r.limitC) {
-		m.limitActualC = believed.Actual(r.real, r.limitC)
+		limitC := r.limitC
+		if c.Ends() {
+			limitC = min(limitC, c.HighC)
+		}
+		m.limitActualC = c.Actual(r.Real, limitC)
 		// Without an error of its own, a limit above the rating is temp-ceiling's.
-		m.overRating = m.limitActualC-r.limitC > curveWarnK && m.limitActualC > r.ratedC+tolerated
+		if m.limitActualC-limitC > overRatingK {
+			overBy = m.limitActualC - r.ratedC
+		}
 	}
-	m.stuck = believed.HighC > believed.LowC && believed.HighC-tableTopK < r.highC-rounding
-	switch worst := math.Abs(m.worstK); {
-	case worst > tolerated || m.overRating || m.stuck:
+	m.overRating = overBy > 0
+	switch {
+	case math.Abs(printing) > r.tolerated(curveErrorK), overBy > r.tolerated(curveErrorK):
 		m.level = Error
-	case worst > curveWarnK:
+	case m.rangeK > r.tolerated(curveWarnK), m.overRating, m.short:
 		m.level = Warning
+	}
+	if m.short {
+		m.rangeK = math.Inf(1)
 	}
 	return m
 }
 
-func (r *reading) sentence(in *Input, m misreading, believed *sensor.Circuit, repaired bool) string {
+func (r *reading) values(m misreading) Values {
+	return Values{
+		"at_c": r.HighC, "actual_c": m.actualC, "error_c": m.actualC - r.HighC, "band_c": r.bandK,
+		"worst_at_c": m.worstAtC, "worst_error_c": m.worstK,
+	}
+}
+
+func (r *reading) sentence(in *Input, m misreading) string {
 	var b strings.Builder
 	b.WriteString("the firmware reads the sensor as " + definition(&in.Printer.Hotend.Sensor.Value))
 	name := sheetSensor(&in.Sheet.New.Sensor)
-	if math.Abs(believed.PullupOhm-r.real.PullupOhm) > 1e-3*r.real.PullupOhm {
-		assumed := ""
-		if !in.Sheet.Printer.PullupOhm.Given {
-			assumed = " (assumed: the sheet does not say)"
+	if p := m.believed.PullupOhm; math.Abs(p-r.Real.PullupOhm) > sensor.PullupTolerance*p {
+		fmt.Fprintf(&b, " with a pull-up of %s, the board has %s and the sensor is %s", ohms(p), pullupText(in), name)
+	} else {
+		b.WriteString(", and it is " + name)
+	}
+	if m.short {
+		fmt.Fprintf(&b, "; its table ends at %s, where the firmware shuts down: below the %s that the sheet asks for",
+			celsius(m.believed.HighC), celsius(r.HighC))
+	} else {
+		fmt.Fprintf(&b, ": %s indicated is %s actual", celsius(r.HighC), celsius(m.actualC))
+		if d := m.actualC - r.HighC; math.Abs(d) > 0.05 {
+			fmt.Fprintf(&b, ", %s than shown", hotter(d))
 		}
-		fmt.Fprintf(&b, " with a pull-up of %s, the board has %s%s and the sensor is %s",
-			ohms(believed.PullupOhm), ohms(r.real.PullupOhm), assumed, name)
-	} else if m.off() {
-		b.WriteString(", but it is " + name)
 	}
-	if m.stuck {
-		fmt.Fprintf(&b, "; its table ends at %s: the firmware switches the heater off at %s and stops above that, whatever the max temp says",
-			celsius(believed.HighC), celsius(believed.HighC-tableTripK))
+	if m.worstAtC != r.HighC || m.short {
+		fmt.Fprintf(&b, "; worst at %s: %s", celsius(m.worstAtC), hotter(m.worstK))
 	}
-	if m.off() {
-		fmt.Fprintf(&b, ": %s indicated is %s actual, %s than shown",
-			celsius(r.highC), celsius(m.actualC), hotter(m.actualC-r.highC))
-		if m.worstAtC != r.highC {
-			fmt.Fprintf(&b, "; worst at %s: %s", celsius(m.worstAtC), hotter(m.worstK))
-		}
-		fmt.Fprintf(&b, " (the sensor itself is good for ±%s)", kelvin(r.bandK))
-	}
+	fmt.Fprintf(&b, " (the sensor itself is good for ±%s)", kelvin(r.bandK))
 	if m.overRating {
 		fmt.Fprintf(&b, "; at the highest target, %s, the hotend is at %s, above its rating of %s",
 			celsius(r.limitC), celsius(m.limitActualC), celsius(r.ratedC))
 	}
-	if !repaired {
-		b.WriteString("; this style has no definition that reads it right")
+	if in.Printer.Hotend.Sensor.Value.Or != nil {
+		b.WriteString("; the files do not tell which generation of the firmware reads it, and the worse counts")
 	}
 	b.WriteString(noteOn(&in.Printer.Hotend.Sensor.Value))
 	return b.String()
-}
-
-// offCold says what a custom definition that is proposed shows on a cold
-// hotend, where that is off.
-func (r *reading) offCold(in *Input, changes []parser.Change) string {
-	for _, c := range changes {
-		d, ok := c.Value.(parser.SensorDef)
-		if !ok || d.Form != parser.FormBeta {
-			continue
-		}
-		proposed, err := sensor.OfDef(&d)
-		ambientC := in.Sheet.Printer.AmbientC.Value
-		if err != nil || math.Abs(proposed.Indicated(r.real, ambientC)-ambientC) <= curveWarnK {
-			continue
-		}
-		return fmt.Sprintf("; the change is a Beta without a cubic term, since nothing shows that this firmware reads one: it is right while printing, and shows %s at %s",
-			celsius(proposed.Indicated(r.real, ambientC)), celsius(ambientC))
-	}
-	return ""
 }
 
 // hotter says an error with its direction.
@@ -226,79 +253,21 @@ func hotter(d float64) string {
 	return kelvin(d) + " hotter"
 }
 
-// repairs returns the smallest changes after which nothing is wrong, or nil.
-// Every proposal is judged as the configuration was.
-func (r *reading) repairs(in *Input, believed *sensor.Circuit) []parser.Change {
-	var pullup []parser.Change
-	if ownPullup(in) && believed.PullupOhm != r.real.PullupOhm {
-		pullup = append(pullup, in.Printer.Hotend.PullupOhm.To(r.real.PullupOhm))
-		right := *believed
-		right.PullupOhm = r.real.PullupOhm
-		if m := r.judge(&right); !m.wrong() {
-			return pullup
-		}
+// unsaid is the warning that a definition for another pull-up than the usual
+// one asks for a figure of the sheet.
+func (r *reading) unsaid(in *Input, believed []*sensor.Circuit) Finding {
+	usual := *r
+	usual.Real = &sensor.Circuit{Curve: r.Real.Curve, PullupOhm: sensor.UsualPullupOhm, SeriesOhm: r.Real.SeriesOhm}
+	m := usual.judge(believed)
+	own := r.judge(believed)
+	made, common := ohms(r.Real.PullupOhm), ohms(sensor.UsualPullupOhm)
+	text := fmt.Sprintf("the sensor definition %s is made for a pull-up of %s, and the sheet does not say what the board has; on %s, %s indicated would be %s, %s than shown",
+		definition(&in.Printer.Hotend.Sensor.Value), made, common, celsius(r.HighC), celsius(m.actualC), hotter(m.actualC-r.HighC))
+	if own.wrong() {
+		text += fmt.Sprintf(" (on %s it would be %s)", made, celsius(own.actualC))
 	}
-	if d, ok := r.bestDefinition(in); ok {
-		return append(pullup, in.Printer.Hotend.Sensor.To(d))
-	}
-	return nil
-}
-
-// bestDefinition is the definition of the sheet's sensor that the style should
-// have: its own of that curve, else a custom one. False where neither reads
-// the sensor right. One that would hide a broken sensor, where the definition
-// in force does not, is passed over.
-func (r *reading) bestDefinition(in *Input) (parser.SensorDef, bool) {
-	var candidates []parser.SensorDef
-	if c := &in.Sheet.New.Sensor.Curve; c.Given {
-		if d, ok := in.Style.Defines(c.Value, r.real.PullupOhm); ok {
-			candidates = append(candidates, d)
-		}
-	}
-	if d, ok := r.custom(in); ok {
-		candidates = append(candidates, d)
-	}
-	limits := limitsOf(in)
-	inForce, err := believedCircuit(in)
-	mayBeBlind := err == nil && limits.blind(inForce)
-	for _, d := range candidates {
-		if ownPullup(in) {
-			// The sensor's definition leaves the board's resistors alone.
-			d.PullupOhm, d.SeriesOhm = r.real.PullupOhm, r.real.SeriesOhm
-		}
-		c, err := sensor.OfDef(&d)
-		if err != nil {
-			continue
-		}
-		if m := r.judge(c); !m.wrong() && (mayBeBlind || !limits.blind(c)) {
-			return d, true
-		}
-	}
-	return parser.SensorDef{}, false
-}
-
-// custom fits a definition that a person can write out in full.
-func (r *reading) custom(in *Input) (parser.SensorDef, bool) {
-	d := parser.SensorDef{
-		Form: in.Style.CustomForm(), Kind: in.Sheet.New.Sensor.Kind.Value,
-		PullupOhm: r.real.PullupOhm, SeriesOhm: r.real.SeriesOhm,
-	}
-	if d.Kind != parser.NTC {
-		return d, false
-	}
-	var err error
-	switch d.Form {
-	case parser.FormBeta:
-		if in.Printer.Hotend.CustomCubic {
-			d.R25Ohm, d.BetaK, d.CubicC, err = sensor.FitBeta(r.real.Curve, r.lowC, r.highC)
-		} else {
-			d.R25Ohm, d.BetaK, err = sensor.FitPlainBeta(r.real.Curve, r.lowC, r.highC, r.limitC)
-		}
-	case parser.FormPoints:
-		d.Name = in.Sheet.New.Sensor.Curve.Value
-		d.Points, err = sensor.FitPoints(r.real.Curve, r.lowC, r.highC)
-	default:
-		return d, false
-	}
-	return d, err == nil
+	text += fmt.Sprintf("; give printer.pullup_ohm. The cold hotend tells: in a room of %s it shows %s on %s, and %s on %s",
+		celsius(r.ColdC), celsius(own.believed.Indicated(r.Real, r.ColdC)), made,
+		celsius(m.believed.Indicated(usual.Real, r.ColdC)), common)
+	return Sayf(Warning, sensorAt(in), "%s", text).With(usual.values(m))
 }

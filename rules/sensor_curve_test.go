@@ -2,11 +2,9 @@ package rules
 
 import (
 	"math"
-	"strings"
 	"testing"
 
 	"preflash/parser"
-	"preflash/parser/defines"
 	"preflash/parser/sheet"
 	"preflash/rules/sensor"
 )
@@ -23,14 +21,8 @@ func betaDef(betaK float64) parser.SensorDef {
 
 func readAs(in *Input, d parser.SensorDef) { in.Printer.Hotend.Sensor.Value = d }
 
-// pointsStyle is the stub with a pull-up of its own, no definition of any
-// curve, and three-point custom definitions.
-type pointsStyle struct{ stubStyle }
-
-func (pointsStyle) Defines(string, float64) (parser.SensorDef, bool) {
-	return parser.SensorDef{}, false
-}
-func (pointsStyle) CustomForm() parser.SensorForm { return parser.FormPoints }
+// pointsConfig has no definition of any curve, and three-point custom ones.
+var pointsConfig = stubConfig{form: parser.FormPoints}
 
 // actualOf computes what the rule should find, by the chain alone.
 func actualOf(t *testing.T, believed parser.SensorDef, real string, pullupOhm, indicated float64) float64 {
@@ -98,7 +90,7 @@ func TestSensorCurveTooHot(t *testing.T) {
 		"band_c": f.Values["band_c"], "worst_at_c": 260.0, "worst_error_c": actual - 260,
 	})
 	wantSaid(t, f, "5 (ntc-100k-4267)", "ntc-100k-3950", "260 °C indicated is 277.3 °C actual", "17.3 K hotter")
-	right, _ := stubStyle{}.Defines("ntc-100k-3950", 4700)
+	right := stubDef
 	wantChanges(t, f, in.Printer.Hotend.Sensor.To(right))
 	if f.At.Text() != "hotend sensor" {
 		t.Errorf("points at %q", f.At.Text())
@@ -118,29 +110,30 @@ func TestSensorCurveBand(t *testing.T) {
 	}
 }
 
-// Wider tolerances than the error make it a warning: 4092 on a 3950 bead is a
-// few kelvin off, within what the sensor itself may be.
+// What the sensor itself may be off excuses an error, up to 6 K: 4092 on a 3950
+// bead is 2.5 K off, a plain Beta of 3950 K about 12 K.
 func TestSensorCurveInsideBand(t *testing.T) {
-	in := healthyInput()
-	readAs(in, curveDef("1", "ntc-100k-4092"))
-	in.Sheet.New.PrintC.Value = [2]float64{190, 200}
-	in.Sheet.New.Sensor.BetaTolerance.Value = 0.03
-	f := one(t, sensorCurve, in)
-	if f.Level != Warning {
-		t.Errorf("level %s, want warning", f.Level)
-	}
-	if got := f.Values["actual_c"].(float64); math.Abs(got-202.5) > 0.3 {
-		t.Errorf("200 indicated is %.2f, want 202.5", got)
-	}
-	// Above 5 K: an error, unless the band is wider.
-	readAs(in, betaDef(3950))
-	in.Sheet.New.Sensor.BetaTolerance.Value = 0.01
-	if f := one(t, sensorCurve, in); f.Level != Error {
-		t.Errorf("plain Beta: level %s, want error", f.Level)
-	}
-	in.Sheet.New.Sensor.BetaTolerance.Value = 0.10
-	if f := one(t, sensorCurve, in); f.Level != Warning {
-		t.Errorf("plain Beta with a wide band: level %s, want warning", f.Level)
+	for _, c := range []struct {
+		def           parser.SensorDef
+		betaTolerance float64
+		level         Level // Note: silent
+	}{
+		{curveDef("1", "ntc-100k-4092"), 0.001, Warning},
+		{curveDef("1", "ntc-100k-4092"), 0.03, Note},
+		{betaDef(3950), 0.01, Error},
+		{betaDef(3950), 0.10, Error},
+	} {
+		in := healthyInput()
+		in.Sheet.New.PrintC.Value = [2]float64{190, 200}
+		in.Sheet.New.Sensor.BetaTolerance.Value = c.betaTolerance
+		readAs(in, c.def)
+		if c.level == Note {
+			silent(t, sensorCurve, in)
+			continue
+		}
+		if f := one(t, sensorCurve, in); f.Level != c.level {
+			t.Errorf("%s, tolerance %g: level %s, want %s", c.def.Name, c.betaTolerance, f.Level, c.level)
+		}
 	}
 }
 
@@ -188,7 +181,7 @@ func TestSensorCurveOverRating(t *testing.T) {
 func TestSensorCurvePullup(t *testing.T) {
 	spoil := func() *Input {
 		in := healthyInput()
-		in.Style = pointsStyle{}
+		in.Config = pointsConfig
 		in.Printer.Hotend.PullupOhm = set(parser.HotendPullup, 4700.0)
 		in.Sheet.Printer.PullupOhm.Value = 2200
 		return in
@@ -224,14 +217,14 @@ func TestSensorCurvePullup(t *testing.T) {
 // Whatever is proposed, the rule is silent afterwards: both custom forms, for
 // every known NTC read as every other and for a Beta of the sheet.
 func TestSensorCurveProposalsHold(t *testing.T) {
-	for _, style := range []parser.Style{stubStyle{}, pointsStyle{}} {
+	for _, config := range []parser.Config{healthyInput().Config, pointsConfig} {
 		for _, real := range sensor.All() {
 			for _, read := range sensor.All() {
 				if real.Kind != parser.NTC || read.Kind != parser.NTC {
 					continue
 				}
 				in := healthyInput()
-				in.Style = style
+				in.Config = config
 				in.Sheet.New.Sensor.Curve.Value = real.ID
 				readAs(in, curveDef("x", read.ID))
 				for _, f := range run(t, sensorCurve, in) {
@@ -255,52 +248,44 @@ func TestSensorCurveProposalsHold(t *testing.T) {
 	}
 }
 
-// A definition whose table ends inside the limits would hide a broken sensor: a
-// finding of sensor-fault that was not there before. The custom one is taken.
+// A definition by which an open sensor would read a temperature that passes for
+// a good one is not proposed, where the one in force is not such.
 func TestSensorCurveMakesNoBlindSensor(t *testing.T) {
-	in := healthyInput()
-	in.Style = shortTable{}
-	readAs(in, curveDef("5", "ntc-100k-4267"))
+	blind := func() *Input {
+		in := healthyInput()
+		in.Sheet.New.Sensor.Curve.Value = "ntc-100k-4267"
+		in.Config = stubConfig{defs: []parser.SensorDef{curveDef("5", "ntc-100k-4267")}, form: parser.FormBeta}
+		readAs(in, curveDef("11", "ntc-100k-3950"))
+		in.Printer.Limits.MinTemp.Value = -100 // between what the two show open
+		return in
+	}
+	in := blind()
 	silent(t, sensorFault, in)
 	f := one(t, sensorCurve, in)
-	if len(f.Changes) != 1 {
-		t.Fatalf("changes %v, want one", f.Changes)
-	}
-	readAs(in, f.Changes[0].Value.(parser.SensorDef))
-	silent(t, sensorFault, in)
-	silent(t, sensorCurve, in)
+	wantChanges(t, f)
+	wantSaid(t, f, "no definition that reads it right")
 
-	// Where the fault goes unseen already, it is no reason against the table.
-	in = healthyInput()
-	in.Style = shortTable{}
+	// Where the fault goes unseen already, it is no reason against it.
+	in = blind()
 	in.Printer.Limits.MinTemp = off[float64](parser.MinTemp)
-	readAs(in, curveDef("5", "ntc-100k-4267"))
-	if d := one(t, sensorCurve, in).Changes[0].Value.(parser.SensorDef); d.Name != "11" {
+	if d := one(t, sensorCurve, in).Changes[0].Value.(parser.SensorDef); d.Name != "5" {
 		t.Errorf("proposes %+v", d)
 	}
 }
 
-// shortTable is the stub whose table for a 3950 bead ends at 20 °C.
-type shortTable struct{ stubStyle }
-
-func (shortTable) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
-	d, ok := stubStyle{}.Defines(curve, pullupOhm)
-	d.LowC, d.HighC = 20, 300
-	return d, ok
-}
-
-// The right curve in a table that ends too low: the firmware stops there.
+// The right curve in a table that ends too low: the firmware shuts down there.
 func TestSensorCurveTableEnds(t *testing.T) {
 	in := healthyInput()
 	d := curveDef("75", "ntc-100k-3950")
 	d.LowC, d.HighC, d.Note = 0, 200, "for a bed"
 	readAs(in, d)
 	f := one(t, sensorCurve, in)
-	if f.Level != Error || len(f.Changes) != 1 {
-		t.Errorf("%s, changes %v", f.Level, f.Changes)
+	if f.Level != Warning {
+		t.Errorf("%s", f.Level)
 	}
-	wantSaid(t, f, "its table ends at 200 °C", "off at 199 °C", "; definition 75: for a bed")
-	d.HighC = 262 // 2 °C above the top of print_c
+	wantChanges(t, f, in.Printer.Hotend.Sensor.To(stubDef))
+	wantSaid(t, f, "its table ends at 200 °C, where the firmware shuts down", "; definition 75: for a bed")
+	d.HighC = 262 // one row below trips, and the reading must stay below that
 	readAs(in, d)
 	silent(t, sensorCurve, in)
 	d.HighC = 261
@@ -323,117 +308,6 @@ func TestSensorCurvePlatinum(t *testing.T) {
 	if got := f.Values["band_c"].(float64); math.Abs(got-1.6) > 1e-9 {
 		t.Errorf("band %g K, want 1.6", got)
 	}
-	wantSaid(t, f, "no definition that reads it right")
-}
-
-// A definition whose pull-up is not the board's calls for the one of the same
-// curve with the board's.
-func TestSensorCurveBoardsPullup(t *testing.T) {
-	for _, c := range []struct {
-		curve, in, want string
-		configured      float64
-		boardOhm        float64
-	}{
-		{"pt1000", "1047", "1010", 4700, 1000},
-		{"pt1000", "1010", "1022", 1000, 2200},
-		{"pt100", "110", "147", 1000, 4700},
-		{"ntc-100k-4092", "1", "51", 4700, 1000},
-		{"ntc-100k-4267", "55", "5", 1000, 4700},
-	} {
-		in := healthyInput()
-		in.Style = defines.Style
-		known, _ := sensor.Find(c.curve)
-		in.Sheet.New.Sensor.Kind.Value = known.Kind
-		in.Sheet.New.Sensor.Curve.Value = c.curve
-		in.Sheet.Printer.PullupOhm.Value = c.boardOhm
-		d := curveDef(c.in, c.curve)
-		d.Kind, d.PullupOhm = known.Kind, c.configured
-		readAs(in, d)
-		f := one(t, sensorCurve, in)
-		if len(f.Changes) != 1 {
-			t.Errorf("%s as %s on %g Ω: %s", c.curve, c.in, c.boardOhm, f.Message)
-			continue
-		}
-		right := f.Changes[0].Value.(parser.SensorDef)
-		if right.Name != c.want || strings.Contains(f.Message, "no definition") {
-			t.Errorf("%s as %s on %g Ω: proposes %q; %s", c.curve, c.in, c.boardOhm, right.Name, f.Message)
-		}
-		readAs(in, right)
-		for _, f := range run(t, sensorCurve, in) {
-			if f.Level != Note {
-				t.Errorf("%s as %s on %g Ω: %s", c.curve, right.Name, c.boardOhm, f.Message)
-			}
-		}
-	}
-}
-
-// Firmware that may not read a cubic coefficient gets R25 and B alone, fitted
-// where it prints: right there, and off on a cold hotend.
-func TestSensorCurveWithoutCubic(t *testing.T) {
-	for _, known := range sensor.All() {
-		if known.Kind != parser.NTC {
-			continue
-		}
-		in := healthyInput()
-		in.Printer.Hotend.CustomCubic = false
-		in.Sheet.New.Sensor.Curve.Value = known.ID
-		in.Sheet.Printer.PullupOhm.Value = 2200 // no definition of the stub's
-		readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400, PullupOhm: 4700})
-		f := one(t, sensorCurve, in)
-		if known.Curve.Ohms(25) > 1e6 {
-			wantChanges(t, f) // with it, an open sensor would show more than the minimum
-			continue
-		}
-		if len(f.Changes) != 1 {
-			t.Errorf("%s: no change: %s", known.ID, f.Message)
-			continue
-		}
-		d := f.Changes[0].Value.(parser.SensorDef)
-		if d.Form != parser.FormBeta || d.CubicC != 0 || d.PullupOhm != 2200 {
-			t.Errorf("%s: proposes %+v", known.ID, d)
-		}
-		real := parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Curve: known.ID, PullupOhm: 2200}
-		limitC := in.Printer.Limits.MaxTemp.Value - in.Printer.Limits.Margin.Value
-		for _, tempC := range []float64{190, 230, 260, limitC} {
-			if got := actualOf(t, d, known.ID, 2200, tempC); math.Abs(got-tempC) > 1 {
-				t.Errorf("%s: %+v reads %g °C at %g", known.ID, d, tempC, got)
-			}
-		}
-		// What it shows cold is hotter, so that the minimum never trips.
-		r, err := sensor.OfDef(&real)
-		if err != nil {
-			t.Fatal(err)
-		}
-		c, err := sensor.OfDef(&d)
-		if err != nil {
-			t.Fatal(err)
-		}
-		shown := c.Indicated(r, 22)
-		if shown < 22-0.1 {
-			t.Errorf("%s: a hotend of 22 °C shows %g °C", known.ID, shown)
-		}
-		if said := strings.Contains(f.Message, "shows "+celsius(shown)+" at 22 °C"); said != (shown > 24) {
-			t.Errorf("%s: at 22 °C it shows %g: %s", known.ID, shown, f.Message)
-		}
-		readAs(in, d)
-		silent(t, sensorCurve, in)
-	}
-	// A Beta of the sheet is kept as it is.
-	in := healthyInput()
-	in.Printer.Hotend.CustomCubic = false
-	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
-	in.Sheet.New.Sensor.Beta = given("new.sensor.beta", sheet.Beta{R25Ohm: 100_000, BK: 3990})
-	if d := one(t, sensorCurve, in).Changes[0].Value.(parser.SensorDef); d.R25Ohm != 100_000 || d.BetaK != 3990 || d.CubicC != 0 {
-		t.Errorf("a plain Beta of 3990 K became %+v", d)
-	}
-	// A range that a plain Beta cannot follow gets no change.
-	in = healthyInput()
-	in.Printer.Hotend.CustomCubic = false
-	in.Sheet.New.Sensor.Curve.Value = "ntc-4700k-5130"
-	in.Sheet.New.PrintC.Value = [2]float64{40, 280}
-	readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400, PullupOhm: 4700})
-	f := one(t, sensorCurve, in)
-	wantChanges(t, f)
 	wantSaid(t, f, "no definition that reads it right")
 }
 
@@ -470,14 +344,71 @@ func BenchmarkSensorRules(b *testing.B) {
 	}
 }
 
-func TestSensorCurveDoubt(t *testing.T) {
-	in := healthyInput()
-	silent(t, sensorCurve, in)
-	in.Printer.Hotend.Sensor.Value.Doubt = "versions differ"
-	f := one(t, sensorCurve, in)
-	if f.Level != Note {
-		t.Errorf("level %s, want note", f.Level)
+// Of two firmwares that the files may be for the worse counts, and it is said.
+func TestSensorCurveOfTwoFirmwares(t *testing.T) {
+	for _, worse := range []bool{false, true} { // whether the first one is
+		in := healthyInput()
+		good, bad := stubDef, curveDef("11", "ntc-100k-4267")
+		first, second := good, bad
+		if worse {
+			first, second = bad, good
+		}
+		first.Or = &second
+		readAs(in, first)
+		f := one(t, sensorCurve, in)
+		if want := actualOf(t, bad, "ntc-100k-3950", 4700, 260); math.Abs(f.Values["actual_c"].(float64)-want) > 1e-9 {
+			t.Errorf("actual_c %v, want %g", f.Values["actual_c"], want)
+		}
+		wantSaid(t, f, "the worse counts")
+		believed, _, ok := hotendCircuits(in)
+		if !ok || math.Abs(believed.Curve.Ohms(200)-436.4) > 20 {
+			t.Errorf("what is drawn has %g Ω at 200 °C", believed.Curve.Ohms(200))
+		}
 	}
-	wantSaid(t, f, "11 is taken for ntc-100k-3950", "versions differ")
-	wantChanges(t, f)
+}
+
+// A definition for another pull-up than the usual one, and a sheet that does not
+// say what the board has: one warning, with the figures on the usual one.
+func TestSensorCurvePullupUnsaid(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0)
+	d := stubDef
+	d.PullupOhm = 10000
+	readAs(in, d)
+	f := one(t, sensorCurve, in)
+	if f.Level != Warning || len(f.Changes) != 0 {
+		t.Errorf("%s, changes %v", f.Level, f.Changes)
+	}
+	k, _ := sensor.Find("ntc-100k-3950")
+	// At 260 °C indicated the firmware sees R/(R + 10 kΩ); on 4.7 kΩ that is the
+	// resistance R·4.7/10.
+	want := k.Curve.TempC(k.Curve.Ohms(260) * 0.47)
+	if got := f.Values["actual_c"].(float64); math.Abs(got-want) > 1e-6 {
+		t.Errorf("actual_c %g, want %g", got, want)
+	}
+	cold := k.Curve.TempC(k.Curve.Ohms(22) / 0.47)
+	wantSaid(t, f, "give printer.pullup_ohm", "in a room of 22 °C it shows 22 °C on 10 kΩ, and "+celsius(cold)+" on 4700 Ω")
+
+	in.Sheet.Printer.PullupOhm = given("printer.pullup_ohm", 10000.0)
+	silent(t, sensorCurve, in)
+	in.Sheet.Printer.PullupOhm = given("printer.pullup_ohm", 4700.0)
+	if f := one(t, sensorCurve, in); f.Level != Error || len(f.Changes) != 1 {
+		t.Errorf("%s, changes %v", f.Level, f.Changes)
+	}
+}
+
+// Hotter than shown and above a rating is told whatever the sensor's own band.
+func TestSensorCurveAboveRating(t *testing.T) {
+	in := healthyInput()
+	readAs(in, curveDef("1", "ntc-100k-4092")) // 2.4 K hotter than shown at 200 °C
+	in.Sheet.New.PrintC.Value = [2]float64{180, 200}
+	in.Printer.Limits.MaxTemp.Value = 215
+	in.Sheet.New.Sensor.BetaTolerance.Value = 0.05
+	silent(t, sensorCurve, in)
+	in.Sheet.New.RatedC.Value = 202
+	if f := one(t, sensorCurve, in); f.Level != Warning {
+		t.Errorf("level %s", f.Level)
+	}
+	in.Sheet.New.RatedC.Value = 203
+	silent(t, sensorCurve, in)
 }

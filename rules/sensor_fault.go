@@ -2,6 +2,7 @@ package rules
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"preflash/parser"
@@ -13,22 +14,26 @@ var sensorFault = &Rule{
 	Level:   Error,
 	Summary: "A broken or shorted sensor would read a temperature that the firmware takes for a good one.",
 	Doc: `open_c and short_c are what the firmware would show with the sensor open and
-shorted: the definition at half a count from the ends of the converter, stopped
-at the ends of its table where those are known.
+shorted: the definition at the last count of the converter, of all readings that
+it averages for a formula, stopped at the ends of its table where it is one.
 Error: one of them lies from min_c to trip_c, so that the fault goes unseen and
-the heater stays on. The ends of a table cap both limits: the firmware switches
-the output off at either end, and a fault that reads the lower one is noticed
-by the rise watch alone, as the style's firmware publishes it. Some firmware
-looks at the minimum only while it heats: then a fault shows no sooner. Chips
-tell a fault by themselves and are not looked at.
+the heater stays on. At the end of a table it does not: there the firmware gives
+the heater no power. Some firmware looks at the minimum only while it heats:
+then a fault shows no sooner. Error too: a definition with which the firmware
+looks at neither limit, so that only the watches protect. Chips tell a fault by
+themselves and are not looked at.
 Values: open_c, short_c, min_c, trip_c (null where the firmware has no such
 limit). No change here: the limit, the definition or the board is at fault.
 Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
+		if s := &in.Printer.Limits.Trips; s.State == parser.Off {
+			report(withoutTrips(in))
+			return
+		}
 		if !in.Printer.Hotend.Sensor.Known() {
 			return // sensor-curve says that it cannot be told
 		}
-		c, err := believedCircuit(in)
+		all, err := believedCircuits(in)
 		if err != nil {
 			return
 		}
@@ -37,14 +42,18 @@ Source: common practice, no source.`,
 			report(cannotTell(Warning, s))
 			return
 		}
-		open, short := c.Open(l.bits), c.Short(l.bits)
+		c := all[0]
+		if i := slices.IndexFunc(all, func(c *sensor.Circuit) bool { return l.blind([]*sensor.Circuit{c}) }); i > 0 {
+			c = all[i]
+		}
+		open, short := c.Open(l.converter), c.Short(l.converter)
 		var unseen []string
 		at := in.Printer.Limits.MinTemp.At
 		for _, fault := range [...]struct {
 			name  string
 			reads float64
 		}{{"open", open}, {"shorted", short}} {
-			if !l.pass(fault.reads) {
+			if !l.pass(c, fault.reads) {
 				continue
 			}
 			unseen = append(unseen, fault.name+" it reads "+celsius(fault.reads))
@@ -55,8 +64,8 @@ Source: common practice, no source.`,
 		if unseen == nil {
 			return
 		}
-		f := Sayf(Error, placed(at, sensorAt(in)), "with the sensor %s, and the firmware trips %s: %s",
-			strings.Join(unseen, ", "), l, l.then(in))
+		f := Sayf(Error, placed(at, sensorAt(in)), "with the sensor %s, and the firmware trips %s: the fault goes unseen and the heater stays on",
+			strings.Join(unseen, ", "), l)
 		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
 			f.Message += "; the minimum is looked at only while heating"
 		}
@@ -64,18 +73,25 @@ Source: common practice, no source.`,
 	},
 }
 
+// withoutTrips is the finding of a definition that the firmware holds against
+// neither limit.
+func withoutTrips(in *Input) Finding {
+	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "with definition %s the firmware looks at neither min nor max temp: a broken sensor or amplifier trips nothing, and only the watches protect; put in a converter chip, or a sensor whose definition is a table",
+		definition(&in.Printer.Hotend.Sensor.Value)).
+		With(Values{"open_c": nil, "short_c": nil, "min_c": nil, "trip_c": nil})
+}
+
 // faultLimits are the temperatures between which the firmware takes a reading
 // for a good one; infinite where it does not look.
 type faultLimits struct {
 	minC, tripC float64
-	table       bool                     // the ends of a table cap both
-	bits        int                      // of the converter
+	converter   sensor.Converter
 	cannotTell  *parser.Setting[float64] // the limit that cannot be told
 }
 
 func limitsOf(in *Input) faultLimits {
 	p := &in.Printer.Limits
-	l := faultLimits{minC: math.Inf(-1), tripC: math.Inf(1), bits: in.Sheet.Printer.ADCBits.Value}
+	l := faultLimits{minC: math.Inf(-1), tripC: math.Inf(1), converter: Converter(in)}
 	for _, limit := range [...]struct {
 		setting *parser.Setting[float64]
 		value   *float64
@@ -87,31 +103,24 @@ func limitsOf(in *Input) faultLimits {
 			*limit.value = limit.setting.Value
 		}
 	}
-	if t, ok := tableOf(&in.Printer.Hotend.Sensor.Value); ok && in.Printer.Hotend.Sensor.Known() {
-		l.table = true
-		l.minC, l.tripC = max(l.minC, t.low), min(l.tripC, t.high-tableTripK)
-	}
 	return l
 }
 
-// then says what becomes of a fault that the limits do not see.
-func (l faultLimits) then(in *Input) string {
-	if !l.table {
-		return "the fault goes unseen and the heater stays on"
+// pass reports whether the firmware takes a reading for a good one. At the ends
+// of a table it does not: there it gives the heater no power, whatever the
+// limits say (as the style's firmware publishes it).
+func (l faultLimits) pass(c *sensor.Circuit, tempC float64) bool {
+	if c.Ends() && (tempC <= c.LowC || tempC >= c.HighC) {
+		return false
 	}
-	text := "no limit sees the fault; at the end of its table the output is switched off, and "
-	if w := &in.Printer.Hotend.Watch; !w.On.Known() || !w.On.Value || !riseOn(w) {
-		return text + "nothing says why"
-	}
-	return text + "the rise watch stops the printer in the end"
+	return tempC >= l.minC && tempC <= l.tripC
 }
 
-// pass reports whether the firmware takes a reading for a good one.
-func (l faultLimits) pass(tempC float64) bool { return tempC >= l.minC && tempC <= l.tripC }
-
 // blind reports whether a fault of the sensor goes unseen by a definition.
-func (l faultLimits) blind(c *sensor.Circuit) bool {
-	return l.cannotTell == nil && (l.pass(c.Open(l.bits)) || l.pass(c.Short(l.bits)))
+func (l faultLimits) blind(believed []*sensor.Circuit) bool {
+	return l.cannotTell == nil && slices.ContainsFunc(believed, func(c *sensor.Circuit) bool {
+		return l.pass(c, c.Open(l.converter)) || l.pass(c, c.Short(l.converter))
+	})
 }
 
 // String says where the firmware trips.

@@ -4,7 +4,13 @@ import (
 	"testing"
 
 	"preflash/parser"
+	"preflash/rules/sensor"
 )
+
+// noEnds takes the ends of the table away.
+func noEnds(in *Input) {
+	in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = 0, 0
+}
 
 func TestSensorFault(t *testing.T) {
 	silent(t, sensorFault, healthyInput())
@@ -15,14 +21,17 @@ func TestSensorFault(t *testing.T) {
 		at    string
 		said  []string
 	}{
-		{"the table ends above the minimum", func(in *Input) { in.Printer.Hotend.Sensor.Value.LowC = 10 },
-			"min temp", []string{"open it reads 10 °C", "below 10 °C or above 275 °C", "only while heating", "the output is switched off, and the rise watch stops the printer"}},
-		{"no minimum", func(in *Input) { in.Printer.Limits.MinTemp = off[float64](parser.MinTemp) },
-			"min temp", []string{"open it reads", "below 0 °C or above 275 °C"}},
-		{"a trip that no reading passes", func(in *Input) {
-			in.Printer.Limits.MaxTemp.Value = 1e6
-			in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = 0, 0
-		}, "max temp", []string{"shorted it reads"}},
+		{"no minimum", func(in *Input) { in.Printer.Limits.MinTemp = off[float64](parser.MinTemp); noEnds(in) },
+			"min temp", []string{"open it reads", "trips only above 275 °C"}},
+		{"a minimum below what it reads", func(in *Input) { in.Printer.Limits.MinTemp.Value = -200; noEnds(in) },
+			"min temp", []string{"below -200 °C or above 275 °C", "only while heating"}},
+		{"a trip that no reading passes", func(in *Input) { in.Printer.Limits.MaxTemp.Value = 1e6; noEnds(in) },
+			"max temp", []string{"shorted it reads"}},
+		{"another firmware that it may be", func(in *Input) {
+			other := curveDef("x", "ntc-100k-3950")
+			in.Printer.Limits.MinTemp.Value = -200
+			in.Printer.Hotend.Sensor.Value.Or = &other
+		}, "min temp", []string{"open it reads"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			in := healthyInput()
@@ -36,17 +45,24 @@ func TestSensorFault(t *testing.T) {
 	}
 }
 
-func TestSensorFaultValues(t *testing.T) {
+// At the ends of its table the firmware gives the heater no power, wherever the
+// limits lie.
+func TestSensorFaultTableEnds(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = 10, 260
-	wantValues(t, one(t, sensorFault, in), Values{"open_c": 10.0, "short_c": 260.0, "min_c": 10.0, "trip_c": 259.0})
+	silent(t, sensorFault, in)
 	in.Printer.Limits.MaxTemp = off[float64](parser.MaxTemp)
-	in.Printer.Limits.MinWhileHeating = false
-	f := one(t, sensorFault, in)
-	wantValues(t, f, Values{"open_c": 10.0, "short_c": 260.0, "min_c": 10.0, "trip_c": 259.0})
-	wantSaid(t, f, "open it reads 10 °C", "below 10 °C or above 259 °C") // the short is seen
-	in.Printer.Hotend.Watch.RiseOn = off[bool](parser.HotendRiseOn)
-	wantSaid(t, one(t, sensorFault, in), "switched off, and nothing says why")
+	silent(t, sensorFault, in)
+}
+
+func TestSensorFaultValues(t *testing.T) {
+	in := healthyInput()
+	noEnds(in)
+	in.Printer.Limits.MinTemp.Value = -200
+	k, _ := sensor.Find("ntc-100k-3950")
+	openC := k.Curve.TempC(4700 * (16*4096 - 0.5) / 0.5) // half a count below 16 readings of 12 bits
+	shortC := k.Curve.TempC(4700 * 0.5 / (16*4096 - 0.5))
+	wantValues(t, one(t, sensorFault, in), Values{"open_c": openC, "short_c": shortC, "min_c": -200.0, "trip_c": 275.0})
 }
 
 // Platinum fails the other way round: open is hot, shorted is cold.
@@ -56,6 +72,21 @@ func TestSensorFaultPlatinum(t *testing.T) {
 	silent(t, sensorFault, in)
 	in.Printer.Limits.MinTemp.Value = -250
 	wantSaid(t, one(t, sensorFault, in), "shorted it reads -240 °C")
+}
+
+// Without any trip the watches are all that is left.
+func TestSensorFaultWithoutTrips(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple, Name: "-1"}
+	in.Printer.Limits.Trips = byDefault(parser.Trips, true)
+	silent(t, sensorFault, in)
+	in.Printer.Limits.Trips = off[bool](parser.Trips)
+	f := one(t, sensorFault, in)
+	wantSaid(t, f, "definition -1", "neither min nor max temp", "only the watches protect")
+	wantChanges(t, f)
+	if f.Level != Error || f.At.Text() != string(parser.Trips) {
+		t.Errorf("%s at %s", f.Level, f.At.Text())
+	}
 }
 
 func TestSensorFaultCannotTell(t *testing.T) {

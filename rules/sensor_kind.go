@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"fmt"
 	"math"
 
 	"preflash/parser"
@@ -11,12 +12,21 @@ var sensorKind = &Rule{
 	ID:       "sensor-kind",
 	Level:    Error,
 	Unwaived: true,
+	Hides:    []string{"sensor-curve"},
 	Summary:  "The definition is for another kind of sensor than the one that goes in.",
 	Doc: `Kinds: bead thermistor, bare platinum, platinum behind an amplifier,
-thermocouple. One kind read as another gives temperatures that mean nothing. It
-is a matter of wiring, so there is no change: a person must look at the board.
-So it is where a chip for platinum is told another resistance at 0 °C than the
-sheet's curve has, since its reference resistor must suit the sensor.
+thermocouple. One kind read as another gives temperatures that mean nothing.
+Bead and bare platinum hang on the same two wires and the same divider: the
+change is the definition to write, as sensor-curve would choose it; there is
+none while nothing says which pull-up the board has. The two run in opposite
+directions, so that the reading falls as the hotend heats: no actual temperature
+belongs to what is shown.
+Behind an amplifier or a chip it is a matter of wiring, and there is no change:
+a person must look at the board. So it is where a chip for platinum is told
+another resistance at 0 °C than the sheet's curve has, since its reference
+resistor must suit the sensor, or one that is below 3 or above 6 times the
+sensor's (common practice, no source).
+Note: for how many wires a chip is set up, and what an amplifier is told.
 Cannot be waived. Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
@@ -40,12 +50,48 @@ Cannot be waived. Source: common practice, no source.`,
 			// sensor-unknown and sensor-placeholder speak.
 		case kind == parser.PlatinumAmplifier && kind == want.Kind.Value:
 			platinumTold(in, d, report)
+			chipTold(in, d, report)
 		case kind == parser.KindUnknown || kind == want.Kind.Value:
+		case reversed(in):
+			report(otherDirection(in))
 		default:
 			report(Sayf(Error, sensorAt(in), "the firmware reads the sensor as %s, which is for %s; the sheet names %s; they are wired differently, so look at the board before anything is heated",
 				definition(d), kindName(kind), kindName(want.Kind.Value)))
 		}
+		if d.Form == parser.FormAmplifier && kindOf(d) == want.Kind.Value && d.Note != "" {
+			report(Sayf(Note, sensorAt(in), "of the sensor definition %s, %s: see that it is so", definition(d), d.Note))
+		}
 	},
+}
+
+// otherDirection is the finding of a bead that is read as platinum, or the other
+// way round.
+func otherDirection(in *Input) Finding {
+	want := &in.Sheet.New.Sensor
+	d := &in.Printer.Hotend.Sensor.Value
+	text := fmt.Sprintf("the firmware reads the sensor as %s, which is for %s, and the sheet names %s: the reading falls as the hotend heats, so the heater stays on and no limit holds",
+		definition(d), kindName(kindOf(d)), sheetSensor(want))
+	r, ok := newReading(in, d.SeriesOhm)
+	if !ok {
+		return Sayf(Error, sensorAt(in), "%s", text)
+	}
+	if pullupUnsaid(in) {
+		return Sayf(Error, sensorAt(in), "%s; the definition is made for a pull-up of %s: give printer.pullup_ohm, and the definition to write can be told", text, ohms(d.PullupOhm))
+	}
+	fix := r.best(in)
+	if fix.def.Form == parser.FormUnknown {
+		return Sayf(Error, sensorAt(in), "%s; this firmware has no definition of it for a pull-up of %s: %s", text, pullupText(in), orNone(fix.reason))
+	}
+	text += fmt.Sprintf("; the two wires and the board stay: write %s, for a pull-up of %s", definitionOr(&fix.def), pullupText(in))
+	if fix.leaves.wrong() {
+		text += fmt.Sprintf(", which is the best there is and leaves %s", kelvin(fix.leaves.rangeK))
+	}
+	text += noteOn(&fix.def)
+	var changes []parser.Change
+	if ownPullup(in) && in.Printer.Hotend.PullupOhm.Value != r.Real.PullupOhm {
+		changes = append(changes, in.Printer.Hotend.PullupOhm.To(r.Real.PullupOhm))
+	}
+	return Sayf(Error, sensorAt(in), "%s", text).Change(append(changes, in.Printer.Hotend.Sensor.To(fix.def))...)
 }
 
 // platinumTold compares the platinum sensor that a chip is told of with that of
@@ -59,5 +105,21 @@ func platinumTold(in *Input, d *parser.SensorDef, report func(Finding)) {
 	if r0 := k.Curve.Ohms(0); math.Abs(d.R0Ohm-r0) > 0.05*r0 {
 		report(Sayf(Error, sensorAt(in), "the chip is told of a platinum sensor of %.4g Ω at 0 °C; the sheet names %s, which has %.4g Ω; the chip's reference resistor must suit the sensor too, so look at the board before anything is heated",
 			d.R0Ohm, k.ID, r0))
+	}
+}
+
+// The reference resistor of a platinum chip, over the sensor's resistance at
+// 0 °C: what is sold has 4 to 4.3, and below 3 the chip ends under printing
+// temperatures. Common practice, no source.
+const leastReference, mostReference = 3, 6
+
+// chipTold looks at the chip's reference resistor and at its wires.
+func chipTold(in *Input, d *parser.SensorDef, report func(Finding)) {
+	if ratio := d.ReferenceOhm / d.R0Ohm; d.ReferenceOhm > 0 && d.R0Ohm > 0 && (ratio < leastReference || ratio > mostReference) {
+		report(Sayf(Error, sensorAt(in), "the chip is told of a sensor of %.4g Ω at 0 °C and a reference resistor of %.4g Ω, which do not go together; boards have about four times the sensor's: read the resistor on the board before anything is heated",
+			d.R0Ohm, d.ReferenceOhm))
+	}
+	if d.Wires > 0 {
+		report(Sayf(Note, sensorAt(in), "the chip is set up for a sensor on %d wires: the new one must have as many, or the chip's figure and its solder bridges change", d.Wires))
 	}
 }

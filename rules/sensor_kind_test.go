@@ -25,7 +25,7 @@ func TestSensorKind(t *testing.T) {
 				continue
 			}
 			f := one(t, sensorKind, in)
-			if f.Level != Error || f.Changes != nil {
+			if f.Level != Error || f.Changes != nil { // no curve, so nothing is known of its wiring
 				t.Errorf("%s read as %s: %s, changes %v", wired, defined, f.Level, f.Changes)
 			}
 			wantSaid(t, f, kindName(defined), kindName(wired))
@@ -70,7 +70,7 @@ func TestSensorKindOfCurve(t *testing.T) {
 	in.Printer.Hotend.Sensor.Value.Kind = parser.KindUnknown
 	silent(t, sensorKind, in)
 	in.Printer.Hotend.Sensor.Value.Curve = "pt1000"
-	wantSaid(t, one(t, sensorKind, in), "a bare platinum sensor", "a bead thermistor")
+	wantSaid(t, one(t, sensorKind, in), "a bare platinum sensor", "ntc-100k-3950")
 }
 
 func TestSensorKindLeavesToOthers(t *testing.T) {
@@ -104,5 +104,84 @@ func TestSensorKindCannotTell(t *testing.T) {
 	in.Printer.Hotend.Sensor = unknown[parser.SensorDef](parser.HotendSensor)
 	if f := one(t, sensorKind, in); f.Level != Error {
 		t.Errorf("level %s, want error: it cannot be waived", f.Level)
+	}
+}
+
+// What a chip is told besides can only be looked up at the board.
+func TestSensorKindAmplifierTold(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple, Name: "x", Note: "the chip is told of type J"}
+	in.Sheet.New.Sensor.Kind.Value = parser.Thermocouple
+	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
+	f := one(t, sensorKind, in)
+	wantSaid(t, f, "the chip is told of type J: see that it is so")
+	if f.Level != Note {
+		t.Errorf("level %s, want note", f.Level)
+	}
+}
+
+// The reference resistor of a chip goes with the sensor that it is told of.
+func TestSensorKindChip(t *testing.T) {
+	chip := func(r0, reference float64, wires int) *Input {
+		in := healthyInput()
+		in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve.Value = parser.PlatinumAmplifier, "pt1000"
+		in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.PlatinumAmplifier, Name: "-5",
+			R0Ohm: r0, ReferenceOhm: reference, Wires: wires}
+		return in
+	}
+	silent(t, sensorKind, chip(1000, 4300, 0))
+	silent(t, sensorKind, chip(1000, 4000, 0))
+	silent(t, sensorKind, chip(1000, 0, 0)) // not told
+	f := one(t, sensorKind, chip(1000, 430, 0))
+	wantSaid(t, f, "1000 Ω at 0 °C", "430 Ω", "do not go together")
+	if f.Level != Error || f.Changes != nil {
+		t.Errorf("%s, changes %v", f.Level, f.Changes)
+	}
+	got := run(t, sensorKind, chip(100, 4300, 0)) // and it is not the sheet's sensor
+	if len(got) != 2 {
+		t.Errorf("findings %v, want two", messages(got))
+	}
+	if f = one(t, sensorKind, chip(1000, 4300, 3)); f.Level != Note {
+		t.Errorf("level %s, want note", f.Level)
+	}
+	wantSaid(t, f, "on 3 wires")
+}
+
+// Bead and bare platinum hang on the same two wires: the definition to write is
+// the change, for the board's pull-up.
+func TestSensorKindSameWires(t *testing.T) {
+	platinum := parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000", PullupOhm: 4700}
+	for _, c := range []struct {
+		name  string
+		spoil func(*Input)
+		want  []parser.Change
+		said  []string
+	}{
+		{"a bead read as platinum", func(*Input) {}, []parser.Change{{Key: parser.HotendSensor, Value: stubDef}},
+			[]string{"the reading falls as the hotend heats", "write 11 (ntc-100k-3950), for a pull-up of 4700 Ω"}},
+		{"the sheet does not say the pull-up", func(in *Input) { in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0) },
+			[]parser.Change{{Key: parser.HotendSensor, Value: stubDef}}, []string{"for a pull-up of 4700 Ω (assumed: the sheet does not say)"}},
+		{"made for another pull-up, and nothing says which", func(in *Input) {
+			in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0)
+			in.Printer.Hotend.Sensor.Value.PullupOhm = 1000
+		}, nil, []string{"made for a pull-up of 1000 Ω: give printer.pullup_ohm"}},
+		{"no definition of it", func(in *Input) {
+			in.Config = stubConfig{form: parser.FormBeta}
+			in.Printer.Hotend.Sensor.Value = curveDef("5", "ntc-100k-4267")
+			in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve.Value = parser.Platinum, "pt100"
+		}, nil, []string{"no definition of it for a pull-up of 4700 Ω: a custom one is for beads alone"}},
+		{"a pull-up of its own goes along", func(in *Input) {
+			in.Printer.Hotend.PullupOhm = set(parser.HotendPullup, 2200.0)
+		}, []parser.Change{{Key: parser.HotendPullup, Value: 4700.0}, {Key: parser.HotendSensor, Value: stubDef}}, nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			in := healthyInput()
+			in.Printer.Hotend.Sensor.Value = platinum
+			c.spoil(in)
+			f := one(t, sensorKind, in)
+			wantChanges(t, f, c.want...)
+			wantSaid(t, f, c.said...)
+			silent(t, sensorCurve, in)
+		})
 	}
 }

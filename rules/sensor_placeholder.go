@@ -2,13 +2,13 @@ package rules
 
 import (
 	"preflash/parser"
-	"preflash/rules/sensor"
 )
 
 var sensorPlaceholder = &Rule{
 	ID:       "sensor-placeholder",
 	Level:    Error,
 	Unwaived: true,
+	Hides:    []string{"sensor-curve"},
 	Summary:  "A heater is controlled by a dummy sensor that always reads the same.",
 	Doc: `A dummy is for trying a board on the desk. With a heater on the output the
 firmware cannot see how hot it is, and nothing stops it. Hotend and bed are
@@ -40,17 +40,15 @@ func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report
 }
 
 // insteadOfDummy is the change that gives the hotend the sheet's sensor; none
-// where the sheet has no curve or the style no definition of it.
+// where the sheet has no curve or the firmware no definition of it.
 func insteadOfDummy(in *Input) []parser.Change {
-	want := &in.Sheet.New.Sensor
-	curve, err := sensor.OfSheet(want)
-	if err != nil || sheetCurveKind(want) != want.Kind.Value {
-		return nil
-	}
-	r := newReading(in, &sensor.Circuit{Curve: curve, PullupOhm: boardPullup(in)})
-	d, ok := r.bestDefinition(in)
+	r, ok := newReading(in, 0)
 	if !ok {
 		return nil
 	}
-	return []parser.Change{in.Printer.Hotend.Sensor.To(d)}
+	fix := r.best(in)
+	if fix.def.Form == parser.FormUnknown {
+		return nil
+	}
+	return []parser.Change{in.Printer.Hotend.Sensor.To(fix.def)}
 }

@@ -8,7 +8,7 @@ import (
 
 func TestSensorPlaceholder(t *testing.T) {
 	dummy := parser.SensorDef{Form: parser.FormPlaceholder, Name: "998", FixedC: 25}
-	right, _ := stubStyle{}.Defines("ntc-100k-3950", 4700)
+	right := stubDef
 
 	silent(t, sensorPlaceholder, healthyInput())
 

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"math"
 
 	"preflash/parser"
 	"preflash/parser/sheet"
@@ -11,37 +12,55 @@ import (
 // What the sensor rules share: the definition that the firmware believes and
 // the sensor that the sheet names, as circuits that can be computed with.
 
-// hotendCircuits returns what the firmware believes and what is really wired.
-// ok is false where one of them is no curve, or where they differ in kind:
-// then sensor-kind, sensor-placeholder or sensor-unknown speaks.
+// hotendCircuits returns what the firmware believes and what is really wired;
+// of two that it may believe the one that is further off. ok is false where one
+// of them is no curve, or where they differ in kind: then sensor-kind,
+// sensor-placeholder or sensor-unknown speaks.
 func hotendCircuits(in *Input) (believed, real *sensor.Circuit, ok bool) {
-	s := &in.Printer.Hotend.Sensor
-	want := &in.Sheet.New.Sensor
-	if !s.Known() || kindOf(&s.Value) != want.Kind.Value {
+	if s := &in.Printer.Hotend.Sensor; !s.Known() || kindOf(&s.Value) != in.Sheet.New.Sensor.Kind.Value {
 		return nil, nil, false
 	}
-	believed, err := believedCircuit(in)
+	all, err := believedCircuits(in)
 	if err != nil {
 		return nil, nil, false
 	}
-	curve, err := sensor.OfSheet(want)
-	if err != nil || sheetCurveKind(want) != want.Kind.Value {
+	r, ok := newReading(in, all[0].SeriesOhm)
+	if !ok {
 		return nil, nil, false
 	}
-	return believed, &sensor.Circuit{Curve: curve, PullupOhm: boardPullup(in), SeriesOhm: believed.SeriesOhm}, true
+	return r.judge(all).believed, r.Real, true
 }
 
-// believedCircuit is the definition in force, with the pull-up that the
-// configuration sets on its own where its style does that.
-func believedCircuit(in *Input) (*sensor.Circuit, error) {
-	c, err := sensor.OfDef(&in.Printer.Hotend.Sensor.Value)
+// believedCircuits are the definition in force, with the pull-up that the
+// configuration sets on its own where its style does that: more than one where
+// the files do not tell which firmware reads it.
+func believedCircuits(in *Input) ([]*sensor.Circuit, error) {
+	all, err := sensor.OfDefs(&in.Printer.Hotend.Sensor.Value)
 	if err != nil {
 		return nil, err
 	}
 	if own := &in.Printer.Hotend.PullupOhm; ownPullup(in) && own.Known() && own.Value > 0 {
-		c.PullupOhm = own.Value
+		for _, c := range all {
+			c.PullupOhm = own.Value
+		}
 	}
-	return c, nil
+	return all, nil
+}
+
+// reversed reports whether the firmware's reading falls as the hotend heats:
+// definition and sensor run in opposite directions, and there is no actual
+// temperature that belongs to what is shown.
+func reversed(in *Input) bool {
+	s, want := &in.Printer.Hotend.Sensor, in.Sheet.New.Sensor.Kind.Value
+	if !s.Known() || !sensor.HasCurve(want) {
+		return false
+	}
+	has := kindOf(&s.Value)
+	if !sensor.HasCurve(has) || has == want {
+		return false
+	}
+	_, err := sensor.OfDef(&s.Value)
+	return err == nil
 }
 
 // ownPullup reports whether the pull-up is a setting of its own, and not part
@@ -49,14 +68,43 @@ func believedCircuit(in *Input) (*sensor.Circuit, error) {
 func ownPullup(in *Input) bool { return in.Printer.Hotend.PullupOhm.Key != "" }
 
 // boardPullup is the pull-up that the board really has. The sheet says; where
-// it does not, a configuration that was written with a pull-up of its own knows
-// its board better than the usual figure does.
+// it does not, a configuration that was written with a pull-up of its own, or
+// with a definition that is made for another than the usual one, knows its
+// board better than the usual figure does.
 func boardPullup(in *Input) float64 {
 	told, own := &in.Sheet.Printer.PullupOhm, &in.Printer.Hotend.PullupOhm
-	if !told.Given && ownPullup(in) && own.State == parser.Set && own.Value > 0 {
+	switch {
+	case !told.Given && ownPullup(in) && own.State == parser.Set && own.Value > 0:
 		return own.Value
+	case pullupUnsaid(in):
+		return in.Printer.Hotend.Sensor.Value.PullupOhm
 	}
 	return told.Value
+}
+
+// pullupUnsaid reports whether the definition in force is made for another
+// pull-up than the usual one, and nothing says what the board has.
+func pullupUnsaid(in *Input) bool {
+	s := &in.Printer.Hotend.Sensor
+	if in.Sheet.Printer.PullupOhm.Given || ownPullup(in) || !s.Known() {
+		return false
+	}
+	p := s.Value.PullupOhm
+	return p > 0 && math.Abs(p-sensor.UsualPullupOhm) > sensor.PullupTolerance*p
+}
+
+// pullupText names the board's pull-up and, where the sheet does not say it,
+// what it rests on.
+func pullupText(in *Input) string {
+	told, own := &in.Sheet.Printer.PullupOhm, &in.Printer.Hotend.PullupOhm
+	text := ohms(boardPullup(in))
+	switch {
+	case told.Given:
+		return text
+	case ownPullup(in) && own.State == parser.Set, pullupUnsaid(in):
+		return text + ", as the configuration has it"
+	}
+	return text + " (assumed: the sheet does not say)"
 }
 
 // kindOf is the kind of sensor that a definition is for.
@@ -112,7 +160,12 @@ func definition(d *parser.SensorDef) string {
 			means = "a Beta of " + figure(d.BetaK, 1) + " K with a cubic term"
 		}
 	case parser.FormPoints:
-		means = "a curve through points"
+		switch {
+		case d.Curve != "":
+			means = d.Curve
+		case d.Join != parser.JoinRatio: // its note says what it is
+			means = "a curve through points"
+		}
 	}
 	switch {
 	case means == "" || means == d.Name:

@@ -25,6 +25,7 @@ independent readings falls with the square root of n.
 Warning: effective_c above 1 K, or c_per_count above 4 K (common practice, no
 source).
 Note: it would be so with 10 bits, and the sheet does not say how many it has.
+It says so where the firmware takes a reading that does not move for a fault.
 Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 	Check: func(in *Input, report func(Finding)) {
 		want := &in.Sheet.New.Sensor
@@ -34,8 +35,8 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 		}
 		at := in.Sheet.New.PrintC.Value[1]
 		board := sensor.Circuit{Curve: curve, PullupOhm: boardPullup(in)}
-		if believed, err := believedCircuit(in); err == nil {
-			board.SeriesOhm = believed.SeriesOhm
+		if believed, err := believedCircuits(in); err == nil {
+			board.SeriesOhm = believed[0].SeriesOhm
 		}
 		bits, averaged := in.Sheet.Printer.ADCBits.Value, max(in.Printer.Hotend.Oversample, 1)
 		raw := board.CPerCount(at, bits)
@@ -51,8 +52,12 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 			}
 			return
 		}
-		report(Sayf(Warning, sheetCurveAt(want), "at %s one count of the %d-bit converter is %s, %s after the firmware averages %d readings: control will be coarse; a smaller pull-up, more bits or an amplifier makes it finer",
-			celsius(at), bits, kelvin(raw), kelvin(effective), averaged).
+		still := ""
+		if s := &in.Printer.Hotend.Watch.StillS; s.Key != "" && s.Known() {
+			still = "; a reading that does not move for " + seconds(s.Value) + " shuts the printer down, which such counts can do to a steady hotend"
+		}
+		report(Sayf(Warning, sheetCurveAt(want), "at %s one count of the %d-bit converter is %s, %s after the firmware averages %d readings: control will be coarse; a smaller pull-up, more bits or an amplifier makes it finer%s",
+			celsius(at), bits, kelvin(raw), kelvin(effective), averaged, still).
 			With(Values{"at_c": at, "c_per_count": raw, "effective_c": effective}))
 	},
 }

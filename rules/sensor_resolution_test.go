@@ -72,3 +72,13 @@ func TestSensorResolutionAssumedBits(t *testing.T) {
 	}
 	wantSaid(t, f, "12 were assumed", "with 10")
 }
+
+// Where a reading that stands still is a fault, coarse counts can cause it.
+func TestSensorResolutionStill(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Hotend.Watch.StillS = byDefault(parser.HotendStill, 40.0)
+	silent(t, sensorResolution, in)
+	in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve.Value = parser.Platinum, "pt100"
+	in.Sheet.Printer.ADCBits.Value = 10
+	wantSaid(t, one(t, sensorResolution, in), "does not move for 40 s")
+}

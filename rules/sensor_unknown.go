@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"strings"
+
 	"preflash/parser"
 	"preflash/rules/sensor"
 )
@@ -13,7 +15,9 @@ var sensorUnknown = &Rule{
 the number or name of a known definition in the configuration, or measure the
 sensor. sensor-curve is silent meanwhile. The sheet's sensor is looked at too:
 a curve that is not known, or points that give no curve. The known ones are
-listed by: preflash sensor curves.`,
+listed by: preflash sensor curves.
+Warning: an amplifier's reading is multiplied or shifted: whether that suits the
+new amplifier or thermocouple cannot be told from here.`,
 	Check: func(in *Input, report func(Finding)) {
 		want := &in.Sheet.New.Sensor
 		if sensor.HasCurve(want.Kind.Value) {
@@ -26,6 +30,9 @@ listed by: preflash sensor curves.`,
 			return // sensor-kind speaks
 		}
 		d := &s.Value
+		if corrected := correction(d); corrected != "" {
+			report(Sayf(Warning, sensorAt(in), "the amplifier's reading is %s, which belonged to the old amplifier and thermocouple: compare with a thermometer before the first print, or take it out", corrected))
+		}
 		switch d.Form {
 		case parser.FormUnknown:
 			why := d.Note
@@ -34,9 +41,21 @@ listed by: preflash sensor curves.`,
 			}
 			report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %s", definition(d), why))
 		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
-			if _, err := sensor.OfDef(d); err != nil {
+			if _, err := sensor.OfDefs(d); err != nil {
 				report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %v", definition(d), err))
 			}
 		}
 	},
+}
+
+// correction says what is made of an amplifier's reading, or nothing.
+func correction(d *parser.SensorDef) string {
+	var parts []string
+	if d.Gain != 0 && d.Gain != 1 {
+		parts = append(parts, "multiplied by "+figure(d.Gain, 3))
+	}
+	if d.OffsetK != 0 {
+		parts = append(parts, "shifted by "+kelvin(d.OffsetK))
+	}
+	return strings.Join(parts, " and ")
 }

@@ -59,3 +59,18 @@ func TestSensorUnknownInSheet(t *testing.T) {
 	in.Sheet.New.Sensor = sheet.Sensor{Kind: given("new.sensor.kind", parser.NTC)}
 	wantSaid(t, one(t, sensorUnknown, in), "give curve, points or beta")
 }
+
+// What is made of an amplifier's reading belongs to the old amplifier.
+func TestSensorUnknownCorrection(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.New.Sensor.Kind.Value = parser.Thermocouple
+	d := &in.Printer.Hotend.Sensor.Value
+	*d = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple, Name: "-1", Gain: 1}
+	silent(t, sensorUnknown, in)
+	d.Gain, d.OffsetK = 2, -3
+	f := one(t, sensorUnknown, in)
+	wantSaid(t, f, "multiplied by 2 and shifted by -3 K", "thermometer")
+	if f.Level != Warning {
+		t.Errorf("level %s, want warning", f.Level)
+	}
+}

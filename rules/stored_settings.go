@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"slices"
 	"strings"
 
 	"preflash/parser"
@@ -11,7 +12,7 @@ var storedSettings = &Rule{
 	Level:   Warning,
 	Summary: "The firmware keeps settings in its own memory, which outlive a flash.",
 	Doc: `What the firmware stored at the console stays in force after flashing until the
-stored settings are reset and saved. Note: what it keeps. Warning: a change of
+stored settings are reset and saved. Note: that it does. Warning: a change of
 this run touches one of them, and does nothing until the reset. For sensor
 constants the reset is the first step on the bench. Source: from memory.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -35,7 +36,11 @@ constants the reset is the first step on the bench. Source: from memory.`,
 				strings.Join(touched, ", "), reset))
 			return
 		}
-		report(Sayf(Note, s.On.At, "the firmware stores settings of its own, which stay in force after flashing until they are reset and saved%s", reset))
+		display := ""
+		if slices.Contains(s.Keeps, parser.MaxTemp) {
+			display = "; the max temp is one of them, edited at the display: look there which one is in force"
+		}
+		report(Sayf(Note, s.On.At, "the firmware stores settings of its own, which stay in force after flashing until they are reset and saved%s%s", reset, display))
 	},
 }
 

@@ -11,7 +11,8 @@ var supplyBudget = &Rule{
 	Level:   Error,
 	Summary: "The heater and all else ask for more than the power supply gives.",
 	Doc: `load_w = other_load_w + rated power · (supply_v / rated_v)², with the largest
-power in rated_w and hot_w; share = load_w / supply_w
+power in rated_w and hot_w, times the heaters that the configuration runs
+together; share = load_w / supply_w
 Warning: share above 0.8; error: above 1; both with 5 % more power than the
 heater's label (common practice, no source). Silent
 where supply_w is not given.
@@ -21,16 +22,16 @@ Values: load_w, supply_w, share. No change: it is wiring.`,
 		if !p.SupplyW.Given {
 			return
 		}
-		heater := peakW(&in.Sheet.New.Heater, p.SupplyV.Value)
+		heater := outputs(in) * peakW(&in.Sheet.New.Heater, p.SupplyV.Value)
 		load := heater + p.OtherLoadW.Value
 		share := load / p.SupplyW.Value
 		worst := (load + heat.PowerSpread*heater) / p.SupplyW.Value
 		if worst <= supplyShare+rounding {
 			return
 		}
-		parts := watts(heater) + " for the heater and " + watts(p.OtherLoadW.Value) + " for all else"
+		parts := watts(heater) + " for the heater" + together(in) + " and " + watts(p.OtherLoadW.Value) + " for all else"
 		if !p.OtherLoadW.Given {
-			parts = "the heater alone; the sheet does not give other_load_w"
+			parts = "the heater alone" + together(in) + "; the sheet does not give other_load_w"
 		}
 		if (share <= supplyShare+rounding) || (share <= 1+rounding && worst > 1+rounding) {
 			parts += "; " + percent(worst) + " where the heater gives " + percent(heat.PowerSpread) + " more than its label"

@@ -1,6 +1,10 @@
 package rules
 
-import "preflash/parser"
+import (
+	"fmt"
+
+	"preflash/parser"
+)
 
 var tempCeiling = &Rule{
 	ID:      "temp-ceiling",
@@ -13,7 +17,8 @@ as the style's firmware publishes it.
 Error: target limit above R, or trip above R + 15 °C. Both the 240 °C and the
 15 °C are common practice, no source. Also where the max temp cannot be told.
 Values: target_limit_c, trip_c, rated_c, limited_by.
-Change: the highest whole max temp that satisfies both.`,
+Change: the highest whole max temp that satisfies both. A min extrude temp above
+it goes down with it, to the lower figure of new.print_c.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Limits.MaxTemp
 		weakest := weakestRating(&in.Sheet.New)
@@ -33,14 +38,21 @@ Change: the highest whole max temp that satisfies both.`,
 		if !ok {
 			return
 		}
-		highest := weakest.highestMaxTemp(c.marginK)
+		highest := c.highest(weakest)
 		if c.usableC() <= weakest.C+rounding && c.tripC() <= weakest.C+tripSlackC+rounding {
 			return
 		}
-		report(Sayf(Error, placed(s.At, weakest.At),
+		f := Sayf(Error, placed(s.At, weakest.At),
 			"users can ask for %s and the firmware shuts down at %s, but the %s is rated for %s; lower the max temp to %s",
 			celsius(c.usableC()), celsius(c.tripC()), weakest.By, celsius(weakest.C), celsius(highest)).
-			With(Values{"target_limit_c": c.usableC(), "trip_c": c.tripC(), "rated_c": weakest.C, "limited_by": weakest.By}).
-			Change(s.To(highest)))
+			With(Values{"target_limit_c": c.usableC(), "trip_c": c.tripC(), "rated_c": weakest.C, "limited_by": weakest.By})
+		changes := []parser.Change{s.To(highest)}
+		if guard := &in.Printer.Limits.MinExtrude; guard.State == parser.Set && guard.Value > highest {
+			// A guard above the max temp is refused, or lets nothing be printed.
+			lower := min(in.Sheet.New.PrintC.Value[0], highest)
+			f.Message += fmt.Sprintf(", and the %s, which is %s, to %s", guard.Key, celsius(guard.Value), celsius(lower))
+			changes = append(changes, guard.To(lower))
+		}
+		report(f.Change(changes...))
 	},
 }

@@ -67,3 +67,25 @@ func TestTempCeilingOtherStates(t *testing.T) {
 	in.Printer.Limits.Margin = unknown[float64](parser.Margin)
 	wantSaid(t, one(t, tempCeiling, in), "cannot tell the target margin")
 }
+
+// A guard against cold filament cannot stay above the max temp.
+func TestTempCeilingLowersGuard(t *testing.T) {
+	for _, tt := range []struct{ guard, bottom, want float64 }{
+		{241, 190, 190},
+		{300, 250, 240},
+		{240, 190, 0},
+	} {
+		in := healthyInput()
+		in.Sheet.New.Liner.Value = "ptfe"
+		noMargin(in.Printer)
+		in.Printer.Limits.MinExtrude.Value = tt.guard
+		in.Sheet.New.PrintC.Value[0] = tt.bottom
+		changes := []parser.Change{{Key: parser.MaxTemp, Value: 240.0}}
+		f := one(t, tempCeiling, in)
+		if tt.want > 0 {
+			changes = append(changes, parser.Change{Key: parser.MinExtrude, Value: tt.want})
+			wantSaid(t, f, "and the min extrude temp, which is "+celsius(tt.guard)+", to "+celsius(tt.want))
+		}
+		wantChanges(t, f, changes...)
+	}
+}

@@ -1,9 +1,6 @@
 package rules
 
-import (
-	"fmt"
-	"math"
-)
+import "math"
 
 var tempReach = &Rule{
 	ID:      "temp-reach",
@@ -16,8 +13,9 @@ practice, no source). Also where the table of the sensor's definition ends less
 than 2 °C above top: it caps max temp, whatever that says.
 Values: target_limit_c, top_c, needed_max_c.
 Change: the lowest whole max temp that does it, as far as temp-ceiling and the
-table allow; where a rating or the table forbids it there is none, and print_c
-must come down.`,
+firmware's own checks allow; where a rating or the table forbids it there is
+none, and print_c must come down; nor is there one while the sensor's reading
+falls as the hotend heats.`,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
 		if !ok {
@@ -34,17 +32,6 @@ must come down.`,
 		if c.marginK <= 0 {
 			short = "the firmware shuts down at " + celsius(c.maxC) + " and needs " + kelvin(overshootRoomK) + " of room for overshoot"
 		}
-		if highest := c.tableMaxTemp(in.Printer.Limits.TableLessMargin); needed > highest || c.tableC-tableTopK < top-rounding {
-			highest = math.Floor(min(c.tableC-tableTopK, highest-c.roomK()))
-			text := fmt.Sprintf("the sheet asks for printing at up to %s, but the table of the sensor's definition ends at %s, and the firmware switches the heater off just below that, whatever the max temp says",
-				celsius(top), celsius(c.tableC))
-			if c.tableC-tableTopK >= top-rounding {
-				text = fmt.Sprintf("the sheet asks for printing at up to %s, but %s, and with a table of the sensor's definition that ends at %s this firmware is not built with a max temp above %s",
-					celsius(top), short, celsius(c.tableC), celsius(highest+c.roomK()))
-			}
-			report(Sayf(Warning, print.At, "%s; lower the top of print_c to %s, or take a definition that goes further", text, celsius(highest)).With(values))
-			return
-		}
 		weakest := weakestRating(&in.Sheet.New)
 		if highest := weakest.highestMaxTemp(c.marginK); needed > highest {
 			report(Sayf(Warning, print.At,
@@ -53,16 +40,45 @@ must come down.`,
 			return
 		}
 		s := &in.Printer.Limits.MaxTemp
+		if reversed(in) {
+			report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; nothing is proposed while the reading falls as the hotend heats: mend the sensor definition first",
+				celsius(top), short).With(values))
+			return
+		}
+		if c.tableC-tableTopK < top-rounding {
+			report(c.tableShort(in, weakest).With(values))
+			return
+		}
+		if highest := c.highest(weakest); needed > highest {
+			f := Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s, and with this sensor definition the firmware cannot be built with a max temp above %s",
+				celsius(top), short, celsius(highest)).With(values)
+			if highest > c.maxC {
+				f.Message += "; raise it to that"
+				f = f.Change(s.To(highest))
+				f.Partial = true
+			}
+			f.Message += "; for more it takes another definition, or lower the top of print_c to " + celsius(highest-c.roomK())
+			report(f)
+			return
+		}
 		report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; raise the max temp to %s",
 			celsius(top), short, celsius(needed)).With(values).Change(s.To(needed)))
 	},
 }
 
-// tableMaxTemp is the highest max temp that a sensor's table allows: some
-// firmware is not built with one nearer to its end than the margin.
-func (c ceiling) tableMaxTemp(lessMargin bool) float64 {
-	if lessMargin {
-		return c.tableC - c.marginK
+// tableShort says that the sensor's table ends before the top of the printing
+// range, with the max temp that it allows.
+func (c ceiling) tableShort(in *Input, weakest rating) Finding {
+	print, s := &in.Sheet.New.PrintC, &in.Printer.Limits.MaxTemp
+	f := Sayf(Warning, print.At, "the sheet asks for printing at up to %s, but the table of the sensor's definition ends at %s, and the firmware switches the heater off just below that, whatever the max temp says",
+		celsius(print.Value[1]), celsius(c.tableC))
+	reach := c.tableC - tableTopK
+	highest := min(c.highest(weakest), math.Floor(reach+c.roomK()+rounding))
+	if highest > c.maxC {
+		f.Message += "; raise the max temp to " + celsius(highest)
+		f = f.Change(s.To(highest))
+		f.Partial = true
 	}
-	return math.Inf(1)
+	f.Message += "; lower the top of print_c to " + celsius(math.Floor(min(reach, highest-c.roomK()))) + ", or take a definition that goes further"
+	return f
 }

@@ -63,3 +63,50 @@ func TestTempReachSilent(t *testing.T) {
 	in.Printer.Limits.MaxTemp = unknown[float64](parser.MaxTemp)
 	wantSaid(t, one(t, tempReach, in), "cannot tell the max temp")
 }
+
+// The firmware's own checks bound the max temp; a change goes as far as they do.
+func TestTempReachBuilds(t *testing.T) {
+	in := healthyInput() // prints to 260 °C with 15 K of margin: 275
+	s := &in.Printer.Limits.MaxTemp
+	s.Value, s.Most = 255, 257.0
+	f := one(t, tempReach, in)
+	wantSaid(t, f, "cannot be built with a max temp above 257 °C; raise it to that", "lower the top of print_c to 242 °C")
+	wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: 257.0})
+	s.Value = 257
+	wantChanges(t, one(t, tempReach, in))
+	silent(t, configBroken, in)
+	s.Most = 335
+	wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 275.0})
+}
+
+// What is above the bound does not build, and no other rule asks for it.
+func TestTooHighToBuild(t *testing.T) {
+	in := healthyInput()
+	s := &in.Printer.Limits.MaxTemp
+	s.Most = 257.5
+	f := one(t, configBroken, in)
+	wantSaid(t, f, "must not be above 257 °C, and it is 275 °C")
+	wantValues(t, f, Values{"max_temp_c": 275.0, "most_c": 257.0})
+	wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: 257.0})
+	// The preset that fits under 275 does not under 257.
+	in.Printer.Limits.Presets[1].Value = 265
+	wantChanges(t, one(t, presetOver, in), parser.Change{Key: parser.Preset(2), Value: 242.0})
+	// A weak hotend's change keeps to both.
+	in.Sheet.New.RatedC.Value = 250
+	wantChanges(t, one(t, tempCeiling, in), parser.Change{Key: parser.MaxTemp, Value: 257.0})
+	// Another definition may reach further.
+	in.Changed = map[parser.Key]any{parser.HotendSensor: parser.SensorDef{}}
+	wantChanges(t, one(t, configBroken, in))
+}
+
+// While the reading falls as the hotend heats, a higher max temp only takes the
+// last stop away.
+func TestTempReachReversed(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.New.PrintC.Value[1] = 270
+	wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 285.0})
+	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000", PullupOhm: 4700}
+	f := one(t, tempReach, in)
+	wantChanges(t, f)
+	wantSaid(t, f, "nothing is proposed while the reading falls")
+}

@@ -214,6 +214,7 @@ func healthyInput() *Input {
 	return &Input{
 		Printer: healthyPrinter(),
 		Sheet:   healthySheet(),
+		Config:  stubConfig{defs: []parser.SensorDef{stubDef}, form: parser.FormBeta},
 		Style:   stubStyle{},
 		Today:   time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC),
 	}
@@ -327,14 +328,7 @@ func (stubStyle) Read(*parser.Tree, parser.Request) (parser.Config, error) {
 	return nil, &parser.Error{Message: "the test style reads nothing"}
 }
 
-func (stubStyle) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
-	if curve != "ntc-100k-3950" || pullupOhm != 4700 {
-		return parser.SensorDef{}, false
-	}
-	return parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: curve, PullupOhm: 4700}, true
-}
-
-func (stubStyle) CustomForm() parser.SensorForm { return parser.FormBeta }
+func (stubStyle) Blank() parser.Config { return stubConfig{} }
 
 func (stubStyle) Steps(task parser.Task) []string {
 	return [][]string{
@@ -349,3 +343,16 @@ func (stubStyle) Steps(task parser.Task) []string {
 		parser.TaskHeatersOff:     {"HEATERS OFF"},
 	}[task.Kind]
 }
+
+// stubConfig has the definitions that a test gives it, and nothing else.
+type stubConfig struct {
+	parser.Config
+	defs []parser.SensorDef
+	form parser.SensorForm
+}
+
+func (c stubConfig) Definitions() []parser.SensorDef { return c.defs }
+func (c stubConfig) CustomForm() parser.SensorForm   { return c.form }
+
+// stubDef is the stub's one definition.
+var stubDef = parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: "ntc-100k-3950", PullupOhm: 4700}

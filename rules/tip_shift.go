@@ -2,6 +2,7 @@ package rules
 
 import (
 	"math"
+	"strings"
 
 	"preflash/parser"
 )
@@ -15,14 +16,18 @@ Probe: the nozzle is at trigger height − shift above the bed when the probe
 triggers. Error where that is 0 or less: the nozzle touches first. Warning
 otherwise: the trigger height must be measured again.
 Endstop: a lower tip strikes the bed before the endstop: error; a higher one
-prints in the air: warning. Nozzle as its own probe: silent.
-Where the sheet gives no shift, a note.
+prints in the air: warning. Nozzle as its own probe, by the sheet or by the
+configuration: silent. Where the sheet gives no shift, a note.
+Warning of its own: distances between the hotends, which belong to the old one.
 Values: shift_mm, trigger_mm (the new height; null where it cannot be told). No
 change: heights are measured, never computed.`,
 	Check: func(in *Input, report func(Finding)) {
 		shift, z := &in.Sheet.New.Nozzle.TipShiftMM, &in.Sheet.Printer.ZReference
+		offsetsStale(in, report)
+		probes := &in.Printer.Geometry.NozzleProbes
 		switch {
 		case z.Value == "nozzle":
+		case z.Value == "probe" && probes.Key != "" && probes.Known() && probes.Value:
 		case !shift.Given:
 			if z.Given {
 				report(Sayf(Note, shift.At, "the sheet does not say how far the new nozzle tip is shifted (tip_shift_mm): measure the nozzle's height again before the first move to the bed").
@@ -45,6 +50,26 @@ change: heights are measured, never computed.`,
 				lowerOrHigher(shift.Value)).With(Values{"shift_mm": shift.Value, "trigger_mm": nil}))
 		}
 	},
+}
+
+// offsetsStale reports distances between hotends of which one is replaced.
+func offsetsStale(in *Input, report func(Finding)) {
+	var parts []string
+	var at parser.Span
+	for i := range in.Printer.Geometry.Offsets {
+		s := &in.Printer.Geometry.Offsets[i]
+		if s.State != parser.Set {
+			continue // one that cannot be told is config-gap's
+		}
+		at = placed(at, s.At)
+		parts = append(parts, string(s.Key)+" "+millimetres(s.Value))
+	}
+	if len(parts) == 0 {
+		return
+	}
+	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "the distances between the hotends were measured with the old one: %s; measure them again, or the other tool's nozzle strikes the bed or prints beside its part",
+		strings.Join(parts, ", ")).
+		With(Values{"shift_mm": nil, "trigger_mm": nil}))
 }
 
 func probeShift(in *Input, shift float64, report func(Finding)) {

@@ -70,3 +70,30 @@ func TestTipShiftOtherStates(t *testing.T) {
 	in.Printer.Geometry.TriggerMM = unknown[float64](parser.ProbeTrigger)
 	wantSaid(t, one(t, tipShift, in), "cannot tell the probe trigger height")
 }
+
+// The configuration knows that the nozzle is the probe, whatever the sheet says.
+func TestTipShiftNozzleProbes(t *testing.T) {
+	in := healthyInput()
+	in.Sheet.New.Nozzle.TipShiftMM.Value = 2
+	in.Printer.Geometry.NozzleProbes = set(parser.NozzleProbes, true)
+	silent(t, tipShift, in)
+	in.Sheet.Printer.ZReference.Value = "endstop"
+	one(t, tipShift, in)
+	in.Sheet.Printer.ZReference.Value = "probe"
+	in.Printer.Geometry.NozzleProbes = unknown[bool](parser.NozzleProbes)
+	one(t, tipShift, in)
+}
+
+// Distances between hotends belong to the hotends that they were measured with.
+func TestTipShiftOffsets(t *testing.T) {
+	in := healthyInput()
+	in.Printer.Geometry.Offsets = []parser.Setting[float64]{set(parser.Offset("x"), 24.5), set(parser.Offset("z"), -0.1)}
+	f := one(t, tipShift, in)
+	wantSaid(t, f, "hotend offset x 24.5 mm, hotend offset z -0.1 mm")
+	wantChanges(t, f)
+	if f.Level != Warning || f.At.Text() != string(parser.Offset("x")) {
+		t.Errorf("%s at %s", f.Level, f.At.Text())
+	}
+	in.Printer.Geometry.Offsets = []parser.Setting[float64]{unknown[float64](parser.Offset("x"))}
+	silent(t, tipShift, in)
+}

@@ -3,6 +3,7 @@ package rules
 import "preflash/parser/sheet"
 
 var waiverExpired = &Rule{
+	Whole:    true,
 	ID:       "waiver-expired",
 	Level:    Error,
 	Unwaived: true,

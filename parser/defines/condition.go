@@ -157,6 +157,9 @@ func (e *expander) constant(out []byte, t token, a arithmetic) []byte {
 	case "compl":
 		return append(out, '~')
 	}
+	if t.painted && e.circular(t.text) {
+		return e.numbered(out, int(e.doubtful(doubt{name: -1, text: t.text + " goes back to itself"}).arg))
+	}
 	// Beyond conditions a name that is no macro is one of the language's.
 	if t.text == "false" || !e.foreign(t.text) && a == wholeNumbers {
 		return append(out, '0')
@@ -164,6 +167,12 @@ func (e *expander) constant(out []byte, t token, a arithmetic) []byte {
 	u := e.doubtful(doubt{name: e.s.table.intern(t.text)})
 	e.skipCall()
 	return e.numbered(out, int(u.arg))
+}
+
+// circular reports whether a name that is met in its own expansion is one that
+// the firmware derives: then what it derives it from cannot be told.
+func (e *expander) circular(word string) bool {
+	return e.s.table.all[e.s.table.intern(word)].settled
 }
 
 // foreign reports whether a word that is no macro here may be one outside.

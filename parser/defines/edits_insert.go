@@ -22,8 +22,12 @@ func (p *plan) insert(name, value string, m macro, near []string) error {
 		if relative == name {
 			continue
 		}
-		if r := p.s.macro(relative); r.state == parser.Yes {
+		switch r := p.s.macro(relative); {
+		case r.state == parser.Yes:
 			p.insertLine(r.winner.line, text)
+			return nil
+		case r.removed && len(r.others) > 0: // it stands there for another printer
+			p.insertLine(r.others[len(r.others)-1].line, text)
 			return nil
 		}
 	}
@@ -129,10 +133,13 @@ func (c *config) isNow(d parser.Description, want any) bool {
 		return d.Value == want
 	case parser.SensorDef:
 		got, ok := d.Value.(parser.SensorDef)
-		if !ok || got.Form != want.Form || got.Curve != want.Curve {
+		if !ok || got.Form != want.Form {
 			return false
 		}
-		return want.Form != parser.FormBeta || close(got.R25Ohm, want.R25Ohm) && close(got.BetaK, want.BetaK) && close(got.CubicC, want.CubicC)
+		if want.Form != parser.FormBeta {
+			return got.Name == want.Name
+		}
+		return close(got.R25Ohm, want.R25Ohm) && close(got.BetaK, want.BetaK) && close(got.CubicC, want.CubicC)
 	}
 	return false
 }

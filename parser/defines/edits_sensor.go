@@ -12,33 +12,25 @@ import (
 func (p *plan) setSensor(s *slot, def parser.SensorDef) error {
 	to := &slot{key: s.key, name: s.name, near: s.near}
 	if def.Form == parser.FormBeta {
-		if n, ok := namedNumber(def); !ok || n == customSensor {
+		if n, ok := p.namedNumber(def); !ok || n == customSensor {
 			return p.setCustom(s, to, def)
 		}
 	}
-	number, ok := namedNumber(def)
+	number, ok := p.namedNumber(def)
 	if !ok {
-		pullup := def.PullupOhm
-		if pullup == 0 {
-			pullup = commonPullup
-		}
-		best, found := style{}.Defines(def.Curve, pullup)
-		if !found {
-			return fmt.Errorf("no numbered definition of this style is the curve %s on a pull-up of %g Ω; use a custom one", def.Curve, pullup)
-		}
-		number, _ = namedNumber(best)
+		return fmt.Errorf("this firmware has no numbered definition for it; use a custom one")
 	}
 	return p.set(to, float64(number))
 }
 
 // namedNumber gives the number of a definition that is named by it.
-func namedNumber(def parser.SensorDef) (int, bool) {
+func (p *plan) namedNumber(def parser.SensorDef) (int, bool) {
 	number, err := strconv.Atoi(def.Name)
 	if err != nil {
 		return 0, false
 	}
-	n, ok := findNumbered(number)
-	return number, ok && n.form == def.Form
+	d, ok := p.basis.definition(number)
+	return number, ok && d.Form == def.Form
 }
 
 // setCustom writes definition 1000. Its options often stand in a branch that
@@ -52,8 +44,13 @@ func (p *plan) setCustom(s, to *slot, def parser.SensorDef) error {
 	if !known {
 		return fmt.Errorf("nothing shows that this firmware knows a custom sensor (%s 1000): it is too old, or the file with %s_BETA is not named in the sheet", s.name, s.heater)
 	}
-	if def.CubicC != 0 && !readsCubic(p.s, p.gen, s.heater) {
+	if def.CubicC != 0 && !readsCubic(p.s, p.basis, s.heater) {
 		return fmt.Errorf("nothing shows that this firmware reads %s, without which the curve cannot be written; use a newer firmware", s.heater+cubicSuffix)
+	}
+	for _, o := range &customOptions {
+		if x := *o.of(&def); x != 0 && (x < o.least || x > o.most) {
+			return fmt.Errorf("the custom sensor would need %s%s %g, and this firmware takes %g to %g", s.heater, o.suffix, x, o.least, o.most)
+		}
 	}
 	first := &plan{config: p.config, key: p.key}
 	if err := first.set(to, customSensor); err != nil {

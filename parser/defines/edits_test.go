@@ -20,7 +20,7 @@ func edited(t *testing.T, c *config, changes ...parser.Change) string {
 
 func TestEdits(t *testing.T) {
 	to := func(key parser.Key, value any) parser.Change { return parser.Change{Key: key, Value: value} }
-	curve := func(id string) parser.SensorDef { return parser.SensorDef{Form: parser.FormCurve, Curve: id} }
+	numbered := func(name string) parser.SensorDef { return parser.SensorDef{Form: parser.FormPoints, Name: name} }
 	custom := parser.SensorDef{Form: parser.FormBeta, R25Ohm: 100e3, BetaK: 4066.123456, CubicC: 7.06e-8, PullupOhm: 4700}
 	tests := []struct {
 		name, before string
@@ -82,9 +82,9 @@ func TestEdits(t *testing.T) {
 			"#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40\n#define THERMAL_RUNAWAY_PROTECTION_HYSTERESIS 4\n"},
 		{"cold guard", "#define CONFIGURATION_H_VERSION 020007\n//#define PREVENT_COLD_EXTRUSION\n", []parser.Change{to(parser.ColdGuard, true)}, "#define CONFIGURATION_H_VERSION 020007\n#define PREVENT_COLD_EXTRUSION\n"},
 
-		{"sensor by its curve", "#define TEMP_SENSOR_0 5 // bead\n", []parser.Change{to(parser.HotendSensor, curve("ntc-100k-4092"))}, "#define TEMP_SENSOR_0 1 // bead\n"},
-		{"custom sensor, its options missing", "#define CONFIGURATION_H_VERSION 02010204\n#define TEMP_SENSOR_0 5\n", []parser.Change{to(parser.HotendSensor, custom)},
-			"#define CONFIGURATION_H_VERSION 02010204\n#define TEMP_SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS 100000\n#define HOTEND0_BETA 4066.123\n#define HOTEND0_SH_C_COEFF 7.06e-08\n"},
+		{"numbered sensor", "#define TEMP_SENSOR_0 5 // bead\n", []parser.Change{to(parser.HotendSensor, numbered("1"))}, "#define TEMP_SENSOR_0 1 // bead\n"},
+		{"custom sensor, its options missing", "#define CONFIGURATION_H_VERSION 02010300\n#define TEMP_SENSOR_0 5\n", []parser.Change{to(parser.HotendSensor, custom)},
+			"#define CONFIGURATION_H_VERSION 02010300\n#define TEMP_SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS 100000\n#define HOTEND0_BETA 4066.123\n#define HOTEND0_SH_C_COEFF 7.06e-08\n"},
 		{"custom sensor, its options in a branch of their own",
 			"#define TEMP_SENSOR_0 5\n#if TEMP_SENSOR_0 == 1000\n  #define HOTEND0_PULLUP_RESISTOR_OHMS 2200 // ohm\n  #define HOTEND0_RESISTANCE_25C_OHMS 50000\n  #define HOTEND0_BETA 3950\n  //#define HOTEND0_SH_C_COEFF 0\n#endif\n",
 			[]parser.Change{to(parser.HotendSensor, custom)},
@@ -142,7 +142,7 @@ func TestEditsOrder(t *testing.T) {
 	c := readText(t, 0, "z.h", "#define TEMP_SENSOR_0 5\n//#define THERMAL_PROTECTION_HOTENDS\n#define HEATER_0_MAXTEMP 285\n", "a.h", rest)
 	edits, err := c.Edits([]parser.Change{
 		{Key: parser.HotendWatchOn, Value: true}, {Key: parser.MaxTemp, Value: 260.0},
-		{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormCurve, Curve: "ntc-100k-4092"}},
+		{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormPoints, Name: "1"}},
 	})
 	if err != nil {
 		t.Fatal(err)

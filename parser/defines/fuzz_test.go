@@ -120,11 +120,13 @@ func checkUncomment(t *testing.T, d *define) {
 	after := &source{}
 	after.grow(cut)
 	file := parser.NewFile("cut.h", cut)
-	text, err := after.scan(file)
-	if err != nil {
+	u := &header{file: file}
+	var err error
+	if u.text, err = after.scan(u); err != nil {
 		return // a raw string or the like in its value
 	}
-	after.order = []*header{{file: file, text: text, to: int32(len(after.lines))}}
+	u.to = int32(len(after.lines))
+	after.order = []*header{u}
 	for i := range after.lines {
 		l := &after.lines[i]
 		if l.kind == kindDefine && !l.comment && int(l.nameAt) == d.at.Start-(d.uncomment.End-d.uncomment.Start) {

@@ -23,12 +23,12 @@ func (s *source) include(u *header, line int32, live parser.Tri, cause int32) er
 	if !path.IsAbs(target) {
 		name = path.Join(path.Dir(u.file.Path), target)
 	}
-	if s.units[name] == nil && !s.tree.Exists(name) {
+	if s.units[name] == nil {
 		switch {
-		case s.absent[name]:
+		case len(s.absent) > 0 && s.tree.Absent(s.absent, name) && s.tree.Lacks(name):
 			s.note(line, parser.RemarkGap, name+" is absent here; whatever it defines could override what is read")
 			return nil
-		case live == parser.Maybe:
+		case live == parser.Maybe && !s.tree.Exists(name):
 			s.note(line, parser.RemarkGap, name+" does not exist, and whether it is included cannot be told; whatever it defines could override what is read")
 			return nil
 		}
@@ -46,9 +46,11 @@ func (s *source) include(u *header, line int32, live parser.Tri, cause int32) er
 	if err != nil {
 		var e *parser.Error
 		if errors.As(err, &e) && e.Line == 0 {
-			missing := !s.tree.Exists(name)
-			if e = parser.Errorf(at, "the included file %s %s", e.File, e.Message); missing {
+			e = parser.Errorf(at, "the included file %s %s", e.File, e.Message)
+			if s.tree.Lacks(name) {
 				e.Message += "; or list it under absent in the sheet"
+			}
+			if !s.tree.Exists(name) {
 				e.Missing = name
 			}
 			return e

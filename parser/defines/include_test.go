@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -130,6 +131,41 @@ func TestErrors(t *testing.T) {
 				t.Errorf("%s:%d: %s\nwant %s:%d: %s", filepath.Base(e.File), e.Line, message, test.file, test.line, test.message)
 			}
 		})
+	}
+}
+
+// A file that the sheet calls absent may lie outside the root, or be a link that
+// leads nowhere.
+func TestAbsentAnywhere(t *testing.T) {
+	dir := t.TempDir()
+	for name, target := range map[string]string{"link.h": "gone", "out.h": "../../out.h"} {
+		if err := os.Symlink(target, filepath.Join(dir, name)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	text := "#include \"../board.h\"\n#include \"/opt/board.h\"\n#include \"link.h\"\n#include \"out.h\"\n#define X 1\n"
+	if err := os.WriteFile(filepath.Join(dir, "main.h"), []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	tree, err := parser.OpenTree(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer tree.Close()
+	absent := []string{"../board.h", "/opt/board.h", "link.h", "out.h"}
+	s, err := load(tree, parser.Request{Files: []string{"main.h"}, Absent: absent}, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(s.remarks) != len(absent) {
+		t.Errorf("%d remarks for %d absent files: %v", len(s.remarks), len(absent), s.remarks)
+	}
+	for i, name := range absent {
+		_, err := load(tree, parser.Request{Files: []string{"main.h"}, Absent: slices.Delete(slices.Clone(absent), i, i+1)}, nil)
+		e, ok := err.(*parser.Error)
+		if !ok || e.Line != i+1 || !strings.HasSuffix(e.Message, "list it under absent in the sheet") || (e.Missing != "") != (name == "link.h") {
+			t.Errorf("%s: %v", name, err)
+		}
 	}
 }
 

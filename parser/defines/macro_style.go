@@ -11,20 +11,24 @@ import (
 type test uint8
 
 const (
-	testNone     test = iota
-	testEnabled       // all of the options are on
-	testDisabled      // all of the options are off
-	testAny           // one of them is on
-	testMany          // two of them are on
-	testCount         // how many are on
-	testChoice        // the second argument where the first is on, else the third
-	testChoice0       // … else 0
-	testChoice1       // … else 1
-	testWhenOn        // … else nothing
-	testWhenOff       // the second argument where the first is off, else nothing
-	testPins          // every one is the name of a connected pin
-	testAnyPin        // one of them is
-	testWithin        // second ≤ first ≤ third argument
+	testNone      test = iota
+	testEnabled        // all of the options are on
+	testDisabled       // all of the options are off
+	testAny            // one of them is on
+	testMany           // two of them are on
+	testCount          // how many are on
+	testChoice         // the second argument where the first is on, else the third
+	testChoice0        // … else 0
+	testChoice1        // … else 1
+	testWhenOn         // … else nothing
+	testWhenOff        // the second argument where the first is off, else nothing
+	testPins           // every one is the name of a connected pin
+	testAnyPin         // one of them is
+	testWithin         // second ≤ first ≤ third argument
+	testChosen         // the display that is chosen is one of them
+	testSure           // the condition is true for sure
+	testDriver         // the kind of an axis's driver
+	testAnyDriver      // some axis has a driver of one of these kinds
 )
 
 // styleTests are the names of all generations, from memory.
@@ -38,6 +42,8 @@ var styleTests = [...]struct {
 	{"TERN", testChoice}, {"TERN0", testChoice0}, {"TERN1", testChoice1},
 	{"TERN_", testWhenOn}, {"IF_ENABLED", testWhenOn}, {"IF_DISABLED", testWhenOff},
 	{"PIN_EXISTS", testPins}, {"PINS_EXIST", testPins}, {"ANY_PIN", testAnyPin}, {"WITHIN", testWithin},
+	{"DGUS_UI_IS", testChosen}, {own + "sure", testSure},
+	{own + "driver", testDriver}, {own + "any_driver", testAnyDriver},
 }
 
 func (s *source) internTests() {
@@ -83,6 +89,20 @@ func (e *expander) test(kind test, args [][]token) []token {
 		return choice(number(1)...)
 	case testWithin:
 		return within(args)
+	case testChosen:
+		return e.chosen(args)
+	case testDriver:
+		return e.driver(spell(args[0]))
+	case testAnyDriver:
+		return e.anyDriver(args)
+	case testSure:
+		inner := e.s.expander(args[0])
+		v, _ := inner.compute(wholeNumbers)
+		inner.close()
+		if v.kind == knownValue && !v.zero() {
+			return number(1)
+		}
+		return number(0)
 	}
 	least, most := 0, 0 // how many are on
 	var d doubt
@@ -167,6 +187,24 @@ func (e *expander) pin(arg []token) (parser.Tri, doubt) {
 		return parser.Yes, doubt{}
 	}
 	return parser.No, doubt{}
+}
+
+// chosen says whether the chosen display is one of these names.
+func (e *expander) chosen(args [][]token) []token {
+	const option = "DGUS_LCD_UI"
+	value := e.expandAll([]token{{kind: tokenWord, text: option}})
+	switch {
+	case len(value) == 1 && value[0].kind == tokenUnknown:
+		return value
+	case len(value) != 1:
+		return number(0)
+	}
+	for _, arg := range args {
+		if len(arg) == 1 && arg[0].text == value[0].text {
+			return number(1)
+		}
+	}
+	return number(0)
 }
 
 // within writes ((V) >= (L) && (V) <= (H)).

@@ -12,10 +12,13 @@ type name struct {
 	text        string
 	first, last int32 // its define lines in source.lines; -1 for none
 	state       state
-	option      parser.Tri // of the style's option table; Maybe: not asked yet
-	asked       bool       // was taken to come from outside
-	busy        bool       // its body is being expanded
-	test        test       // one of the style's own tests
+	origin      origin
+	asked       bool // was taken to come from outside
+	derived     bool // the firmware derives it, with parameters or without
+	settled     bool // … without: where it is not defined, it is not from outside
+	told        bool // the sheet says whether it is defined
+	busy        bool // its body is being expanded
+	test        test // one of the style's own tests
 }
 
 // nameTable holds all names, found by their text. A map of the standard
@@ -51,7 +54,7 @@ func (t *nameTable) intern(text string) int32 {
 			return id
 		}
 	}
-	t.all = append(t.all, name{text: text, first: -1, last: -1, state: none, option: parser.Maybe})
+	t.all = append(t.all, name{text: text, first: -1, last: -1, state: none})
 	id := int32(len(t.all))
 	t.slots[h&mask] = id
 	if len(t.all)*2 > len(t.slots) {
@@ -94,19 +97,32 @@ func (s *source) mentioned(n *name) {
 }
 
 // outside reports whether a name may be set by something that is not read:
-// no file mentions it as a define, and it is no option of the style.
+// no file mentions it as a define, it is no option of the style, and the
+// firmware does not derive it.
 func (s *source) outside(n *name) bool {
-	if n.first >= 0 {
+	if n.first >= 0 || n.told {
 		return false
 	}
-	if n.option == parser.Maybe {
-		n.option = parser.No
-		if s.isOption != nil && s.isOption(n.text) {
-			n.option = parser.Yes
+	if n.origin == originUnasked {
+		n.origin = s.originOf(n.text)
+	}
+	switch n.origin {
+	case originOption:
+		return false
+	case originNewer:
+		return s.gen.basis() == older|newer
+	case originBoard:
+		if !s.gen.basis().may(older) {
+			return false
 		}
-	}
-	if n.option == parser.Yes {
-		return false
+	case originMultiple:
+		if s.defined(s.table.intern("MMU_MODEL")) == parser.No {
+			return false
+		}
+	default:
+		if n.settled {
+			return false
+		}
 	}
 	n.asked = true
 	return true

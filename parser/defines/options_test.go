@@ -49,7 +49,7 @@ func TestSpellingsAreOptions(t *testing.T) {
 	}
 	names = slices.Concat(names, probes, probing, sharedHotend[:])
 	for _, mark := range generationMarks {
-		names = append(names, mark.name)
+		names = append(names, mark.names...)
 	}
 	names = append(names, "TEMP_SENSOR_0", "TEMP_SENSOR_7", "TEMP_SENSOR_BED", "HEATER_0_MAXTEMP", "HEATER_7_MINTEMP", "HOTEND_OVERSHOOT",
 		"PREVENT_COLD_EXTRUSION", "PREVENT_DANGEROUS_EXTRUDE", "EXTRUDE_MINTEMP", "PIDTEMP", "MPCTEMP", "PID_MAX", "BANG_MAX", "MPC_MAX",

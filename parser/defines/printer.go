@@ -1,6 +1,7 @@
 package defines
 
 import (
+	"slices"
 	"strconv"
 
 	"preflash/parser"
@@ -17,23 +18,31 @@ func (r *reader) printer(tool int) *parser.Printer {
 	n := strconv.Itoa(r.hotend)
 	p.Hotend.Oversample = oversample
 	p.Hotend.Sensor = r.sensor(parser.HotendSensor, "TEMP_SENSOR_"+n, "HOTEND"+n)
-	p.Hotend.CustomCubic = readsCubic(r.s, r.gen, "HOTEND"+n)
+	p.Hotend.CustomCubic = readsCubic(r.s, r.basis, "HOTEND"+n)
 	p.Hotend.Loop = r.loop()
+	p.Hotend.Outputs = r.outputs()
 	p.Hotend.Watch = r.watch(&hotendWatch)
+	r.atTemperature(&p.Hotend.Watch)
+	r.second(&p.Hotend)
 	p.Bed = r.bed()
 	p.Limits = r.limits(n)
-	if p.Hotend.Sensor.Value.Form == parser.FormAmplifier {
-		p.Limits.MinWhileHeating = false // a chip's minimum is looked at always
-	}
+	r.guards(p)
+	r.bounds(p)
 	p.ColdSide = r.coldSide()
 	p.Flow = r.flow()
-	p.Geometry.TriggerMM = r.trigger()
+	p.Geometry = r.geometry()
 	p.Storage = r.storage(p)
-	if s := &p.Hotend.Sensor; s.State == parser.Set && s.Value.Form == parser.FormNone {
+	r.unbuildable(p)
+	if s := &p.Hotend.Sensor; !mismatched(p) && s.State == parser.Set && s.Value.Form == parser.FormNone {
 		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: s.At,
 			Text: "the configuration has no sensor for tool " + strconv.Itoa(tool) + ": " + s.Name + " is 0"})
 	}
 	return p
+}
+
+// mismatched reports whether the sheet's tool is known to be missing.
+func mismatched(p *parser.Printer) bool {
+	return slices.ContainsFunc(p.Remarks, func(r parser.Remark) bool { return r.Kind == parser.RemarkMismatch })
 }
 
 // sharedHotend are the options that let several tools feed one hotend.
@@ -42,11 +51,23 @@ var sharedHotend = [...]string{"SINGLENOZZLE", "MIXING_EXTRUDER", "SWITCHING_EXT
 // tool finds the hotend's index and whether the configuration has that tool.
 func (r *reader) tool(p *parser.Printer) {
 	r.hotend = p.Tool
-	count := r.value(figure{names: []string{"EXTRUDERS"}, absent: absentDefault, usual: 1})
-	if count.Known() && p.Tool > 0 && float64(p.Tool) >= count.Value {
+	count := r.value(figure{names: []string{"EXTRUDERS"}, absent: absentDefault})
+	switch {
+	case count.Known() && count.Value < 1:
+		text := "the configuration has no extruder (EXTRUDERS is 0), and so no hotend"
+		if r.s.macro("TEMP_SENSOR_0").removed {
+			text += "; its TEMP_SENSOR_0 has no effect"
+		}
+		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: count.At, Text: text})
+		return
+	case count.Known() && float64(p.Tool) >= count.Value:
 		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: count.At,
 			Text: "the sheet names tool " + strconv.Itoa(p.Tool) + ", counted from 0; the configuration has " +
 				strconv.Itoa(int(count.Value)) + " (EXTRUDERS)"})
+	}
+	r.hotends = 1
+	if count.Known() && count.Value <= mostHotends {
+		r.hotends = int(count.Value)
 	}
 	for _, name := range sharedHotend {
 		if r.on(name) != parser.Yes {
@@ -55,10 +76,10 @@ func (r *reader) tool(p *parser.Printer) {
 		// Two tools to one hotend there; all to one in the others.
 		if name == "SWITCHING_EXTRUDER" {
 			if r.on("SWITCHING_NOZZLE") != parser.Yes {
-				r.hotend = p.Tool / 2
+				r.hotend, r.hotends = p.Tool/2, (r.hotends+1)/2
 			}
 		} else {
-			r.hotend = 0
+			r.hotend, r.hotends = 0, 1
 		}
 		break
 	}
@@ -91,21 +112,22 @@ func (r *reader) bed() parser.Bed {
 	return b
 }
 
-// limits reads temperatures that the firmware enforces. n is the heater.
+// limits reads the temperatures that the firmware enforces. n is the heater.
 func (r *reader) limits(n string) parser.Limits {
 	minName, maxName := "HEATER_"+n+"_MINTEMP", "HEATER_"+n+"_MAXTEMP"
-	l := parser.Limits{MinWhileHeating: r.gen != gen10, TableLessMargin: r.loopBasis().may(newer)}
+	l := parser.Limits{}
 	l.MinTemp = r.number(figure{key: parser.MinTemp, names: []string{minName}, round: roundNearest,
 		near: []string{maxName, "BED_MINTEMP", "TEMP_SENSOR_" + n}})
 	l.MaxTemp = r.number(figure{key: parser.MaxTemp, names: []string{maxName}, round: roundDown,
 		near: []string{minName, "BED_MAXTEMP", "TEMP_SENSOR_" + n}})
 	margin := figure{key: parser.Margin, names: []string{"HOTEND_OVERSHOOT"}, round: roundUp, absent: absentDefault,
 		near: []string{"BED_OVERSHOOT", maxName}}
-	if r.gen >= gen20 {
-		margin.usual = 15
+	if r.gen >= genOlder || len(r.s.mentions(margin.names[0])) > 0 {
+		margin.usual = 15 // in both that are known; earlier ones may not clamp at all
 	}
 	l.Margin = r.number(margin)
 	l.Presets = r.presets()
+	r.autoTarget(&l)
 
 	guards := []string{"PREVENT_COLD_EXTRUSION", "PREVENT_DANGEROUS_EXTRUDE"}
 	if r.gen == gen10 {
@@ -114,16 +136,14 @@ func (r *reader) limits(n string) parser.Limits {
 	l.ColdGuard = r.flag(parser.ColdGuard, guards, []string{"EXTRUDE_MINTEMP", "PREVENT_LENGTHY_EXTRUDE", "PIDTEMP"})
 	l.MinExtrude = r.number(figure{key: parser.MinExtrude, names: []string{"EXTRUDE_MINTEMP"}, round: roundNearest,
 		near: []string{l.ColdGuard.Name, "PREVENT_LENGTHY_EXTRUDE"}})
-	for _, g := range [...]struct {
-		kind  string
-		names []string
-	}{
-		{"while heating up", []string{"PREHEAT_TIME_HOTEND_MS", "MILLISECONDS_PREHEAT_TIME"}},
-		{"for odd readings", []string{"BOGUS_TEMPERATURE_GRACE_PERIOD"}},
-	} {
-		l.Graces = appendFound(l.Graces, r.number(figure{key: parser.Grace(g.kind), names: g.names, unit: unitMillis,
-			round: roundDown, absent: absentHidden}))
-	}
+	// As the style's firmware publishes it, in both generations: for so long
+	// after the target rises from 0, the minimum is not looked at.
+	l.Graces = appendFound(l.Graces, r.number(figure{key: parser.Grace("while heating up"),
+		names: []string{"PREHEAT_TIME_HOTEND_MS", "MILLISECONDS_PREHEAT_TIME"}, unit: unitMillis, round: roundDown, absent: absentHidden}))
+	// The first bad reading switches every heater off and sets the targets to 0,
+	// so that most faults do not show again once this time is over.
+	l.HaltGrace = r.number(figure{key: parser.HaltGrace, names: []string{"BOGUS_TEMPERATURE_GRACE_PERIOD"}, unit: unitMillis,
+		round: roundDown, absent: absentHidden})
 	l.BadSamples = appendFound(l.BadSamples, r.number(figure{key: parser.BadSamples("below the minimum"),
 		names: []string{"MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED"}, round: roundDown, absent: absentHidden}))
 	return l

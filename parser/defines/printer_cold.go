@@ -26,13 +26,31 @@ func (r *reader) coldSide() parser.ColdSide {
 		if n == r.hotend {
 			continue
 		}
-		if f := r.autoFan(n); f.State == parser.Set {
+		if d := r.unheeded(autoFanNames(n)[0]); d != nil {
+			c.Elsewhere = append(c.Elsewhere, placeOf(d))
+		} else if f := r.autoFan(n); f.State == parser.Set {
 			c.Elsewhere = append(c.Elsewhere, f.Place)
 		}
 	}
 	c.OnAboveC = r.number(figure{key: parser.FanOnAbove, names: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE"}, round: roundNearest,
 		absent: absentDefault, usual: 50, near: []string{"EXTRUDER_AUTO_FAN_SPEED", c.Fan.Name}})
+	c.Power = r.number(figure{key: parser.FanPower, names: []string{"EXTRUDER_AUTO_FAN_SPEED"}, unit: unitCounts, round: roundNearest,
+		absent: absentDefault, usual: 1, near: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE", c.Fan.Name}})
 	return c
+}
+
+// unheeded returns the define of a fan's output that the firmware takes out
+// again because there is no such hotend: the fan on it never runs.
+func (r *reader) unheeded(name string) *define {
+	m := r.s.macro(name)
+	if !m.removed || len(m.others) == 0 {
+		return nil
+	}
+	d := m.others[len(m.others)-1]
+	if x, known := r.s.number(d.value()); d.value() == "" || known == parser.Yes && x < 0 {
+		return nil
+	}
+	return d
 }
 
 // autoFan reads the output that follows a hotend; -1 is none. The name of a

@@ -1,6 +1,10 @@
 package defines
 
-import "preflash/parser"
+import (
+	"strings"
+
+	"preflash/parser"
+)
 
 // carried are figures that belong to the old melt path. They count only where
 // one of the gates is on; no gate is always on.
@@ -10,6 +14,8 @@ var carried = [...]struct {
 	gates []string
 }{
 	{"pressure advance", []string{"ADVANCE_K", "LIN_ADVANCE_K", "EXTRUDER_ADVANCE_K"}, []string{"LIN_ADVANCE", "ADVANCE"}},
+	{"loop term of the speed", []string{"DEFAULT_Kc"}, []string{"PID_EXTRUSION_SCALING", "PID_ADD_EXTRUSION_RATE"}},
+	{"loop term of the part fan", []string{"DEFAULT_Kf"}, []string{"PID_FAN_SCALING"}},
 	{"retract length", []string{"RETRACT_LENGTH"}, []string{"FWRETRACT"}},
 	{"retract length at a tool change", []string{"RETRACT_LENGTH_SWAP"}, []string{"FWRETRACT"}},
 	{"retract recovery length", []string{"RETRACT_RECOVER_LENGTH"}, []string{"FWRETRACT"}},
@@ -37,6 +43,7 @@ func (r *reader) flow() parser.Flow {
 		s := r.number(figure{key: parser.Carried(c.key), names: c.names, list: true, element: r.hotend, repeats: true, absent: absentHidden})
 		if gate == parser.Maybe && s.Known() {
 			s.State, s.Why = parser.Unknown, "it cannot be told whether "+c.gates[0]+" is on"
+			r.hangsOn(s.Key, c.gates...)
 		}
 		if s.State == parser.Set && s.Value == 0 {
 			continue // a length of 0 is none
@@ -56,6 +63,7 @@ func (r *reader) maxFlow() parser.Setting[float64] {
 		s = parser.Setting[float64]{Key: s.Key, Name: s.Name, State: parser.Off}
 	case parser.Maybe:
 		s.State, s.Why = parser.Unknown, "it cannot be told whether "+gate+" is on"
+		r.hangsOn(s.Key, gate)
 	}
 	if s.State == parser.Set && s.Value == 0 {
 		s.State = parser.Off
@@ -63,10 +71,32 @@ func (r *reader) maxFlow() parser.Setting[float64] {
 	return s
 }
 
-// probes are the options that say that the printer has a probe.
+// probes are the options that say that the printer has a probe, as both
+// generations publish them; the last three are the newer one's.
 var probes = []string{
-	"FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "BLTOUCH", "TOUCH_MI_PROBE", "SOLENOID_PROBE", "Z_PROBE_SLED",
-	"RACK_AND_PINION_PROBE", "Z_PROBE_ALLEN_KEY", "SENSORLESS_PROBING", "DUET_SMART_EFFECTOR", "MAGLEV4", "MAG_MOUNTED_PROBE",
+	"FIX_MOUNTED_PROBE", nozzleProbe, "BLTOUCH", "TOUCH_MI_PROBE", "Z_PROBE_ALLEN_KEY", "Z_PROBE_SLED", "SOLENOID_PROBE",
+	"SENSORLESS_PROBING", "RACK_AND_PINION_PROBE", "MAGLEV4", "MAG_MOUNTED_PROBE", "BD_SENSOR",
+}
+
+// nozzleProbe says that the nozzle itself touches.
+const nozzleProbe = "NOZZLE_AS_PROBE"
+
+// geometry reads where nozzle and probe are.
+func (r *reader) geometry() parser.Geometry {
+	g := parser.Geometry{TriggerMM: r.trigger()}
+	if r.on(nozzleProbe) != parser.No {
+		g.NozzleProbes = r.flag(parser.NozzleProbes, []string{nozzleProbe}, nil)
+	}
+	if r.hotends < 2 {
+		return g
+	}
+	// Offsets are seen from hotend 0: those of the next one tell of that.
+	index := max(r.hotend, 1)
+	for _, axis := range [...]string{"x", "y", "z"} {
+		g.Offsets = appendFound(g.Offsets, r.number(figure{key: parser.Offset(axis), names: []string{"HOTEND_OFFSET_" + strings.ToUpper(axis)},
+			list: true, element: index, absent: absentHidden}))
+	}
+	return g
 }
 
 // probing are the options that need a probe, unless the person is the probe.
@@ -105,9 +135,15 @@ func (r *reader) trigger() parser.Setting[float64] {
 		return parser.Setting[float64]{Key: s.Key, Name: s.Name, State: parser.Off}
 	case parser.Maybe:
 		s.State, s.Why = parser.Unknown, "it cannot be told whether the printer has a probe"
+		r.hangsOn(s.Key, probes...)
+		r.hangsOn(s.Key, probing...)
 	}
 	return s
 }
+
+// storedMaxTemp says that the max temp is edited at a display, which wins over
+// the files; the firmware's own checks of the files are left out then.
+const storedMaxTemp = "HAS_PROUI_MAXTEMP"
 
 // storage reads whether the firmware stores settings, and which.
 func (r *reader) storage(p *parser.Printer) parser.Storage {
@@ -127,6 +163,11 @@ func (r *reader) storage(p *parser.Printer) parser.Storage {
 		keep(!isTarget(s.Key), s.Key)
 	}
 	keep(p.Geometry.TriggerMM.State != parser.Off, parser.ProbeTrigger)
+	for _, s := range p.Geometry.Offsets {
+		keep(true, s.Key)
+	}
+	// A display of the newer generation can edit and store it.
+	keep(r.on(storedMaxTemp) != parser.No, parser.MaxTemp)
 	keep(p.Flow.FilamentMM.Known(), parser.FilamentWidth)
 	keep(p.Flow.MaxMM3PerS.State != parser.Off, parser.MaxFlow)
 	for _, s := range p.Flow.CarriedOver {

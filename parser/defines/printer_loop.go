@@ -15,13 +15,13 @@ func (r *reader) loop() parser.Loop {
 			unit: unitCounts, round: roundDown, absent: absentDefault, usual: 1, near: near}))
 	}
 	switch l.Control.Value {
-	case parser.ControlPID:
+	case parser.ControlPID, parser.ControlOpen:
 		r.gains(&l)
 		l.RangeC = r.number(figure{key: parser.FunctionalRange, names: []string{"PID_FUNCTIONAL_RANGE"}, absent: absentDefault, usual: 10,
 			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
 		l.FilterOld = r.number(figure{key: parser.DerivativeShare, names: []string{"PID_K1", "K1"}, absent: absentDefault, usual: 0.95,
 			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
-		b := r.loopBasis()
+		b := r.basis
 		l.Variants = loopVariants(b)
 		powers("in range", "PID_MAX", "BANG_MAX", "PIDTEMP")
 		if b.may(older) {
@@ -39,14 +39,6 @@ func (r *reader) loop() parser.Loop {
 		}
 	}
 	return l
-}
-
-// loopBasis is the firmware whose loop is meant.
-func (r *reader) loopBasis() basis {
-	if r.basis == 0 {
-		return older | newer
-	}
-	return r.basis
 }
 
 // loopVariants are the ways in which a basis runs its PID loop, as the style's
@@ -80,12 +72,31 @@ func (r *reader) control() parser.Setting[parser.Control] {
 		case !settle(r, &s, m):
 		case on == parser.Maybe:
 			s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
+		case c.control == parser.ControlPID:
+			r.openLoop(&s)
 		}
 		return s
 	}
 	s.Value, s.State = parser.ControlOnOff, parser.Default
 	s.Place = r.telling(s.Name, r.s.macro(s.Name))
 	return s
+}
+
+// openLoop takes in an option that leaves PID control out: the target is the
+// output, 0 to PID_MAX, as the older generation publishes it. The newer one
+// does not compile with it.
+func (r *reader) openLoop(s *parser.Setting[parser.Control]) {
+	const name = "PID_OPENLOOP"
+	m := r.s.macro(name)
+	on := r.enabled(name, m)
+	if on == parser.No {
+		return
+	}
+	s.Name, s.Value = name, parser.ControlOpen
+	s.Hides = nil
+	if settle(r, s, m) && on == parser.Maybe {
+		s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
+	}
 }
 
 // gainNames are the spellings of each gain: the newer first, and for each the
@@ -109,7 +120,7 @@ func (r *reader) gains(l *parser.Loop) {
 			f.names = []string{g.newList, g.oldList, g.newName, g.oldName}
 			f.list, f.element, f.repeats = true, r.hotend, true
 		}
-		if r.gen < gen21 {
+		if r.gen < genAbove {
 			// The newer names would be read by no firmware of this age.
 			swapPairs(f.names)
 		}

@@ -149,7 +149,7 @@ const (
 #define FILAMENT_CHANGE_FAST_LOAD_LENGTH 0
 //#define EEPROM_SETTINGS
 `
-	third = `#define CONFIGURATION_H_VERSION 02010205
+	third = `#define CONFIGURATION_H_VERSION 02010300
 #define EXTRUDERS 2
 #define TEMP_SENSOR_0 1000
 #define HOTEND0_PULLUP_RESISTOR_OHMS 4700
@@ -272,8 +272,11 @@ func TestPrinterParts(t *testing.T) {
 	if !p.Limits.MinWhileHeating || p.Hotend.Oversample != 16 {
 		t.Errorf("minimum while heating %v, oversampling %d", p.Limits.MinWhileHeating, p.Hotend.Oversample)
 	}
-	if readText(t, 0, "h", first).printer.Limits.MinWhileHeating {
-		t.Error("the first generation looks at the minimum all the time")
+	for number, want := range map[string]bool{"5": true, "1047": true, "-1": true, "-2": false, "-5": false} {
+		text := strings.Replace(second, "TEMP_SENSOR_0 ", "TEMP_SENSOR_0 "+number+" //", 1)
+		if got := readText(t, 0, "h", text).printer.Limits.MinWhileHeating; got != want {
+			t.Errorf("definition %s: minimum while heating only %v, want %v", number, got, want)
+		}
 	}
 	third := readText(t, 0, "h", third).printer
 	want := []parser.Key{parser.HotendSensor, parser.ModelPower, parser.Preset(1), parser.ProbeTrigger, parser.FilamentWidth, parser.MaxFlow, "pressure advance"}
@@ -288,8 +291,9 @@ func TestPrinterParts(t *testing.T) {
 
 func TestVersionGeneration(t *testing.T) {
 	for text, want := range map[string]generation{
-		"010000": gen10, "010100": gen11, "010109": gen11, "020000": gen20, "020008": gen20, "02000903": gen20,
-		"02010000": gen21, "02010205": gen21, "030000": gen21, "": genUnknown, "1.1.9": genUnknown, "0x0109": genUnknown, "20000": genUnknown,
+		"010000": gen10, "010100": gen11, "010109": gen11, "020000": gen20, "020008": gen20, "02000900": gen20, "02000901": genOlder,
+		"02000902": genBetween, "02010202": genBetween, "02010300": genNewer, "02010301": genAbove, "03000000": genAbove,
+		"": genUnknown, "1.1.9": genUnknown, "0x0109": genUnknown, "20000": genUnknown, "000901": genUnknown,
 	} {
 		if got := versionGeneration(text); got != want {
 			t.Errorf("%q: %d, want %d", text, got, want)
@@ -303,7 +307,9 @@ func TestGenerationByNames(t *testing.T) {
 		"#define X 1\n": genUnknown,
 		"//#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40\n":            gen10,
 		"#define PREVENT_COLD_EXTRUSION\n":                            gen11,
-		"#define THERMAL_PROTECTION_HOTENDS\n//#define MPCTEMP\n":     gen21,
+		"#define THERMAL_PROTECTION_HOTENDS\n//#define MPCTEMP\n":     genBetween,
+		"#define DEFAULT_KP 22.2\n":                                   genAbove,
+		"//#define TEMP_TUNING_MAINTAIN_FAN\n#define MPCTEMP\n":       genNewer,
 		"#define HOTEND_OVERSHOOT 15\n":                               gen20,
 		"#define CONFIGURATION_H_VERSION 010109\n#define MPCTEMP\n":   gen11,
 		"#define CONFIGURATION_ADV_H_VERSION 020007\n":                gen20,

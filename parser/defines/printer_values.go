@@ -10,11 +10,14 @@ import (
 // reader maps the final state of the macros to the neutral printer. It notes
 // for each setting how it is spelled, so that a change finds its way back.
 type reader struct {
-	s      *source
-	gen    generation
-	basis  basis
-	hotend int // index of the hotend's options
-	slots  []slot
+	s       *source
+	gen     generation
+	basis   basis
+	checks  basis // whose checks the build is sure to meet: see published
+	hotend  int   // index of the hotend's options
+	hotends int   // how many there are, as far as that can be told
+	slots   []slot
+	hangs   map[parser.Key]string // the option that decides whether a setting counts, where that cannot be told
 }
 
 // unit is how an option counts what the neutral setting has in SI units.
@@ -25,6 +28,7 @@ const (
 	unitMillis        // ms for s
 	unitCounts        // 0 to 255 for a share of 1
 	unitNegative      // the other sign
+	unitQuarters      // quarters of a second for s
 )
 
 const fullCounts = 255
@@ -38,6 +42,8 @@ func (u unit) read(x float64) float64 {
 		return x / fullCounts
 	case unitNegative:
 		return 0 - x // not −x: no negative zero
+	case unitQuarters:
+		return x / 4
 	}
 	return x
 }
@@ -51,6 +57,8 @@ func (u unit) write(x float64) float64 {
 		return x * fullCounts
 	case unitNegative:
 		return 0 - x
+	case unitQuarters:
+		return x * 4
 	}
 	return x
 }

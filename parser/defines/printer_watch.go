@@ -56,7 +56,7 @@ func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 	w := parser.Watch{Form: parser.WatchWindow, Usual: spelling.usual}
 	w.On = r.flag(k.on, []string{spelling.on}, spelling.near)
 	w.CanTurnOn = r.gen >= gen11 || len(r.s.mentions(spelling.on)) > 0
-	if len(r.s.mentions(spelling.on)) > 0 && len(r.s.mentions(spelling.oldHold)) > 0 && statedGeneration(r.s) == genUnknown {
+	if len(r.s.mentions(spelling.on)) > 0 && len(r.s.mentions(spelling.oldHold)) > 0 && !stated(r.s) {
 		// As after a newer option was copied into an old configuration, whose
 		// firmware passes over it in silence.
 		w.On.State, w.On.Value = parser.Unknown, false

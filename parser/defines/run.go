@@ -1,6 +1,7 @@
 package defines
 
 import (
+	"math"
 	"path"
 	"strings"
 
@@ -20,6 +21,8 @@ type header struct {
 	text     string
 	from, to int32
 	once     bool // is not read a second time
+	firmware bool // the firmware's own, in no file of the tree
+	second   bool // the file with the second version option
 	place    int  // in source.files, from 1; 0 where it is not read
 	reading  bool
 }
@@ -49,15 +52,16 @@ func (s *source) open(name string) (*header, error) {
 	if err != nil {
 		return nil, err
 	}
-	u := &header{file: file, from: int32(len(s.lines))}
+	u := &header{file: file, from: int32(len(s.lines)), to: math.MaxInt32}
 	s.grow(file.Data)
-	u.text, err = s.scan(file)
+	s.order = append(s.order, u)
+	u.text, err = s.scan(u)
 	if err != nil {
 		return nil, err
 	}
 	u.to = int32(len(s.lines))
+	u.second = s.holds(u, secondVersion)
 	s.units[name] = u
-	s.order = append(s.order, u)
 	return u, nil
 }
 
@@ -77,12 +81,23 @@ func (s *source) run(units []*header) error {
 	s.files, s.remarks, s.noted = nil, nil, nil
 	s.sets, s.journal, s.groups = s.sets[:0], s.journal[:0], s.groups[:0]
 	clear(s.doubts)
-	for _, u := range units {
+	if err := s.begin(); err != nil {
+		return err
+	}
+	for i, u := range units {
+		if i == 1 && !s.stated() {
+			if err := s.between(); err != nil {
+				return err
+			}
+		}
 		if err := s.read(u, parser.Yes, -1); err != nil {
 			return err
 		}
 	}
-	return nil
+	if err := s.between(); err != nil {
+		return err
+	}
+	return s.read(s.firmware.last, parser.Yes, -1)
 }
 
 // span points at a part of a line.
@@ -96,7 +111,12 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 	if u.once {
 		return nil
 	}
-	if u.place == 0 {
+	if u.second && len(s.files) > 0 {
+		if err := s.between(); err != nil {
+			return err
+		}
+	}
+	if u.place == 0 && !u.firmware {
 		s.files = append(s.files, u.file)
 		u.place = len(s.files)
 	}

@@ -51,6 +51,7 @@ type directive struct {
 // comments: they are passed over by their ends.
 type scanner struct {
 	s    *source
+	unit *header
 	file *parser.File
 	text string
 	walk walker
@@ -58,9 +59,9 @@ type scanner struct {
 }
 
 // scan appends the directives of a file to s.lines.
-func (s *source) scan(file *parser.File) (text string, err error) {
-	text = textOf(file.Data)
-	c := scanner{s: s, file: file, text: text, walk: walker{text: text}}
+func (s *source) scan(u *header) (text string, err error) {
+	text = textOf(u.file.Data)
+	c := scanner{s: s, unit: u, file: u.file, text: text, walk: walker{text: text}}
 	c.run()
 	if c.err != nil {
 		return "", c.err
@@ -428,13 +429,16 @@ func (c *scanner) add(d *directive) {
 	id := int32(len(c.s.lines))
 	if d.kind == kindDefine {
 		n := &c.s.table.all[d.name]
-		if n.last < 0 {
-			n.first = id
+		switch {
+		case c.unit.firmware:
+			n.derived, n.settled = true, n.settled || !d.function
+		case n.last < 0:
+			n.first, n.last = id, id
 			c.s.mentioned(n)
-		} else {
+		default:
 			c.s.lines[n.last].next = id
+			n.last = id
 		}
-		n.last = id
 	}
 	c.s.lines = append(c.s.lines, *d)
 }

@@ -7,67 +7,32 @@ import (
 	"preflash/parser"
 )
 
-// findNumbered looks a numbered definition up.
-func findNumbered(number int) (*numbered, bool) {
-	low, high := 0, len(numberedSensors)
-	for low < high {
-		mid := int(uint(low+high) >> 1)
-		if numberedSensors[mid].number < number {
-			low = mid + 1
-		} else {
-			high = mid
-		}
-	}
-	if low < len(numberedSensors) && numberedSensors[low].number == number {
-		return &numberedSensors[low], true
-	}
-	return nil, false
-}
-
-// def gives the definition in neutral form.
-func (n *numbered) def(gen generation) parser.SensorDef {
-	d := parser.SensorDef{
-		Form: n.form, Kind: n.kind, Name: strconv.Itoa(n.number), Curve: n.curve,
-		R25Ohm: n.r25, BetaK: n.beta, LowC: n.low, HighC: n.high, Note: n.note, Doubt: n.doubt,
-	}
-	switch n.form {
-	case parser.FormPoints:
-		d.Points = n.points[:]
-	case parser.FormNone, parser.FormAmplifier, parser.FormPlaceholder:
-		return d
-	}
-	if d.PullupOhm = n.pullup; d.PullupOhm == 0 {
-		d.PullupOhm = commonPullup
-	}
-	if n.number == 1 && gen < gen20 {
-		d.LowC, d.HighC = 0, 300 // the table was extended later
-	}
-	return d
-}
-
-// pullupTolerance is how far a resistor may be off what a definition assumes,
-// as a share: that of the usual part (common practice, no source).
-const pullupTolerance = 0.01
-
-// Defines returns the best numbered definition of a known curve for a hotend
-// on a board with this pull-up.
-func (style) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
-	for _, h := range hotendSensors {
-		if h.curve != curve {
-			continue
-		}
-		if n, ok := findNumbered(h.number); ok {
-			d := n.def(gen20)
-			if math.Abs(d.PullupOhm-pullupOhm) <= pullupTolerance*d.PullupOhm {
-				return d, true
-			}
-		}
-	}
-	return parser.SensorDef{}, false
-}
+// Definitions lists the numbered definitions with a table that every firmware
+// has which this configuration may be for.
+func (c *config) Definitions() []parser.SensorDef { return c.basis.definitions(c.basis) }
 
 // CustomForm is the form of definition 1000.
-func (style) CustomForm() parser.SensorForm { return parser.FormBeta }
+func (*config) CustomForm() parser.SensorForm { return parser.FormBeta }
+
+// Blank is a configuration that may be for any generation.
+func (style) Blank() parser.Config {
+	return blank{&config{s: &source{}, basis: older | newer, printer: &parser.Printer{Style: styleName}}}
+}
+
+type blank struct{ *config }
+
+// Definitions lists those that only some generation has too, and says so.
+func (b blank) Definitions() []parser.SensorDef { return b.basis.definitions(0) }
+
+func (b basis) String() string {
+	switch b {
+	case older:
+		return "older"
+	case newer:
+		return "newer"
+	}
+	return "older or newer"
+}
 
 // sensor reads the definition of a heater's sensor. heater is the part of the
 // name that custom constants begin with, such as HOTEND0 or BED.
@@ -88,58 +53,56 @@ func (r *reader) sensor(key parser.Key, name, heater string) parser.Setting[pars
 		return s
 	}
 	s.State = parser.Set
-	n, ok := findNumbered(int(number))
-	if !ok {
-		s.Value = parser.SensorDef{Name: strconv.Itoa(int(number)), Note: "definition " + strconv.Itoa(int(number)) + " is not known here"}
+	var ok bool
+	if s.Value, ok = r.basis.definition(int(number)); !ok {
+		s.Value = parser.SensorDef{Name: strconv.Itoa(int(number)), Note: "the " + r.basis.String() + " generation of this firmware has no such definition"}
 		return s
 	}
-	s.Value = n.def(r.gen)
-	switch n.number {
+	switch int(number) {
 	case placeholderCold:
-		s.Value.FixedC, s.Why = r.fixed("DUMMY_THERMISTOR_998_VALUE", 25)
+		s.Value.FixedC, s.Why = r.fixed("DUMMY_THERMISTOR_998_VALUE")
 	case placeholderHot:
-		s.Value.FixedC, s.Why = r.fixed("DUMMY_THERMISTOR_999_VALUE", 100)
+		s.Value.FixedC, s.Why = r.fixed("DUMMY_THERMISTOR_999_VALUE")
 	case customSensor:
 		r.custom(&s, heater)
-	case platinumChip:
-		told := r.value(figure{names: []string{"MAX31865_SENSOR_OHMS_" + name[len(name)-1:], "MAX31865_SENSOR_OHMS"}, absent: absentHidden})
-		if told.State == parser.Set {
-			s.Value.R0Ohm = told.Value
-		}
 	}
+	r.amplifier(&s.Value, name)
 	if s.Why != "" {
 		s.State = parser.Unknown
 	}
 	return s
 }
 
-// fixed reads what a placeholder always shows.
-func (r *reader) fixed(name string, usual float64) (tempC float64, why string) {
-	v := r.value(figure{names: []string{name}, absent: absentDefault, usual: usual})
+// fixed reads what a placeholder always shows: 25 °C where no option says, as
+// the style's firmware publishes it.
+func (r *reader) fixed(name string) (tempC float64, why string) {
+	v := r.value(figure{names: []string{name}, absent: absentDefault, usual: 25})
 	return v.Value, v.Why
 }
 
 // customOptions are the options of definition 1000 after the heater's name,
-// in the order in which they are written.
+// in the order in which they are written, with the least and the most that the
+// firmware takes at its console, as the style's firmware publishes it.
 var customOptions = [...]struct {
-	suffix string
-	of     func(*parser.SensorDef) *float64
+	suffix      string
+	of          func(*parser.SensorDef) *float64
+	least, most float64
 }{
-	{"_PULLUP_RESISTOR_OHMS", func(d *parser.SensorDef) *float64 { return &d.PullupOhm }},
-	{"_RESISTANCE_25C_OHMS", func(d *parser.SensorDef) *float64 { return &d.R25Ohm }},
-	{"_BETA", func(d *parser.SensorDef) *float64 { return &d.BetaK }},
-	{cubicSuffix, func(d *parser.SensorDef) *float64 { return &d.CubicC }},
+	{"_PULLUP_RESISTOR_OHMS", func(d *parser.SensorDef) *float64 { return &d.PullupOhm }, 1, 1e6},
+	{"_RESISTANCE_25C_OHMS", func(d *parser.SensorDef) *float64 { return &d.R25Ohm }, 1, 1e7},
+	{"_BETA", func(d *parser.SensorDef) *float64 { return &d.BetaK }, 1, 1e6},
+	{cubicSuffix, func(d *parser.SensorDef) *float64 { return &d.CubicC }, -0.01, 0.01},
 }
 
 // cubicSuffix is the one custom option that may be absent: it is 0 then.
 const cubicSuffix = "_SH_C_COEFF"
 
-// readsCubic reports whether the firmware reads the cubic coefficient of a
-// heater's custom sensor. It came later than the other options (from memory).
-// One that does not read it takes B for a plain Beta, and is tens of degrees
-// off.
-func readsCubic(s *source, gen generation, heater string) bool {
-	return gen >= gen21 || len(s.mentions(heater+cubicSuffix)) > 0
+// readsCubic reports whether the firmware is sure to read the cubic coefficient
+// of a heater's custom sensor: an option of the newer generation. The older one
+// takes it from the console alone and B for a plain Beta, and would be tens of
+// degrees off.
+func readsCubic(s *source, b basis, heater string) bool {
+	return b.is(newer) || !b.is(older) && len(s.mentions(heater+cubicSuffix)) > 0
 }
 
 // custom fills a definition 1000 from its options.

@@ -1,106 +1,24 @@
 package defines
 
-import "preflash/parser"
+import (
+	_ "embed"
+	"fmt"
+	"strconv"
+	"strings"
+	"sync"
 
-// numbered is one numbered sensor definition. The firmware holds a table of
-// counts for each; here stands the curve that the table follows.
-type numbered struct {
-	number    int
-	kind      parser.SensorKind
-	form      parser.SensorForm
-	curve     string  // FormCurve
-	r25, beta float64 // FormBeta
-	points    [3]parser.SensorPoint
-	pullup    float64 // 0: commonPullup
-	// Ends of the table, °C; both 0 where not known. A reading beyond them
-	// stays at the end.
-	low, high float64
-	note      string
-	doubt     string
-}
-
-const (
-	commonPullup = 4700.0 // ohm
-	lowPullup    = 1000.0
-
-	noteUnplaced  = "its curve is not known here"
-	noteScaled    = "the table allows for a converter whose reference differs from the supply of the pull-up; that cannot be told from the configuration"
-	notePlainBeta = "its table follows a plain Beta (from memory), which a real bead does not"
-	noteBoard     = "meant for a board or a bed"
+	"preflash/parser"
 )
 
-// numberedSensors are the style's definitions, sorted by number, all from
-// memory. A row names a curve or formula only where the rows of its table, as
-// remembered, lie within 3 °C of it at printing temperatures. Number 11 is the
-// exception: its rows are remembered as a plain Beta of 3950 K, while the
-// project takes it as the curve of three points.
-var numberedSensors = [...]numbered{
-	{number: platinumChip, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier},
-	{number: -4, kind: parser.Thermocouple, form: parser.FormAmplifier},
-	{number: -3, kind: parser.Thermocouple, form: parser.FormAmplifier},
-	{number: -2, kind: parser.Thermocouple, form: parser.FormAmplifier},
-	{number: -1, kind: parser.Thermocouple, form: parser.FormAmplifier},
-	{number: 0, form: parser.FormNone},
-	{number: 1, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4092", low: -15, high: 320},
-	{number: 2, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-200k-4338", low: 0, high: 848},
-	{number: 3, kind: parser.NTC, form: parser.FormPoints, low: -20, high: 864,
-		points: [3]parser.SensorPoint{{TempC: 20, Ohm: 121953}, {TempC: 150, Ohm: 1641}, {TempC: 270, Ohm: 156.5}}},
-	{number: 4, kind: parser.NTC, form: parser.FormBeta, r25: 10e3, beta: 3978, low: -35, high: 430,
-		note: notePlainBeta + "; a 10 kΩ bead resolves badly at printing temperatures"},
-	{number: 5, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4267", low: 0, high: 713},
-	{number: 6, kind: parser.NTC, form: parser.FormUnknown, note: "its table was measured on one printer and follows no curve"},
-	{number: 7, kind: parser.NTC, form: parser.FormBeta, r25: 100e3, beta: 3950, low: 0, high: 941, note: notePlainBeta},
-	{number: 8, kind: parser.NTC, form: parser.FormUnknown, note: "its table is too coarse above 216 °C to follow a curve"},
-	{number: 9, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-3960", low: 0, high: 936, note: notePlainBeta},
-	{number: 10, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-3960", low: 0, high: 929, note: notePlainBeta},
-	{number: 11, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-3950", low: -27, high: 938,
-		doubt: "that is from memory, and so is another account, by which its table follows the plain Beta of 3950 K: then 220 °C indicated would be about 204 °C; compare with a thermometer"},
-	{number: 12, kind: parser.NTC, form: parser.FormUnknown, note: "meant for a bed; its table ends at 180 °C"},
-	{number: 13, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4145", low: 0, high: 300},
-	{number: 14, kind: parser.NTC, form: parser.FormUnknown, note: noteBoard + "; " + noteUnplaced},
-	{number: 15, kind: parser.NTC, form: parser.FormUnknown, note: "its table was measured on one printer"},
-	{number: 17, kind: parser.NTC, form: parser.FormUnknown, note: noteUnplaced},
-	{number: 18, kind: parser.NTC, form: parser.FormUnknown, note: noteUnplaced},
-	{number: 20, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier},
-	{number: 21, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier},
-	{number: 22, kind: parser.NTC, form: parser.FormUnknown, note: noteScaled},
-	{number: 23, kind: parser.NTC, form: parser.FormUnknown, note: noteScaled},
-	{number: 30, kind: parser.NTC, form: parser.FormUnknown, note: noteBoard + "; " + noteUnplaced},
-	{number: 51, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4092", pullup: lowPullup, low: 0, high: 350},
-	{number: 52, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-200k-4338", pullup: lowPullup, low: 0, high: 500},
-	{number: 55, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4267", pullup: lowPullup, low: 0, high: 500},
-	{number: 60, kind: parser.NTC, form: parser.FormBeta, r25: 100e3, beta: 3950, low: 0, high: 272, note: notePlainBeta + "; " + noteBoard},
-	{number: 61, kind: parser.NTC, form: parser.FormUnknown, note: noteUnplaced},
-	{number: 66, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-4700k-5130", low: 0, high: 850},
-	{number: 67, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-500k-3950", low: 0, high: 500},
-	{number: 68, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier},
-	{number: 70, kind: parser.NTC, form: parser.FormUnknown, note: noteUnplaced},
-	{number: 71, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-3974", note: notePlainBeta},
-	{number: 75, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-3950", low: 0, high: 200, note: "meant for a bed; its table ends at 200 °C"},
-	{number: 99, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4092", pullup: 10e3, low: 0, high: 350},
-	{number: 110, kind: parser.Platinum, form: parser.FormCurve, curve: "pt100", pullup: lowPullup},
-	{number: 147, kind: parser.Platinum, form: parser.FormCurve, curve: "pt100"},
-	{number: 201, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier},
-	{number: 202, kind: parser.NTC, form: parser.FormUnknown, note: noteUnplaced},
-	{number: 331, kind: parser.NTC, form: parser.FormUnknown, note: noteScaled},
-	{number: 332, kind: parser.NTC, form: parser.FormUnknown, note: noteScaled},
-	{number: 501, kind: parser.NTC, form: parser.FormUnknown, note: noteUnplaced},
-	{number: 502, kind: parser.NTC, form: parser.FormUnknown, note: noteBoard + "; " + noteUnplaced},
-	{number: 503, kind: parser.NTC, form: parser.FormUnknown, note: noteBoard + "; " + noteUnplaced},
-	{number: 504, kind: parser.NTC, form: parser.FormUnknown, note: noteUnplaced},
-	{number: 505, kind: parser.NTC, form: parser.FormUnknown, note: noteBoard + "; " + noteUnplaced},
-	{number: 512, kind: parser.NTC, form: parser.FormUnknown, note: noteUnplaced},
-	{number: 666, kind: parser.NTC, form: parser.FormUnknown, pullup: 10e3, note: noteUnplaced},
-	{number: placeholderCold, form: parser.FormPlaceholder},
-	{number: placeholderHot, form: parser.FormPlaceholder},
-	{number: customSensor, kind: parser.NTC, form: parser.FormBeta},
-	{number: 1010, kind: parser.Platinum, form: parser.FormCurve, curve: "pt1000", pullup: lowPullup},
-	{number: 1022, kind: parser.Platinum, form: parser.FormCurve, curve: "pt1000", pullup: 2200},
-	{number: 1047, kind: parser.Platinum, form: parser.FormCurve, curve: "pt1000"},
-	{number: 2000, kind: parser.NTC, form: parser.FormCurve, curve: "ntc-100k-4485", low: -40, high: 125, note: noteBoard},
-}
+const (
+	commonPullup = 4700.0 // ohm; common practice, no source
 
-// Definitions whose figures stand in options of their own.
+	// The last row of a table that its rows do not reach stands at full scale.
+	fullScaleOhm = 1e9
+)
+
+// Definitions that are no table of rows, as the style's firmware publishes
+// them.
 const (
 	platinumChip    = -5
 	placeholderCold = 998
@@ -108,29 +26,186 @@ const (
 	customSensor    = 1000 // R25, B, cubic coefficient and pull-up
 )
 
-// hotendSensors names the best definition of each known curve for a hotend,
-// one for each pull-up that there is one for. A table that ends below printing
-// temperatures, or a curve that no table follows, is not here.
-var hotendSensors = [...]struct {
-	curve  string
+// special is a numbered definition without rows that count.
+type special struct {
+	number    int
+	kind      parser.SensorKind
+	form      parser.SensorForm
+	low, high float64 // ends, °C
+	note      string
+}
+
+// specials are sorted by number.
+var specials = [...]special{
+	{number: platinumChip, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier},
+	{number: -4, kind: parser.Thermocouple, form: parser.FormAmplifier},
+	{number: -3, kind: parser.Thermocouple, form: parser.FormAmplifier},
+	{number: -2, kind: parser.Thermocouple, form: parser.FormAmplifier},
+	{number: -1, kind: parser.Thermocouple, form: parser.FormAmplifier},
+	{number: 0, form: parser.FormNone},
+	{number: 20, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 1100},
+	{number: 21, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 500},
+	{number: 22, kind: parser.NTC, note: "its table goes back and forth, so that one reading stands for two temperatures"},
+	{number: 68, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 500},
+	{number: 100, note: "the controller chip's own temperature; no sensor for a hotend"},
+	{number: 201, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 432},
+	{number: 331, kind: parser.NTC, note: "its table is that of 1 for a pull-up on 3.3 V and a converter on 5 V, which the configuration cannot show"},
+	{number: placeholderCold, form: parser.FormPlaceholder},
+	{number: placeholderHot, form: parser.FormPlaceholder},
+	// The firmware shows 999 °C at most.
+	{number: customSensor, kind: parser.NTC, form: parser.FormBeta, low: -273.15, high: 999},
+}
+
+// newerOnly are the specials that the older generation lacks.
+var newerOnly = [...]int{68, 100}
+
+// The numbered definitions, as the style's firmware publishes them: for each
+// number and generation what it is, and the points of its table.
+// Both files were computed from the published tables of counts: a row is a
+// temperature and the sensor's resistance at which the firmware shows it.
+// Between two rows it draws a straight line in counts, which is one in
+// R/(R + pull-up); beyond the ends it shows the last row. So read, the points
+// agree with the firmware within 0.6 K.
+var (
+	//go:embed sensors.csv
+	sensorsCSV string
+	//go:embed sensor-rows.csv
+	sensorRowsCSV string
+)
+
+// table is a numbered definition with rows.
+type table struct {
 	number int
-}{
-	{"ntc-100k-3950", 11},
-	{"ntc-100k-3960", 10},
-	{"ntc-100k-3974", 71},
-	{"ntc-100k-4092", 1},
-	{"ntc-100k-4092", 51},
-	{"ntc-100k-4092", 99},
-	{"ntc-100k-4145", 13},
-	{"ntc-100k-4267", 5},
-	{"ntc-100k-4267", 55},
-	{"ntc-200k-4338", 2},
-	{"ntc-200k-4338", 52},
-	{"ntc-4700k-5130", 66},
-	{"ntc-500k-3950", 67},
-	{"pt100", 147},
-	{"pt100", 110},
-	{"pt1000", 1047},
-	{"pt1000", 1022},
-	{"pt1000", 1010},
+	in     basis // the generations that have these rows
+	def    parser.SensorDef
+}
+
+// tables are the definitions with rows, by number, the newer generation first.
+var tables = sync.OnceValue(func() []table {
+	list, err := readTables(sensorsCSV, sensorRowsCSV)
+	if err != nil {
+		panic(err) // of what is built in; a test reads it
+	}
+	return list
+})
+
+var basisNames = map[string]basis{"older": older, "newer": newer, "both": older | newer}
+
+func readTables(sensors, rows string) ([]table, error) {
+	type version struct{ number, generation string }
+	points := make(map[version][]parser.SensorPoint)
+	for line := range lines(rows) {
+		f := strings.Split(line, ",")
+		if len(f) != 4 {
+			return nil, fmt.Errorf("row %q", line)
+		}
+		tempC, errT := strconv.ParseFloat(f[2], 64)
+		ohm, errR := strconv.ParseFloat(f[3], 64)
+		if errT != nil || errR != nil {
+			return nil, fmt.Errorf("row %q", line)
+		}
+		v := version{f[0], f[1]}
+		points[v] = append(points[v], parser.SensorPoint{TempC: tempC, Ohm: ohm})
+	}
+	var list []table
+	for line := range lines(sensors) {
+		f := strings.SplitN(line, ",", 8)
+		if len(f) != 8 {
+			return nil, fmt.Errorf("definition %q", line)
+		}
+		t := table{in: basisNames[f[1]], def: parser.SensorDef{
+			Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: f[0], Curve: f[3],
+			Points: points[version{f[0], f[1]}], Note: strings.Trim(f[7], `"`),
+		}}
+		if f[2] == "platinum" {
+			t.def.Kind = parser.Platinum
+		}
+		for _, figure := range [...]struct {
+			text string
+			into *float64
+		}{{f[4], &t.def.PullupOhm}, {f[5], &t.def.LowC}, {f[6], &t.def.HighC}} {
+			var err error
+			if *figure.into, err = strconv.ParseFloat(figure.text, 64); err != nil {
+				return nil, fmt.Errorf("definition %q: %w", line, err)
+			}
+		}
+		var err error
+		if t.number, err = strconv.Atoi(f[0]); err != nil || t.in == 0 || len(t.def.Points) < 2 {
+			return nil, fmt.Errorf("definition %q has no number, generation or rows", line)
+		}
+		if t.def.LowC < t.def.Points[0].TempC {
+			t.def.Points = append([]parser.SensorPoint{{TempC: t.def.LowC, Ohm: fullScaleOhm}}, t.def.Points...)
+		}
+		list = append(list, t)
+	}
+	return list, nil
+}
+
+// lines gives the lines of a file but the first, which names the columns.
+func lines(text string) func(yield func(string) bool) {
+	return func(yield func(string) bool) {
+		first := true
+		for line := range strings.Lines(text) {
+			if !first && !yield(strings.TrimRight(line, "\n")) {
+				return
+			}
+			first = false
+		}
+	}
+}
+
+// definition returns the numbered definition as the generations of b have it;
+// false where none of them does.
+func (b basis) definition(number int) (parser.SensorDef, bool) {
+	for i := range specials {
+		s := &specials[i]
+		if s.number != number {
+			continue
+		}
+		d := parser.SensorDef{Form: s.form, Kind: s.kind, Name: strconv.Itoa(number), LowC: s.low, HighC: s.high, Note: s.note}
+		for _, n := range newerOnly {
+			if n == number && b.is(older) {
+				return parser.SensorDef{}, false
+			}
+		}
+		return d, true
+	}
+	var found []*table
+	var has basis
+	list := tables()
+	for i := range list {
+		if t := &list[i]; t.number == number && b.may(t.in) {
+			found = append(found, t)
+			has |= t.in
+		}
+	}
+	if found == nil {
+		return parser.SensorDef{}, false
+	}
+	d := found[0].def
+	if len(found) > 1 {
+		d.Or = &found[1].def
+	}
+	if missing := b &^ has; missing != 0 {
+		d.Note = "the " + missing.String() + " generation of this firmware has no such definition"
+	}
+	return d, true
+}
+
+// definitions returns the definitions with a table that all generations of need
+// have, as the generations of b have them.
+func (b basis) definitions(need basis) []parser.SensorDef {
+	var all []parser.SensorDef
+	list := tables()
+	for i := 0; i < len(list); {
+		number, has := list[i].number, basis(0)
+		for ; i < len(list) && list[i].number == number; i++ {
+			has |= list[i].in
+		}
+		if need&^has == 0 && b.may(has) {
+			d, _ := b.definition(number)
+			all = append(all, d)
+		}
+	}
+	return all
 }

@@ -6,7 +6,6 @@ import (
 	"bytes"
 	"fmt"
 	"hash/maphash"
-	"path"
 	"slices"
 	"sort"
 	"strings"
@@ -23,7 +22,9 @@ type source struct {
 
 	tree     *parser.Tree
 	isOption func(name string) bool
-	absent   map[string]bool
+	gen      generation
+	firmware firmware
+	absent   []string
 	units    map[string]*header // by path
 	order    []*header          // by their place in lines
 
@@ -93,7 +94,9 @@ type macro struct {
 	same   []*define
 	others []*define   // defines that were read, and lost to a later define or #undef; with Maybe, all that may be in force
 	undef  parser.Span // the #undef that ended it, where state is No for that reason
-	why    string      // Maybe: what could not be told, the condition quoted with file:line
+	// removed: the firmware itself takes it out, since what it belongs to is not there.
+	removed bool
+	why     string // Maybe: what could not be told, the condition quoted with file:line
 }
 
 // load reads the files of a request and everything that they include, and
@@ -102,11 +105,9 @@ type macro struct {
 func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*source, error) {
 	s := &source{tree: t, isOption: option, units: make(map[string]*header)}
 	s.doubts, s.causes = make(map[int32]doubt), make(map[int32]int32)
-	if len(r.Absent) > 0 {
-		s.absent = make(map[string]bool, len(r.Absent))
-		for _, name := range r.Absent {
-			s.absent[path.Clean(name)] = true
-		}
+	s.absent = r.Absent
+	if err := s.openFirmware(r.Outside); err != nil {
+		return nil, err
 	}
 	var units []*header
 	for _, name := range r.Files {
@@ -120,13 +121,15 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 		if err := s.run(units); err != nil {
 			return nil, err
 		}
-		// Which names the files mention is known only when all includes were
-		// found.
-		if !s.again {
+		// Which names the files mention, and so for which generation they are,
+		// is known only when all includes were found.
+		if gen := generationOf(s); gen != s.gen {
+			s.gen = gen
+		} else if !s.again {
 			break
 		}
 	}
-	return s, nil
+	return s, s.contradicted(r.Outside)
 }
 
 // grow makes room for the lines and names of a file. There are about as many
@@ -285,7 +288,10 @@ func (s *source) macro(name string) macro {
 			}
 		})
 	} else if st >= 0 {
-		m.undef = s.unitOf(st).span(s.lines[st].start, s.lines[st].end)
+		u := s.unitOf(st)
+		if m.removed = u.firmware; !m.removed {
+			m.undef = u.span(s.lines[st].start, s.lines[st].end)
+		}
 	}
 	for _, i := range s.defining(id) {
 		if l := &s.lines[i]; !l.comment && l.reached == parser.Yes && i != line {
@@ -369,8 +375,18 @@ func (s *source) explain(d doubt) string {
 	switch {
 	case d.name < 0:
 		return d.text
+	case d.cause >= 0 && s.unitOf(d.cause).firmware:
+		from := s.doubts[d.cause]
+		for range maxAlternatives {
+			if from.cause >= 0 && s.unitOf(from.cause).firmware {
+				from = s.doubts[from.cause]
+			}
+		}
+		return s.table.all[d.name].text + " is derived by the firmware: " + s.explain(from)
 	case d.cause >= 0:
 		return s.table.all[d.name].text + " depends on " + s.quote(d.cause)
+	case s.table.all[d.name].text == isNewer:
+		return "that differs from one firmware to the other, and these files do not say which they are for"
 	case d.text != "":
 		return s.table.all[d.name].text + d.text
 	}

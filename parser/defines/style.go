@@ -21,9 +21,14 @@ func (style) Name() string { return styleName }
 // make a file look like this style.
 const recognisedDefines = 3
 
-// Recognises reports whether a file looks like this style. It looks at whole
-// lines, since a comment of another style may speak of a #define.
+// Recognises reports whether a file looks like this style: its first line that
+// is neither a comment nor a directive does not begin with a bracket, as none
+// does in C, and it has enough #define lines. Those are looked at whole, since
+// in another style # begins a comment, which may speak of a #define.
 func (style) Recognises(f *parser.File) bool {
+	if firstText(f.Data) == '[' {
+		return false
+	}
 	found := 0
 	for rest := f.Data; found < recognisedDefines; {
 		at := bytes.Index(rest, []byte("#define"))
@@ -37,6 +42,28 @@ func (style) Recognises(f *parser.File) bool {
 		rest = rest[at+len("#define"):]
 	}
 	return true
+}
+
+// firstText is the first character outside comments and directives; 0 where
+// there is none.
+func firstText(data []byte) byte {
+	for rest := bytes.TrimPrefix(data, []byte("\ufeff")); ; {
+		rest = bytes.TrimLeft(rest, " \t\r\n")
+		switch {
+		case len(rest) == 0:
+			return 0
+		case bytes.HasPrefix(rest, []byte("/*")):
+			_, rest, _ = bytes.Cut(rest, []byte("*/"))
+			continue
+		case rest[0] != '#' && !bytes.HasPrefix(rest, []byte("//")):
+			return rest[0]
+		}
+		for spliced := true; spliced; {
+			var line []byte
+			line, rest, _ = bytes.Cut(rest, []byte("\n"))
+			spliced = bytes.HasSuffix(bytes.TrimSuffix(line, []byte("\r")), []byte("\\"))
+		}
+	}
 }
 
 // Joins: a build reads several headers, one after the other.
@@ -56,11 +83,13 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &reader{s: s, gen: generationOf(s), slots: make([]slot, 0, 64)}
+	r := &reader{s: s, gen: s.gen, basis: s.gen.basis(), checks: published(s), slots: make([]slot, 0, 64)}
 	p := r.printer(request.Tool)
+	p.Causes = r.causes(p.Settings())
+	p.Remarks = append(p.Remarks, judgedByBoth(s)...)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
-	return &config{tree: t, request: request, s: s, gen: r.gen, slots: r.slots, printer: p}, nil
+	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, slots: r.slots, printer: p}, nil
 }
 
 // config is one configuration that was read.
@@ -69,6 +98,7 @@ type config struct {
 	request parser.Request
 	s       *source
 	gen     generation
+	basis   basis
 	slots   []slot
 	printer *parser.Printer
 }

@@ -18,6 +18,11 @@ func TestRecognises(t *testing.T) {
 		{"#define A 1\n#define B\n", false},
 		{"", false},
 		{"[part]\nkey: 1 # one says #define here\n# see #define A\n; and #define B, #define C\n", false},
+		{"#define A\n#define B\n#define C\n\n[part]\nkey: 1\n", false},
+		{"#define A\r\n#define B\r\n#define C\r\n\r\n[include a.cfg]\r\n", false},
+		{"/*\n[part]\n*/\n// [part]\n#define A {1,\\\n[0]}\n#define B\n#define C\n", true},
+		{"#define A\n#define B\n#define C\nconst int d[2];\n", true},
+		{"/* never closed\n#define A\n#define B\n#define C\n", true},
 	} {
 		if got := Style.Recognises(parser.NewFile("f", []byte(test.text))); got != test.want {
 			t.Errorf("%q: %v", test.text, got)
@@ -39,7 +44,8 @@ func TestEntries(t *testing.T) {
 }
 
 func TestRemarks(t *testing.T) {
-	const sensor = "#define TEMP_SENSOR_0 1\n"
+	const version = "#define CONFIGURATION_H_VERSION 02010300\n"
+	const sensor = version + "#define TEMP_SENSOR_0 1\n"
 	tests := []struct {
 		name  string
 		tool  int
@@ -52,10 +58,15 @@ func TestRemarks(t *testing.T) {
 		{"limit of another make", 0, []string{"h", sensor + "#define EXTRUDER_MAXTEMP 300\n"}, []string{"5 EXTRUDER_MAXTEMP"}},
 		{"the owner's own name", 0, []string{"h", sensor + "#define MY_MAXTEMP 300\n#define HEATER_0_MAXTEMP MY_MAXTEMP\n"}, nil},
 		{"a pin", 0, []string{"h", sensor + "#define TEMP_SENSOR_X_PIN 3\n"}, nil},
-		{"tool that is missing", 2, []string{"h", "#define EXTRUDERS 2\n#define TEMP_SENSOR_2 1\n"}, []string{"3 tool 2"}},
-		{"tool without a sensor", 1, []string{"h", "#define EXTRUDERS 2\n#define TEMP_SENSOR_1 0\n"}, []string{"3 TEMP_SENSOR_1 is 0"}},
-		{"second sensor of tool 0", 1, []string{"h", "#define EXTRUDERS 2\n#define TEMP_SENSOR_1 1\n#define TEMP_SENSOR_1_AS_REDUNDANT\n"}, []string{"3 TEMP_SENSOR_1_AS_REDUNDANT"}},
-		{"one nozzle for all", 1, []string{"h", "#define EXTRUDERS 2\n#define SINGLENOZZLE\n" + sensor}, nil},
+		{"tool that is missing", 2, []string{"h", version + "#define EXTRUDERS 2\n#define TEMP_SENSOR_2 1\n"}, []string{"3 tool 2"}},
+		{"tool without a sensor", 1, []string{"h", version + "#define EXTRUDERS 2\n#define TEMP_SENSOR_1 0\n"}, []string{"3 TEMP_SENSOR_1 is 0"}},
+		{"second sensor of tool 0", 1, []string{"h", version + "#define EXTRUDERS 2\n#define TEMP_SENSOR_1 1\n#define TEMP_SENSOR_1_AS_REDUNDANT\n"}, []string{"3 TEMP_SENSOR_1_AS_REDUNDANT", "0 describe the second sensor with TEMP_SENSOR_REDUNDANT"}},
+		{"a version between the two", 0, []string{"h", "#define CONFIGURATION_H_VERSION 02010202\n#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n"}, []string{"4 CONFIGURATION_H_VERSION is 02010202"}},
+		{"no version and no mark of one", 0, []string{"h", "#define TEMP_SENSOR_0 1\n"}, []string{"4 nothing in these files says"}},
+		{"no extruder", 0, []string{"h", version + "#define EXTRUDERS 0\n#define TEMP_SENSOR_0 1\n"}, []string{"3 the configuration has no extruder"}},
+		{"no extruder, older", 0, []string{"h", "#define CONFIGURATION_H_VERSION 02000901\n#define EXTRUDERS 0\n#define TEMP_SENSOR_0 1\n"}, []string{"3 the configuration has no extruder"}},
+		{"no extruder in force", 0, []string{"h", version + "//#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n"}, []string{"3 the configuration has no extruder"}},
+		{"one nozzle for all", 1, []string{"h", version + "#define EXTRUDERS 2\n#define SINGLENOZZLE\n" + sensor}, nil},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
@@ -78,7 +89,7 @@ func TestRemarks(t *testing.T) {
 
 // Files of the build that set options apart from the headers are named.
 func TestOverrides(t *testing.T) {
-	const header = "#define TEMP_SENSOR_0 1\n//#define OWN_NAME\n"
+	const header = "#define CONFIGURATION_H_VERSION 02010300\n#define TEMP_SENSOR_0 1\n//#define OWN_NAME\n"
 	tests := []struct {
 		name, file, text string
 		want             []string

@@ -61,7 +61,7 @@ nozzle_diameter:   0.400
 filament_diameter: 1.750
 pressure_advance:  0.045
 heater_pin:        PA10
-sensor_type:       NTC 100K beta 3950   ; the old one
+sensor_type:       NTC 100K MGB18-104F39050L32   ; the old one
 sensor_pin:        PC1
 min_temp:          0
 max_temp:          285

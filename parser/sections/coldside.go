@@ -7,8 +7,10 @@ import (
 )
 
 // coldSide finds the fan that follows the heater. Of several, the one counts
-// that starts at the lowest temperature.
+// that starts at the lowest temperature; one that is named after the board only
+// where there is no other, and then whether it cools the heat break is unknown.
 func (c *config) coldSide(heater string) parser.ColdSide {
+	var board *parser.Setting[string]
 	cold := parser.ColdSide{Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
 	for _, s := range c.sections {
 		if s.kind != "heater_fan" {
@@ -21,16 +23,71 @@ func (c *config) coldSide(heater string) parser.ColdSide {
 			fan.Place, fan.Name = c.place(o), fan.Name+" heater"
 			follows = strings.Split(fan.Place.Value, ",")
 		}
-		if !names(follows, heater) || c.standsStill(s.name) {
+		follow := names(follows, heater) && !c.standsStill(s.name)
+		switch {
+		case forBoard(s.own) && follow:
+			board = &fan
+			continue
+		case forBoard(s.own):
+			continue
+		case !follow:
 			cold.Elsewhere = append(cold.Elsewhere, fan.Place)
 			continue
 		}
 		above := c.read(figure{key: parser.FanOnAbove, section: s.name, option: "heater_temp", usual: usualFanStart, optional: true, demand: anything})
 		if cold.Fan.State == parser.Off || above.Known() && cold.OnAboveC.Known() && above.Value < cold.OnAboveC.Value {
 			cold.Fan, cold.OnAboveC = fan, above
+			cold.Power, cold.AtShutdown = c.fanPower(s.name)
 		}
 	}
+	if cold.Fan.State == parser.Off && board != nil {
+		cold.Fan = *board
+		cold.Fan.State = parser.Unknown
+		cold.Fan.Why = "[" + board.Value + "] follows this hotend and is named after the board; whether it blows at the heat break does not stand in the files: where it does, name it after that"
+	}
 	return cold
+}
+
+// forBoard reports whether a fan's name says that it cools the electronics:
+// common practice, no source.
+func forBoard(name string) bool {
+	name = strings.ToLower(name)
+	for _, word := range [...]string{"controller", "board", "mcu", "electronic", "driver"} {
+		if strings.Contains(name, word) {
+			return true
+		}
+	}
+	return false
+}
+
+// fanPower reads the shares of full power at which a fan runs, and goes on
+// running after a shutdown. What the firmware assumes is as it is published.
+func (c *config) fanPower(fan string) (running, stopped parser.Setting[float64]) {
+	share, most := atLeast(0), positive
+	share.max, most.max = 1, 1
+	read := func(key parser.Key, option string, demand demand) parser.Setting[float64] {
+		return c.read(figure{key: key, section: fan, option: option, usual: 1, optional: true, demand: demand})
+	}
+	limited := func(s parser.Setting[float64], both func(a, b float64) float64) parser.Setting[float64] {
+		limit := read(s.Key, "max_power", most)
+		switch {
+		case s.State == parser.Unknown:
+			return s
+		case limit.State != parser.Set:
+			limit.Value, limit.Name = s.Value, s.Name
+			if limit.State == parser.Unknown || s.State == parser.Default {
+				return limit
+			}
+			return s
+		case s.State == parser.Set:
+			limit.Place, limit.Name = s.Place, s.Name
+		}
+		limit.Value = both(s.Value, limit.Value)
+		return limit
+	}
+	running = limited(read(parser.FanPower, "fan_speed", share), func(a, b float64) float64 { return a * b })
+	stopped = limited(read(parser.FanAtShutdown, "shutdown_speed", share), func(a, b float64) float64 { return min(a, b) })
+	return running, stopped
 }
 
 // names reports whether a list of heaters holds one.
@@ -43,10 +100,12 @@ func names(list []string, heater string) bool {
 	return false
 }
 
-// standsStill reports whether a fan's speed while it runs is 0.
+// standsStill reports whether a fan never turns: at a speed of 0, or one below
+// which it is kept off.
 func (c *config) standsStill(fan string) bool {
 	speed := c.read(figure{section: fan, option: "fan_speed", usual: 1, optional: true, demand: atLeast(0)})
-	return speed.Known() && speed.Value == 0
+	off := c.read(figure{section: fan, option: "off_below", optional: true, demand: atLeast(0)})
+	return speed.Known() && (speed.Value == 0 || off.Known() && speed.Value < off.Value)
 }
 
 // geometry finds the probe's trigger height.

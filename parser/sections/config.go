@@ -18,7 +18,10 @@ type config struct {
 	options  []option // in reading order, the saved ones last
 	saved    savedBlock
 	remarks  []parser.Remark
-	globs    []string // patterns of includes, inside the tree
+	own      map[string][]*section // sensor definitions by name
+	firstUse int                   // place of the first section that reads a sensor
+	lacking  []string              // included files that are not here, as the sheet says
+	globs    []string              // patterns of includes, inside the tree
 	printer  *parser.Printer
 }
 
@@ -27,6 +30,7 @@ type section struct {
 	name    string
 	kind    string    // the first word of the name
 	own     string    // what follows it
+	place   int       // among the sections, in order of first appearance
 	headers []heading // written by hand, in reading order
 	options []int     // indices into config.options, in reading order
 
@@ -121,7 +125,7 @@ func (c *config) sectionOf(name []byte) *section {
 	}
 	s := &c.spare[0]
 	c.spare = c.spare[1:]
-	s.name = string(name)
+	s.name, s.place = string(name), len(c.sections)
 	s.kind = s.name
 	if n := strings.IndexByte(s.name, ' '); n >= 0 {
 		s.kind, s.own = s.name[:n], s.name[n+1:]

@@ -94,7 +94,7 @@ func (c *config) adcTemperature(section, name string) parser.SensorDef {
 	if o, _ := c.find(section, "resistance1"); o == nil {
 		return unplaced(name, "it is defined by voltages behind an amplifier, which says nothing about the sensor itself")
 	}
-	d := parser.SensorDef{Form: parser.FormPoints, Name: name, Linear: true}
+	d := parser.SensorDef{Form: parser.FormPoints, Name: name, Join: parser.JoinOhm}
 	for i := 1; i <= mostPoints; i++ {
 		n := strconv.Itoa(i)
 		if o, _ := c.find(section, "temperature"+n); o == nil {

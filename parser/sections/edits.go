@@ -34,6 +34,7 @@ type editor struct {
 	edits    []ranked
 	opened   map[string]anchor // sections that the edits add, and where
 	added    map[added]string  // options that the edits add, and their values
+	cleared  []parser.Span     // lines that the edits take out
 }
 
 // ranked is an edit with its rank among those at one place: what goes into a
@@ -50,8 +51,14 @@ const (
 	rankSection
 )
 
-// sorted returns the edits by file, in reading order, and offset.
+// sorted returns the edits by file, in reading order, and offset, without those
+// of a line that is taken out.
 func (e *editor) sorted() []parser.Edit {
+	e.edits = slices.DeleteFunc(e.edits, func(edit ranked) bool {
+		return slices.ContainsFunc(e.cleared, func(line parser.Span) bool {
+			return edit.At != line && edit.At.File == line.File && edit.At.Start > line.Start && edit.At.Start < line.End
+		})
+	})
 	order := make(map[*parser.File]int, len(e.files))
 	for i, f := range e.files {
 		order[f] = i
@@ -79,6 +86,9 @@ func (e *editor) change(change parser.Change) error {
 		return e.sensorDef(s, v)
 	case parser.Control:
 		if word := [...]string{parser.ControlPID: "pid", parser.ControlOnOff: "watermark", parser.ControlModel: "mpc"}; int(v) < len(word) {
+			heater := e.heaterOf(hotendName(e.tool))
+			sensor := e.printer.Hotend.Sensor.Value
+			e.clear(s.Key, heater, &sensor, word[v])
 			return e.option(s, word[v])
 		}
 	case bool:
@@ -97,10 +107,35 @@ func (e *editor) cannot(s parser.Description, format string, args ...any) error 
 }
 
 func (e *editor) figure(s parser.Description, v float64) error {
-	if math.IsNaN(v) || math.IsInf(v, 0) {
+	switch {
+	case math.IsNaN(v) || math.IsInf(v, 0):
 		return e.cannot(s, "%g is no figure", v)
+	case s.Key == parser.FanPower:
+		return e.fanPower(s, v)
+	case s.Key == parser.FanAtShutdown:
+		return e.cannot(s, "it follows from two options of the fan")
 	}
 	return e.option(s, decimal(v, s.Place.Value))
+}
+
+// fanPower gives a fan a share of full power, by its speed as far as that goes.
+func (e *editor) fanPower(s parser.Description, v float64) error {
+	fan := e.printer.ColdSide.Fan.Value
+	limit := e.read(figure{section: fan, option: "max_power", usual: 1, optional: true, demand: positive})
+	speed := v
+	if limit.State == parser.Set {
+		speed = min(v/limit.Value, 1)
+		if speed == 1 && limit.Value != v {
+			if err := e.write(s, fan, "max_power", decimal(v, limit.Place.Value)); err != nil {
+				return err
+			}
+		}
+	}
+	was, written := e.value(fan, "fan_speed")
+	if !written && speed == 1 {
+		return nil
+	}
+	return e.write(s, fan, "fan_speed", decimal(speed, was))
 }
 
 // decimal writes a figure with no fewer decimals than the one it replaces.
@@ -215,6 +250,23 @@ func (e *editor) turn(s parser.Description, on bool) error {
 	return e.cannot(s, "it depends on what is wired to the printer")
 }
 
+// clear takes out what a section no longer may hold once it has this sensor and
+// this control.
+func (e *editor) clear(key parser.Key, section string, d *parser.SensorDef, control string) {
+	s := e.byName[section]
+	if s == nil {
+		return
+	}
+	e.leftOver(s, d, control, func(o *option, _ string) {
+		line := parser.Span{File: o.file, Start: o.line, End: o.end}
+		if slices.Contains(e.cleared, line) {
+			return
+		}
+		e.cleared = append(e.cleared, line)
+		e.edits = append(e.edits, ranked{parser.Edit{At: line, For: key}, rankOption})
+	})
+}
+
 // unblind gives the figures that blind a watch the values that the firmware
 // assumes.
 func (e *editor) unblind(w *parser.Watch, maxTemp parser.Setting[float64]) error {
@@ -290,6 +342,10 @@ func (c *config) spelling(key parser.Key) (section, option string) {
 		return hotend, "nozzle_diameter"
 	case parser.FilamentWidth:
 		return hotend, "filament_diameter"
+	case parser.LongestPush:
+		return hotend, "max_extrude_only_distance"
+	case parser.LineSection:
+		return hotend, "max_extrude_cross_section"
 	case parser.Carried("pressure advance"):
 		return hotend, "pressure_advance"
 	case parser.Carried("retract length"):

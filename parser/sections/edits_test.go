@@ -63,6 +63,16 @@ func edited(t *testing.T, text string, changes ...parser.Change) string {
 	return string(apply(t, edits)[c.main.Name])
 }
 
+// definitionOf is the built-in definition of a curve.
+func definitionOf(id string) parser.SensorDef {
+	for _, d := range Style.Blank().Definitions() {
+		if d.Curve == id {
+			return d
+		}
+	}
+	return parser.SensorDef{}
+}
+
 func num(key parser.Key, v float64) parser.Change { return parser.Change{Key: key, Value: v} }
 
 // Only the bytes of the value change, and a new line looks like its
@@ -70,7 +80,7 @@ func num(key parser.Key, v float64) parser.Change { return parser.Change{Key: ke
 func TestEdits(t *testing.T) {
 	beta := parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 100e3, BetaK: 3990}
 	points := parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "short melt, bead", Points: []parser.SensorPoint{{TempC: 25, Ohm: 1e5}, {TempC: 150, Ohm: 1700.5}, {TempC: 250, Ohm: 230}}}
-	curve := func(id string) parser.SensorDef { d, _ := Style.Defines(id, usualPullup); return d }
+	curve := definitionOf
 	for _, test := range []struct {
 		name, text string
 		changes    []parser.Change
@@ -127,6 +137,15 @@ func TestEdits(t *testing.T) {
 			"[extruder]\nmax_temp: 300\n[verify_heater extruder]\nmax_error: 120\nhysteresis: 5 # c\n"},
 		{"what is on already", "[extruder]\nmax_temp: 300\n", []parser.Change{{Key: parser.HotendWatchOn, Value: true}, {Key: parser.ColdGuard, Value: true}, num(parser.MaxTemp, 300)},
 			"[extruder]\nmax_temp: 300\n"},
+		{"a fan's power", "[extruder]\n[heater_fan f]\nfan_speed: 0.60\n", []parser.Change{num(parser.FanPower, 1)}, "[extruder]\n[heater_fan f]\nfan_speed: 1.00\n"},
+		{"a fan's power in two options", "[extruder]\n[heater_fan f]\nmax_power: 0.8\nfan_speed: 0.5\nshutdown_speed: 0\n", []parser.Change{num(parser.FanPower, 1)},
+			"[extruder]\n[heater_fan f]\nmax_power: 1.0\nfan_speed: 1.0\nshutdown_speed: 0\n"},
+		{"a fan's power within its limit", "[extruder]\n[heater_fan f]\nmax_power: 0.8\nshutdown_speed: 0\n", []parser.Change{num(parser.FanPower, 0.4)},
+			"[extruder]\n[heater_fan f]\nmax_power: 0.8\nfan_speed: 0.5\nshutdown_speed: 0\n"},
+		{"what a sensor leaves over", "[extruder]\nsensor_type: Generic 3950\npullup_resistor: 2200\ninline_resistor: 100 # c\n  0\n# own\nmax_temp: 300\nInline_Resistor: 1", []parser.Change{{Key: parser.HotendSensor, Value: curve("pt1000")}},
+			"[extruder]\nsensor_type: PT1000\npullup_resistor: 2200\n# own\nmax_temp: 300\n"},
+		{"what a control leaves over", "[extruder]\ncontrol: pid\npid_kp: 1\npid_ki: 1\nmax_temp: 300\npid_kd: 1\n[extruder]\npid_kp: 2\n", []parser.Change{num(parser.GainP, 3), {Key: parser.LoopControl, Value: parser.ControlOnOff}, num(parser.GainD, 3)},
+			"[extruder]\ncontrol: watermark\nmax_temp: 300\n[extruder]\n"},
 		{"control", "[extruder]\ncontrol: watermark\n", []parser.Change{{Key: parser.LoopControl, Value: parser.ControlPID}},
 			"[extruder]\ncontrol: pid\n"},
 		{"the same wish twice", "[extruder]\nmax_temp: 300\n", []parser.Change{num(parser.MaxTemp, 285), num(parser.MaxTemp, 285), num(parser.PowerLimit("heater"), 0.5), num(parser.PowerLimit("heater"), 0.5)},
@@ -155,7 +174,7 @@ func TestEditsThatCannotBe(t *testing.T) {
 		{num("no such thing", 1), 0, "is not a setting"},
 		{parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormPlaceholder, Name: "none"}}, 1, "no built-in type"},
 		{parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormBeta, R25Ohm: 1, BetaK: 1, CubicC: 1}}, 1, "three points"},
-		{parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormCurve, Curve: "pt100"}}, 1, "no built-in type for the curve pt100"},
+		{parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormCurve, Curve: "pt100"}}, 1, "no built-in type “pt100”"},
 		{parser.Change{Key: parser.BedHeated, Value: true}, 1, "what is wired"},
 	} {
 		_, err := readText(t, text).Edits([]parser.Change{test.change})
@@ -255,7 +274,7 @@ func drawChange(t *rapid.T, c *config) parser.Change {
 	for _, s := range c.Printer().Settings() {
 		switch s.Value.(type) {
 		case float64, parser.SensorDef, parser.Control:
-			if s.Key != parser.MaxFlow {
+			if s.Key != parser.MaxFlow && s.Key != parser.FanPower && s.Key != parser.FanAtShutdown {
 				keys = append(keys, s.Key)
 			}
 		}
@@ -265,13 +284,12 @@ func drawChange(t *rapid.T, c *config) parser.Change {
 	case parser.HotendSensor, parser.BedSensor:
 		var defs []parser.SensorDef
 		for _, id := range []string{"ntc-100k-3950", "ntc-100k-4092", "ntc-100k-3974", "pt1000"} {
-			d, _ := Style.Defines(id, usualPullup)
-			defs = append(defs, d)
+			defs = append(defs, definitionOf(id))
 		}
 		return parser.Change{Key: key, Value: rapid.SampledFrom(append(defs,
 			parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 98765.4, BetaK: 4001},
 			parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "b", Points: []parser.SensorPoint{{TempC: 25, Ohm: 1e5}, {TempC: 150, Ohm: 1770}, {TempC: 250, Ohm: 230}}},
-			parser.SensorDef{Form: parser.FormPoints, Kind: parser.Platinum, Name: "c", Linear: true, Points: []parser.SensorPoint{{TempC: 0, Ohm: 500}, {TempC: 100, Ohm: 692.5}}},
+			parser.SensorDef{Form: parser.FormPoints, Kind: parser.Platinum, Name: "c", Join: parser.JoinOhm, Points: []parser.SensorPoint{{TempC: 0, Ohm: 500}, {TempC: 100, Ohm: 692.5}}},
 		)).Draw(t, "definition")}
 	case parser.LoopControl:
 		return parser.Change{Key: key, Value: rapid.SampledFrom([]parser.Control{parser.ControlPID, parser.ControlOnOff}).Draw(t, "control")}

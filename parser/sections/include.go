@@ -32,15 +32,23 @@ func (r *reader) matching(at parser.Span, spec string) ([]string, error) {
 	name := spec
 	if !strings.HasPrefix(spec, "/") {
 		name = path.Join(path.Dir(at.File.Path), spec)
+	} else if inside := r.tree.FromRoot(spec); filepath.IsLocal(filepath.FromSlash(inside)) {
+		name = inside
 	}
 	if strings.ContainsAny(spec, "*?[") {
-		if !strings.HasPrefix(spec, "/") {
+		if r.tree.Absent(r.absent, name) {
+			r.lacks(at, spec)
+			return nil, nil
+		}
+		if strings.HasPrefix(spec, "/") {
+			name = pattern(name)
+		} else {
 			name = path.Join(literal(path.Dir(at.File.Path)), pattern(spec))
 		}
 		r.globs = append(r.globs, name)
 		names, err := r.tree.Glob(name)
 		if err != nil {
-			return nil, wrap(at, err)
+			return nil, orAbsent(wrap(at, err))
 		}
 		if len(names) == 0 {
 			r.remark(parser.RemarkGap, at, "the pattern %s matches no file; that is legal, but whatever it was meant to bring in is missing", spec)
@@ -48,28 +56,13 @@ func (r *reader) matching(at parser.Span, spec string) ([]string, error) {
 		slices.Sort(names)
 		return names, nil
 	}
-	switch {
-	case filepath.IsLocal(filepath.FromSlash(name)) && r.tree.Exists(name):
-		return []string{name}, nil
-	case r.isAbsent(name):
-		r.remark(parser.RemarkGap, at, "%s is not here, as the sheet says; what it sets wins over every line above this one and loses to those below", spec)
-		return nil, nil
-	case !filepath.IsLocal(filepath.FromSlash(name)):
-		_, err := r.tree.Open(name)
-		return nil, wrap(at, err)
-	}
-	e := parser.Errorf(at, "the included file %s does not exist; add it, correct the name, or list it under absent in the sheet", r.tree.Shown(name))
-	e.Missing = name
-	return nil, e
+	return []string{name}, nil
 }
 
-func (r *reader) isAbsent(name string) bool {
-	for _, a := range r.absent {
-		if path.Clean(a) == path.Clean(name) {
-			return true
-		}
-	}
-	return false
+// lacks notes that what an include names is not here, which the sheet knows.
+func (r *reader) lacks(at parser.Span, name string) {
+	r.lacking = append(r.lacking, name)
+	r.remark(parser.RemarkGap, at, "%s is not here, as the sheet says; what it sets wins over every line above this one and loses to those below, and it may define a sensor of any name", name)
 }
 
 func (r *reader) includeFile(at parser.Span, name string) error {
@@ -87,9 +80,23 @@ func (r *reader) includeFile(at parser.Span, name string) error {
 	}
 	f := r.seen(name)
 	if f == nil {
+		if r.tree.Lacks(name) {
+			if r.tree.Absent(r.absent, name) {
+				r.lacks(at, r.tree.Shown(name))
+				return nil
+			}
+			if filepath.IsLocal(filepath.FromSlash(name)) && !r.tree.Exists(name) {
+				e := parser.Errorf(at, "the included file %s does not exist; add it, correct the name, or list it under absent in the sheet", r.tree.Shown(name))
+				e.Missing = name
+				return e
+			}
+		}
 		var err error
 		if f, err = r.tree.Open(name); err != nil {
-			return wrap(at, err)
+			if err = wrap(at, err); r.tree.Lacks(name) {
+				return orAbsent(err)
+			}
+			return err
 		}
 		r.foreignSaved(f)
 	}
@@ -103,6 +110,15 @@ func wrap(at parser.Span, err error) error {
 		return parser.Errorf(at, "%v", err)
 	}
 	return parser.Errorf(at, "the included file %s %s", e.File, e.Message)
+}
+
+// orAbsent adds to what an error says that the sheet may name the file absent.
+func orAbsent(err error) error {
+	var e *parser.Error
+	if errors.As(err, &e) {
+		e.Message += "; or list it under absent in the sheet"
+	}
+	return err
 }
 
 // pattern turns a pattern as Python's glob reads it into one that path.Match

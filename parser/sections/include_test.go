@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -101,6 +102,54 @@ func TestAbsent(t *testing.T) {
 	}
 }
 
+// It may lie anywhere, and be a link that leads nowhere or out of the root.
+func TestAbsentAnywhere(t *testing.T) {
+	dir := t.TempDir()
+	writeFiles(t, dir, map[string]string{
+		"outside.cfg": "[extruder]\nmax_temp: 999\n",
+		"root/printer.cfg": "[include ../outside.cfg]\n[include " + filepath.ToSlash(dir) + "/root/gone.cfg]\n[include links/*.cfg]\n" +
+			"[include ~/addon.cfg]\n[include ../more/*.cfg]\n[extruder]\nmax_temp: 280\n",
+	})
+	links := filepath.Join(dir, "root", "links")
+	if err := os.Mkdir(links, 0o777); err != nil {
+		t.Fatal(err)
+	}
+	for name, to := range map[string]string{"nowhere.cfg": "gone", "out.cfg": "../../outside.cfg", "self.cfg": "self.cfg"} {
+		if err := os.Symlink(to, filepath.Join(links, name)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	tree, err := parser.OpenTree(filepath.Join(dir, "root"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer tree.Close()
+	absent := []string{"../outside.cfg", "./gone.cfg", "links/nowhere.cfg", "links/out.cfg", "links/self.cfg", "~/addon.cfg", "../more/*.cfg"}
+	read, err := Style.Read(tree, parser.Request{Files: []string{"printer.cfg"}, Absent: absent})
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := read.(*config)
+	if gaps := remarksOf(c, parser.RemarkGap); len(gaps) != len(absent) {
+		t.Errorf("%d gaps for %d absent files: %v", len(gaps), len(absent), gaps)
+	}
+	if s := described(t, c, parser.MaxTemp); s.Value != 280.0 {
+		t.Errorf("max temp %v: a file outside the root was read", s.Value)
+	}
+	for i, name := range absent {
+		others := slices.Delete(slices.Clone(absent), i, i+1)
+		_, err := Style.Read(tree, parser.Request{Files: []string{"printer.cfg"}, Absent: others})
+		var e *parser.Error
+		if !errors.As(err, &e) || !strings.HasSuffix(e.Message, "list it under absent in the sheet") {
+			t.Errorf("%s: %v", name, err)
+			continue
+		}
+		if missing := e.Missing != ""; missing != slices.Contains([]string{"./gone.cfg", "links/nowhere.cfg", "~/addon.cfg"}, name) {
+			t.Errorf("%s: missing is %q", name, e.Missing)
+		}
+	}
+}
+
 func TestPatternWithoutMatch(t *testing.T) {
 	c := readText(t, "[include none/*.cfg]\n[a]\nb: 1\n")
 	if gaps := remarksOf(c, parser.RemarkGap); len(gaps) != 1 || !strings.Contains(gaps[0].Text, "matches no file") {
@@ -170,6 +219,8 @@ func TestRecognises(t *testing.T) {
 		"/**\n * [a]\n */\n#define X [1]\n": false,
 		"// c\n#define X\n":                 false,
 		"[mcu\n":                            false,
+
+		"#define X 1\n#define Y\n#define Z\n\n[mcu]\n": true, // comments here
 	} {
 		if got := Style.Recognises(parser.NewFile("f", []byte(text))); got != want {
 			t.Errorf("%q: %v", text, got)

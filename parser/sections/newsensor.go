@@ -1,6 +1,7 @@
 package sections
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -9,34 +10,38 @@ import (
 	"preflash/parser"
 )
 
-// sensorDef gives a heater another sensor definition: a built-in type by name,
-// or a section of its own.
+// sensorDef gives a heater another sensor definition, and takes out the options
+// that do not belong beside it.
 func (e *editor) sensorDef(s parser.Description, def parser.SensorDef) error {
 	section, option := e.spelling(s.Key)
 	if section == "" {
 		return e.cannot(s, "it is no sensor")
 	}
+	if err := e.define(s, section, option, def); err != nil {
+		return err
+	}
+	control, _ := e.value(section, "control")
+	e.clear(s.Key, section, &def, control)
+	return nil
+}
+
+// define writes a definition: a built-in type by name, or a section of its own.
+func (e *editor) define(s parser.Description, section, option string, def parser.SensorDef) error {
 	for i := range builtIns {
 		if b := &builtIns[i]; b.name == def.Name && sameDefinition(b.def(), def) {
 			return e.write(s, section, option, b.name)
 		}
 	}
 	switch def.Form {
-	case parser.FormCurve:
-		named, ok := e.style.Defines(def.Curve, def.PullupOhm)
-		if !ok {
-			return e.cannot(s, "the firmware has no built-in type for the curve %s", def.Curve)
-		}
-		return e.write(s, section, option, named.Name)
 	case parser.FormPoints, parser.FormBeta:
 	default:
-		return e.cannot(s, "the firmware has no built-in type %s, and it is none that can be written out", quoted(def.Name))
+		return e.cannot(s, "the firmware has no built-in type %s, and it is none that can be written out", quoted(cmp.Or(def.Name, def.Curve)))
 	}
 	lines, kind, err := figures(def)
 	if err != nil {
 		return e.cannot(s, "%v", err)
 	}
-	name, there := e.newName(s.Key, def)
+	name, there := e.newName(s.Key, section, def)
 	if name == "" {
 		return e.cannot(s, "more than %d sensor definitions have the name that it would get; give the new one another", mostNames)
 	}
@@ -65,7 +70,7 @@ func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
 		return nil, "", fmt.Errorf("a thermistor of this style takes three points, or a plain Beta")
 	case def.Form == parser.FormBeta:
 		return [][2]string{{"temperature1", "25"}, {"resistance1", plain(def.R25Ohm)}, {"beta", plain(def.BetaK)}}, kind, nil
-	case def.Linear:
+	case def.Join == parser.JoinOhm:
 		kind = "adc_temperature"
 	case len(def.Points) != 3:
 		return nil, "", fmt.Errorf("a thermistor of this style takes three points, not %d", len(def.Points))
@@ -79,9 +84,9 @@ func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
 
 const mostNames = 100
 
-// newName chooses the name of a new definition, and says whether one with the
+// newName chooses the name of a new definition that a section uses, and says whether one with the
 // same figures is there already. It gives up where far too many are taken.
-func (e *editor) newName(key parser.Key, def parser.SensorDef) (name string, there bool) {
+func (e *editor) newName(key parser.Key, user string, def parser.SensorDef) (name string, there bool) {
 	base := strings.Join(strings.FieldsFunc(def.Name, func(r rune) bool {
 		return r != '-' && r != '_' && r != '.' && (r < '0' || r > '9') && (r < 'A' || r > 'Z') && (r < 'a' || r > 'z')
 	}), "_")
@@ -96,7 +101,7 @@ func (e *editor) newName(key parser.Key, def parser.SensorDef) (name string, the
 		case n > 1:
 			name += "_" + strconv.Itoa(n)
 		}
-		is := e.sensorType(name)
+		is := e.sensorType(name, user)
 		switch {
 		case sameDefinition(is, def):
 			return name, true
@@ -108,6 +113,6 @@ func (e *editor) newName(key parser.Key, def parser.SensorDef) (name string, the
 
 // sameDefinition reports whether two definitions read a sensor alike.
 func sameDefinition(a, b parser.SensorDef) bool {
-	return a.Form == b.Form && a.Kind == b.Kind && a.Curve == b.Curve && a.Linear == b.Linear &&
+	return a.Form == b.Form && a.Kind == b.Kind && a.Curve == b.Curve && a.Join == b.Join &&
 		a.R25Ohm == b.R25Ohm && a.BetaK == b.BetaK && a.CubicC == b.CubicC && slices.Equal(a.Points, b.Points)
 }

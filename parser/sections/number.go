@@ -56,11 +56,12 @@ type demand struct {
 }
 
 var (
-	anything = demand{math.NaN(), math.NaN(), math.NaN()}
-	positive = demand{math.NaN(), 0, math.NaN()}
+	none     = math.NaN()
+	anything = demand{none, none, none}
+	positive = demand{none, 0, none}
 )
 
-func atLeast(min float64) demand { return demand{min, math.NaN(), math.NaN()} }
+func atLeast(min float64) demand { return demand{min, none, none} }
 
 // unmet says what a figure should be, or "" where it is good.
 func (d demand) unmet(v float64) string {
@@ -83,6 +84,7 @@ type figure struct {
 	usual    float64
 	optional bool // usual holds where the option is absent
 	implied  bool // and where the section is
+	whole    bool // a whole number, which the firmware takes without a point only
 	demand   demand
 }
 
@@ -111,6 +113,9 @@ func (c *config) read(f figure) parser.Setting[float64] {
 	case !ok:
 		s.State = parser.Unknown
 		s.Why = fmt.Sprintf("%s is %s, which is no number; the firmware does not start with it", s.Name, quoted(s.Place.Value))
+	case f.whole && strings.Trim(s.Place.Value, "+-_0123456789") != "":
+		s.State = parser.Unknown
+		s.Why = fmt.Sprintf("%s is %s and must be a whole number without a point; the firmware does not start with it", s.Name, quoted(s.Place.Value))
 	case unmet != "":
 		s.State = parser.Unknown
 		s.Why = fmt.Sprintf("%s is %s and must be %s; the firmware does not start with it", s.Name, quoted(s.Place.Value), unmet)
@@ -121,6 +126,18 @@ func (c *config) read(f figure) parser.Setting[float64] {
 		s.Value = v
 	}
 	return s
+}
+
+// flag reads an option that is on or off, as Python's configparser does.
+func (c *config) flag(section, option string, usual bool) bool {
+	text, _ := c.value(section, option)
+	switch strings.ToLower(text) {
+	case "1", "yes", "true", "on":
+		return true
+	case "0", "no", "false", "off":
+		return false
+	}
+	return usual
 }
 
 // adopt gives a setting the place, the name and the losers of an option. It

@@ -7,7 +7,7 @@ import (
 )
 
 // What the firmware assumes where an option is absent, and what it is built
-// with. All from memory.
+// with, as it is published.
 const (
 	oversample      = 8   // readings in one temperature
 	usualMaxPower   = 1.0 // share of full power
@@ -15,12 +15,14 @@ const (
 	usualSmoothing  = 1   // s
 	usualBand       = 2   // K
 	usualFanStart   = 50  // °C
+	usualPush       = 50  // mm
 )
 
 // build fills the printer and the remarks that depend on it.
 func (c *config) build() {
 	p := &parser.Printer{Style: c.style.Name(), Tool: c.tool, Files: c.files, Globs: c.globs}
 	c.printer = p
+	c.ownSensors()
 	hotend := hotendName(c.tool)
 	if c.byName[hotend] == nil {
 		c.remark(parser.RemarkMismatch, parser.Span{}, "the sheet names tool %d, and the configuration has no [%s]", c.tool, hotend)
@@ -34,6 +36,7 @@ func (c *config) build() {
 	p.Geometry = c.geometry()
 	p.Storage.On = parser.Setting[bool]{Key: parser.StorageOn, State: parser.Off}
 	c.remarkHidden()
+	c.remarkRefused()
 	c.remarkUnrecognised()
 	p.Remarks = c.remarks
 }
@@ -157,9 +160,14 @@ func (c *config) flow(hotend string) parser.Flow {
 		NozzleMM:   c.read(figure{key: parser.NozzleDiameter, section: hotend, option: "nozzle_diameter", demand: positive}),
 		FilamentMM: c.read(figure{key: parser.FilamentWidth, section: hotend, option: "filament_diameter", demand: positive}),
 		MaxMM3PerS: parser.Setting[float64]{Key: parser.MaxFlow, State: parser.Off},
+		PushMM:     c.read(figure{key: parser.LongestPush, section: hotend, option: "max_extrude_only_distance", usual: usualPush, optional: true, demand: atLeast(0)}),
+		CrossMM2:   c.read(figure{key: parser.LineSection, section: hotend, option: "max_extrude_cross_section", optional: true, demand: positive}),
 		CarriedOver: []parser.Setting[float64]{
 			c.read(figure{key: parser.Carried("pressure advance"), section: hotend, option: "pressure_advance", optional: true, demand: atLeast(0)}),
 		},
+	}
+	if f.CrossMM2.State == parser.Default {
+		f.CrossMM2 = parser.Setting[float64]{} // four times the nozzle's diameter squared, whatever the nozzle
 	}
 	if c.byName["firmware_retraction"] != nil {
 		f.CarriedOver = append(f.CarriedOver,

@@ -13,7 +13,7 @@ import (
 func TestPrinter(t *testing.T) {
 	c := readText(t, printerText+savedText)
 	want := []string{
-		"hotend sensor = NTC 100K beta 3950 (Beta 3950 from 100000, pull-up 4700), set at 20 as [extruder] sensor_type",
+		"hotend sensor = NTC 100K MGB18-104F39050L32 (Beta 4100 from 100000, pull-up 4700), set at 20 as [extruder] sensor_type",
 		"hotend pull-up = 4700, default as [extruder] pullup_resistor",
 		"min temp = 0, set at 22 as [extruder] min_temp",
 		"max temp = 285, set at 23 as [extruder] max_temp",
@@ -41,9 +41,12 @@ func TestPrinter(t *testing.T) {
 		"bed error sum = 120, default as [verify_heater heater_bed] max_error",
 		"heat-break fan = heater_fan hotend_fan, set at 40 as [heater_fan hotend_fan] heater",
 		"heat-break fan threshold = 45, set at 41 as [heater_fan hotend_fan] heater_temp",
+		"heat-break fan power = 1, default as [heater_fan hotend_fan] fan_speed",
+		"heat-break fan power after a shutdown = 1, default as [heater_fan hotend_fan] shutdown_speed",
 		"nozzle diameter = 0.4, set at 16 as [extruder] nozzle_diameter",
 		"filament diameter = 1.75, set at 17 as [extruder] filament_diameter",
 		"volumetric limit = 0, off",
+		"longest push of filament = 50, default as [extruder] max_extrude_only_distance",
 		"pressure advance = 0.045, set at 18 as [extruder] pressure_advance",
 		"probe trigger height = 1.85, set at 65 as [probe] z_offset, saved",
 		"stored settings = false, off",
@@ -111,7 +114,7 @@ func TestFiguresThatCannotBe(t *testing.T) {
 		{"min_extrude_temp:  170", "min_extrude_temp: 300", parser.MinExtrude, "must be at most 285"},
 		{"max_error:         150", "check_gain_time: 0", parser.HotendRiseWindow, "must be at least 1"},
 		{"max_error:         150", "heating_gain: 0", parser.HotendRise, "must be above 0"},
-		{"sensor_type:       NTC 100K beta 3950", "", parser.HotendSensor, "has no sensor_type"},
+		{"sensor_type:       NTC 100K MGB18-104F39050L32", "", parser.HotendSensor, "has no sensor_type"},
 		{"#*# control = pid", "#*# control = dual", parser.LoopControl, "“dual”, which Preflash does not know"},
 		{"#*# control = pid\n", "", parser.LoopControl, "has no control"},
 		{"#*# pid_kp = 21.700\n", "", parser.GainP, "has no pid_kp"},
@@ -256,12 +259,39 @@ func TestFans(t *testing.T) {
 		{"another heater", "[heater_fan a]\nheater: heater_bed\n", parser.Off, "", 0, 1},
 		{"a name that only begins alike", "[heater_fan a]\nheater: extruder1\n", parser.Off, "", 0, 1},
 		{"one that stands still", "[heater_fan a]\nfan_speed: 0\n", parser.Off, "", 0, 1},
+		{"one that is kept off", "[heater_fan a]\nfan_speed: 0.3\noff_below: 0.4\n", parser.Off, "", 0, 1},
+		{"one that is named after the board", "[heater_fan controller_fan]\n", parser.Unknown, "heater_fan controller_fan", 0, 0},
+		{"beside one that is not", "[heater_fan a]\n[heater_fan Mainboard]\nheater_temp: 20\n", parser.Set, "heater_fan a", 50, 0},
+		{"one of the board that follows the bed", "[heater_fan board]\nheater: heater_bed\n", parser.Off, "", 0, 0},
+		{"one of another kind", "[controller_fan a]\nheater: extruder\n", parser.Off, "", 0, 0},
 		{"the one that starts first counts", "[heater_fan a]\nheater_temp: 70\n[heater_fan b]\nheater_temp: 40\n[heater_fan c]\n", parser.Set, "heater_fan b", 40, 0},
 	} {
 		c := readText(t, "[extruder]\n"+test.fan)
 		cold := c.Printer().ColdSide
 		if cold.Fan.State != test.state || cold.Fan.Value != test.follows || cold.OnAboveC.Value != test.above || len(cold.Elsewhere) != test.elsewhere {
 			t.Errorf("%s: %+v", test.name, cold)
+		}
+	}
+}
+
+func TestFanPower(t *testing.T) {
+	for _, test := range []struct {
+		fan              string
+		running, stopped float64
+		state            parser.State
+		at               string
+	}{
+		{"", 1, 1, parser.Default, ""},
+		{"fan_speed: 0.8\n", 0.8, 1, parser.Set, "0.8"},
+		{"fan_speed: 0.8\nmax_power: 0.5\nhardware_pwm: true\n", 0.4, 0.5, parser.Set, "0.8"},
+		{"max_power: 0.5\nshutdown_speed: 0\n", 0.5, 0, parser.Set, "0.5"},
+		{"fan_speed: 1.2\n", 0, 1, parser.Unknown, "1.2"},
+		{"max_power: 0\n", 0, 0, parser.Unknown, "0"},
+	} {
+		cold := readText(t, "[extruder]\n[heater_fan f]\n"+test.fan).Printer().ColdSide
+		p := &cold.Power
+		if p.State != test.state || p.Known() && (p.Value != test.running || cold.AtShutdown.Value != test.stopped) || p.At.Text() != test.at {
+			t.Errorf("%q: %+v, after a shutdown %+v", test.fan, p, cold.AtShutdown)
 		}
 	}
 }
@@ -354,11 +384,13 @@ gcode:
 // section it stands in; a sound configuration has none.
 func TestUnrecognised(t *testing.T) {
 	for text, says := range map[string]string{
-		"[extruder]\nskip_check_heater: true\n":             "skip_check_heater in [extruder]",
-		"[danger_options]\nadc_ignore_limits: True\n":       "[danger_options]",
-		"[extruder]\n[verify_heater extruder]\nmax_eror: 1": "max_eror is no option",
-		"[extruder]\n[verify_heater extrudr]\n":             "[verify_heater extrudr] watches no heater",
-		"[extruder]\n[heater_bed]\nthermal_runaway: off\n":  "thermal_runaway in [heater_bed]",
+		"[extruder]\nskip_check_heater: true\n":                  "skip_check_heater in [extruder]",
+		"[danger_options]\nadc_ignore_limits: True\n":            "[danger_options]",
+		"[extruder]\n[verify_heater extruder]\nmax_eror: 1":      "max_eror is no option",
+		"[extruder]\n[verify_heater extrudr]\n":                  "[verify_heater extrudr] watches no heater",
+		"[extruder]\n[verify_heater  extruder]\n":                "is a second watch beside [verify_heater extruder]",
+		"[heater_generic a]\n[verify_heater heater_generic a]\n": "watches no heater",
+		"[extruder]\n[heater_bed]\nthermal_runaway: off\n":       "thermal_runaway in [heater_bed]",
 	} {
 		c := readText(t, text)
 		all := remarksOf(c, parser.RemarkUnrecognised)

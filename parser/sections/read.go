@@ -30,6 +30,10 @@ const (
 // one before; the saved block is that of the first. A file that was already
 // included is not read again.
 func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, error) {
+	if len(request.Outside) > 0 {
+		d := &request.Outside[0]
+		return nil, parser.Errorf(d.At, "%q means nothing here: in this style neither board nor build define anything; remove it", d.Name)
+	}
 	if len(request.Files) == 0 {
 		return nil, &parser.Error{Message: "no configuration file is named; name one"}
 	}
@@ -205,7 +209,7 @@ func (p *piece) line(line, from, stop, next int) error {
 			p.section.headers = append(p.section.headers, heading{p.file, line, start + 1, next})
 		}
 		p.option = 0
-		if strings.EqualFold(p.section.kind, "include") {
+		if !p.saved && strings.EqualFold(p.section.kind, "include") {
 			p.remark(parser.RemarkGap, at, "this includes nothing: an include starts its line and is written “[include ” in small letters with a space; the firmware takes it for a section that it does not know, and refuses it")
 		}
 		return nil

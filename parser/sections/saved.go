@@ -17,7 +17,16 @@ const (
 	savedWord   = " SAVE_CONFIG "
 )
 
-// savedBlock is where the block stands. Nothing is inserted from Start on.
+// savedHeader are the lines that the block begins with, as the style's firmware
+// publishes them. It looks for them letter by letter, behind a line end, and
+// takes every other text for no block at all.
+var savedHeader = [...]string{
+	"#*# <---------------------- SAVE_CONFIG ---------------------->",
+	"#*# DO NOT EDIT THIS BLOCK OR BELOW. The contents are auto-generated.",
+	"#*#",
+}
+
+// savedBlock is where the block stands.
 type savedBlock struct {
 	file  *parser.File
 	start int // offset of the ruler line
@@ -32,47 +41,30 @@ func (r *reader) findSaved(f *parser.File) (end int) {
 	data := f.Data
 	r.saved = savedBlock{file: f, start: len(data)}
 	at := markedLine(data, 0)
+	if at == 0 {
+		// The firmware looks for lines behind a line end.
+		stop, _ := lineAt(data, 0)
+		if isRuler(data[:stop]) {
+			r.damaged(0, stop, "the saved block starts in the first line of the file, where the firmware does not find it; put an empty line above it")
+			return len(data)
+		}
+		at = markedLine(data, stop)
+	}
 	if at < 0 {
 		return len(data)
 	}
 	r.saved.start = at
-	stop, next := lineAt(data, at)
-	if !isRuler(data[at:stop]) {
-		r.damaged(at, stop, "this line of a saved block stands above the block's ruler, or the ruler is gone")
+	if r.saved.from = r.savedHead(at); r.saved.from < 0 {
 		return len(data)
 	}
-	if at == 0 {
-		r.damaged(at, stop, "the saved block starts in the first line of the file, where the firmware does not find it")
-		return len(data)
-	}
-	head := next
-	if stop, next := lineAt(data, head); bytes.HasPrefix(data[head:stop], []byte(savedMark+" DO NOT EDIT")) {
-		head = next
-		if stop, next := lineAt(data, head); string(data[head:stop]) == savedMark {
-			head = next
-		} else {
-			head = -1
-		}
-	} else {
-		head = -1
-	}
-	if head < 0 {
-		r.remark(parser.RemarkGap, parser.Span{File: f, Start: at, End: stop},
-			"the two lines that the firmware writes below this ruler are missing; firmware that looks for them ignores the saved block whole")
-		head = next
-	}
-	r.saved.from = head
-	tail := len(data) - trailing(data[head:])
-	for from := head; from < tail; {
+	// White space around the contents does not matter.
+	blank, _ := leading(data[r.saved.from:])
+	tail := len(data) - trailing(data[r.saved.from:])
+	r.saved.from += blank
+	for from := r.saved.from; from < tail; {
 		stop, next := lineAt(data[:tail], from)
 		if line := data[from:stop]; !bytes.HasPrefix(line, []byte(savedMark)) || len(line) >= savedPrefix && line[savedPrefix-1] != ' ' {
-			if from == head { // white space before the first line does not matter
-				if n, _ := leading(line); n > 0 && bytes.HasPrefix(line[n:], []byte(savedMark)) {
-					from += n
-					continue
-				}
-			}
-			r.damaged(from, stop, fmt.Sprintf("this line does not belong in the saved block, which ends the file and whose lines start with %q", savedMark+" "))
+			r.damaged(from, stop, fmt.Sprintf("this line does not belong in the saved block, which ends the file and whose lines are %q or start with %q; move it above the block, or delete it", savedMark, savedMark+" "))
 			return len(data)
 		}
 		from = next
@@ -81,14 +73,35 @@ func (r *reader) findSaved(f *parser.File) (end int) {
 	return at
 }
 
+// savedHead holds the lines from the first marked one on against the header of
+// a saved block, and returns where its contents begin; −1 where it is another.
+func (r *reader) savedHead(at int) (from int) {
+	data := r.saved.file.Data
+	ruler, _ := lineAt(data, at)
+	for i, want := range savedHeader {
+		stop, next := lineAt(data, at)
+		switch {
+		case string(data[at:stop]) == want && next > stop:
+		case i == 0 && !isRuler(data[at:stop]):
+			r.damaged(at, stop, "this line of a saved block stands above the block's ruler, or the ruler is gone")
+			return -1
+		default:
+			r.damaged(r.saved.start, ruler, fmt.Sprintf("the saved block does not begin with the exact lines that the firmware looks for: line %d of it should be %q", i+1, want))
+			return -1
+		}
+		at = next
+	}
+	return at
+}
+
 // damaged remarks that the saved block counts for nothing.
 func (r *reader) damaged(from, stop int, why string) {
 	r.remark(parser.RemarkSavedDamaged, parser.Span{File: r.saved.file, Start: from, End: stop},
-		"%s; the firmware ignores the whole block, so none of its values is in force", why)
+		"%s; the firmware ignores the whole block, so none of its values is in force, and it refuses to save", why)
 }
 
-// markedLine finds the first line from offset at that starts with the mark of
-// the saved block and a space; −1 where there is none.
+// markedLine finds the first line that starts behind offset at, or at 0, with
+// the mark of the saved block and a space; −1 where there is none.
 func markedLine(data []byte, at int) int {
 	// The star is rare; the # before it is not.
 	for at++; at < len(data); {
@@ -105,11 +118,9 @@ func markedLine(data []byte, at int) int {
 	return -1
 }
 
-// isRuler reports whether a line opens the saved block.
+// isRuler reports whether a line is meant to open a saved block.
 func isRuler(line []byte) bool {
-	before, after, found := strings.Cut(string(line), savedWord)
-	return found && strings.Trim(strings.TrimPrefix(before, savedMark+" <"), "-") == "" &&
-		strings.TrimLeft(after, "-") == ">"
+	return bytes.HasPrefix(line, []byte(savedMark)) && bytes.Contains(line, []byte(savedWord))
 }
 
 // foreignSaved remarks on a saved block in an included file.

@@ -1,6 +1,8 @@
 package sections
 
 import (
+	"crypto/sha256"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -71,10 +73,11 @@ func TestSavedDamaged(t *testing.T) {
 		{"no space after the mark", hand + savedHead + "#*# [extruder]\n#*#pid_kp = 20\n", 8, "does not belong"},
 		{"a line above the ruler", hand + "#*# pid_kp = 20\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n", 3, "above the block's ruler"},
 		{"no ruler", hand + "#*# [extruder]\n#*# pid_kp = 20\n", 3, "above the block's ruler"},
-		{"a broken ruler", hand + strings.Replace(savedHead, ">", "", 1) + "#*# [extruder]\n#*# pid_kp = 20\n", 4, "above the block's ruler"},
+		{"a tab after the mark", hand + savedHead + "#*# [extruder]\n#*#\tpid_kp = 20\n", 8, "does not belong"},
 		{"at the start of the file", strings.TrimPrefix(savedHead, "\n") + "#*# [extruder]\n#*# pid_kp = 20\n", 1, "first line"},
 		{"a line that is no option", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n#*# nonsense\n", 9, "neither a [section] nor an option"},
 		{"an option before a section", hand + savedHead + "#*# pid_kp = 20\n", 7, "before any [section]"},
+		{"a second block", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 30\n", 9, "does not belong"},
 		{"a second ruler", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20" + savedHead, 9, "neither a [section] nor an option"},
 	} {
 		c := readText(t, test.text)
@@ -103,13 +106,76 @@ func TestSavedForgotten(t *testing.T) {
 	}
 }
 
-func TestSavedHeadIsShort(t *testing.T) {
-	c := readText(t, "[extruder]\n\n#*# <--- SAVE_CONFIG --->\n#*# [extruder]\n#*# pid_kp = 20\n")
-	if got, _ := entry(c, "extruder.pid_kp"); got != "20" {
-		t.Errorf("pid_kp is %q", got)
+// The header is the one whose SHA-256 is known of the style's firmware as it is
+// published.
+func TestSavedHeader(t *testing.T) {
+	text := "\n" + strings.Join(savedHeader[:], "\n") + "\n"
+	const published = "0e19e5d78f04ad0756619ee6de8b134a6f80abef02340d0b0324962fa226a89b"
+	if got := fmt.Sprintf("%x", sha256.Sum256([]byte(text))); got != published || len(text) != 139 {
+		t.Errorf("%d bytes, SHA-256 %s; want 139, %s", len(text), got, published)
 	}
-	if gaps := remarksOf(c, parser.RemarkGap); len(gaps) != 1 || !strings.Contains(gaps[0].Text, "two lines") {
-		t.Errorf("gaps: %v", gaps)
+	if text != savedHead {
+		t.Error("the tests use another header")
+	}
+}
+
+// Any other header is none, and the finding says which line is wrong.
+func TestSavedHeaderWrong(t *testing.T) {
+	lines := strings.SplitAfter(savedHead, "\n")[1:4]
+	for _, test := range []struct {
+		name  string
+		lines []string
+		says  string
+	}{
+		{"a shorter ruler", []string{"#*# <--- SAVE_CONFIG --->\n", lines[1], lines[2]}, "line 1"},
+		{"a blank behind the ruler", []string{strings.Replace(lines[0], "\n", " \n", 1), lines[1], lines[2]}, "line 1"},
+		{"two blanks in the ruler", []string{strings.Replace(lines[0], "# <", "#  <", 1), lines[1], lines[2]}, "line 1"},
+		{"another wording", []string{lines[0], "#*# DO NOT EDIT: the machine writes by itself.\n", lines[2]}, "line 2"},
+		{"no second line", []string{lines[0], lines[2]}, "line 2"},
+		{"no third line", []string{lines[0], lines[1]}, "line 3"},
+		{"a blank behind the third line", []string{lines[0], lines[1], "#*# \n"}, "line 3"},
+		{"only a ruler", []string{lines[0]}, "line 2"},
+	} {
+		c := readText(t, "[extruder]\n\n"+strings.Join(test.lines, "")+"#*# [extruder]\n#*# pid_kp = 20\n")
+		damaged := remarksOf(c, parser.RemarkSavedDamaged)
+		if len(damaged) != 1 || !strings.Contains(damaged[0].Text, test.says+" of it should be") || !strings.Contains(damaged[0].Text, "none of its values is in force") {
+			t.Errorf("%s: %v", test.name, damaged)
+			continue
+		}
+		if line, _ := damaged[0].At.Position(); line != 3 {
+			t.Errorf("%s: points at line %d", test.name, line)
+		}
+		if s := described(t, c, parser.GainP); s.State != parser.Unknown {
+			t.Errorf("%s: kp %+v", test.name, s)
+		}
+	}
+}
+
+// What the firmware takes without a word.
+func TestSavedSound(t *testing.T) {
+	const hand = "[extruder]\n"
+	for _, test := range []struct{ name, text, kp string }{
+		{"nothing below the header", hand + savedHead, ""},
+		{"white space below the header", hand + savedHead + "\n \n", ""},
+		{"an empty line below the header", hand + savedHead + "\n#*# [extruder]\n#*# pid_kp = 20\n", "20"},
+		{"empty lines at the end", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n\n\n", "20"},
+		{"no last newline", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20", "20"},
+		{"a bare mark at the end", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n#*#\n", "20"},
+		{"a marked line at the very top", "#*# mine\n" + hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n", "20"},
+		{"an include, which is a section there", hand + savedHead + "#*# [include x.cfg]\n#*# [extruder]\n#*# pid_kp = 20\n", "20"},
+		{"an unknown option", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n#*# nonsense = 1\n", "20"},
+	} {
+		for _, newline := range []string{"\n", "\r\n"} {
+			c := readText(t, strings.ReplaceAll(test.text, "\n", newline))
+			for _, kind := range []parser.RemarkKind{parser.RemarkSavedDamaged, parser.RemarkGap} {
+				if r := remarksOf(c, kind); len(r) > 0 {
+					t.Errorf("%s: %v", test.name, r)
+				}
+			}
+			if got, _ := entry(c, "extruder.pid_kp"); got != test.kp {
+				t.Errorf("%s: pid_kp is %q, want %q", test.name, got, test.kp)
+			}
+		}
 	}
 }
 

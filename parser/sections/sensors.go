@@ -1,22 +1,18 @@
 package sections
 
 import (
-	"strings"
+	"sync"
 
 	"preflash/parser"
 )
 
-// usualPullup is the pull-up that the firmware assumes, ohm.
+// usualPullup is the pull-up that the firmware assumes, ohm, as the style's
+// firmware publishes it.
 const usualPullup = 4700
 
-// usualNominal is the resistance at 0 °C of the platinum sensor that the
-// firmware takes to be on its converter chip, ohm (from memory).
-const usualNominal = 100
-
 const (
-	noteRetired = "a plain Beta formula under a retired name; it is far from the three-point curve of the same B at printing temperatures"
-	noteBeta    = "a plain Beta formula; its figures are from memory"
-	noteLines   = "the firmware draws straight lines between a few points of the curve, at most 0.4 K off"
+	noteRetired = "a plain Beta formula; it is far from the three-point curve of the same B at printing temperatures"
+	noteBeta    = "a plain Beta formula"
 	noteChip    = "a chip that measures air or a board; no sensor for a hotend"
 )
 
@@ -28,11 +24,13 @@ type builtIn struct {
 	curve string  // FormCurve
 	beta  float64 // FormBeta, K, with 100 kΩ at 25 °C
 	note  string
+
+	removed string // the day from which the firmware refuses the name, "" for none
+	instead string // what to write then
 }
 
 // builtIns are the types that the firmware ships with, those first that a
-// change would choose. Which name stands for which curve is from memory; the
-// curves carry their own sources.
+// change would choose, as the style's firmware publishes them.
 var builtIns = [...]builtIn{
 	{name: "Generic 3950", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-3950"},
 	{name: "EPCOS 100K B57560G104F", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-4092"},
@@ -42,8 +40,9 @@ var builtIns = [...]builtIn{
 	{name: "SliceEngineering 450", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-500k-3950"},
 	{name: "Honeywell 100K 135-104LAG-J01", form: parser.FormBeta, kind: parser.NTC, curve: "ntc-100k-3974", beta: 3974, note: noteBeta},
 	{name: "NTC 100K MGB18-104F39050L32", form: parser.FormBeta, kind: parser.NTC, beta: 4100, note: noteBeta},
-	{name: "NTC 100K beta 3950", form: parser.FormBeta, kind: parser.NTC, beta: 3950, note: noteRetired},
-	{name: "PT1000", form: parser.FormCurve, kind: parser.Platinum, curve: "pt1000", note: noteLines},
+	{name: "NTC 100K beta 3950", form: parser.FormBeta, kind: parser.NTC, beta: 3950, note: noteRetired,
+		removed: "2024-02-15", instead: "write Generic 3950, which is another curve, or the same one in a [thermistor …] section of your own: temperature1 25, resistance1 100000, beta 3950"},
+	{name: "PT1000", form: parser.FormPoints, kind: parser.Platinum, curve: "pt1000"},
 
 	{name: "PT100 INA826", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
 	{name: "MAX31865", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
@@ -57,80 +56,71 @@ var builtIns = [...]builtIn{
 	{name: "AD8496", form: parser.FormAmplifier, kind: parser.Thermocouple},
 	{name: "AD8497", form: parser.FormAmplifier, kind: parser.Thermocouple},
 
+	{name: "temperature_combined", note: "a mean or an extreme of other sensors"},
+	{name: "rpi_temperature", note: noteChip, removed: "2021-11-02", instead: "write temperature_host"},
 	{name: "temperature_mcu", note: noteChip},
 	{name: "temperature_host", note: noteChip},
-	{name: "temperature_driver", note: noteChip},
-	{name: "temperature_combined", note: "a mean or an extreme of other sensors"},
-	{name: "rpi_temperature", note: noteChip},
 	{name: "DS18B20", note: noteChip},
 	{name: "LM75", note: noteChip},
-	{name: "BMP180", note: noteChip},
-	{name: "BMP280", note: noteChip},
 	{name: "BME280", note: noteChip},
-	{name: "BMP388", note: noteChip},
-	{name: "BME680", note: noteChip},
-	{name: "HTU21D", note: noteChip},
+	{name: "SHT3X", note: noteChip},
+	{name: "AHT10", note: noteChip},
+	{name: "AHT1X", note: noteChip},
+	{name: "AHT2X", note: noteChip},
+	{name: "AHT3X", note: noteChip},
 	{name: "SI7013", note: noteChip},
 	{name: "SI7020", note: noteChip},
 	{name: "SI7021", note: noteChip},
 	{name: "SHT21", note: noteChip},
-	{name: "SHT3X", note: noteChip},
-	{name: "AHT10", note: noteChip},
-	{name: "AHT15", note: noteChip},
-	{name: "AHT20", note: noteChip},
-	{name: "AHT21", note: noteChip},
-	{name: "AHT30", note: noteChip},
+	{name: "HTU21D", note: noteChip},
 }
 
 // def is the definition in neutral form.
 func (b *builtIn) def() parser.SensorDef {
-	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Note: b.note}
+	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Curve: b.curve, Note: b.note}
 	switch b.form {
-	case parser.FormCurve:
-		d.Curve = b.curve
 	case parser.FormBeta:
 		d.R25Ohm, d.BetaK = 100e3, b.beta
+	case parser.FormPoints:
+		d.Points, d.Join = platinumPoints(), parser.JoinOhm
 	}
 	return d
 }
 
-// Defines returns the built-in type of a curve. One that is a Beta formula
-// defines the curve of that formula. The pull-up is a setting of its own.
-func (style) Defines(curve string, pullupOhm float64) (parser.SensorDef, bool) {
+// platinumPoints is the table of the type PT1000: every 10 °C from 0 to 490,
+// straight lines between, as the style's firmware publishes it.
+var platinumPoints = sync.OnceValue(func() []parser.SensorPoint {
+	const r0, a, b = 1000, 3.9083e-3, -5.775e-7
+	var points []parser.SensorPoint
+	for t := 0.0; t <= 490; t += 10 {
+		points = append(points, parser.SensorPoint{TempC: t, Ohm: r0 * (1 + t*(a+t*b))})
+	}
+	return points
+})
+
+// Definitions lists the built-in types that are read as a resistance, but
+// retired ones and those whose name a section of the configuration has taken.
+// The pull-up is a setting of its own.
+func (c *config) Definitions() []parser.SensorDef {
+	var all []parser.SensorDef
 	for i := range builtIns {
-		if b := &builtIns[i]; b.curve != "" && b.curve == curve {
-			d := b.def()
-			d.PullupOhm = pullupOhm
-			return d, true
+		b := &builtIns[i]
+		switch b.form {
+		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
+			if d := b.def(); b.removed == "" && sameDefinition(c.sensorType(b.name, hotendName(c.tool)), d) {
+				all = append(all, d)
+			}
 		}
 	}
-	return parser.SensorDef{}, false
+	return all
 }
 
-// sensorType finds what a sensor_type stands for: a section of the
-// configuration, which wins, or a built-in type.
-func (c *config) sensorType(name string) parser.SensorDef {
-	for _, s := range c.sections {
-		if s.kind != "thermistor" && s.kind != "adc_temperature" || strings.Join(strings.Fields(s.own), " ") != name {
-			continue
-		}
-		if s.kind == "thermistor" {
-			return c.thermistor(s.name, name)
-		}
-		return c.adcTemperature(s.name, name)
-	}
-	for i := range builtIns {
-		if builtIns[i].name == name {
-			return builtIns[i].def()
-		}
-	}
-	d := parser.SensorDef{Name: name, Note: "no section of the configuration and no built-in type of the firmware that Preflash knows has this name"}
-	for i := range builtIns {
-		if strings.EqualFold(builtIns[i].name, name) {
-			d.Note = "the firmware compares sensor types letter by letter, and knows “" + builtIns[i].name + "” only"
-		}
-	}
-	return d
+// CustomForm: three points, or a table, in a section of their own.
+func (*config) CustomForm() parser.SensorForm { return parser.FormPoints }
+
+// Blank is a configuration of which nothing is known.
+func (style) Blank() parser.Config {
+	return &config{byName: map[string]*section{}, printer: &parser.Printer{Style: style{}.Name()}}
 }
 
 // sensor reads how a heater's temperature is read.
@@ -144,13 +134,9 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 		}
 		return s
 	}
-	s.Value = c.sensorType(s.Place.Value)
+	s.Value = c.sensorType(s.Place.Value, heater)
 	d := &s.Value
-	if d.Name == "MAX31865" {
-		if r := c.read(figure{section: heater, option: "rtd_nominal_r", usual: usualNominal, optional: true, demand: positive}); r.Known() {
-			d.R0Ohm = r.Value
-		}
-	}
+	c.chip(d, heater)
 	if d.Form == parser.FormAmplifier || d.Kind == parser.KindUnknown {
 		return s
 	}
@@ -160,7 +146,7 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 		*d = unplaced(d.Name, p.Why)
 		return s
 	}
-	if d.Kind == parser.NTC && !d.Linear {
+	if d.Kind == parser.NTC && d.Join == parser.JoinSteinhart {
 		r := c.read(figure{section: heater, option: "inline_resistor", optional: true, demand: atLeast(0)})
 		if !r.Known() {
 			*d = unplaced(d.Name, r.Why)

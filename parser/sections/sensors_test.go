@@ -58,27 +58,50 @@ func TestNominalResistance(t *testing.T) {
 	}
 }
 
-// The type that stands for a curve reads back as that curve: a change settles.
-func TestDefines(t *testing.T) {
-	for _, known := range sensor.All() {
-		d, ok := Style.Defines(known.ID, usualPullup)
-		if !ok {
-			continue
-		}
+// Every definition reads back as itself: a change settles.
+func TestDefinitions(t *testing.T) {
+	defs := readText(t, "[extruder]\nsensor_type: Generic 3950\n").Definitions()
+	stand := map[string]string{}
+	for _, d := range defs {
 		got := readText(t, "[extruder]\nsensor_type: "+d.Name+"\n").Printer().Hotend.Sensor.Value
-		if !sameDefinition(got, d) || got.PullupOhm != d.PullupOhm {
-			t.Errorf("%s: defined as %+v, read as %+v", known.ID, d, got)
+		if !sameDefinition(got, d) || d.PullupOhm != 0 {
+			t.Errorf("defined as %+v, read as %+v", d, got)
 		}
+		if d.Note == noteRetired {
+			t.Errorf("%s is proposed", d.Name)
+		}
+		stand[d.Curve] = d.Name
 	}
 	for _, id := range []string{"ntc-100k-3950", "ntc-100k-4092", "ntc-100k-4267", "ntc-100k-4300", "ntc-500k-3950", "pt1000"} {
-		if d, ok := Style.Defines(id, 2200); !ok || d.PullupOhm != 2200 {
-			t.Errorf("%s on 2200 Ω: %+v, %v", id, d, ok)
+		if stand[id] == "" {
+			t.Errorf("no definition of %s", id)
 		}
 	}
-	for _, id := range []string{"", "pt100", "ntc-1k-1"} {
-		if d, ok := Style.Defines(id, 2200); ok {
-			t.Errorf("%q is defined as %+v", id, d)
+	if stand["pt100"] != "" || len(Style.Blank().Definitions()) != len(defs) {
+		t.Errorf("%v", stand)
+	}
+	// A name that a section of the configuration has taken is none of them.
+	own := readText(t, "[thermistor Generic 3950]\ntemperature1: 25\nresistance1: 100000\nbeta: 3000\n[extruder]\nsensor_type: PT1000\n").Definitions()
+	if len(own) != len(defs)-1 {
+		t.Errorf("%d definitions, want %d", len(own), len(defs)-1)
+	}
+}
+
+// The table of PT1000 strays from its formula by 0.0043 K at most in its range,
+// as the style's firmware publishes it.
+func TestPlatinumTable(t *testing.T) {
+	d := readText(t, "[extruder]\nsensor_type: PT1000\n").Printer().Hotend.Sensor.Value
+	for i := 1; i < len(d.Points); i++ {
+		a, b := d.Points[i-1], d.Points[i]
+		mid := (a.TempC + b.TempC) / 2
+		ohm := 1000 * (1 + mid*(3.9083e-3-5.775e-7*mid))
+		shown := a.TempC + (ohm-a.Ohm)*(b.TempC-a.TempC)/(b.Ohm-a.Ohm)
+		if math.Abs(shown-mid) > 0.0044 {
+			t.Errorf("%g °C shows %g", mid, shown)
 		}
+	}
+	if last := d.Points[len(d.Points)-1]; len(d.Points) != 50 || d.Points[0].TempC != 0 || last.TempC != 490 {
+		t.Errorf("%d points to %g °C", len(d.Points), last.TempC)
 	}
 }
 
@@ -102,10 +125,10 @@ func TestCustomSensors(t *testing.T) {
 		{"its own section wins over a built-in type", "[thermistor Generic 3950]\ntemperature1: 25\nresistance1: 100000\nbeta: 3000\n", "sensor_type: Generic 3950\n",
 			parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, Name: "Generic 3950", R25Ohm: 100e3, BetaK: 3000, PullupOhm: 4700}, ""},
 		{"resistances, rising", "[adc_temperature p]\ntemperature1: 100\nresistance1: 1385\ntemperature2: 0\nresistance2: 1000\n", "sensor_type: p\n",
-			parser.SensorDef{Form: parser.FormPoints, Kind: parser.Platinum, Name: "p", Linear: true, PullupOhm: 4700,
+			parser.SensorDef{Form: parser.FormPoints, Kind: parser.Platinum, Name: "p", Join: parser.JoinOhm, PullupOhm: 4700,
 				Points: []parser.SensorPoint{{TempC: 0, Ohm: 1000}, {TempC: 100, Ohm: 1385}}}, ""},
 		{"resistances, falling", "[adc_temperature p]\ntemperature1: 0\nresistance1: 9\ntemperature2: 100\nresistance2: 5\ntemperature3: 200\nresistance3: 1\n", "sensor_type: p\ninline_resistor: 5\n",
-			parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "p", Linear: true, PullupOhm: 4700,
+			parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "p", Join: parser.JoinOhm, PullupOhm: 4700,
 				Points: []parser.SensorPoint{{TempC: 0, Ohm: 9}, {TempC: 100, Ohm: 5}, {TempC: 200, Ohm: 1}}}, ""},
 		{"voltages", "[adc_temperature p]\ntemperature1: 0\nvoltage1: 0.5\ntemperature2: 100\nvoltage2: 1\n", "sensor_type: p\n", parser.SensorDef{}, "behind an amplifier"},
 		{"resistances that turn", "[adc_temperature p]\ntemperature1: 0\nresistance1: 9\ntemperature2: 100\nresistance2: 5\ntemperature3: 200\nresistance3: 6\n", "sensor_type: p\n", parser.SensorDef{}, "at 100 and 200 °C"},

@@ -35,6 +35,3 @@ func (style) Recognises(f *parser.File) bool {
 
 // Joins: the main file includes the others.
 func (style) Joins() bool { return false }
-
-// CustomForm: three points, in a section of their own.
-func (style) CustomForm() parser.SensorForm { return parser.FormPoints }

@@ -13,7 +13,7 @@ type watchKind struct {
 	usual                             parser.WatchFigures
 }
 
-// The figures that the firmware assumes are from memory.
+// The figures are those that the firmware assumes, as it is published.
 var (
 	hotendWatch = watchKind{
 		on: parser.HotendWatchOn, rise: parser.HotendRise, window: parser.HotendRiseWindow,
@@ -109,13 +109,14 @@ func soundsLikeGuard(name string) bool {
 // remarkUnrecognised names what looks like a protection, or like a way round
 // one, and is none that Preflash knows.
 func (c *config) remarkUnrecognised() {
+	heaters := c.heaters()
 	for _, s := range c.sections {
 		kind := s.kind
 		switch {
 		case kind == "gcode_macro" || kind == "menu" || kind == "output_pin" || kind == "display_template":
 			continue // most sections, and none of them guards anything
 		case kind == "verify_heater":
-			c.remarkWatch(s, s.own)
+			c.remarkWatch(s, heaters)
 			continue
 		case soundsLikeGuard(strings.ToLower(kind)):
 			if len(s.headers) > 0 {
@@ -137,11 +138,17 @@ func (c *config) remarkUnrecognised() {
 }
 
 // remarkWatch looks at one watch section.
-func (c *config) remarkWatch(s *section, heater string) {
-	if !c.hasHeater(heater) && len(s.headers) > 0 {
+func (c *config) remarkWatch(s *section, heaters map[string]bool) {
+	name := strings.Join(strings.Fields(s.own), " ")
+	if len(s.headers) > 0 {
 		h := s.headers[0]
-		c.remark(parser.RemarkUnrecognised, parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)},
-			"[%s] watches no heater of this configuration, and the firmware does not start with it; correct the name", s.name)
+		at := parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)}
+		switch {
+		case !heaters[name]:
+			c.remark(parser.RemarkUnrecognised, at, "[%s] watches no heater of this configuration, and the firmware does not start with it; correct the name", s.name)
+		case s.name != watchSection(name):
+			c.remark(parser.RemarkUnrecognised, at, "[%s] is a second watch beside [%s], which goes on with figures of its own; write the name with one space", s.name, watchSection(name))
+		}
 	}
 	for _, i := range s.options {
 		o := &c.options[i]
@@ -152,13 +159,15 @@ func (c *config) remarkWatch(s *section, heater string) {
 	}
 }
 
-// hasHeater reports whether a section makes a heater of that name, which is
-// the last word of the section's.
-func (c *config) hasHeater(name string) bool {
+// heaters are the names of the heaters: the last words of their sections' names.
+func (c *config) heaters() map[string]bool {
+	names := make(map[string]bool)
 	for _, s := range c.sections {
-		if s.name == name || strings.HasPrefix(s.name, "heater_generic ") && strings.TrimSpace(s.name[len("heater_generic "):]) == name {
-			return true
+		if isHotend(s.kind) || s.kind == bedHeater || s.kind == "heater_generic" {
+			if words := strings.Fields(s.name); len(words) > 0 {
+				names[words[len(words)-1]] = true
+			}
 		}
 	}
-	return false
+	return names
 }

@@ -169,7 +169,7 @@ func takePair(v *value, first, second figure) (pair [2]float64, problem string) 
 }
 
 // paths reads a list of paths relative to the sheet.
-func (s *scope) paths(name string, required bool, dir string) []Key[string] {
+func (s *scope) paths(name string, required bool, dir string, resolve func(dir, name string) (string, string)) []Key[string] {
 	type item struct {
 		path string
 		at   parser.Span
@@ -198,6 +198,41 @@ func (s *scope) paths(name string, required bool, dir string) []Key[string] {
 		keys = append(keys, Key[string]{Value: i.path, Given: true, At: i.at, Path: k.Path})
 	}
 	return keys
+}
+
+// maxDefines bounds how much board and build may define.
+const maxDefines = 100
+
+// defines reads a list of names that are settled from outside the files. A
+// name that is defined without a value is 1, as compilers have it.
+func (s *scope) defines(name string, defined bool) []parser.Define {
+	form := `a list of names, written ["NAME"]`
+	if defined {
+		form = `a list of names with or without a value, written ["NAME", "NAME=3"]`
+	}
+	return get(s, name, false, nil, words(form), func(v *value) ([]parser.Define, string) {
+		if v.kind != listValue {
+			return nil, "must be " + form
+		}
+		if len(v.list) > maxDefines {
+			return nil, "holds more than 100 names; no build needs so many"
+		}
+		var list []parser.Define
+		for _, e := range v.list {
+			text, problem := takeText(e)
+			if problem != "" {
+				return nil, "each name " + problem
+			}
+			d := parser.Define{Name: text, Value: "1", Undefined: !defined, At: e.at}
+			if defined {
+				if key, value, given := strings.Cut(text, "="); given {
+					d.Name, d.Value = strings.TrimSpace(key), strings.TrimSpace(value)
+				}
+			}
+			list = append(list, d)
+		}
+		return list, ""
+	}).Value
 }
 
 // rising reports whether the second figures rise (or fall, for up false) all

@@ -60,9 +60,10 @@ func readPrinter(s *scope, dir string) Printer {
 	p := Printer{
 		Name:       s.text("name", true, "the printer's name"),
 		Style:      s.text("style", false, "the style of the configuration"),
-		Config:     s.paths("config", true, dir),
+		Config:     s.paths("config", true, dir, resolve),
 		ZReference: choice(s, "z_reference", false, "", "probe", "endstop", "nozzle"),
-		Absent:     s.paths("absent", false, dir),
+		Absent:     s.paths("absent", false, dir, anywhere),
+		Outside:    slices.Concat(s.defines("defined", true), s.defines("undefined", false)),
 		Tool:       s.whole("tool", 0, 0, 15),
 		SupplyV:    s.float("supply_v", voltage().needed()),
 		SupplyW:    s.float("supply_w", power().within(1, 10_000)),
@@ -391,12 +392,24 @@ func resolve(dir, name string) (string, string) {
 	if path.IsAbs(name) || filepath.IsAbs(name) {
 		return "", "must be relative to the sheet"
 	}
-	if strings.ContainsRune(name, '\\') {
-		return "", "must be written with / between folders"
+	p, problem := anywhere(dir, name)
+	if problem != "" {
+		return "", problem
 	}
-	p := path.Join(dir, name)
 	if !filepath.IsLocal(filepath.FromSlash(p)) {
 		return "", parser.OutsideRoot
 	}
 	return p, ""
+}
+
+// anywhere turns a path relative to the sheet into one from the tree's root. It
+// may lie outside, and an absolute one stays as it is: it is never read there.
+func anywhere(dir, name string) (string, string) {
+	switch {
+	case strings.ContainsRune(name, '\\'):
+		return "", "must be written with / between folders"
+	case path.IsAbs(name):
+		return path.Clean(name), ""
+	}
+	return path.Join(dir, name), ""
 }

@@ -29,18 +29,19 @@ type Sheet struct {
 // Printer is the sheet's [printer]: what the configuration cannot know.
 type Printer struct {
 	Name       Key[string]
-	Style      Key[string]   // empty: told from the files
-	Config     []Key[string] // paths inside the tree
-	ZReference Key[string]   // probe, endstop or nozzle; empty where not given
-	Absent     []Key[string] // paths inside the tree
-	Tool       Key[int]      // default 0
-	SupplyV    Key[float64]  // required
-	SupplyW    Key[float64]  // not given: the budget cannot be told
-	OtherLoadW Key[float64]  // default 0
-	OutputA    Key[float64]  // not given: the current limit cannot be told
-	PullupOhm  Key[float64]  // default 4700
-	ADCBits    Key[int]      // default 12
-	AmbientC   Key[float64]  // default 22
+	Style      Key[string]     // empty: told from the files
+	Config     []Key[string]   // paths inside the tree
+	ZReference Key[string]     // probe, endstop or nozzle; empty where not given
+	Absent     []Key[string]   // from the tree's root, or absolute; also outside it
+	Outside    []parser.Define // defined and undefined: what board or build say
+	Tool       Key[int]        // default 0
+	SupplyV    Key[float64]    // required
+	SupplyW    Key[float64]    // not given: the budget cannot be told
+	OtherLoadW Key[float64]    // default 0
+	OutputA    Key[float64]    // not given: the current limit cannot be told
+	PullupOhm  Key[float64]    // default 4700
+	ADCBits    Key[int]        // default 12
+	AmbientC   Key[float64]    // default 22
 }
 
 // Hotend is the sheet's [new] or [old]. Keys of a file named by use are

@@ -2,8 +2,11 @@ package sheet
 
 import (
 	"errors"
+	"fmt"
 	"os"
+	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -232,6 +235,38 @@ func TestReadEmptyAbsent(t *testing.T) {
 	text := strings.Replace(least, "supply_v", "absent = [], supply_v", 1)
 	if s := mustRead(t, text, nil); text == least || len(s.Printer.Absent) != 0 {
 		t.Errorf("absent is %v, want none", s.Printer.Absent)
+	}
+}
+
+// A file that may be absent may lie anywhere.
+func TestReadAbsent(t *testing.T) {
+	text := strings.Replace(least, "supply_v", `absent = ["/opt/x/../y.cfg", "../../../z.cfg", "a.cfg"], supply_v`, 1)
+	var got []string
+	for _, a := range mustRead(t, text, nil).Printer.Absent {
+		got = append(got, a.Value)
+	}
+	dir := path.Dir(mustRead(t, full, nil).Printer.Absent[0].Value)
+	want := []string{"/opt/y.cfg", path.Join(dir, "../../../z.cfg"), path.Join(dir, "a.cfg")}
+	if !slices.Equal(got, want) {
+		t.Errorf("absent is %q, want %q", got, want)
+	}
+}
+
+// What is settled outside the files: each name with its value and its place.
+func TestReadOutside(t *testing.T) {
+	text := strings.Replace(least, "supply_v", `defined = ["A", "B=3", " C = -1 "], undefined = ["D"], supply_v`, 1)
+	s := mustRead(t, text, nil)
+	var got []string
+	for _, d := range s.Printer.Outside {
+		got = append(got, fmt.Sprintf("%s=%s %v %s", d.Name, d.Value, d.Undefined, d.At.Text()))
+	}
+	if want := `[A=1 false "A" B=3 false "B=3" C=-1 false " C = -1 " D=1 true "D"]`; fmt.Sprint(got) != want {
+		t.Errorf("got %v, want %s", got, want)
+	}
+	for _, wrong := range []string{`defined = "A"`, `defined = [3]`, `undefined = [["A"]]`, `defined = [` + strings.Repeat(`"A",`, 101) + `]`} {
+		if _, err := read(t, strings.Replace(least, "supply_v", wrong+", supply_v", 1), nil); err == nil || !strings.Contains(err.Error(), "defined") {
+			t.Errorf("%s: %v", wrong, err)
+		}
 	}
 }
 

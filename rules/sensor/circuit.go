@@ -39,20 +39,48 @@ func (c *Circuit) Indicated(real *Circuit, actualC float64) float64 {
 	return c.saturate(c.TempC(real.Ratio(actualC)))
 }
 
-// Open is what firmware that believes c shows while the sensor is open, read
-// by a converter of so many bits. The reading is kept half a count away from
-// full scale, as firmware does to have something to compute with.
-func (c *Circuit) Open(bits int) float64 {
-	return c.saturate(c.TempC(1 - 0.5/counts(bits)))
+// Converter is what reads a divider.
+type Converter struct {
+	Bits     int
+	Averaged int // readings that the firmware adds up to one
+}
+
+// Open is what firmware that believes c shows while the sensor is open. A table
+// takes the last count as it is. With a formula the sum of the readings is kept
+// half a count away from full scale, as firmware does to have something to
+// compute with.
+func (c *Circuit) Open(by Converter) float64 {
+	if c.byRatio() {
+		return c.saturate(c.TempC(1 - 1/counts(by.Bits)))
+	}
+	return c.saturate(c.TempC(1 - by.least()))
 }
 
 // Short is Open for a sensor that is shorted.
-func (c *Circuit) Short(bits int) float64 {
-	return c.saturate(c.TempC(0.5 / counts(bits)))
+func (c *Circuit) Short(by Converter) float64 {
+	if c.byRatio() {
+		return c.saturate(c.TempC(0))
+	}
+	return c.saturate(c.TempC(by.least()))
 }
 
+// least is half a count of the sum, as a share of full scale.
+func (by Converter) least() float64 { return 0.5 / (counts(by.Bits) * float64(max(by.Averaged, 1))) }
+
+// byRatio reports whether the firmware reads c by a table of counts.
+func (c *Circuit) byRatio() bool {
+	t, ok := c.Curve.(*Table)
+	return ok && t.pullupOhm != 0
+}
+
+// Falls reports whether the pin's voltage falls as the sensor gets hotter.
+func (c *Circuit) Falls() bool { return c.Curve.Ohms(20) > c.Curve.Ohms(100) }
+
+// Ends reports whether readings stop at LowC and HighC.
+func (c *Circuit) Ends() bool { return c.LowC != 0 || c.HighC != 0 }
+
 func (c *Circuit) saturate(t float64) float64 {
-	if c.LowC == 0 && c.HighC == 0 {
+	if !c.Ends() {
 		return t
 	}
 	return min(max(t, c.LowC), c.HighC)

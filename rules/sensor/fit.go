@@ -117,8 +117,9 @@ func fitPoints(c Curve, lowC, highC, moreC float64) []parser.SensorPoint {
 }
 
 // FitPoints chooses three points of a curve, the first at 25 °C, such that the
-// thermistor through them strays least from it between lowC and highC.
-// Temperatures are whole; resistances have five digits.
+// thermistor through them strays least from it between lowC and highC. It fails
+// where none has a cubic coefficient above 0, as every bead has: firmware does
+// not draw others. Temperatures are whole; resistances have five digits.
 func FitPoints(c Curve, lowC, highC float64) ([]parser.SensorPoint, error) {
 	lowC, highC = fitRange(lowC, highC)
 	at := func(t float64) parser.SensorPoint {
@@ -133,7 +134,7 @@ func FitPoints(c Curve, lowC, highC float64) ([]parser.SensorPoint, error) {
 		for j := range steps {
 			points := []parser.SensorPoint{at(25), at(lowC + inward), at(highC - math.Round((highC-lowC)*float64(j)/(2*steps)))}
 			t, err := FromPoints(points)
-			if err != nil {
+			if err != nil || !(t.C > 0) {
 				continue
 			}
 			if w := strays(t, c, lowC, highC); w < least {
@@ -181,4 +182,34 @@ func digits(x float64, n int) float64 {
 	}
 	scale := math.Pow(10, -places)
 	return math.Round(x/scale) * scale
+}
+
+// Bends reports whether a curve is a thermistor's with a cubic coefficient above
+// 0: one that firmware draws through three points.
+func Bends(c Curve) bool {
+	t, ok := c.(*Thermistor)
+	return ok && t.C > 0
+}
+
+// IsBeta gives the R25 (ohm) and B (K) of a curve that is the Beta formula; false
+// for any other.
+func IsBeta(c Curve) (r25Ohm, betaK float64, ok bool) {
+	t, is := c.(*Thermistor)
+	if !is || math.Abs(t.C) >= leastCubic || !(t.B > 0) {
+		return 0, 0, false
+	}
+	r25Ohm, betaK, _ = t.Beta()
+	return digits(r25Ohm, 6), digits(betaK, 6), true
+}
+
+// TablePoints gives the points of a table straight in resistance that follows
+// platinum from 0 °C to beyond highC, 10 K apart: within 0.01 K.
+func TablePoints(c Curve, highC float64) []parser.SensorPoint {
+	var points []parser.SensorPoint
+	for t := 0.0; ; t += 10 {
+		points = append(points, parser.SensorPoint{TempC: t, Ohm: digits(c.Ohms(t), 7)})
+		if t >= bound(highC, 100, 600, 600)+20 {
+			return points
+		}
+	}
 }

@@ -17,11 +17,26 @@ const UsualPullupOhm = 4700
 // chips of the other kinds report a temperature.
 func HasCurve(k parser.SensorKind) bool { return k == parser.NTC || k == parser.Platinum }
 
-// OfDef returns what firmware with this definition believes. The error says
+// OfDefs returns what firmware with this definition believes: one circuit, or
+// that of each firmware which the definition may be built into. The error says
 // why a definition stands for no curve.
+func OfDefs(d *parser.SensorDef) ([]*Circuit, error) {
+	var all []*Circuit
+	for ; d != nil; d = d.Or {
+		c, err := OfDef(d)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, c)
+	}
+	return all, nil
+}
+
+// OfDef returns what firmware with this definition believes, leaving out what
+// another firmware would. The error says why a definition stands for no curve.
 func OfDef(d *parser.SensorDef) (*Circuit, error) {
 	c := &Circuit{PullupOhm: d.PullupOhm, SeriesOhm: d.SeriesOhm, LowC: d.LowC, HighC: d.HighC}
-	if !(c.PullupOhm > 0) {
+	if !(c.PullupOhm > 0) { // it is a setting of its own
 		c.PullupOhm = UsualPullupOhm
 	}
 	if !(c.SeriesOhm > 0) {
@@ -34,9 +49,12 @@ func OfDef(d *parser.SensorDef) (*Circuit, error) {
 	case parser.FormBeta:
 		c.Curve, err = curve(FromBeta(d.R25Ohm, d.BetaK, d.CubicC))
 	case parser.FormPoints:
-		if d.Linear {
+		switch d.Join {
+		case parser.JoinRatio:
+			c.Curve, err = curve(FromRatios(d.Points, c.PullupOhm))
+		case parser.JoinOhm:
 			c.Curve, err = curve(FromTable(d.Points))
-		} else {
+		default:
 			c.Curve, err = curve(FromPoints(d.Points))
 		}
 	default:

@@ -20,7 +20,7 @@ func TestOfDef(t *testing.T) {
 	}{
 		{"curve", parser.SensorDef{Form: parser.FormCurve, Curve: "ntc-100k-3950", PullupOhm: 1000}, 150, 1000, ""},
 		{"points", parser.SensorDef{Form: parser.FormPoints, Points: points}, 150, UsualPullupOhm, ""},
-		{"table", parser.SensorDef{Form: parser.FormPoints, Points: points, Linear: true}, 150, UsualPullupOhm, ""},
+		{"table", parser.SensorDef{Form: parser.FormPoints, Points: points, Join: parser.JoinOhm}, 150, UsualPullupOhm, ""},
 		{"beta", parser.SensorDef{Form: parser.FormBeta, R25Ohm: 1770, BetaK: 4000}, 25, UsualPullupOhm, ""},
 		{"no number for a pull-up", parser.SensorDef{Form: parser.FormCurve, Curve: "ntc-100k-3950", PullupOhm: math.NaN(), SeriesOhm: -1}, 150, UsualPullupOhm, ""},
 		{"no such curve", parser.SensorDef{Form: parser.FormCurve, Curve: "ntc"}, 0, 0, "no curve is known"},

@@ -17,29 +17,56 @@ type Choice struct {
 	PullupK float64
 }
 
-// Choose returns the style's own definition of the best known curve that fits
-// the points and the top of the range, else a custom one; false where the
-// style can have neither. The sensor hangs on a pull-up of boardOhm.
-func (r *Ranking) Choose(style parser.Style, boardOhm float64) (Choice, bool) {
-	for i := range r.Curves {
-		c := &r.Curves[i]
-		if !c.Fits() {
+// Choose returns the definition that reads the measured points and the top of
+// the range best, of those that every firmware of a style has, else a custom
+// one; false where the style can have neither. The sensor hangs on a pull-up of
+// boardOhm.
+func (r *Ranking) Choose(config parser.Config, boardOhm float64) (Choice, bool) {
+	kind := parser.NTC
+	if r.R0Ohm != 0 {
+		kind = parser.Platinum
+	}
+	demand := Demand{
+		Real: &Circuit{Curve: r.reference, PullupOhm: boardOhm}, Kind: kind, Curve: r.Reference,
+		LowC: r.TopC - usualRangeK, HighC: r.TopC, TopC: r.TopC, ColdC: usualRoomC,
+	}
+	var fit []parser.SensorDef
+	beside := false // the pull-up is a setting of its own
+	for _, d := range config.Definitions() {
+		beside = beside || d.PullupOhm == 0
+		c, ok := demand.Judge(d)
+		if !ok || math.Abs(c.WorstK) > LeavesK {
 			continue
 		}
-		if d, ok := style.Defines(c.ID, boardOhm); ok {
-			usual, everywhere := style.Defines(c.ID, UsualPullupOhm)
-			choice, ok := r.choice(d, c.ID, boardOhm, everywhere && usual.Name == d.Name)
-			if ok && choice.Fits() && math.Abs(choice.TopErrorK) <= FitsWithinK {
-				return choice, true
-			}
+		if choice, ok := r.choice(c.Def, d.Curve, boardOhm, false); ok && r.serves(choice.AtPointsK) {
+			fit = append(fit, d)
 		}
 	}
-	d := parser.SensorDef{Form: style.CustomForm(), Kind: parser.NTC, PullupOhm: boardOhm}
+	if best, ok := demand.Best(fit); ok {
+		return r.choice(best.Def, best.Def.Curve, boardOhm, beside)
+	}
+	d := parser.SensorDef{Form: config.CustomForm(), Kind: parser.NTC, PullupOhm: boardOhm}
 	from, ok := r.custom(&d)
 	if !ok {
 		return Choice{}, false
 	}
 	return r.choice(d, from, boardOhm, true)
+}
+
+// serves reports whether a definition with these errors at the points will do:
+// near printing temperatures its own error and that of the measurement may add
+// up, and a cold hotend it must show near the room.
+func (r *Ranking) serves(atPointsK []float64) bool {
+	for i, e := range atPointsK {
+		allowed := coldWithinK
+		if r.Points[i].TempC >= r.TopC-usualRangeK {
+			allowed = LeavesK + FitsWithinK
+		}
+		if math.Abs(e) > allowed {
+			return false
+		}
+	}
+	return true
 }
 
 // custom writes out the reference curve in the form that d has.
@@ -69,12 +96,15 @@ func (r *Ranking) custom(d *parser.SensorDef) (from string, ok bool) {
 // usualRangeK is how wide a printing range is (common practice, no source).
 const usualRangeK = 100
 
+// usualRoomC is a room, °C (common practice, no source).
+const usualRoomC = 22
+
 // choice judges a definition by the measured points, with the right pull-up.
 // False where it stands for no curve, or its table ends below the top. beside:
 // the pull-up is set beside the definition.
 func (r *Ranking) choice(d parser.SensorDef, curve string, boardOhm float64, beside bool) (Choice, bool) {
 	believed, err := OfDef(&d)
-	if err != nil || (believed.LowC != 0 || believed.HighC != 0) && believed.HighC < r.TopC {
+	if err != nil || !believed.Reaches(r.TopC) {
 		return Choice{}, false
 	}
 	c := Choice{Def: d, Curve: curve, TopErrorK: r.topError(believed.Curve)}

@@ -14,6 +14,7 @@ func Seconds(s float64) string       { return Figure(s, 1) + " s" }
 func Watts(w float64) string         { return Figure(w, 1) + " W" }
 func Volts(v float64) string         { return Figure(v, 1) + " V" }
 func Millimetres(d float64) string   { return Figure(d, 3) + " mm" } // a height is set to the µm
+func Area(a float64) string          { return Figure(a, 2) + " mm²" }
 func Amperes(a float64) string       { return Figure(a, 2) + " A" }
 func Percent(share float64) string   { return Figure(share*100, 0) + " %" }
 func DegreeSeconds(s float64) string { return Figure(s, 1) + " °C·s" }

@@ -68,8 +68,9 @@ are those of the files as they stand: apply the diff first.`,
 // errorsOf lists the rules of the errors that count.
 func errorsOf(p *fleet.Printer) []string {
 	var list []string
-	for i := range p.Findings {
-		if f := &p.Findings[i]; f.Level == rules.Error && f.Waived == "" {
+	every := p.Every()
+	for i := range every {
+		if f := &every[i]; f.Level == rules.Error && f.Waived == "" {
 			list = append(list, f.Rule)
 		}
 	}

@@ -2,7 +2,9 @@ package cli
 
 import (
 	"bytes"
+	"crypto/sha256"
 	"encoding/json"
+	"fmt"
 	"io/fs"
 	"maps"
 	"os"
@@ -146,6 +148,27 @@ func demoFindings(t *testing.T, dir string) map[string][]string {
 		}
 	}
 	return found
+}
+
+// TestDemoSavedBlocks sees that the demo's saved blocks begin as the style's
+// firmware publishes it, which knows them by that alone.
+func TestDemoSavedBlocks(t *testing.T) {
+	const size, published = 139, "0e19e5d78f04ad0756619ee6de8b134a6f80abef02340d0b0324962fa226a89b"
+	found := 0
+	for name, text := range contents(t, demoDir) {
+		at := strings.Index(text, "\n#*# ")
+		if at < 0 {
+			continue
+		}
+		found++
+		head := text[at:min(at+size, len(text))]
+		if sum := fmt.Sprintf("%x", sha256.Sum256([]byte(head))); sum != published {
+			t.Errorf("%s: the saved block begins with %q", name, head)
+		}
+	}
+	if found != 3 {
+		t.Errorf("%d saved blocks, want 3", found)
+	}
 }
 
 // missing lists what of a is not in b, counting repetitions.

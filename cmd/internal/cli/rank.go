@@ -106,7 +106,7 @@ func (f *rankFlags) rank(name string) (report.SensorRank, error) {
 	}
 	for _, style := range styles.All() {
 		c := report.StyleChoice{Style: style.Name()}
-		c.Choice, c.Found = s.Ranking.Choose(style, f.pullup)
+		c.Choice, c.Found = s.Ranking.Choose(style.Blank(), f.pullup)
 		s.Choices = append(s.Choices, c)
 	}
 	return s, nil

@@ -105,18 +105,20 @@ func checkOne(t Target, o *Options) (Printer, *source) {
 			p.Findings = append(p.Findings, findingOf(src.config, f))
 		}
 	}
+	p.every = p.Findings
+	p.Findings = src.fold(p.every)
 	return p, src
 }
 
 func (src *source) input(today time.Time) *rules.Input {
-	return &rules.Input{Printer: src.config.Printer(), Sheet: src.sheet, Style: src.style, Today: today}
+	return &rules.Input{Printer: src.config.Printer(), Config: src.config, Sheet: src.sheet, Style: src.style, Today: today}
 }
 
 // findingOf tells a finding apart from the buffers that it was found in.
 func findingOf(config parser.Config, f rules.Finding) Finding {
 	out := Finding{
 		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: strings.Clone(f.Message),
-		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same,
+		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same, unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {
 		return out

@@ -52,7 +52,7 @@ func sheetFor(config ...string) string {
 // base is a small but whole configuration of C header defines, without the
 // line that a test is about.
 const base = `#define EXTRUDERS 1
-#define TEMP_SENSOR_0 11
+#define TEMP_SENSOR_0 61
 #define TEMP_SENSOR_BED 1
 #define HEATER_0_MINTEMP 5
 #define HEATER_0_MAXTEMP 275

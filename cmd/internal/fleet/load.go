@@ -33,6 +33,7 @@ func load(t Target) (*source, error) {
 	for _, f := range s.Printer.Absent {
 		src.request.Absent = append(src.request.Absent, f.Value)
 	}
+	src.request.Outside = s.Printer.Outside
 	tree := t.Tree
 	if src.style, tree, err = styleOf(tree, s); err != nil {
 		return src, err

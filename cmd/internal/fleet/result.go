@@ -20,8 +20,18 @@ type Printer struct {
 	Sheet    string // the sheet's path, as shown
 	Style    string
 	Files    []string
-	Problem  *Problem // why it could not be read; then the rest may be empty
-	Findings []Finding
+	Problem  *Problem  // why it could not be read; then the rest may be empty
+	Findings []Finding // as reports show them: what hangs on one cause is one
+
+	every []Finding // each by itself; nil where Findings is that already
+}
+
+// Every lists each finding by itself, as exit codes and waivers count them.
+func (p *Printer) Every() []Finding {
+	if p.every != nil {
+		return p.every
+	}
+	return p.Findings
 }
 
 // Named reports whether this is a printer: the entry that says why a call came
@@ -39,6 +49,7 @@ type Problem struct {
 // Finding is what a rule said, apart from the buffers that it was found in.
 type Finding struct {
 	Rule    string
+	Also    []string // the other rules that could not tell for the same cause
 	Level   rules.Level
 	Region  Region
 	Message string
@@ -47,7 +58,9 @@ type Finding struct {
 	Values  rules.Values
 	Fix     []Replacement
 
-	same string // see rules.Finding
+	same    string     // see rules.Finding
+	unknown parser.Key // the setting that could not be told, if that is what it says
+	cause   parser.Cause
 }
 
 // Region is a place in a file. Lines and columns count from 1. Columns are
@@ -123,8 +136,9 @@ func (r *Result) Summary() Summary {
 // Worst reports whether a finding at or above the level counts.
 func (r *Result) Worst(level rules.Level) bool {
 	for i := range r.Printers {
-		for j := range r.Printers[i].Findings {
-			if f := &r.Printers[i].Findings[j]; f.Waived == "" && f.Level >= level {
+		every := r.Printers[i].Every()
+		for j := range every {
+			if f := &every[j]; f.Waived == "" && f.Level >= level {
 				return true
 			}
 		}

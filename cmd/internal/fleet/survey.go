@@ -53,7 +53,7 @@ func NewSurvey(paths []string, o Options) *Survey {
 		// The proof has read this text before.
 		config, err := src.style.Read(src.target.Tree.With(contents), src.request)
 		if err == nil {
-			s.After[i] = &rules.Input{Printer: config.Printer(), Sheet: src.sheet, Style: src.style, Today: o.Today}
+			s.After[i] = &rules.Input{Printer: config.Printer(), Config: config, Sheet: src.sheet, Style: src.style, Today: o.Today}
 		}
 	}
 	return s

@@ -7,7 +7,7 @@ import (
 
 // A survey holds what the rules saw, as it is and with the diff applied.
 func TestSurvey(t *testing.T) {
-	wrong := strings.Replace(base, "TEMP_SENSOR_0 11", "TEMP_SENSOR_0 5", 1)
+	wrong := strings.Replace(base, "TEMP_SENSOR_0 61", "TEMP_SENSOR_0 5", 1)
 	write(t, map[string]string{
 		"a/swap.toml": sheetFor("c.h"), "a/c.h": wrong + watch + "#define THERMAL_PROTECTION_HOTENDS\n",
 		"b/swap.toml": sheetFor("c.h"), "b/c.h": base + watch + "#define THERMAL_PROTECTION_HOTENDS\n",
@@ -17,8 +17,8 @@ func TestSurvey(t *testing.T) {
 	if len(s.Printers) != 3 || len(s.Before) != 3 || len(s.After) != 3 || s.PlanErr != nil {
 		t.Fatalf("%d printers, %d and %d inputs, %v", len(s.Printers), len(s.Before), len(s.After), s.PlanErr)
 	}
-	if was, is := s.Before[0].Printer.Hotend.Sensor.Value.Name, s.After[0].Printer.Hotend.Sensor.Value.Name; was != "5" || is != "11" {
-		t.Errorf("the first sensor goes from %s to %s, want from 5 to 11", was, is)
+	if was, is := s.Before[0].Printer.Hotend.Sensor.Value.Name, s.After[0].Printer.Hotend.Sensor.Value.Name; was != "5" || is != "61" {
+		t.Errorf("the first sensor goes from %s to %s, want from 5 to 61", was, is)
 	}
 	if s.Before[1] == nil || s.After[1] != s.Before[1] {
 		t.Error("the diff does not touch the second printer, but it was read anew")

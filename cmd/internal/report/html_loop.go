@@ -26,6 +26,8 @@ func loopFigure(s *swap) (*figure, string) {
 	in := s.before
 	l := &in.Printer.Hotend.Loop
 	switch {
+	case l.Control.Known() && l.Control.Value == parser.ControlOpen:
+		return nil, "There is no plot of the control loop: it is open, and controls nothing."
 	case !l.Control.Known() || l.Control.Value == parser.ControlModel:
 		return nil, "There is no plot of the control loop: it is driven by a model of the heater, or cannot be told, and not by gains."
 	case l.Control.Value == parser.ControlPID && !(l.Kp.Known() && l.Ki.Known() && l.Kd.Known()):

@@ -149,7 +149,7 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 		return
 	}
 	text := definitionText(c.Def)
-	if c.Curve != "" && c.Def.Name != "" {
+	if c.Curve != "" && c.Def.Name != "" && c.Def.Form == parser.FormCurve {
 		text += ", which stands for " + c.Curve
 	} else if c.Curve != "" {
 		text += ", which follows " + c.Curve
@@ -162,11 +162,8 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 		text += fmt.Sprintf("; set its pull-up to %s: left at %s, %s indicated is %s off",
 			ohmText(s.PullupOhm), ohmText(sensor.UsualPullupOhm), unit.Celsius(s.Ranking.TopC), atMost(c.PullupK))
 	}
-	for _, note := range []string{c.Def.Doubt, c.Def.Note} {
-		if note != "" {
-			text += "; " + note
-			break
-		}
+	if c.Def.Note != "" {
+		text += "; " + c.Def.Note
 	}
 	item(b, lead, text)
 }
@@ -177,7 +174,7 @@ func definitionText(d parser.SensorDef) string {
 	case d.Name != "":
 		return d.Name
 	case d.Form == parser.FormBeta && d.CubicC != 0:
-		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient %s", ohmText(d.R25Ohm), plainFigure(d.BetaK), plainFigure(d.CubicC))
+		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient %s, where the firmware reads one", ohmText(d.R25Ohm), plainFigure(d.BetaK), plainFigure(d.CubicC))
 	case d.Form == parser.FormBeta:
 		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient 0", ohmText(d.R25Ohm), plainFigure(d.BetaK))
 	}
@@ -301,7 +298,10 @@ func RankJSON(w io.Writer, s SensorRank) error {
 		d := definitionJSON{Style: c.Style, Points: []pointJSON{}}
 		if c.Found {
 			d.Definition, d.Curve = orNull(c.Def.Name), orNull(c.Curve)
-			d.WorstK, d.TopK, d.Points = plainValue(c.WorstK), plainValue(c.TopErrorK), pointsJSON(c.Def.Points)
+			d.WorstK, d.TopK = plainValue(c.WorstK), plainValue(c.TopErrorK)
+			if c.Def.Name == "" { // to be written out
+				d.Points = pointsJSON(c.Def.Points)
+			}
 			if c.Def.Form == parser.FormBeta {
 				d.R25Ohm, d.BetaK, d.Cubic = plainValue(c.Def.R25Ohm), plainValue(c.Def.BetaK), plainValue(c.Def.CubicC)
 			}

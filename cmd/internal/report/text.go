@@ -116,6 +116,9 @@ func alike(findings []*fleet.Finding) [][]*fleet.Finding {
 func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 	f := same[0]
 	names, label := f.Rule, "rule"
+	for _, other := range f.Also {
+		names, label = names+", "+other, "rules"
+	}
 	for _, other := range same[1:] {
 		names, label = names+", "+other.Rule, "rules"
 	}

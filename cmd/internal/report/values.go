@@ -3,7 +3,6 @@ package report
 import (
 	"fmt"
 	"io"
-	"strconv"
 	"strings"
 
 	"preflash/cmd/internal/fleet"
@@ -32,7 +31,7 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 					place += ", " + s.State.String()
 				}
 			}
-			fmt.Fprintf(&b, "  %-32s %-24s %s\n", patch.Visible(string(s.Key)), patch.Visible(settingText(s)), patch.Visible(place))
+			fmt.Fprintf(&b, "  %-32s %-24s %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()), patch.Visible(place))
 			if s.State == parser.Unknown {
 				fmt.Fprintf(&b, "  %-32s %s\n", "", patch.Visible(s.Why))
 			}
@@ -51,36 +50,6 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 // inForce says in a word whether an entry counts.
 func inForce(t parser.Tri) string {
 	return [...]string{parser.No: "idle", parser.Yes: "in force", parser.Maybe: "unknown"}[t]
-}
-
-// settingText is a setting's value as a person reads it.
-func settingText(s parser.Description) string {
-	if s.State == parser.Unknown {
-		return "?"
-	}
-	switch v := s.Value.(type) {
-	case float64:
-		if s.State == parser.Off {
-			return "none"
-		}
-		return strings.TrimSpace(strconv.FormatFloat(v, 'g', 6, 64) + " " + s.Key.Unit())
-	case bool:
-		if v && s.State != parser.Off {
-			return "on"
-		}
-		return "off"
-	case parser.SensorDef:
-		if v.Name != "" {
-			return v.Name
-		}
-		return v.Kind.String()
-	case string:
-		if s.State == parser.Off {
-			return "none"
-		}
-		return v
-	}
-	return fmt.Sprint(s.Value)
 }
 
 type valuesJSON struct {
@@ -160,5 +129,5 @@ func jsonValue(s parser.Description) any {
 		}
 		return plainValue(s.Value)
 	}
-	return settingText(s)
+	return s.Text()
 }

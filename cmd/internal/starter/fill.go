@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"preflash/parser"
+	"preflash/rules/sensor"
 )
 
 // New makes the sheet of a configuration.
@@ -74,10 +75,6 @@ func printerGroup(f Facts) group {
 		g.entries = append(g.entries, set("absent", quoteAll(f.Absent),
 			"included, but not found: add the file, or leave it here if it lives elsewhere"))
 	}
-	pullup := 4700.0
-	if own := &f.Printer.Hotend.PullupOhm; own.Key != "" && own.Known() {
-		pullup = own.Value
-	}
 	g.entries = append(g.entries,
 		set("tool", strconv.Itoa(f.Printer.Tool), "which hotend, counted from 0"),
 		zReference(f.Printer),
@@ -85,11 +82,29 @@ func printerGroup(f Facts) group {
 		orLeave("supply_w", "350.0", "Power that the supply is rated for: its label, in W, or V times A. Without it, its load is not judged."),
 		orLeave("other_load_w", "220.0", "All else on that supply at full load: bed, motors, board, fans. Labels, or V²/R for the bed. Without it, 0 is taken."),
 		orLeave("output_a", "5.0", "What the heater output stands, in A: the lowest of its transistor, fuse and connector, from the board's papers. Without it, the current is not judged."),
-		option("pullup_ohm", number(pullup), "resistor above the sensor: the board's papers"),
+		pullup(f.Printer),
 		option("adc_bits", "12", "of the converter; 10 on most 8-bit boards"),
 		option("ambient_c", "22", "the room, °C"),
 	)
 	return g
+}
+
+// pullup is asked for where the configuration does not tell it and a wrong one
+// would show: a definition that is made for another than the usual one, and
+// platinum whose pull-up nobody wrote down.
+func pullup(p *parser.Printer) *Entry {
+	const note = "Resistor above the sensor, in ohm: the board's papers. "
+	own, s := &p.Hotend.PullupOhm, &p.Hotend.Sensor
+	d := &s.Value
+	switch {
+	case own.Key != "" && own.State == parser.Set:
+		return option("pullup_ohm", number(own.Value), "resistor above the sensor, as configured")
+	case own.Key != "" && own.State == parser.Default && s.Known() && d.Kind == parser.Platinum:
+		return blank("pullup_ohm", number(own.Value), note+"The configuration does not say, and the firmware takes "+number(own.Value)+" then.")
+	case own.Key == "" && s.Known() && d.PullupOhm > 0 && d.PullupOhm != sensor.UsualPullupOhm:
+		return blank("pullup_ohm", number(d.PullupOhm), note+"The sensor definition "+d.Name+" is made for "+number(d.PullupOhm)+"; most boards have "+number(sensor.UsualPullupOhm)+".")
+	}
+	return option("pullup_ohm", number(sensor.UsualPullupOhm), "resistor above the sensor: the board's papers")
 }
 
 // zReference is told where the configuration holds a probe's height.

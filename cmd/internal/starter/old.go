@@ -147,7 +147,11 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 			kind = k.Kind
 		}
 		return kind, set("curve", quote(d.Curve), "")
-	case parser.FormBeta, parser.FormPoints:
+	case parser.FormPoints:
+		if k, ok := sensor.Find(d.Curve); ok && k.Kind == kind {
+			return kind, set("curve", quote(d.Curve), "")
+		}
+	case parser.FormBeta:
 	default:
 		return parser.KindUnknown, nil
 	}
@@ -187,7 +191,7 @@ func falls(a, b parser.SensorPoint, down bool) bool {
 // pointsOf gives the points of a definition, or three on its curve: those of a
 // Steinhart-Hart formula say all about it.
 func pointsOf(d *parser.SensorDef, c sensor.Curve) []parser.SensorPoint {
-	if d.Form == parser.FormPoints && d.Linear && len(d.Points) >= 3 {
+	if d.Form == parser.FormPoints && d.Join == parser.JoinOhm && len(d.Points) >= 3 {
 		points := slices.Clone(d.Points)
 		slices.SortFunc(points, func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
 		return points

@@ -43,7 +43,7 @@ func TestOldSensor(t *testing.T) {
 		{"a Beta with its cubic term", parser.SensorDef{Form: parser.FormBeta, Kind: ntc, R25Ohm: 100e3, BetaK: 4000, CubicC: 5e-8}, ntc},
 		{"three points", parser.SensorDef{Form: parser.FormPoints, Kind: ntc,
 			Points: []parser.SensorPoint{{TempC: 20, Ohm: 126.8e3}, {TempC: 150, Ohm: 1360}, {TempC: 300, Ohm: 80.65}}}, ntc},
-		{"a table", parser.SensorDef{Form: parser.FormPoints, Kind: platinum, Linear: true,
+		{"a table", parser.SensorDef{Form: parser.FormPoints, Kind: platinum, Join: parser.JoinOhm,
 			Points: []parser.SensorPoint{{TempC: 300, Ohm: 2121}, {TempC: 0, Ohm: 1000}, {TempC: 100, Ohm: 1385}, {TempC: 200, Ohm: 1759}}}, platinum},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
@@ -106,7 +106,7 @@ func TestOddFiguresMakeNoBadSheet(t *testing.T) {
 		d.Name = rapid.String().Draw(rt, "name")
 		d.Curve = rapid.SampledFrom([]string{"pt100", "ntc-100k-4267", "no such curve"}).Draw(rt, "curve")
 		d.R25Ohm, d.BetaK, d.CubicC = odd.Draw(rt, "r25"), odd.Draw(rt, "beta"), odd.Draw(rt, "cubic")
-		d.Linear = rapid.Bool().Draw(rt, "linear")
+		d.Join = rapid.SampledFrom([]parser.Join{parser.JoinSteinhart, parser.JoinOhm, parser.JoinRatio}).Draw(rt, "join")
 		for range rapid.IntRange(0, 4).Draw(rt, "points") {
 			d.Points = append(d.Points, parser.SensorPoint{TempC: odd.Draw(rt, "°C"), Ohm: odd.Draw(rt, "Ω")})
 		}

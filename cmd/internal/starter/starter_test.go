@@ -205,3 +205,45 @@ func TestNamesSurvive(t *testing.T) {
 		}
 	})
 }
+
+// A pull-up that the configuration does not tell, where a wrong one would show,
+// is asked for.
+func TestPullupBlank(t *testing.T) {
+	platinum := parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "PT1000", Curve: "pt1000", PullupOhm: 4700}
+	bead := parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "Generic 3950", Curve: "ntc-100k-3950", PullupOhm: 4700}
+	numbered := func(name string, pullupOhm float64) parser.SensorDef {
+		d := bead
+		d.Name, d.PullupOhm = name, pullupOhm
+		return d
+	}
+	own := func(s parser.State, ohm float64) parser.Setting[float64] {
+		return parser.Setting[float64]{Key: parser.HotendPullup, Value: ohm, State: s}
+	}
+	for _, c := range []struct {
+		name   string
+		def    parser.SensorDef
+		pullup parser.Setting[float64]
+		want   string // example of the blank; "" for none
+	}{
+		{"made for 10 kΩ", numbered("99", 10000), parser.Setting[float64]{}, "10000"},
+		{"made for 1 kΩ", numbered("51", 1000), parser.Setting[float64]{}, "1000"},
+		{"made for the usual one", numbered("61", 4700), parser.Setting[float64]{}, ""},
+		{"a chip", parser.SensorDef{Form: parser.FormAmplifier, Name: "-3"}, parser.Setting[float64]{}, ""},
+		{"platinum, not written", platinum, own(parser.Default, 4700), "4700"},
+		{"platinum, written", platinum, own(parser.Set, 2200), ""},
+		{"a bead, not written", bead, own(parser.Default, 4700), ""},
+	} {
+		f := definesFacts()
+		f.Printer.Hotend.Sensor = written(parser.HotendSensor, c.def, "Configuration.h", 1)
+		f.Printer.Hotend.PullupOhm = c.pullup
+		got := ""
+		for _, e := range New(f).Blanks() {
+			if e.Path == "printer.pullup_ohm" {
+				got = e.Example
+			}
+		}
+		if got != c.want {
+			t.Errorf("%s: blank with %q, want %q", c.name, got, c.want)
+		}
+	}
+}

@@ -23,9 +23,6 @@ func (b *builder) firstHeat() Section {
 		Title: "First heat",
 		Note:  "Stay beside it, hand at the switch, smoke alarm in the room. Part fan off, no filament. Hold a thin thermometer against the block, near the sensor; held from outside it shows a few °C too little. At smoke, at a smell, or where the reading runs past the target: pull the plug.",
 	}
-	if d := &b.in.Printer.Hotend.Sensor; d.Known() && d.Value.Doubt != "" {
-		s.Note += fmt.Sprintf(" Here it matters most: definition %s is taken for %s; %s.", d.Value.Name, d.Value.Curve, d.Value.Doubt)
-	}
 	highest := b.highest()
 	last := 0.0
 	for _, t := range firstStops {

@@ -87,8 +87,9 @@ func lower(shift float64) string {
 const (
 	usualFilamentMM = 1.75    // where the configuration does not say it: common practice, no source
 	slowMM3S        = 2.0     // a flow that any hotend melts: common practice, no source
-	pushMM          = 50.0    // what firmware lets an extruder push at once (from memory)
-	pushes          = 4       // of pushMM for one weighing
+	mostPushMM      = 50.0    // at once, where nothing limits it: common practice, no source
+	pushShare       = 0.9     // of the longest push, which rounding may otherwise exceed
+	pushes          = 4       // for one weighing
 	densityGPerMM3  = 1.24e-3 // PLA: common practice, no source
 	leastShare      = 0.95    // of the mass at the slow flow
 )
@@ -99,6 +100,10 @@ func (b *builder) flow() Section {
 		d = f.Value
 	}
 	area := math.Pi / 4 * d * d
+	pushMM := mostPushMM
+	if longest := &b.in.Printer.Flow.PushMM; longest.Key != "" && longest.Known() {
+		pushMM = min(pushMM, max(math.Floor(longest.Value*pushShare), 1))
+	}
 	at := rules.TuneC(b.in)
 	push := func(flow float64) []string {
 		return b.steps(parser.Task{Kind: parser.TaskExtrude, LengthMM: pushMM, SpeedMMS: flow / area})

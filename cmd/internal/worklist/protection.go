@@ -151,7 +151,7 @@ func (b *builder) sensorTest() Item {
 	if c == nil {
 		return item
 	}
-	open := c.Open(b.in.Sheet.Printer.ADCBits.Value)
+	open := c.Open(rules.Converter(b.in))
 	switch {
 	case l.MinTemp.Known() && open < l.MinTemp.Value:
 		item.Expect = fmt.Sprintf("it would read %s, below the min temp of %s: %s", atMost(open), unit.Celsius(l.MinTemp.Value), item.Expect)

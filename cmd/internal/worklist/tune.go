@@ -19,6 +19,8 @@ func (b *builder) tune() Section {
 	switch {
 	case !loop.Control.Known():
 		s.Note = "How the heater is controlled cannot be told: " + loop.Control.Why + "."
+	case loop.Control.Value == parser.ControlOpen:
+		s.Note = "The control loop is open: nothing controls the temperature. See preflash check before anything is heated."
 	case loop.Control.Value == parser.ControlOnOff:
 		s.Note = "The hotend is under on/off control: there are no gains to tune. It swings by some degrees; PID control is the better one."
 	case loop.Control.Value == parser.ControlModel:

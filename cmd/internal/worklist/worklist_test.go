@@ -156,8 +156,10 @@ func TestSections(t *testing.T) {
 			}},
 		{name: "nothing that finds the bed", title: "Nozzle height", says: `does not say what finds the bed`, silence: "PROBE_CALIBRATE",
 			change: func(in *rules.Input) { in.Sheet.Printer.ZReference.Value = "" }},
-		{name: "2 mm³/s through 2.85 mm are 0.3135 mm/s", title: "Flow test", says: `0\.3 mm/s of 2\.85 mm filament.*G1 E50 F19$`,
+		{name: "2 mm³/s through 2.85 mm are 0.3135 mm/s", title: "Flow test", says: `0\.3 mm/s of 2\.85 mm filament.*G1 E45 F19$`,
 			change: func(in *rules.Input) { in.Printer.Flow.FilamentMM.Value = 2.85 }},
+		{name: "no longer than the firmware pushes", title: "Flow test", says: `Each weighing takes 4 times 18 mm`, silence: "45 mm",
+			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 20 }},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			in := input(t)

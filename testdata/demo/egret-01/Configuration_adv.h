@@ -3,8 +3,10 @@
  */
 #pragma once
 
-#define CONFIGURATION_ADV_H_VERSION       02010204
+#define CONFIGURATION_ADV_H_VERSION       02010300
 //#define CONFIG_EXPORT                   1
+
+#define USE_WATCHDOG                      // a program that hangs is started again
 
 //===========================================================================
 //======================== Sensors described by hand ========================
@@ -122,7 +124,7 @@
  * ..._HYSTERESIS. Both stop the printer. If one trips, look for the loose
  * sensor or the weak heater first and touch these figures last.
  */
-#if ENABLED(THERMAL_PROTECTION_HOTENDS)
+#if ALL(HAS_HOTEND, THERMAL_PROTECTION_HOTENDS)
   #define THERMAL_PROTECTION_PERIOD       40                          // s
   #define THERMAL_PROTECTION_HYSTERESIS   4                           // degrees
 
@@ -132,7 +134,7 @@
     //#define TEMP_TUNING_MAINTAIN_FAN
   #endif
 
-  #define WATCH_TEMP_PERIOD               20                          // s
+  #define WATCH_TEMP_PERIOD               40                          // s
   #define WATCH_TEMP_INCREASE             2                           // degrees
 #endif
 
@@ -207,10 +209,13 @@
 #endif
 // A cold sensor or a noisy line: how long it may look broken.
 //#define MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED 0
-//#define MILLISECONDS_PREHEAT_TIME       0                           // ms; the sensor table starts far below room temperature here
+//#define PREHEAT_TIME_HOTEND_MS          0                           // ms; the sensor table starts far below room temperature here
+//#define PREHEAT_TIME_BED_MS             0
 //#define SHOW_TEMP_ADC_VALUES
-#define AMPLIFIER_OFFSET                  0.0
-#define AMPLIFIER_GAIN                    1.0
+#define TEMP_SENSOR_AD595_OFFSET          0.0
+#define TEMP_SENSOR_AD595_GAIN            1.0
+#define TEMP_SENSOR_AD8495_OFFSET         0.0
+#define TEMP_SENSOR_AD8495_GAIN           1.0
 
 //===========================================================================
 //=================================== Fans ==================================
@@ -234,7 +239,7 @@
  * Fans that look after themselves. -1 is none. The hotend's own fan starts
  * when its hotend is warmer than the threshold below.
  */
-#define E0_AUTO_FAN_PIN                   PC7
+#define E0_AUTO_FAN_PIN                   FAN1_PIN
 #define E1_AUTO_FAN_PIN                   -1
 #define E2_AUTO_FAN_PIN                   -1
 #define E3_AUTO_FAN_PIN                   -1
@@ -290,7 +295,6 @@
 //========================== Two motors on one axis =========================
 //===========================================================================
 
-//#define X_DUAL_STEPPER_DRIVERS
 #ifdef X2_DRIVER_TYPE
   //#define INVERT_X2_VS_X_DIR
   //#define X_DUAL_ENDSTOPS
@@ -299,7 +303,6 @@
   #endif
 #endif
 
-//#define Y_DUAL_STEPPER_DRIVERS
 #ifdef Y2_DRIVER_TYPE
   //#define INVERT_Y2_VS_Y_DIR
   //#define Y_DUAL_ENDSTOPS
@@ -308,7 +311,6 @@
   #endif
 #endif
 
-//#define Z_MULTI_STEPPER_DRIVERS
 #ifdef Z2_DRIVER_TYPE
   //#define INVERT_Z2_VS_Z_DIR
   //#define Z_MULTI_ENDSTOPS
@@ -444,7 +446,7 @@
 // filament, so it is measured again whenever either changes.
 #define LIN_ADVANCE
 #if ENABLED(LIN_ADVANCE)
-  #define LIN_ADVANCE_K                   0.045                       // mm per mm/s
+  #define ADVANCE_K                       0.045                       // mm per mm/s
   //#define LA_DEBUG
 #endif
 //#define VOLUMETRIC_DEFAULT_ON
@@ -457,7 +459,7 @@
 //========================= Files, panel and status =========================
 //===========================================================================
 
-#if ENABLED(SDSUPPORT)
+#if HAS_MEDIA
   #define SD_MENU_CONFIRM_START
   #define SD_FINISHED_STEPPERRELEASE      true
   #define SD_FINISHED_RELEASECOMMAND      "M84"                       // lets the motors go
@@ -492,7 +494,7 @@
 //#define SHOW_REMAINING_TIME
 //#define PRINT_PROGRESS_SHOW_DECIMALS
 //#define LCD_PROGRESS_BAR
-#if ENABLED(LCD_PROGRESS_BAR)
+#if ALL(HAS_WIRED_LCD, LCD_PROGRESS_BAR)
   #define PROGRESS_BAR_BAR_TIME           2000
   #define PROGRESS_BAR_MSG_TIME           3000
   #define PROGRESS_MSG_EXPIRE             0
@@ -514,7 +516,7 @@
 
 #if ALL(SDSUPPORT, DIRECT_STEPPING)
   #define BLOCK_BUFFER_SIZE               8
-#elif ENABLED(SDSUPPORT)
+#elif HAS_MEDIA
   #define BLOCK_BUFFER_SIZE               16
 #else
   #define BLOCK_BUFFER_SIZE               16
@@ -567,7 +569,7 @@
   #define RETRACT_RECOVER_FEEDRATE        8
   #define RETRACT_RECOVER_FEEDRATE_SWAP   8
 #endif
-#if EXTRUDERS > 1
+#if HAS_MULTI_EXTRUDER
   #define TOOLCHANGE_ZRAISE               2                           // mm
   //#define TOOLCHANGE_NO_RETURN
   //#define EVENT_GCODE_TOOLCHANGE_T0     ""
@@ -614,11 +616,11 @@
 //=========================== Drivers, one by one ===========================
 //===========================================================================
 
-#if HAS_TALKING_DRIVER
+#if HAS_TRINAMIC_CONFIG
   #define HOLD_MULTIPLIER                 0.5                         // standing still needs half the current
   #define INTERPOLATE                     true
 
-  #if AXIS_TALKS(X)
+  #if AXIS_IS_TMC_CONFIG(X)
     #define X_CURRENT                     580                         // mA
     #define X_CURRENT_HOME                X_CURRENT                   // mA on the way home
     #define X_MICROSTEPS                  16
@@ -627,7 +629,7 @@
     #define X_CHAIN_POS                   -1
   #endif
 
-  #if AXIS_TALKS(Y)
+  #if AXIS_IS_TMC_CONFIG(Y)
     #define Y_CURRENT                     580                         // mA
     #define Y_CURRENT_HOME                Y_CURRENT                   // mA on the way home
     #define Y_MICROSTEPS                  16
@@ -636,7 +638,7 @@
     #define Y_CHAIN_POS                   -1
   #endif
 
-  #if AXIS_TALKS(Z)
+  #if AXIS_IS_TMC_CONFIG(Z)
     #define Z_CURRENT                     580                         // mA
     #define Z_CURRENT_HOME                Z_CURRENT                   // mA on the way home
     #define Z_MICROSTEPS                  16
@@ -645,7 +647,7 @@
     #define Z_CHAIN_POS                   -1
   #endif
 
-  #if AXIS_TALKS(X2)
+  #if AXIS_IS_TMC_CONFIG(X2)
     #define X2_CURRENT                    580                         // mA
     #define X2_CURRENT_HOME               X2_CURRENT                  // mA on the way home
     #define X2_MICROSTEPS                 16
@@ -656,7 +658,7 @@
     //#define X2_HOLD_MULTIPLIER          0.5
   #endif
 
-  #if AXIS_TALKS(Y2)
+  #if AXIS_IS_TMC_CONFIG(Y2)
     #define Y2_CURRENT                    580                         // mA
     #define Y2_CURRENT_HOME               Y2_CURRENT                  // mA on the way home
     #define Y2_MICROSTEPS                 16
@@ -667,7 +669,7 @@
     //#define Y2_HOLD_MULTIPLIER          0.5
   #endif
 
-  #if AXIS_TALKS(Z2)
+  #if AXIS_IS_TMC_CONFIG(Z2)
     #define Z2_CURRENT                    580                         // mA
     #define Z2_CURRENT_HOME               Z2_CURRENT                  // mA on the way home
     #define Z2_MICROSTEPS                 16
@@ -678,7 +680,7 @@
     //#define Z2_HOLD_MULTIPLIER          0.5
   #endif
 
-  #if AXIS_TALKS(Z3)
+  #if AXIS_IS_TMC_CONFIG(Z3)
     #define Z3_CURRENT                    580                         // mA
     #define Z3_CURRENT_HOME               Z3_CURRENT                  // mA on the way home
     #define Z3_MICROSTEPS                 16
@@ -689,7 +691,7 @@
     //#define Z3_HOLD_MULTIPLIER          0.5
   #endif
 
-  #if AXIS_TALKS(Z4)
+  #if AXIS_IS_TMC_CONFIG(Z4)
     #define Z4_CURRENT                    580                         // mA
     #define Z4_CURRENT_HOME               Z4_CURRENT                  // mA on the way home
     #define Z4_MICROSTEPS                 16
@@ -700,7 +702,7 @@
     //#define Z4_HOLD_MULTIPLIER          0.5
   #endif
 
-  #if AXIS_TALKS(I)
+  #if AXIS_IS_TMC_CONFIG(I)
     #define I_CURRENT                     580                         // mA
     #define I_CURRENT_HOME                I_CURRENT                   // mA on the way home
     #define I_MICROSTEPS                  16
@@ -709,7 +711,7 @@
     #define I_CHAIN_POS                   -1
   #endif
 
-  #if AXIS_TALKS(J)
+  #if AXIS_IS_TMC_CONFIG(J)
     #define J_CURRENT                     580                         // mA
     #define J_CURRENT_HOME                J_CURRENT                   // mA on the way home
     #define J_MICROSTEPS                  16
@@ -718,7 +720,7 @@
     #define J_CHAIN_POS                   -1
   #endif
 
-  #if AXIS_TALKS(K)
+  #if AXIS_IS_TMC_CONFIG(K)
     #define K_CURRENT                     580                         // mA
     #define K_CURRENT_HOME                K_CURRENT                   // mA on the way home
     #define K_MICROSTEPS                  16
@@ -727,7 +729,7 @@
     #define K_CHAIN_POS                   -1
   #endif
 
-  #if AXIS_TALKS(U)
+  #if AXIS_IS_TMC_CONFIG(U)
     #define U_CURRENT                     580                         // mA
     #define U_CURRENT_HOME                U_CURRENT                   // mA on the way home
     #define U_MICROSTEPS                  16
@@ -736,7 +738,7 @@
     #define U_CHAIN_POS                   -1
   #endif
 
-  #if AXIS_TALKS(V)
+  #if AXIS_IS_TMC_CONFIG(V)
     #define V_CURRENT                     580                         // mA
     #define V_CURRENT_HOME                V_CURRENT                   // mA on the way home
     #define V_MICROSTEPS                  16
@@ -745,7 +747,7 @@
     #define V_CHAIN_POS                   -1
   #endif
 
-  #if AXIS_TALKS(W)
+  #if AXIS_IS_TMC_CONFIG(W)
     #define W_CURRENT                     580                         // mA
     #define W_CURRENT_HOME                W_CURRENT                   // mA on the way home
     #define W_MICROSTEPS                  16
@@ -754,56 +756,56 @@
     #define W_CHAIN_POS                   -1
   #endif
 
-  #if AXIS_TALKS(E0)
+  #if AXIS_IS_TMC_CONFIG(E0)
     #define E0_CURRENT                    650                         // mA
     #define E0_MICROSTEPS                 16
     #define E0_RSENSE                     0.11                        // ohm
     #define E0_CHAIN_POS                  -1
   #endif
 
-  #if AXIS_TALKS(E1)
+  #if AXIS_IS_TMC_CONFIG(E1)
     #define E1_CURRENT                    650                         // mA
     #define E1_MICROSTEPS                 16
     #define E1_RSENSE                     0.11                        // ohm
     #define E1_CHAIN_POS                  -1
   #endif
 
-  #if AXIS_TALKS(E2)
+  #if AXIS_IS_TMC_CONFIG(E2)
     #define E2_CURRENT                    650                         // mA
     #define E2_MICROSTEPS                 16
     #define E2_RSENSE                     0.11                        // ohm
     #define E2_CHAIN_POS                  -1
   #endif
 
-  #if AXIS_TALKS(E3)
+  #if AXIS_IS_TMC_CONFIG(E3)
     #define E3_CURRENT                    650                         // mA
     #define E3_MICROSTEPS                 16
     #define E3_RSENSE                     0.11                        // ohm
     #define E3_CHAIN_POS                  -1
   #endif
 
-  #if AXIS_TALKS(E4)
+  #if AXIS_IS_TMC_CONFIG(E4)
     #define E4_CURRENT                    650                         // mA
     #define E4_MICROSTEPS                 16
     #define E4_RSENSE                     0.11                        // ohm
     #define E4_CHAIN_POS                  -1
   #endif
 
-  #if AXIS_TALKS(E5)
+  #if AXIS_IS_TMC_CONFIG(E5)
     #define E5_CURRENT                    650                         // mA
     #define E5_MICROSTEPS                 16
     #define E5_RSENSE                     0.11                        // ohm
     #define E5_CHAIN_POS                  -1
   #endif
 
-  #if AXIS_TALKS(E6)
+  #if AXIS_IS_TMC_CONFIG(E6)
     #define E6_CURRENT                    650                         // mA
     #define E6_MICROSTEPS                 16
     #define E6_RSENSE                     0.11                        // ohm
     #define E6_CHAIN_POS                  -1
   #endif
 
-  #if AXIS_TALKS(E7)
+  #if AXIS_IS_TMC_CONFIG(E7)
     #define E7_CURRENT                    650                         // mA
     #define E7_MICROSTEPS                 16
     #define E7_RSENSE                     0.11                        // ohm

@@ -7,7 +7,7 @@
 #ifndef CONFIGURATION_H
 #define CONFIGURATION_H
 
-#define CONFIGURATION_H_VERSION     010109                    // which generation this file belongs to
+#define CONFIGURATION_H_VERSION     02000901                  // which generation this file belongs to
 
 
 /* ------------------------------------------------------------------------
@@ -81,30 +81,30 @@
    Axes and drivers
    ------------------------------------------------------------------------ */
 
-// What sits in each driver socket. STEP_DIR stands for any driver that only
-// listens to step and direction pulses; the others are spoken to over a wire.
-#define X_DRIVER_TYPE               STEP_DIR
-#define Y_DRIVER_TYPE               STEP_DIR
-#define Z_DRIVER_TYPE               STEP_DIR
-//#define X2_DRIVER_TYPE            STEP_DIR
-//#define Y2_DRIVER_TYPE            STEP_DIR
-//#define Z2_DRIVER_TYPE            STEP_DIR
-//#define Z3_DRIVER_TYPE            STEP_DIR
-//#define Z4_DRIVER_TYPE            STEP_DIR
-//#define I_DRIVER_TYPE             STEP_DIR
-//#define J_DRIVER_TYPE             STEP_DIR
-//#define K_DRIVER_TYPE             STEP_DIR
-//#define U_DRIVER_TYPE             STEP_DIR
-//#define V_DRIVER_TYPE             STEP_DIR
-//#define W_DRIVER_TYPE             STEP_DIR
-#define E0_DRIVER_TYPE              STEP_DIR
-//#define E1_DRIVER_TYPE            STEP_DIR
-//#define E2_DRIVER_TYPE            STEP_DIR
-//#define E3_DRIVER_TYPE            STEP_DIR
-//#define E4_DRIVER_TYPE            STEP_DIR
-//#define E5_DRIVER_TYPE            STEP_DIR
-//#define E6_DRIVER_TYPE            STEP_DIR
-//#define E7_DRIVER_TYPE            STEP_DIR
+// What sits in each driver socket. A name that begins with TMC and has nothing
+// behind its number is spoken to over a wire; any other only counts pulses.
+#define X_DRIVER_TYPE               A4988
+#define Y_DRIVER_TYPE               A4988
+#define Z_DRIVER_TYPE               A4988
+//#define X2_DRIVER_TYPE            A4988
+//#define Y2_DRIVER_TYPE            A4988
+//#define Z2_DRIVER_TYPE            A4988
+//#define Z3_DRIVER_TYPE            A4988
+//#define Z4_DRIVER_TYPE            A4988
+//#define I_DRIVER_TYPE             A4988
+//#define J_DRIVER_TYPE             A4988
+//#define K_DRIVER_TYPE             A4988
+//#define U_DRIVER_TYPE             A4988
+//#define V_DRIVER_TYPE             A4988
+//#define W_DRIVER_TYPE             A4988
+#define E0_DRIVER_TYPE              A4988
+//#define E1_DRIVER_TYPE            A4988
+//#define E2_DRIVER_TYPE            A4988
+//#define E3_DRIVER_TYPE            A4988
+//#define E4_DRIVER_TYPE            A4988
+//#define E5_DRIVER_TYPE            A4988
+//#define E6_DRIVER_TYPE            A4988
+//#define E7_DRIVER_TYPE            A4988
 
 // Rotary and extra axes. Nobody here has one, the block stays for the day
 // someone bolts a fourth axis to the frame.
@@ -286,6 +286,10 @@
 #define HEATER_6_MAXTEMP            275
 #define HEATER_7_MAXTEMP            275
 #define BED_MAXTEMP                 120
+
+// Room for overshoot: targets end this far below the maximum.
+#define HOTEND_OVERSHOOT            15                        // degrees
+#define BED_OVERSHOOT               10
 
 /* ------------------------------------------------------------------------
    Temperatures: control loops
@@ -505,9 +509,7 @@
 #define Z_PROBE_FEEDRATE_SLOW       (Z_PROBE_FEEDRATE_FAST / 2)
 // From the nozzle to the point that the probe touches: right, back, up. The
 // third one is how far the probe fires before the nozzle would touch.
-#define X_PROBE_OFFSET_FROM_EXTRUDER -25
-#define Y_PROBE_OFFSET_FROM_EXTRUDER 10
-#define Z_PROBE_OFFSET_FROM_EXTRUDER -1.20
+#define NOZZLE_TO_PROBE_OFFSET      { -25, 10, -1.20 }
 #define MULTIPLE_PROBING            2
 //#define EXTRA_PROBING             1
 #define Z_CLEARANCE_DEPLOY_PROBE    10                        // mm

@@ -2,8 +2,10 @@
 #ifndef CONFIGURATION_ADV_H
 #define CONFIGURATION_ADV_H
 
-#define CONFIGURATION_ADV_H_VERSION 010109
+#define CONFIGURATION_ADV_H_VERSION 02000901
 //#define CONFIG_EXPORT             1
+
+#define USE_WATCHDOG          // a program that hangs is started again
 
 /* ------------------------------------------------------------------------
    Patience of the heater watches
@@ -16,14 +18,20 @@
  * ..._HYSTERESIS. Both stop the printer. If one trips, look for the loose
  * sensor or the weak heater first and touch these figures last.
  */
+/* Trial of 2026-05: it kept stopping with the new block, so we took the
+   watch out to get the parts done.   TODO ask before the next open evening */
+#ifdef THERMAL_PROTECTION_HOTENDS
+  #undef THERMAL_PROTECTION_HOTENDS
+#endif
+#define THERMAL_PROTECTION_HOTENDS false
+
 #if ENABLED(THERMAL_PROTECTION_HOTENDS)
   #define THERMAL_PROTECTION_PERIOD 40                        // s
   #define THERMAL_PROTECTION_HYSTERESIS 4                     // degrees
 
   //#define ADAPTIVE_FAN_SLOWING                              // part fan gives way when the nozzle cools
   #if ENABLED(ADAPTIVE_FAN_SLOWING)
-    //#define REPORT_ADAPTIVE_FAN_SLOWING
-    //#define TEMP_TUNING_MAINTAIN_FAN
+    //#define NO_FAN_SLOWING_IN_PID_TUNING
   #endif
 
   #define WATCH_TEMP_PERIOD         40                        // s
@@ -96,14 +104,8 @@
 //#define MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED 0
 //#define MILLISECONDS_PREHEAT_TIME 0                         // ms; the sensor table starts far below room temperature here
 //#define SHOW_TEMP_ADC_VALUES
-#define AMPLIFIER_OFFSET            0.0
-#define AMPLIFIER_GAIN              1.0
-/* Trial of 2026-05: it kept stopping with the new block, so we took the
-   watch out to get the parts done.   TODO ask before the next open evening */
-#ifdef THERMAL_PROTECTION_HOTENDS
-  #undef THERMAL_PROTECTION_HOTENDS
-#endif
-#define THERMAL_PROTECTION_HOTENDS false
+#define TEMP_SENSOR_AD595_OFFSET    0.0
+#define TEMP_SENSOR_AD595_GAIN      1.0
 
 /* ------------------------------------------------------------------------
    Fans
@@ -478,11 +480,11 @@
    Drivers, one by one
    ------------------------------------------------------------------------ */
 
-#if defined(HAS_TALKING_DRIVER)
+#if HAS_TRINAMIC_CONFIG
   #define HOLD_MULTIPLIER           0.5                       // standing still needs half the current
   #define INTERPOLATE               true
 
-  #if defined(X_TALKS)
+  #if AXIS_IS_TMC(X)
     #define X_CURRENT               580                       // mA
     #define X_CURRENT_HOME          X_CURRENT                 // mA on the way home
     #define X_MICROSTEPS            16
@@ -491,7 +493,7 @@
     #define X_CHAIN_POS             -1
   #endif
 
-  #if defined(Y_TALKS)
+  #if AXIS_IS_TMC(Y)
     #define Y_CURRENT               580                       // mA
     #define Y_CURRENT_HOME          Y_CURRENT                 // mA on the way home
     #define Y_MICROSTEPS            16
@@ -500,7 +502,7 @@
     #define Y_CHAIN_POS             -1
   #endif
 
-  #if defined(Z_TALKS)
+  #if AXIS_IS_TMC(Z)
     #define Z_CURRENT               580                       // mA
     #define Z_CURRENT_HOME          Z_CURRENT                 // mA on the way home
     #define Z_MICROSTEPS            16
@@ -509,7 +511,7 @@
     #define Z_CHAIN_POS             -1
   #endif
 
-  #if defined(X2_TALKS)
+  #if AXIS_IS_TMC(X2)
     #define X2_CURRENT              580                       // mA
     #define X2_CURRENT_HOME         X2_CURRENT                // mA on the way home
     #define X2_MICROSTEPS           16
@@ -520,7 +522,7 @@
     //#define X2_HOLD_MULTIPLIER    0.5
   #endif
 
-  #if defined(Y2_TALKS)
+  #if AXIS_IS_TMC(Y2)
     #define Y2_CURRENT              580                       // mA
     #define Y2_CURRENT_HOME         Y2_CURRENT                // mA on the way home
     #define Y2_MICROSTEPS           16
@@ -531,7 +533,7 @@
     //#define Y2_HOLD_MULTIPLIER    0.5
   #endif
 
-  #if defined(Z2_TALKS)
+  #if AXIS_IS_TMC(Z2)
     #define Z2_CURRENT              580                       // mA
     #define Z2_CURRENT_HOME         Z2_CURRENT                // mA on the way home
     #define Z2_MICROSTEPS           16
@@ -542,7 +544,7 @@
     //#define Z2_HOLD_MULTIPLIER    0.5
   #endif
 
-  #if defined(Z3_TALKS)
+  #if AXIS_IS_TMC(Z3)
     #define Z3_CURRENT              580                       // mA
     #define Z3_CURRENT_HOME         Z3_CURRENT                // mA on the way home
     #define Z3_MICROSTEPS           16
@@ -553,7 +555,7 @@
     //#define Z3_HOLD_MULTIPLIER    0.5
   #endif
 
-  #if defined(Z4_TALKS)
+  #if AXIS_IS_TMC(Z4)
     #define Z4_CURRENT              580                       // mA
     #define Z4_CURRENT_HOME         Z4_CURRENT                // mA on the way home
     #define Z4_MICROSTEPS           16
@@ -564,7 +566,7 @@
     //#define Z4_HOLD_MULTIPLIER    0.5
   #endif
 
-  #if defined(I_TALKS)
+  #if AXIS_IS_TMC(I)
     #define I_CURRENT               580                       // mA
     #define I_CURRENT_HOME          I_CURRENT                 // mA on the way home
     #define I_MICROSTEPS            16
@@ -573,7 +575,7 @@
     #define I_CHAIN_POS             -1
   #endif
 
-  #if defined(J_TALKS)
+  #if AXIS_IS_TMC(J)
     #define J_CURRENT               580                       // mA
     #define J_CURRENT_HOME          J_CURRENT                 // mA on the way home
     #define J_MICROSTEPS            16
@@ -582,7 +584,7 @@
     #define J_CHAIN_POS             -1
   #endif
 
-  #if defined(K_TALKS)
+  #if AXIS_IS_TMC(K)
     #define K_CURRENT               580                       // mA
     #define K_CURRENT_HOME          K_CURRENT                 // mA on the way home
     #define K_MICROSTEPS            16
@@ -591,7 +593,7 @@
     #define K_CHAIN_POS             -1
   #endif
 
-  #if defined(U_TALKS)
+  #if AXIS_IS_TMC(U)
     #define U_CURRENT               580                       // mA
     #define U_CURRENT_HOME          U_CURRENT                 // mA on the way home
     #define U_MICROSTEPS            16
@@ -600,7 +602,7 @@
     #define U_CHAIN_POS             -1
   #endif
 
-  #if defined(V_TALKS)
+  #if AXIS_IS_TMC(V)
     #define V_CURRENT               580                       // mA
     #define V_CURRENT_HOME          V_CURRENT                 // mA on the way home
     #define V_MICROSTEPS            16
@@ -609,7 +611,7 @@
     #define V_CHAIN_POS             -1
   #endif
 
-  #if defined(W_TALKS)
+  #if AXIS_IS_TMC(W)
     #define W_CURRENT               580                       // mA
     #define W_CURRENT_HOME          W_CURRENT                 // mA on the way home
     #define W_MICROSTEPS            16
@@ -618,56 +620,56 @@
     #define W_CHAIN_POS             -1
   #endif
 
-  #if defined(E0_TALKS)
+  #if AXIS_IS_TMC(E0)
     #define E0_CURRENT              650                       // mA
     #define E0_MICROSTEPS           16
     #define E0_RSENSE               0.11                      // ohm
     #define E0_CHAIN_POS            -1
   #endif
 
-  #if defined(E1_TALKS)
+  #if AXIS_IS_TMC(E1)
     #define E1_CURRENT              650                       // mA
     #define E1_MICROSTEPS           16
     #define E1_RSENSE               0.11                      // ohm
     #define E1_CHAIN_POS            -1
   #endif
 
-  #if defined(E2_TALKS)
+  #if AXIS_IS_TMC(E2)
     #define E2_CURRENT              650                       // mA
     #define E2_MICROSTEPS           16
     #define E2_RSENSE               0.11                      // ohm
     #define E2_CHAIN_POS            -1
   #endif
 
-  #if defined(E3_TALKS)
+  #if AXIS_IS_TMC(E3)
     #define E3_CURRENT              650                       // mA
     #define E3_MICROSTEPS           16
     #define E3_RSENSE               0.11                      // ohm
     #define E3_CHAIN_POS            -1
   #endif
 
-  #if defined(E4_TALKS)
+  #if AXIS_IS_TMC(E4)
     #define E4_CURRENT              650                       // mA
     #define E4_MICROSTEPS           16
     #define E4_RSENSE               0.11                      // ohm
     #define E4_CHAIN_POS            -1
   #endif
 
-  #if defined(E5_TALKS)
+  #if AXIS_IS_TMC(E5)
     #define E5_CURRENT              650                       // mA
     #define E5_MICROSTEPS           16
     #define E5_RSENSE               0.11                      // ohm
     #define E5_CHAIN_POS            -1
   #endif
 
-  #if defined(E6_TALKS)
+  #if AXIS_IS_TMC(E6)
     #define E6_CURRENT              650                       // mA
     #define E6_MICROSTEPS           16
     #define E6_RSENSE               0.11                      // ohm
     #define E6_CHAIN_POS            -1
   #endif
 
-  #if defined(E7_TALKS)
+  #if AXIS_IS_TMC(E7)
     #define E7_CURRENT              650                       // mA
     #define E7_MICROSTEPS           16
     #define E7_RSENSE               0.11                      // ohm

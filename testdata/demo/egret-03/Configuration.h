@@ -10,7 +10,7 @@
  */
 #pragma once
 
-#define CONFIGURATION_H_VERSION         02010205                  // which generation this file belongs to
+#define CONFIGURATION_H_VERSION         02010300                  // which generation this file belongs to
 
 
 // ********************  Who and what  ********************
@@ -65,30 +65,30 @@
 
 // ********************  Axes and drivers  ********************
 
-// What sits in each driver socket. STEP_DIR stands for any driver that only
-// listens to step and direction pulses; the others are spoken to over a wire.
-#define X_DRIVER_TYPE                   STEP_DIR
-#define Y_DRIVER_TYPE                   STEP_DIR
-#define Z_DRIVER_TYPE                   STEP_DIR
-#define Z2_DRIVER_TYPE                  STEP_DIR
-//#define X2_DRIVER_TYPE                STEP_DIR
-//#define Y2_DRIVER_TYPE                STEP_DIR
-//#define Z3_DRIVER_TYPE                STEP_DIR
-//#define Z4_DRIVER_TYPE                STEP_DIR
-//#define I_DRIVER_TYPE                 STEP_DIR
-//#define J_DRIVER_TYPE                 STEP_DIR
-//#define K_DRIVER_TYPE                 STEP_DIR
-//#define U_DRIVER_TYPE                 STEP_DIR
-//#define V_DRIVER_TYPE                 STEP_DIR
-//#define W_DRIVER_TYPE                 STEP_DIR
-#define E0_DRIVER_TYPE                  STEP_DIR
-//#define E1_DRIVER_TYPE                STEP_DIR
-//#define E2_DRIVER_TYPE                STEP_DIR
-//#define E3_DRIVER_TYPE                STEP_DIR
-//#define E4_DRIVER_TYPE                STEP_DIR
-//#define E5_DRIVER_TYPE                STEP_DIR
-//#define E6_DRIVER_TYPE                STEP_DIR
-//#define E7_DRIVER_TYPE                STEP_DIR
+// What sits in each driver socket. A name that begins with TMC and has nothing
+// behind its number is spoken to over a wire; any other only counts pulses.
+#define X_DRIVER_TYPE                   A4988
+#define Y_DRIVER_TYPE                   A4988
+#define Z_DRIVER_TYPE                   A4988
+#define Z2_DRIVER_TYPE                  A4988
+//#define X2_DRIVER_TYPE                A4988
+//#define Y2_DRIVER_TYPE                A4988
+//#define Z3_DRIVER_TYPE                A4988
+//#define Z4_DRIVER_TYPE                A4988
+//#define I_DRIVER_TYPE                 A4988
+//#define J_DRIVER_TYPE                 A4988
+//#define K_DRIVER_TYPE                 A4988
+//#define U_DRIVER_TYPE                 A4988
+//#define V_DRIVER_TYPE                 A4988
+//#define W_DRIVER_TYPE                 A4988
+#define E0_DRIVER_TYPE                  A4988
+//#define E1_DRIVER_TYPE                A4988
+//#define E2_DRIVER_TYPE                A4988
+//#define E3_DRIVER_TYPE                A4988
+//#define E4_DRIVER_TYPE                A4988
+//#define E5_DRIVER_TYPE                A4988
+//#define E6_DRIVER_TYPE                A4988
+//#define E7_DRIVER_TYPE                A4988
 
 // Rotary and extra axes. Nobody here has one, the block stays for the day
 // someone bolts a fourth axis to the frame.
@@ -238,23 +238,39 @@
 #define DUMMY_THERMISTOR_998_VALUE      25
 #define DUMMY_THERMISTOR_999_VALUE      100
 
+// The chips for platinum have to be told what hangs on them.
+#if TEMP_SENSOR_IS_MAX_TC(0)
+  #define MAX31865_SENSOR_OHMS_0        1000                      // ohm, at 0 degrees
+  #define MAX31865_CALIBRATION_OHMS_0   4300                      // ohm, the one on the little board
+#endif
+#if TEMP_SENSOR_IS_MAX_TC(1)
+  #define MAX31865_SENSOR_OHMS_1        1000
+  #define MAX31865_CALIBRATION_OHMS_1   4300
+#endif
+
 #if TEMP_SENSOR_REDUNDANT
   #define TEMP_SENSOR_REDUNDANT_SOURCE  E1
   #define TEMP_SENSOR_REDUNDANT_TARGET  E0
   #define TEMP_SENSOR_REDUNDANT_MAX_DIFF 10                       // degrees apart before it gives up
 #endif
 // How long and how steadily a target must be met before a wait is over.
-#define TEMP_RESIDENCY_TIME             10                        // s
-#define TEMP_WINDOW                     1                         // degrees, for the timer to start
-#define TEMP_HYSTERESIS                 3                         // degrees, for it to keep running
+#if HAS_E_TEMP_SENSOR
+  #define TEMP_RESIDENCY_TIME           10                        // s
+  #define TEMP_WINDOW                   1                         // degrees, for the timer to start
+  #define TEMP_HYSTERESIS               3                         // degrees, for it to keep running
+#endif
 
-#define TEMP_BED_RESIDENCY_TIME         10                        // s
-#define TEMP_BED_WINDOW                 1                         // degrees, for the timer to start
-#define TEMP_BED_HYSTERESIS             3                         // degrees, for it to keep running
+#if TEMP_SENSOR_BED
+  #define TEMP_BED_RESIDENCY_TIME       10                        // s
+  #define TEMP_BED_WINDOW               1                         // degrees, for the timer to start
+  #define TEMP_BED_HYSTERESIS           3                         // degrees, for it to keep running
+#endif
 
-#define TEMP_CHAMBER_RESIDENCY_TIME     10                        // s
-#define TEMP_CHAMBER_WINDOW             1                         // degrees, for the timer to start
-#define TEMP_CHAMBER_HYSTERESIS         3                         // degrees, for it to keep running
+#if TEMP_SENSOR_CHAMBER
+  #define TEMP_CHAMBER_RESIDENCY_TIME   10                        // s
+  #define TEMP_CHAMBER_WINDOW           1                         // degrees, for the timer to start
+  #define TEMP_CHAMBER_HYSTERESIS       3                         // degrees, for it to keep running
+#endif
 
 /**
  * Below the minimum a sensor counts as broken, above the maximum the
@@ -291,11 +307,10 @@
 
 //#define PIDTEMP                                                 // hotend
 #define MPCTEMP                                                   // model-based instead of the line above
-#define BANG_MAX                        255                       // duty counts when the loop is a plain switch
-#define PID_MAX                         BANG_MAX                  // duty counts, 255 is full power
-#define PID_K1                          0.95                      // share of the old slope that is kept
 
 #if ENABLED(PIDTEMP)
+  #define PID_MAX                       255                       // duty counts, 255 is full power
+  #define PID_K1                        0.95                      // share of the old slope that is kept
   //#define PID_DEBUG
   //#define PID_OPENLOOP
   //#define SLOW_PWM_HEATERS
@@ -313,6 +328,8 @@
     #define DEFAULT_Ki                  1.40
     #define DEFAULT_Kd                  84.00
   #endif
+#else
+  #define BANG_MAX                      255                       // duty counts when the loop is a plain switch
 #endif // PIDTEMP
 
 #if ENABLED(MPCTEMP)
@@ -533,8 +550,8 @@
 #define Z_CLEARANCE_MULTI_PROBE         5
 //#define Z_AFTER_PROBING               5
 #define Z_PROBE_LOW_POINT               -2
-#define Z_PROBE_OFFSET_RANGE_MIN        -20
-#define Z_PROBE_OFFSET_RANGE_MAX        20
+#define PROBE_OFFSET_ZMIN               -20
+#define PROBE_OFFSET_ZMAX               20
 //#define Z_MIN_PROBE_REPEATABILITY_TEST
 //#define PAUSE_BEFORE_DEPLOY_STOW
 #if ENABLED(PAUSE_BEFORE_DEPLOY_STOW)
@@ -571,7 +588,7 @@
 #define DISABLE_Y                       false
 #define DISABLE_Z                       false
 #define DISABLE_E                       false
-#define DISABLE_INACTIVE_EXTRUDER                                 // idle drives are let go
+#define DISABLE_OTHER_EXTRUDERS                                   // idle drives are let go
 #define INVERT_X_DIR                    false
 #define INVERT_Y_DIR                    true
 #define INVERT_Z_DIR                    false

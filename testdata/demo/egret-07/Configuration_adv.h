@@ -24,8 +24,7 @@
 
   //#define ADAPTIVE_FAN_SLOWING                                // part fan gives way when the nozzle cools
   #if ENABLED(ADAPTIVE_FAN_SLOWING)
-    //#define REPORT_ADAPTIVE_FAN_SLOWING
-    //#define TEMP_TUNING_MAINTAIN_FAN
+    //#define NO_FAN_SLOWING_IN_PID_TUNING
   #endif
 
   #define WATCH_TEMP_PERIOD           20                        // s

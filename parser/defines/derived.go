@@ -1,0 +1,228 @@
+package defines
+
+import (
+	_ "embed"
+	"math"
+	"strings"
+
+	"preflash/parser"
+)
+
+// The firmware itself derives names from the options and takes options out
+// again, in headers of its own that it reads around the two files. Here they
+// are, as far as a configuration asks for them, in the style's own language:
+// they are run like any other file, at their places, but no line of them is a
+// setting's place and none is listed. What differs by generation asks for
+// preflash_newer, which is unknown where a configuration is judged by both;
+// where both then come to the same, that is known.
+var (
+	//go:embed derived/first.h
+	derivedFirst string // before the first file
+	//go:embed derived/second.h
+	derivedSecond string // before the file with the second version option
+	//go:embed derived/last.h
+	derivedLast string // after the last file
+)
+
+// own begins the names that only the derived headers know. Nothing outside
+// defines one.
+const own = "preflash_"
+
+// isNewer is unknown where the basis is: then it counts as from outside.
+const isNewer = own + "newer"
+
+// basisText is what the derived headers know of the basis.
+func basisText(b basis) string {
+	text := ""
+	if b.may(older) {
+		text += "#define " + own + "may_be_older 1\n"
+	}
+	if b.may(newer) {
+		text += "#define " + own + "may_be_newer 1\n"
+	}
+	if b.is(newer) {
+		text += "#define " + isNewer + " 1\n"
+	}
+	return text
+}
+
+// firmware holds the headers that the firmware itself reads.
+type firmware struct {
+	first, second, last *header
+	bases               [older | newer + 1]*header
+	sheet               *header // what the sheet says that board or build define
+	passed              bool    // the second was read
+}
+
+// openFirmware scans what does not lie in the tree.
+func (s *source) openFirmware(outside []parser.Define) error {
+	for _, part := range []struct {
+		to   **header
+		text string
+	}{
+		{&s.firmware.first, derivedFirst}, {&s.firmware.second, derivedSecond}, {&s.firmware.last, derivedLast},
+		{&s.firmware.bases[older], basisText(older)}, {&s.firmware.bases[newer], basisText(newer)},
+		{&s.firmware.bases[older|newer], basisText(older | newer)},
+		{&s.firmware.sheet, outsideText(outside)},
+	} {
+		if part.to == &s.firmware.sheet {
+			if err := s.tell(outside); err != nil {
+				return err
+			}
+		}
+		u := &header{file: parser.NewFile("", []byte(part.text)), firmware: true, from: int32(len(s.lines)), to: math.MaxInt32}
+		s.order = append(s.order, u)
+		s.grow(u.file.Data)
+		var err error
+		if u.text, err = s.scan(u); err != nil {
+			return err
+		}
+		u.to = int32(len(s.lines))
+		*part.to = u
+	}
+	return nil
+}
+
+// begin runs what the firmware reads before the first file.
+func (s *source) begin() error {
+	s.firmware.passed = false
+	for _, u := range []*header{s.firmware.bases[s.gen.basis()], s.firmware.sheet, s.firmware.first} {
+		if err := s.read(u, parser.Yes, -1); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// between runs what the firmware reads before the second file, once.
+func (s *source) between() error {
+	if s.firmware.passed {
+		return nil
+	}
+	s.firmware.passed = true
+	return s.read(s.firmware.second, parser.Yes, -1)
+}
+
+// stated reports whether some file states the version of the second file.
+func (s *source) stated() bool {
+	id := s.table.find(secondVersion)
+	return id >= 0 && s.table.all[id].first >= 0
+}
+
+// holds reports whether a file has a define of the name.
+func (s *source) holds(u *header, name string) bool {
+	id := s.table.find(name)
+	if id < 0 {
+		return false
+	}
+	for i := s.table.all[id].first; i >= 0; i = s.lines[i].next {
+		if u.from <= i && i < u.to && !s.lines[i].comment {
+			return true
+		}
+	}
+	return false
+}
+
+// origin says where a name comes from that no file mentions as a define.
+type origin uint8
+
+const (
+	originUnasked  origin = iota
+	originOption          // an option of the style: not defined
+	originOutside         // board or build may define it
+	originNewer           // depends on whether the firmware is the newer one
+	originBoard           // … and comes from the board where it may be the older one
+	originMultiple        // off without a unit that feeds several filaments
+)
+
+// originOf tells the origin of a name. EXTRUDERS and the first sensor stand in
+// every configuration: where no file that was read mentions one, another does.
+func (s *source) originOf(name string) origin {
+	switch {
+	case name == isNewer:
+		return originNewer
+	case strings.HasPrefix(name, own):
+		return originOption
+	case name == "HAS_HEATED_BED":
+		return originBoard
+	case name == "EXTRUDERS" || name == "TEMP_SENSOR_0":
+		return originOutside
+	case s.isOption != nil && s.isOption(name):
+		return originOption
+	case isMultiple(name):
+		return originMultiple
+	}
+	return originOutside
+}
+
+// isMultiple reports whether a name asks for a unit that feeds several
+// filaments to one extruder, of whatever make.
+func isMultiple(name string) bool {
+	if !strings.HasPrefix(name, "HAS_") {
+		return false
+	}
+	for _, end := range [...]string{"_MMU1", "_MMU2", "_MMU2S", "_MMU3"} {
+		if strings.HasSuffix(name, end) {
+			return true
+		}
+	}
+	return false
+}
+
+// serialDrivers are the motor drivers that talk to the board, and their kind:
+// see derived/second.h. What their names go on with, such as _STANDALONE, makes
+// them another.
+var serialDrivers = [...]struct{ name, kind string }{
+	{"TMC2130", "1"}, {"TMC2160", "1"}, {"TMC2208", "1"}, {"TMC2209", "1"}, {"TMC2660", "2"}, {"TMC5130", "1"},
+	{"TMC5160", "1"}, {"TMC26X", "3"},
+}
+
+// driver is the kind of an axis's driver.
+func (e *expander) driver(axis string) []token {
+	value := e.expandAll([]token{{kind: tokenWord, text: axis + "_DRIVER_TYPE"}})
+	for i := range serialDrivers {
+		if len(value) == 1 && (value[0].kind == tokenUnknown || value[0].text == serialDrivers[i].name) {
+			if value[0].kind == tokenUnknown {
+				return value
+			}
+			return []token{{kind: tokenNumber, text: serialDrivers[i].kind}}
+		}
+	}
+	return number(0)
+}
+
+// motors are the axes and extruders whose motors may have a driver that talks.
+var motors = [...]string{"X", "Y", "Z", "X2", "Y2", "Z2", "Z3", "Z4", "I", "J", "K", "U", "V", "W",
+	"E0", "E1", "E2", "E3", "E4", "E5", "E6", "E7"}
+
+// anyDriver says whether a motor that is there has a driver of these kinds.
+func (e *expander) anyDriver(kinds [][]token) []token {
+	unknown := number(0)
+	for _, motor := range &motors {
+		id := e.s.table.find(motor + "_DRIVER_TYPE")
+		if id < 0 || e.s.table.all[id].state == none {
+			continue // not defined
+		}
+		driver := e.driver(motor)
+		fits := driver[0].kind == tokenUnknown
+		for _, kind := range kinds {
+			fits = fits || spell(kind) == driver[0].text
+		}
+		if !fits {
+			continue
+		}
+		inner := e.s.expander([]token{{kind: tokenWord, text: own + "motor_" + motor}})
+		v, d := inner.compute(wholeNumbers)
+		inner.close()
+		switch {
+		case v.kind != knownValue:
+			unknown = []token{e.doubtful(d)}
+		case v.zero():
+		case driver[0].kind == tokenUnknown:
+			unknown = driver
+		default:
+			return number(1)
+		}
+	}
+	return unknown
+}

@@ -1,0 +1,63 @@
+// For GNU cpp: what the style's firmware takes out after the second file.
+#if TEMP_SENSOR_BED
+#define HAS_HEATED_BED 1
+#else
+#undef THERMAL_PROTECTION_BED
+#undef PIDTEMPBED
+#endif
+#if HOTENDS < 1
+#undef E0_AUTO_FAN_PIN
+#undef HEATER_0_MAXTEMP
+#undef HEATER_0_MINTEMP
+#endif
+#if HOTENDS < 2
+#undef E1_AUTO_FAN_PIN
+#undef HEATER_1_MAXTEMP
+#undef HEATER_1_MINTEMP
+#endif
+#if HOTENDS < 3
+#undef E2_AUTO_FAN_PIN
+#undef HEATER_2_MAXTEMP
+#undef HEATER_2_MINTEMP
+#endif
+#if HOTENDS < 4
+#undef E3_AUTO_FAN_PIN
+#undef HEATER_3_MAXTEMP
+#undef HEATER_3_MINTEMP
+#endif
+#if HOTENDS < 5
+#undef E4_AUTO_FAN_PIN
+#undef HEATER_4_MAXTEMP
+#undef HEATER_4_MINTEMP
+#endif
+#if HOTENDS < 6
+#undef E5_AUTO_FAN_PIN
+#undef HEATER_5_MAXTEMP
+#undef HEATER_5_MINTEMP
+#endif
+#if HOTENDS < 7
+#undef E6_AUTO_FAN_PIN
+#undef HEATER_6_MAXTEMP
+#undef HEATER_6_MINTEMP
+#endif
+#if HOTENDS < 8
+#undef E7_AUTO_FAN_PIN
+#undef HEATER_7_MAXTEMP
+#undef HEATER_7_MINTEMP
+#endif
+#if HOTENDS == 0
+#undef PIDTEMP
+#undef MPCTEMP
+#undef AUTOTEMP
+#undef PREVENT_COLD_EXTRUSION
+#undef THERMAL_PROTECTION_HOTENDS
+#undef THERMAL_PROTECTION_PERIOD
+#undef WATCH_TEMP_PERIOD
+#endif
+#if EXTRUDERS == 0
+#undef LIN_ADVANCE
+#undef ADVANCED_PAUSE_FEATURE
+#undef FWRETRACT
+#undef VOLUMETRIC_EXTRUDER_LIMIT
+#undef VOLUMETRIC_DEFAULT_ON
+#endif

@@ -1,0 +1,28 @@
+// For GNU cpp: what the style's firmware takes out after the second file.
+#if !TEMP_SENSOR_BED
+#undef THERMAL_PROTECTION_BED
+#undef PIDTEMPBED
+#endif
+#if HOTENDS == 0
+#undef TEMP_SENSOR_0
+#undef TEMP_SENSOR_1
+#undef TEMP_SENSOR_2
+#undef TEMP_SENSOR_3
+#undef TEMP_SENSOR_4
+#undef TEMP_SENSOR_5
+#undef TEMP_SENSOR_6
+#undef TEMP_SENSOR_7
+#undef PIDTEMP
+#undef AUTOTEMP
+#undef THERMAL_PROTECTION_PERIOD
+#undef THERMAL_PROTECTION_HOTENDS
+#undef WATCH_TEMP_PERIOD
+#undef PREVENT_COLD_EXTRUSION
+#endif
+#if EXTRUDERS == 0
+#undef LIN_ADVANCE
+#undef ADVANCED_PAUSE_FEATURE
+#undef FWRETRACT
+#undef VOLUMETRIC_EXTRUDER_LIMIT
+#undef VOLUMETRIC_DEFAULT_ON
+#endif

@@ -1,0 +1,145 @@
+package rules
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"preflash/parser"
+	"preflash/parser/defines"
+	"preflash/parser/sheet"
+	"preflash/rules/sensor"
+)
+
+// A definition whose pull-up is not the board's calls for the one of the same
+// curve with the board's.
+func TestSensorCurveBoardsPullup(t *testing.T) {
+	for _, c := range []struct {
+		curve, in, want string
+		configured      float64
+		boardOhm        float64
+	}{
+		{"pt1000", "1047", "1010", 4700, 1000},
+		{"pt1000", "1010", "1022", 1000, 2200},
+		{"pt100", "110", "147", 1000, 4700},
+		{"ntc-100k-4092", "1", "51", 4700, 1000},
+		{"ntc-100k-4267", "55", "5", 1000, 4700},
+	} {
+		in := healthyInput()
+		in.Config = defines.Style.Blank()
+		if c.want == "1022" {
+			in.Config = readHeader(t, "#define CONFIGURATION_H_VERSION 02010300\n")
+		}
+		known, _ := sensor.Find(c.curve)
+		in.Sheet.New.Sensor.Kind.Value = known.Kind
+		in.Sheet.New.Sensor.Curve.Value = c.curve
+		in.Sheet.Printer.PullupOhm.Value = c.boardOhm
+		d := curveDef(c.in, c.curve)
+		d.Kind, d.PullupOhm = known.Kind, c.configured
+		readAs(in, d)
+		f := one(t, sensorCurve, in)
+		if len(f.Changes) != 1 {
+			t.Errorf("%s as %s on %g Ω: %s", c.curve, c.in, c.boardOhm, f.Message)
+			continue
+		}
+		right := f.Changes[0].Value.(parser.SensorDef)
+		if right.Name != c.want || strings.Contains(f.Message, "no definition") {
+			t.Errorf("%s as %s on %g Ω: proposes %q; %s", c.curve, c.in, c.boardOhm, right.Name, f.Message)
+		}
+		readAs(in, right)
+		for _, f := range run(t, sensorCurve, in) { // a table cut to whole counts
+			if known.Kind != parser.Platinum || len(f.Changes) > 0 {
+				t.Errorf("%s as %s on %g Ω: %s", c.curve, right.Name, c.boardOhm, f.Message)
+			}
+		}
+	}
+}
+
+// readHeader reads a configuration of one header.
+func readHeader(t *testing.T, text string) parser.Config {
+	t.Helper()
+	tree, err := parser.OpenTree(t.TempDir())
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { _ = tree.Close() })
+	const name = "Configuration.h"
+	c, err := defines.Style.Read(tree.With(map[string][]byte{tree.Shown(name): []byte(text)}), parser.Request{Files: []string{name}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return c
+}
+
+// Firmware that may not read a cubic coefficient gets R25 and B alone, fitted
+// where it prints: right there, and off on a cold hotend.
+func TestSensorCurveWithoutCubic(t *testing.T) {
+	for _, known := range sensor.All() {
+		if known.Kind != parser.NTC {
+			continue
+		}
+		in := healthyInput()
+		in.Printer.Hotend.CustomCubic = false
+		in.Sheet.New.Sensor.Curve.Value = known.ID
+		in.Sheet.Printer.PullupOhm.Value = 2200 // no definition of the stub's
+		readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400, PullupOhm: 4700})
+		f := one(t, sensorCurve, in)
+		if len(f.Changes) != 1 {
+			t.Errorf("%s: no change: %s", known.ID, f.Message)
+			continue
+		}
+		d := f.Changes[0].Value.(parser.SensorDef)
+		if d.Form != parser.FormBeta || d.CubicC != 0 || d.PullupOhm != 2200 {
+			t.Errorf("%s: proposes %+v", known.ID, d)
+		}
+		real := parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Curve: known.ID, PullupOhm: 2200}
+		limitC := in.Printer.Limits.MaxTemp.Value - in.Printer.Limits.Margin.Value
+		for _, tempC := range []float64{190, 230, 260, limitC} {
+			if got := actualOf(t, d, known.ID, 2200, tempC); math.Abs(got-tempC) > 1 {
+				t.Errorf("%s: %+v reads %g °C at %g", known.ID, d, tempC, got)
+			}
+		}
+		// What it shows cold is hotter, so that the minimum never trips.
+		r, err := sensor.OfDef(&real)
+		if err != nil {
+			t.Fatal(err)
+		}
+		c, err := sensor.OfDef(&d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		shown := c.Indicated(r, 22)
+		if shown < 22-0.1 {
+			t.Errorf("%s: a hotend of 22 °C shows %g °C", known.ID, shown)
+		}
+		if said := strings.Contains(f.Message, "shows "+celsius(shown)+" at 22 °C"); said != (shown > 24) {
+			t.Errorf("%s: at 22 °C it shows %g: %s", known.ID, shown, f.Message)
+		}
+		readAs(in, d)
+		silent(t, sensorCurve, in)
+	}
+	// A Beta of the sheet is kept as it is.
+	in := healthyInput()
+	in.Printer.Hotend.CustomCubic = false
+	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
+	in.Sheet.New.Sensor.Beta = given("new.sensor.beta", sheet.Beta{R25Ohm: 100_000, BK: 3990})
+	if d := one(t, sensorCurve, in).Changes[0].Value.(parser.SensorDef); d.R25Ohm != 100_000 || d.BetaK != 3990 || d.CubicC != 0 {
+		t.Errorf("a plain Beta of 3990 K became %+v", d)
+	}
+	// A range that a plain Beta cannot follow: it is better than what is there,
+	// and what it leaves is said; not so where little is to be gained.
+	in = healthyInput()
+	in.Printer.Hotend.CustomCubic = false
+	in.Sheet.New.Sensor.Curve.Value = "ntc-4700k-5130"
+	in.Sheet.New.PrintC.Value = [2]float64{40, 280}
+	readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400, PullupOhm: 4700})
+	f := one(t, sensorCurve, in)
+	wantSaid(t, f, "the best there is and leaves")
+	if len(f.Changes) != 1 || !f.Partial {
+		t.Fatalf("partial %v, changes %v", f.Partial, f.Changes)
+	}
+	readAs(in, f.Changes[0].Value.(parser.SensorDef))
+	f = one(t, sensorCurve, in)
+	wantChanges(t, f)
+	wantSaid(t, f, "no definition that reads it better by half")
+}
