@@ -194,6 +194,9 @@ type ColdSide struct {
 	Fan       Setting[string]  // the output that follows this hotend; Off where none does
 	Elsewhere []Place          // heat-break fan outputs that follow something else
 	OnAboveC  Setting[float64] // °C
+	// WithTarget: it runs whenever its heater has a target, however cold, and
+	// OnAboveC is where it stops while the hotend cools.
+	WithTarget bool
 	// Power is the share of full power at which the fan runs, 0 to 1; key empty
 	// where the style always runs it full.
 	Power Setting[float64]

@@ -26,8 +26,8 @@ Error: available does not even cover the loss with the fan off and no flow.
 Warning: headroom below 1. Note: below 1.15 (common practice, no source).
 hold_settle_c is where the sensor settles at full duty, fan full, at the full
 flow; hold_trip_s is when the hold watch then trips, starting from the target,
-null where it never does, and later than said where the firmware slows the fan
-as the temperature sinks.
+null where it never does. A firmware that slows the fan as the temperature sinks
+has stopped it before its watch looks.
 Power may be 5 % off and given losses 10 % (common practice, no source): an
 error that this turns about is a warning, and says so.
 Warning of its own: the sheet gives a PTC heater's power cold alone, no hot_w.

@@ -146,7 +146,21 @@ func TestTableThatEndsEarly(t *testing.T) {
 func TestHeaterHeadroomSlowsFan(t *testing.T) {
 	in := worked(270)
 	in.Printer.Hotend.Watch.SlowsFan = set(parser.SlowsFan, true)
-	wantSaid(t, one(t, heaterHeadroom, in), "slows the part fan as it sinks")
+	// With the fan stopped it settles at 244 °C with 18 mm³/s, below 266, and
+	// the watch trips a little later; with 8 mm³/s it holds 266, and nothing does.
+	f := one(t, heaterHeadroom, in)
+	wantSaid(t, f, "slows the part fan as it sinks")
+	if s, ok := f.Values["hold_trip_s"].(float64); !ok || s <= 50.91 || s > 80 {
+		t.Errorf("hold_trip_s %v", f.Values["hold_trip_s"])
+	}
+	in.Sheet.New.Nozzle.MaxFlowMM3S.Value = 8
+	if s := one(t, heaterHeadroom, in).Values["hold_trip_s"]; s != nil {
+		t.Errorf("the fan stops, and the watch trips after %v", s)
+	}
+	in.Printer.Hotend.Watch.SlowsFan.Value = false
+	if s := one(t, heaterHeadroom, in).Values["hold_trip_s"]; s == nil {
+		t.Error("the fan blows, and no watch trips")
+	}
 	silent(t, heaterHeadroom, func() *Input {
 		in := healthyInput()
 		in.Printer.Hotend.Watch.SlowsFan = set(parser.SlowsFan, true)

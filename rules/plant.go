@@ -202,6 +202,7 @@ func watchOf(in *Input) (heat.Watch, *parser.Setting[float64]) {
 	}
 	watch := heat.Watch{Form: heat.WindowWatch, Hold: heat.HoldWatch{
 		HysteresisC: w.HysteresisC.Value, PeriodS: w.HoldPeriodS.Value,
+		SlowsFan: w.SlowsFan.Known() && w.SlowsFan.Value,
 	}}
 	if riseOn(w) {
 		watch.Rise = heat.RiseWatch{RiseC: w.RiseC.Value, WindowS: w.RiseWindowS.Value, MarginC: w.ArmMarginC.Value}

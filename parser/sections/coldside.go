@@ -11,7 +11,7 @@ import (
 // where there is no other, and then whether it cools the heat break is unknown.
 func (c *config) coldSide(heater string) parser.ColdSide {
 	var board *parser.Setting[string]
-	cold := parser.ColdSide{Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
+	cold := parser.ColdSide{WithTarget: true, Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
 	for _, s := range c.sections {
 		if s.kind != "heater_fan" {
 			continue

@@ -8,7 +8,7 @@ import (
 var (
 	tunedRange   = Loop{Kp: 21.7, Ki: 1.4, Kd: 84, RangeC: 10, FilterOld: 0.95}
 	tunedClamped = Loop{Form: LoopClamped, Kp: 21.7, Ki: 1.4, Kd: 84, SmoothS: 1}
-	windowWatch  = Watch{Form: WindowWatch, Rise: windowRise, Hold: HoldWatch{4, 40}}
+	windowWatch  = Watch{Form: WindowWatch, Rise: windowRise, Hold: HoldWatch{HysteresisC: 4, PeriodS: 40}}
 	sumWatch     = Watch{Form: ErrorSumWatch, Sum: sumDefault}
 )
 

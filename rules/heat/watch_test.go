@@ -185,3 +185,24 @@ func TestHoldTrip(t *testing.T) {
 		}
 	}
 }
+
+// A part fan that slows as S sags stands still before the watch looks: it trips
+// only where the heater cannot hold without it either, and later.
+func TestHoldTripWithASlowedFan(t *testing.T) {
+	p, w := ptcPlant(), HoldWatch{HysteresisC: 4, PeriodS: 40}
+	slow := w
+	slow.SlowsFan = true
+	for _, c := range []struct {
+		flow        float64
+		full, still bool
+	}{{18, true, true}, {8, true, false}, {0, false, false}} {
+		full, trips := w.HoldTrip(p, Load{Fan: 1, FlowMM3S: c.flow}, 270)
+		later, tripsSlow := slow.HoldTrip(p, Load{Fan: 1, FlowMM3S: c.flow}, 270)
+		if trips != c.full || tripsSlow != c.still || tripsSlow && later <= full {
+			t.Errorf("%v mm³/s: fan full %v, %v; slowed %v, %v", c.flow, full, trips, later, tripsSlow)
+		}
+	}
+	for short, want := range map[float64]float64{1: 1, 1.3: 0.75, 2: 0.5, 3.2: 0.25, 3.3: 0} {
+		near(t, "share of the fan", w.fanShare(short), want, 0)
+	}
+}
