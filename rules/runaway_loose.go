@@ -88,7 +88,8 @@ func enough(in *Input) parser.WatchFigures {
 	p, _ := plantOf(in)
 	w.Rise.RiseC, w.Rise.WindowS = to.RiseC, to.RiseWindowS
 	w.Sum.HysteresisC, w.Sum.RiseC, w.Sum.WindowS, w.Sum.LimitCS = to.HysteresisC, to.RiseC, to.RiseWindowS, to.ErrorSumCS
-	wider := heat.Widen(p, heat.FanFull, w, in.Sheet.New.PrintC.Value[1], hotendBounds)
+	at, _ := stepTarget(in)
+	wider := heat.Widen(p, heat.FanFull, w, at, hotendBounds)
 	switch {
 	case !wider.Holds:
 	case w.Form == heat.WindowWatch:

@@ -15,7 +15,8 @@ var runawayTight = &Rule{
 	Summary: "The runaway protection would shut down a healthy new hotend.",
 	Doc: `The new hotend is heated from ambient_c at full duty, part fan full, in the
 model C dT/dt = P(T) − h (T − ambient), dS/dt = (T − S)/lag (fixed-step
-Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c.
+Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c, or
+the highest target that the firmware takes after this run, as in pid-stale.
 Warning, watch with a window: looks once, when the window W is over, and in
 whole degrees; the sensor S is to have risen by the required rise R, for as long
 as S < at_c − (R + arming margin + 1). From some whole degree it has not. The
@@ -78,7 +79,8 @@ func watchTight(in *Input, watch heat.Watch, report func(Finding)) {
 	if label {
 		p = p.WithPower(labelLeast)
 	}
-	t := tight{rangesOf(p, assumed, heat.AllFigures&^heat.Loss), in, watch, in.Sheet.New.PrintC.Value[1]}
+	at, _ := stepTarget(in)
+	t := tight{rangesOf(p, assumed, heat.AllFigures&^heat.Loss), in, watch, at}
 	if !t.trips(p, heat.FanFull) {
 		return
 	}

@@ -103,6 +103,24 @@ func TestRunawayTightSum(t *testing.T) {
 	silent(t, runawayTight, in)
 }
 
+// tooHot is the worked example up to 500 °C, which every part stands.
+func tooHot() *Input {
+	in := worked(500)
+	in.Sheet.New.RatedC.Value, in.Sheet.New.Sensor.RatedC.Value = 520, 520
+	in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = 0, 0
+	return in
+}
+
+// A target that the firmware refuses is not simulated.
+func TestRunawayTightKeepsToItsTargets(t *testing.T) {
+	in := worked(270)
+	in.Sheet.New.RatedC.Value = 240
+	silent(t, runawayTight, in)
+	in.Sheet.New.RatedC.Value = 300
+	in.Printer.Hotend.Sensor.Value.HighC = 250
+	silent(t, runawayTight, in)
+}
+
 func TestRunawayTightAssumed(t *testing.T) {
 	in := worked(270)
 	assumeBlock(in)
@@ -112,7 +130,7 @@ func TestRunawayTightAssumed(t *testing.T) {
 		t.Errorf("the loss without fan plays no part: %s", f.Message)
 	}
 	in.Sheet.New.Block.LossFanWPerK.Given = true
-	in = worked(500) // far too hot, whatever the figures are
+	in = tooHot() // far too hot, whatever the figures are
 	assumeBlock(in)
 	f = one(t, runawayTight, in)
 	if strings.Contains(f.Message, "uncertain") {
@@ -122,7 +140,7 @@ func TestRunawayTightAssumed(t *testing.T) {
 	assumeBlock(in)
 	sumHotend(in)
 	wantSaid(t, one(t, runawayTight, in), "anything from 0 °C·s to one that grows without end", "uncertain")
-	in = worked(500)
+	in = tooHot()
 	assumeBlock(in)
 	sumHotend(in)
 	if f = one(t, runawayTight, in); strings.Contains(f.Message, "Inf") {
