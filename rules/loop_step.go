@@ -103,14 +103,17 @@ func worse(a, b *stepCase) bool {
 		}
 		return 1
 	}
-	return cmp.Or(cmp.Compare(a.fault, b.fault), cmp.Compare(unsettled(a), unsettled(b)), cmp.Compare(a.OvershootC, b.OvershootC)) > 0
+	return cmp.Or(
+		cmp.Compare(a.fault, b.fault), cmp.Compare(unsettled(a), unsettled(b)), cmp.Compare(a.OvershootC, b.OvershootC),
+	) > 0
 }
 
 // level is an error where the worst comes to pass on every board of a
 // generation.
 func (s *steps) level() Level {
+	fine := func(b board) bool { return b.fault == noStepFault }
 	for i := range s.cases {
-		if v := s.cases[i].variant; !slices.ContainsFunc(s.boards(v), func(b board) bool { return b.fault == noStepFault }) {
+		if !slices.ContainsFunc(s.boards(s.cases[i].variant), fine) {
 			return Error
 		}
 	}
@@ -193,9 +196,10 @@ func doesAt(atC float64, r *heat.Response) string {
 
 // spared reports whether another generation than the worst ends in no shutdown.
 func (s *steps) spared() bool {
+	faulty := func(b board) bool { return b.fault != noStepFault }
 	for i := range s.cases {
 		v := s.cases[i].variant
-		if v != s.worst.variant && !slices.ContainsFunc(s.boards(v), func(b board) bool { return b.fault != noStepFault }) {
+		if v != s.worst.variant && !slices.ContainsFunc(s.boards(v), faulty) {
 			return true
 		}
 	}

@@ -97,7 +97,10 @@ func (l Loop) start(limit float64) Controller {
 	if l.FarLimit > 0 {
 		far = l.FarLimit
 	}
-	return Controller{loop: l, sampleS: l.StepS(), limit: limit * fullCounts, far: far * fullCounts, age: repeatSamples}
+	return Controller{
+		loop: l, sampleS: l.StepS(),
+		limit: limit * fullCounts, far: far * fullCounts, age: repeatSamples,
+	}
 }
 
 // Duty takes one reading and returns the duty until the next. It is to be
@@ -185,7 +188,9 @@ func (c *Controller) clamped(short, sensor float64) float64 {
 // until the next reading.
 func (c *Controller) send(duty float64) float64 {
 	c.duty = c.sent
-	if c.age++; math.Abs(duty-c.sent) >= leastChange*c.limit/fullCounts || c.sent != 0 && c.age >= repeatSamples {
+	c.age++
+	changed := math.Abs(duty-c.sent) >= leastChange*c.limit/fullCounts
+	if changed || c.sent != 0 && c.age >= repeatSamples {
 		c.sent, c.age = duty, 0
 	}
 	return c.duty

@@ -104,7 +104,8 @@ func PredictRise(p Plant, l Load, w RiseWatch, targetC float64) Rise {
 }
 
 func riseCurve(p Plant, l Load, w RiseWatch, targetC float64) Curve {
-	return p.beyond(p.Ambient(), p.DutyLimit, l, max(w.ArmBelow(targetC), w.lastWhole(targetC)+w.RiseC), w.WindowS)
+	until := max(w.ArmBelow(targetC), w.lastWhole(targetC)+w.RiseC)
+	return p.beyond(p.Ambient(), p.DutyLimit, l, until, w.WindowS)
 }
 
 // measure reads a rise off a curve that goes far enough.

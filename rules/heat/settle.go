@@ -88,8 +88,8 @@ func (j *judge) partOver(t float64, s State, w *monitor) bool {
 	j.lastCheck, j.part = j.part, emptySpan()
 	j.partsS += partS
 	width := j.lastCheck.width()
-	if j.outsideS > t-partS || width > restPartK || width > before.width()+noiseK || math.Abs(s.Block-s.Sensor) > restPartK ||
-		!w.quiet(s.Sensor) {
+	moves := width > restPartK || width > before.width()+noiseK || math.Abs(s.Block-s.Sensor) > restPartK
+	if moves || j.outsideS > t-partS || !w.quiet(s.Sensor) {
 		j.calm = 0
 		return false
 	}

@@ -105,11 +105,14 @@ func (m *SumMonitor) Feed(t, sensor float64) bool {
 // SumOutcome is what a sum watch makes of a heat-up at full duty, at the
 // worst phase of its checks.
 type SumOutcome struct {
-	Trips  bool
-	Share  float64 // of the phases, that trip
-	TripS  float64 // when, at the earliest phase
-	Gets   bool    // S gets into the band around the target, were there no limit
-	MostCS float64 // the largest sum held against the limit, were there none; infinite where S never gets into the band
+	Trips bool
+	Share float64 // of the phases, that trip
+	TripS float64 // when, at the earliest phase
+	Gets  bool    // S gets into the band around the target, were there no limit
+
+	// MostCS is the largest sum that is held against the limit, were there
+	// none; infinite where S never gets into the band.
+	MostCS float64
 }
 
 type sumKey struct {

@@ -115,7 +115,9 @@ func widenSum(plants [4]Plant, l Load, w Watch, targetC float64, b Bounds) Wider
 // leastFor widens the window, then the limit, until the watch trips at none of
 // what it sees. Both only ever make it trip later: a longer window ends the
 // approach no earlier, and so resets the sum at least as often.
-func (w SumWatch) leastFor(sights []Sight, targetC float64, b Bounds, round func(float64) float64) (SumWatch, bool) {
+func (w SumWatch) leastFor(
+	sights []Sight, targetC float64, b Bounds, round func(float64) float64,
+) (SumWatch, bool) {
 	most := func(windowS float64) float64 {
 		w.WindowS = windowS
 		sum := 0.0

@@ -122,6 +122,7 @@ func newGroup() group {
 		blank("rated_c", "285", "Lowest rating of any part that gets hot (heat break, block, heater, nozzle): the maker's data. Where the data leave a part out, take the lowest figure that is sold for such a part."),
 		blank("print_c", "[190, 250]", "Lowest and highest temperature that you will ask it for."),
 		blank("liner", `"none"`, `"ptfe" where a PTFE tube reaches down into the part that gets hot, which limits everything to 240 °C; "none" where the heat break is metal all through. Look into it from above.`),
+		option("cutoff_c", "280", "where something independent of the firmware cuts the heater, such as a thermal fuse"),
 	}}
 }
 
