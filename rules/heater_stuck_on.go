@@ -34,6 +34,9 @@ Values: equilibrium_c (not above 500). No change.`,
 		if cut(cutoff) {
 			remedy = "the independent cut-off at " + celsius(cutoff.Value) + " is no lower than that rating; fit one that is"
 		}
+		if labelOnly(&in.Sheet.New.Heater) {
+			remedy += "; that is with its label's power at every temperature, and a PTC heater's falls: give new.heater.hot_w"
+		}
 		f := Sayf(Note, in.Sheet.New.Heater.RatedW.At,
 			"with its output welded on, this heater takes the block %s (an upper bound), past the %s of the %s, and no firmware can stop it; %s%s",
 			end.Text(), celsius(weakest.C), weakest.By, remedy,

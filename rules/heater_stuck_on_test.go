@@ -34,3 +34,10 @@ func TestHeaterStuckOnCutoff(t *testing.T) {
 	in.Sheet.New.CutoffC.Value = 0 // nothing cuts it
 	wantSaid(t, one(t, heaterStuckOn, in), "fit an independent cut-off")
 }
+
+// Of a PTC heater known by its label the bound is far too high, and says so.
+func TestHeaterStuckOnLabel(t *testing.T) {
+	in := worked(240)
+	in.Sheet.New.Heater.HotW = absent("new.heater.hot_w", [][2]float64(nil))
+	wantSaid(t, one(t, heaterStuckOn, in), "far above 500 °C", "its label's power at every temperature", "give new.heater.hot_w")
+}

@@ -68,7 +68,7 @@ func stepOf(in *Input) *steps {
 	}
 	s.worst = &s.cases[0]
 	for i := range s.cases {
-		if worse(&s.cases[i], s.worst) {
+		if s.worse(&s.cases[i], s.worst) {
 			s.worst = &s.cases[i]
 		}
 	}
@@ -95,27 +95,33 @@ func (s *steps) fault(p heat.Plant, l heat.Loop, r, hottest heat.Response) stepF
 	return watchTrips
 }
 
-// worse puts shutdowns first, then swings, then overshoot.
-func worse(a, b *stepCase) bool {
-	unsettled := func(c *stepCase) int {
-		if c.Settles {
-			return 0
+// worse puts what shuts down on every board of a generation first, then any
+// shutdown, then swings, then overshoot.
+func (s *steps) worse(a, b *stepCase) bool {
+	one := func(yes bool) int {
+		if yes {
+			return 1
 		}
-		return 1
+		return 0
 	}
 	return cmp.Or(
-		cmp.Compare(a.fault, b.fault), cmp.Compare(unsettled(a), unsettled(b)), cmp.Compare(a.OvershootC, b.OvershootC),
+		cmp.Compare(one(s.everywhere(a.variant)), one(s.everywhere(b.variant))),
+		cmp.Compare(a.fault, b.fault),
+		cmp.Compare(one(!a.Settles), one(!b.Settles)),
+		cmp.Compare(a.OvershootC, b.OvershootC),
 	) > 0
+}
+
+// everywhere reports whether a generation ends in a shutdown on all its boards.
+func (s *steps) everywhere(variant int) bool {
+	return !slices.ContainsFunc(s.boards(variant), func(b board) bool { return b.fault == noStepFault })
 }
 
 // level is an error where the worst comes to pass on every board of a
 // generation.
 func (s *steps) level() Level {
-	fine := func(b board) bool { return b.fault == noStepFault }
-	for i := range s.cases {
-		if !slices.ContainsFunc(s.boards(s.cases[i].variant), fine) {
-			return Error
-		}
+	if s.everywhere(s.worst.variant) {
+		return Error
 	}
 	return Warning
 }
