@@ -78,11 +78,11 @@ type LoopForm uint8
 const (
 	// LoopRange: full power below the functional range and none above; the
 	// integral is zeroed outside the range; the derivative is filtered with
-	// FilterOld of the old value; one sample in 0.16 s.
+	// FilterOld of the old value. Variants has what else differs.
 	LoopRange LoopForm = iota
 	// LoopClamped: the integral is clamped to the power limit and frozen
-	// while the output saturates; the derivative is smoothed over SmoothS;
-	// one sample in 0.3 s.
+	// while the output saturates; the derivative and the reading that a
+	// WatchSum sees are smoothed over SmoothS; one sample in 0.3 s.
 	LoopClamped
 )
 
@@ -96,6 +96,10 @@ type Loop struct {
 	SmoothS    Setting[float64] // LoopClamped: derivative smoothing time, s
 	BandC      Setting[float64] // on/off control: half of its band, K
 
+	// Variants are the ways in which a LoopRange may run that the files do not
+	// tell apart; of several the worse one counts.
+	Variants []LoopVariant
+
 	// PowerLimits holds every option that limits the heater's power, as a
 	// share of full power, 0 to 1. The lowest that applies to Control counts.
 	PowerLimits []Setting[float64]
@@ -104,6 +108,19 @@ type Loop struct {
 	// temperature that this power belongs to where the model has one, °C.
 	ModelPowerW Setting[float64]
 	ModelRefC   Setting[float64]
+}
+
+// LoopVariant is what a firmware's generation and its boards make of a
+// LoopRange.
+type LoopVariant struct {
+	Name string // of the generation, as in "the … firmware"
+	// KeepsLast: the reading that the derivative starts from moves only inside
+	// the functional range, and is 0 °C at power-on.
+	KeepsLast bool
+	// OwnFar: below the functional range PowerBelowRange limits the power,
+	// and not what limits it inside.
+	OwnFar   bool
+	SamplesS []float64 // the times between two readings that its boards have, s
 }
 
 // WatchForm is the kind of runaway protection that a style's firmware runs.
@@ -189,6 +206,9 @@ type ColdSide struct {
 	Fan       Setting[string]  // the output that follows this hotend; Off where none does
 	Elsewhere []Place          // heat-break fan outputs that follow something else
 	OnAboveC  Setting[float64] // °C
+	// WithTarget: it runs whenever its heater has a target, however cold, and
+	// OnAboveC is where it stops while the hotend cools.
+	WithTarget bool
 	// Power is the share of full power at which the fan runs, 0 to 1; key empty
 	// where the style always runs it full.
 	Power Setting[float64]

@@ -13,9 +13,9 @@ var coldsideFan = &Rule{
 	Doc: `Without a fan the heat break softens filament where it should be solid.
 Warning: the configuration drives no heat-break fan and the sheet does not say
 always_on. Error: it drives one, which cannot follow this hotend, or gives it no
-power. Warning: the fan starts above 60 °C (common practice, no source), stops
-when the firmware shuts down, or is named after the board, so that what it cools
-is unknown.
+power. Warning: the fan starts above 60 °C (common practice, no source), or
+stops above it in cooling where a target alone makes it run; it stops when the
+firmware shuts down, or is named after the board: what it cools is unknown.
 Values: on_above_c, limit_c (of the threshold alone).
 Change: the threshold, down to new.fan.on_above_c; full power in place of none.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -29,7 +29,7 @@ Change: the threshold, down to new.fan.on_above_c; full power in place of none.`
 				report(Sayf(Error, placed(power.At, placed(c.Fan.At, fan.OnAboveC.At)), "the %s is %s: the fan never turns, and the heat break clogs; raise it to %s",
 					power.Key, percent(power.Value), percent(1)).Change(power.To(1)))
 			}
-			thresholdHigh(&c.OnAboveC, fan.OnAboveC.Value, placed(c.Fan.At, fan.OnAboveC.At), report)
+			thresholdHigh(c, fan.OnAboveC.Value, placed(c.Fan.At, fan.OnAboveC.At), report)
 			if stop := &c.AtShutdown; stop.Key != "" && stop.Known() && stop.Value <= 0 {
 				report(Sayf(Warning, placed(stop.At, c.Fan.At), "the heat-break fan stops when the firmware shuts down, while the block is still hot: filament softens where it should be solid; let it run on"))
 			}
@@ -42,15 +42,19 @@ Change: the threshold, down to new.fan.on_above_c; full power in place of none.`
 	},
 }
 
-func thresholdHigh(s *parser.Setting[float64], wantedC float64, otherwise parser.Span, report func(Finding)) {
-	switch {
+func thresholdHigh(c *parser.ColdSide, wantedC float64, otherwise parser.Span, report func(Finding)) {
+	does, then := "starts", "the heat break is warm by then"
+	if c.WithTarget {
+		does, then = "stops while the hotend cools", "the heat break is still warm then, and softens filament"
+	}
+	switch s := &c.OnAboveC; {
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
 	case s.Key == "" || !s.Known() || s.Value <= hottestFanOnC:
 	default:
 		wantedC = min(wantedC, hottestFanOnC)
-		report(Sayf(Warning, placed(s.At, otherwise), "the heat-break fan starts at %s, above %s: the heat break is warm by then; lower it to %s",
-			celsius(s.Value), celsius(hottestFanOnC), celsius(wantedC)).
+		report(Sayf(Warning, placed(s.At, otherwise), "the heat-break fan %s at %s, above %s: %s; lower it to %s",
+			does, celsius(s.Value), celsius(hottestFanOnC), then, celsius(wantedC)).
 			With(Values{"on_above_c": s.Value, "limit_c": float64(hottestFanOnC)}).
 			Change(s.To(wantedC)))
 	}

@@ -47,6 +47,9 @@ func TestColdsideFan(t *testing.T) {
 	in.Printer.ColdSide.OnAboveC.Value = 100
 	f := one(t, coldsideFan, in)
 	wantValues(t, f, Values{"on_above_c": 100.0, "limit_c": 60.0})
+	in.Printer.ColdSide.WithTarget = true
+	wantSaid(t, one(t, coldsideFan, in), "stops while the hotend cools at 100 °C")
+	in.Printer.ColdSide.WithTarget = false
 	wantChanges(t, f, parser.Change{Key: parser.FanOnAbove, Value: 50.0})
 	in.Sheet.New.Fan.OnAboveC.Value = 80
 	wantChanges(t, one(t, coldsideFan, in), parser.Change{Key: parser.FanOnAbove, Value: 60.0})

@@ -1,6 +1,9 @@
 package rules
 
-import "preflash/parser"
+import (
+	"preflash/parser"
+	"preflash/rules/heat"
+)
 
 var heaterCurrent = &Rule{
 	ID:      "heater-current",
@@ -9,7 +12,8 @@ var heaterCurrent = &Rule{
 	Doc: `lowest resistance = rated_v² / largest power in rated_w and hot_w
 peak_a = supply_v / lowest resistance, times the heaters that the configuration
 runs together: they share what feeds them, if not an output
-Error: peak_a above printer.output_a. A duty limit lowers the mean, not the
+Error: peak_a, with 5 % more power than the label (common practice, no source),
+above printer.output_a. A duty limit lowers the mean, not the
 peak: the output is either on or off. Silent where output_a is not given.
 Values: peak_a, limit_a. No change: it is wiring.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -22,12 +26,16 @@ Values: peak_a, limit_a. No change: it is wiring.`,
 			report(cannotTell(Warning, s))
 		}
 		peak := outputs(in) * peakW(h, supply) / supply
-		if peak <= limit.Value+rounding {
+		if peak*(1+heat.PowerSpread) <= limit.Value+rounding {
 			return
 		}
+		more := ""
+		if peak <= limit.Value+rounding {
+			more = ", or " + amperes(peak*(1+heat.PowerSpread)) + " where it gives " + percent(heat.PowerSpread) + " more than its label,"
+		}
 		f := Sayf(Error, limit.At,
-			"the heater draws up to %s from the %s supply%s, and the heater output stands %s; fit a weaker heater, or drive it through a part rated for the current",
-			amperes(peak), volts(supply), together(in), amperes(limit.Value)).
+			"the heater draws up to %s%s from the %s supply%s, and the heater output stands %s; fit a weaker heater, or drive it through a part rated for the current",
+			amperes(peak), more, volts(supply), together(in), amperes(limit.Value)).
 			With(Values{"peak_a": peak, "limit_a": limit.Value})
 		if share := dutyLimit(in); share < 1 {
 			f.Message += "; the duty limit of " + percent(share) + " lowers the mean current, not this peak"

@@ -35,8 +35,11 @@ func TestHeaterCurrent(t *testing.T) {
 	in.Sheet.Printer.OutputA = absent("printer.output_a", 0.0)
 	silent(t, heaterCurrent, in)
 
-	// Exactly at the limit: 120 W at 24 V is 5 A.
+	// 114 W at 24 V is 4.75 A, and 4.99 A with 5 % more than the label; 116 W
+	// pass the 5 A with that alone.
 	in = healthyInput()
-	in.Sheet.New.Heater.RatedW.Value = 120
+	in.Sheet.New.Heater.RatedW.Value = 114
 	silent(t, heaterCurrent, in)
+	in.Sheet.New.Heater.RatedW.Value = 116
+	wantSaid(t, one(t, heaterCurrent, in), "4.83 A, or 5.08 A where it gives 5 % more than its label")
 }

@@ -26,8 +26,11 @@ Error: available does not even cover the loss with the fan off and no flow.
 Warning: headroom below 1. Note: below 1.15 (common practice, no source).
 hold_settle_c is where the sensor settles at full duty, fan full, at the full
 flow; hold_trip_s is when the hold watch then trips, starting from the target,
-null where it never does, and later than said where the firmware slows the fan
-as the temperature sinks.
+null where it never does. A firmware that slows the fan as the temperature sinks
+has stopped it before its watch looks.
+Power may be 5 % off and given losses 10 % (common practice, no source): an
+error that this turns about is a warning, and says so.
+Warning of its own: the sheet gives a PTC heater's power cold alone, no hot_w.
 Warning of its own: heating with the fan full stalls so near at_c that no watch
 trips, and below at_c all the same.
 Values: at_c, available_w, loss_w, melt_w, headroom, hold_settle_c, hold_trip_s.
@@ -51,7 +54,15 @@ No change: it takes another heater, less flow or a lower temperature.`,
 			values["hold_trip_s"] = trip
 		}
 		place := in.Sheet.New.Heater.RatedW.At
+		if label := &in.Sheet.New.Heater; labelOnly(label) {
+			report(unknownHot(in, p, at, flow).With(values))
+			return
+		}
+		r := rangesOf(p, assumed, heat.Loss|heat.LossFan)
 		if level, text := shortOfPower(in, p, h, at); text != "" {
+			if level == Error && r.flips(func(q heat.Plant) bool { return noHold(q.Headroom(at, flow)) }) {
+				level = Warning
+			}
 			switch {
 			case level != Warning: // nothing sinks, or the target is out of reach
 			case missing != nil:
@@ -62,10 +73,10 @@ No change: it takes another heater, less flow or a lower temperature.`,
 					text += "; the firmware slows the part fan as it sinks, so that this is seen in the print and seldom by the watch"
 				}
 			}
-			text += headroomIfAssumed(p, assumed, h, at, flow)
+			text += headroomRange(r, h, at, flow)
 			report(Sayf(level, place, "%s", text).With(values))
 		}
-		if text := stalls(p, assumed, watch, at); text != "" {
+		if text := stalls(rangesOf(p, assumed, heat.LossFan), watch, at); text != "" {
 			report(Sayf(Warning, place, "%s", text).With(values))
 		}
 	},
@@ -82,7 +93,7 @@ func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (Level, 
 	}
 	share := "that is " + percent(h.Ratio) + " of what is needed"
 	switch {
-	case h.AvailableW < h.LossOffW:
+	case noHold(h):
 		return Error, fmt.Sprintf("%s, less than the %s that the block loses with the part fan off and nothing extruded: it gets no further than %s",
 			has, watts(h.LossOffW), celsius(p.Settle(p.DutyLimit, heat.Load{}, p.AmbientC)))
 	case h.Ratio < 1 && h.FitsMM3S > 0:
@@ -120,30 +131,44 @@ func holdText(p heat.Plant, l heat.Load, w heat.Watch, at float64) string {
 	return text + ", and no watch notices"
 }
 
-// headroomIfAssumed says how far the ratio moves, and whether another level
-// could be true.
-func headroomIfAssumed(p heat.Plant, assumed heat.Figures, h heat.Headroom, at, flow float64) string {
-	assumed &= heat.Loss | heat.LossFan
-	class := func(h heat.Headroom) int {
-		switch {
-		case h.AvailableW < h.LossOffW:
-			return 0
-		case h.Ratio < 1:
-			return 1
-		case h.Ratio < fullHeadroom:
-			return 2
-		}
-		return 3
+// noHold reports whether a target cannot be held even with the fan off and
+// nothing extruded.
+func noHold(h heat.Headroom) bool { return h.AvailableW < h.LossOffW }
+
+// headroomClass sorts headrooms by what is said of them.
+func headroomClass(h heat.Headroom) int {
+	switch {
+	case noHold(h):
+		return 0
+	case h.Ratio < 1:
+		return 1
+	case h.Ratio < fullHeadroom:
+		return 2
 	}
-	least, most := p.Range(assumed, func(q heat.Plant) float64 { return q.Headroom(at, flow).Ratio })
-	uncertain := p.Flips(assumed, func(q heat.Plant) bool { return class(q.Headroom(at, flow)) == class(h) })
-	return ifAssumed(p, assumed, "the share is "+figure(100*least, 0)+" to "+percent(most), uncertain)
+	return 3
+}
+
+// headroomRange says how far the ratio moves, and whether another level could
+// be true. Of a ratio above 1 it speaks only where figures are assumed.
+func headroomRange(r ranges, h heat.Headroom, at, flow float64) string {
+	least, most := r.span(func(q heat.Plant) float64 { return q.Headroom(at, flow).Ratio })
+	flips := (h.Ratio < 1 || r.assumed != 0) &&
+		r.flips(func(q heat.Plant) bool { return headroomClass(q.Headroom(at, flow)) == headroomClass(h) })
+	return r.text("the share is "+figure(100*least, 0)+" to "+percent(most), flips)
+}
+
+// unknownHot says that the power at temperature is not known.
+func unknownHot(in *Input, p heat.Plant, at, flow float64) Finding {
+	least := p.WithPower(labelLeast)
+	return Sayf(Warning, in.Sheet.New.Heater.HotW.At,
+		"the power of this PTC heater at %s is not known: it falls as it gets hot, and the sheet gives its label of %s alone; with %s to all of that it has %s to %s of what is needed there; measure it hot and give hot_w, two points at least",
+		celsius(at), watts(in.Sheet.New.Heater.RatedW.Value), percent(labelLeast), figure(100*least.Headroom(at, flow).Ratio, 0), percent(p.Headroom(at, flow).Ratio))
 }
 
 // stalls says that a heat-up with the part fan full ends below the target
 // where neither watch looks, or nothing.
-func stalls(p heat.Plant, assumed heat.Figures, w heat.Watch, at float64) string {
-	assumed &= heat.LossFan
+func stalls(r ranges, w heat.Watch, at float64) string {
+	p := r.plant
 	unseen := func(q heat.Plant) bool {
 		end := q.Settle(q.DutyLimit, heat.FanFull, q.AmbientC)
 		switch {
@@ -164,9 +189,9 @@ func stalls(p heat.Plant, assumed heat.Figures, w heat.Watch, at float64) string
 	end := func(q heat.Plant) float64 { return q.Settle(q.DutyLimit, heat.FanFull, q.AmbientC) }
 	text := fmt.Sprintf("heating to %s with the part fan full stalls at %s, so near the target that no watch trips: it never gets there, and nothing says so",
 		celsius(at), celsius(end(p)))
-	least, most := p.Range(assumed, end)
+	least, most := r.span(end)
 	if math.IsInf(most, 1) {
 		return text
 	}
-	return text + ifAssumed(p, assumed, "it ends at "+figure(least, 1)+" to "+celsius(most), p.Flips(assumed, unseen))
+	return text + r.text("it ends at "+figure(least, 1)+" to "+celsius(most), r.flips(unseen))
 }

@@ -1,8 +1,10 @@
 package rules
 
 import (
+	"fmt"
 	"math"
 
+	"preflash/parser/sheet"
 	"preflash/rules/heat"
 )
 
@@ -11,28 +13,69 @@ var heaterStuckOn = &Rule{
 	Level:   Note,
 	Summary: "A heater output that is welded on takes the hotend past its rating.",
 	Doc: `The block settles where P(T) = loss_w_per_k · (T − ambient_c), at full duty
-whatever limit the firmware has, part fan off. Radiation is left out, so it is
-an upper bound.
+whatever limit the firmware has, part fan off; the power of a PTC heater is held
+flat beyond its table. Radiation is left out, so it is an upper bound, given in
+whole tens of degrees; the model ends at 500 °C.
 Note: that lies above the weakest rating of the hotend. No firmware can stop an
-output that has failed closed; only a cut-off of its own can.
-Values: equilibrium_c. No change.`,
+output that has failed closed; only a cut-off of its own can. new.cutoff_c below
+that rating settles it.
+Values: equilibrium_c (not above 500). No change.`,
 	Check: func(in *Input, report func(Finding)) {
-		p, assumed := plantOf(in)
-		assumed &= heat.Loss
-		weakest := weakestRating(&in.Sheet.New)
-		over := func(q heat.Plant) bool { return q.StuckOn() > weakest.C }
-		if !over(p) {
+		end, weakest := StuckOn(in), weakestRating(&in.Sheet.New)
+		cutoff := &in.Sheet.New.CutoffC
+		if end.C <= weakest.C || math.IsInf(end.C, 0) || cut(cutoff) && cutoff.Value < weakest.C {
 			return
 		}
-		end := p.StuckOn()
-		if math.IsInf(end, 0) {
-			return // no loss, no end: the sheet refuses that
+		p, assumed := plantOf(in)
+		r := rangesOf(p, assumed, heat.Loss)
+		least, most := r.span(heat.Plant.StuckOn)
+		over := func(q heat.Plant) bool { return q.StuckOn() > weakest.C }
+		remedy := "fit an independent cut-off, such as a thermal fuse on the block, and give new.cutoff_c in the sheet"
+		if cut(cutoff) {
+			remedy = "the independent cut-off at " + celsius(cutoff.Value) + " is no lower than that rating; fit one that is"
 		}
-		least, most := p.Range(assumed, heat.Plant.StuckOn)
-		report(Sayf(Note, in.Sheet.New.Heater.RatedW.At,
-			"with its output welded on, this heater takes the block to %s (an upper bound), past the %s of the %s, and no firmware can stop it; fit an independent cut-off, such as a thermal fuse on the block%s",
-			celsius(end), celsius(weakest.C), weakest.By,
-			ifAssumed(p, assumed, "it settles at "+figure(least, 1)+" to "+celsius(most), p.Flips(assumed, over))).
-			With(Values{"equilibrium_c": end}))
+		if labelOnly(&in.Sheet.New.Heater) {
+			remedy += "; that is with its label's power at every temperature, and a PTC heater's falls: give new.heater.hot_w"
+		}
+		f := Sayf(Note, in.Sheet.New.Heater.RatedW.At,
+			"with its output welded on, this heater takes the block %s (an upper bound), past the %s of the %s, and no firmware can stop it; %s%s",
+			end.Text(), celsius(weakest.C), weakest.By, remedy,
+			r.text("it goes from "+tens(least)+" to "+tens(most), r.flips(over))).
+			With(Values{"equilibrium_c": min(end.C, modelEndC)})
+		p.AmbientC, p.DutyLimit = 0, 1 // the hotend, not the room nor the firmware
+		f.Same = fmt.Sprint(p, weakest.C, cutoff.Value)
+		report(f)
 	},
+}
+
+// cut reports whether something independent of the firmware cuts the heater.
+func cut(k *sheet.Key[float64]) bool { return k.Given && k.Value > 0 }
+
+// modelEndC is where the model of the block ends, which knows no radiation:
+// common practice, no source.
+const modelEndC = 500
+
+// Stuck is where a hotend settles whose output is welded on.
+type Stuck struct{ C float64 }
+
+// StuckOn gives it for the hotend that goes in.
+func StuckOn(in *Input) Stuck {
+	p, _ := plantOf(in)
+	return Stuck{p.StuckOn()}
+}
+
+// Text says where, in whole tens of degrees.
+func (s Stuck) Text() string {
+	if s.C > modelEndC {
+		return "far above " + celsius(modelEndC)
+	}
+	return "to about " + celsius(math.Round(s.C/10)*10)
+}
+
+// tens gives a temperature in whole tens of degrees, as far as the model goes.
+func tens(tempC float64) string {
+	if tempC > modelEndC {
+		return "far above " + celsius(modelEndC)
+	}
+	return celsius(math.Round(tempC/10) * 10)
 }

@@ -13,7 +13,7 @@ func TestHeaterOf(t *testing.T) {
 	s := healthySheet()
 	ptc(s)
 	h := HeaterOf(&s.New.Heater, 24)
-	for at, want := range map[float64]float64{0: 48, 25: 48, 200: 30, 240: 26.8, 270: 24.4, 300: 22, 400: 22} {
+	for at, want := range map[float64]float64{0: 48, 25: 48, 200: 30, 240: 26.8, 270: 24.4, 300: 22, 400: 14} {
 		if got := h.Power(at); math.Abs(got-want) > 1e-9 {
 			t.Errorf("at %v °C: %v W, want %v", at, got, want)
 		}

@@ -82,8 +82,25 @@ func Assumed(in *Input) []string {
 	return namesOf(p, assumed)
 }
 
-// Loop is the control loop of the configuration.
-func Loop(in *Input) heat.Loop { return loopOf(in) }
+// Loop is the control loop of the configuration, in the way of running that the
+// findings speak of: the worst.
+func Loop(in *Input) heat.Loop {
+	if s := stepOf(in); s != nil {
+		return s.worst.Loop
+	}
+	return loopsOf(in)[0].Loop
+}
+
+// LoopStep is what a loop makes of a step from ambient to the target that the
+// findings speak of, with every sample.
+func LoopStep(in *Input, loop heat.Loop) (targetC float64, r heat.Response, samples []heat.Sample) {
+	p, _ := plantOf(in)
+	p.Beyond = heat.Flat
+	watch, _ := watchOf(in)
+	targetC, _ = stepTarget(in)
+	r, samples = heat.StepTrace(p, heat.Load{}, loop, watch, targetC)
+	return targetC, r, samples
+}
 
 // Watch is the hotend's runaway protection as far as it is on; false where a
 // figure of it cannot be told.

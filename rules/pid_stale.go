@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"preflash/parser"
-	"preflash/rules/heat"
 )
 
 var pidStale = &Rule{
@@ -14,13 +13,20 @@ var pidStale = &Rule{
 	Summary: "The control gains are not those tuned on the new hotend.",
 	Doc: `Gains belong to one heater, block and sensor. They are compared with [tuned],
 to the precision in which the configuration writes them (0.5 %). What they
-would do is simulated: a step from ambient_c to the top of new.print_c, part fan
-off, through the loop of the style, in the model of runaway-tight.
+would do is simulated: a step from ambient_c to the top of new.print_c, or to
+the highest target that the firmware takes after this run where that is lower
+(without a margin of the firmware's own: 10 °C below max temp), part fan off,
+through the loop of the style's generation, in the model of runaway-tight. Of
+generations, and of power limits now and after this run, the worse one counts.
+The files do not tell how often a board reads its sensor: all that the
+generation's boards have are tried.
 Warning: gains that are not the tuned ones.
-Error: such gains whose overshoot reaches the max temp, or that alone make the
-runaway protection trip, which full power up to the target does not.
-Values: kp, ki, kd, overshoot_c, settle_s (within 2 °C; null where it does not
-settle, or does not reach the target).
+Error: such gains whose overshoot, with 5 % more power and 10 % less loss,
+reaches the temperature at which the firmware shuts down, or that alone make the
+runaway protection trip, which full power up to the target does not; a warning
+where that is so on some boards only.
+Values: kp, ki, kd, overshoot_c, settle_s (within 2 °C, for the last third of a
+run of 900 s or more; null where it does not settle, or does not get there).
 Gains are measured, not guessed, so there is no change: the finding gives the
 console steps of a tune.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -62,63 +68,17 @@ func gainsStale(in *Input, report func(Finding)) {
 		text += fmt.Sprintf("the ones tuned on the new hotend (kp %s, ki %s, kd %s); write those in the configuration",
 			gain(t.Kp.Value), gain(t.Ki.Value), gain(t.Kd.Value))
 	}
-	level, figures, does := gainsDo(in)
-	f := Sayf(level, l.Kp.At, "%s%s", text, does).With(figures)
-	figures["kp"], figures["ki"], figures["kd"] = l.Kp.Value, l.Ki.Value, l.Kd.Value
-	report(f)
-}
-
-// gainsDo says what the loop with the configuration's gains does on the new
-// hotend, and how bad that is.
-func gainsDo(in *Input) (Level, Values, string) {
-	p, assumed := plantOf(in)
-	assumed &^= heat.LossFan // the part fan is off
-	watch, _ := watchOf(in)  // one that cannot be told is another rule's finding
-	loop, at := loopOf(in), in.Sheet.New.PrintC.Value[1]
-	step := func(q heat.Plant) heat.Response { return heat.Step(q, heat.Load{}, loop, watch, at) }
-	r := step(p)
-	figures := Values{"overshoot_c": r.OvershootC, "settle_s": nil}
-	text := "; by the model, with them the hotend "
-	switch {
-	case !r.Reached && !r.Settles:
-		text += "does not reach " + celsius(at)
-	case !r.Settles:
-		text += fmt.Sprintf("overshoots %s by %s and does not settle", celsius(at), kelvin(r.OvershootC))
-	default:
-		figures["settle_s"] = r.SettleS
-		text += fmt.Sprintf("overshoots %s by %s and settles after %s", celsius(at), kelvin(r.OvershootC), seconds(r.SettleS))
-	}
-	bad := func(q heat.Plant) bool { return reachesTrip(in, step(q)) || gainsTrip(q, loop, watch, at, step(q)) }
+	figures := Values{"kp": l.Kp.Value, "ki": l.Ki.Value, "kd": l.Kd.Value, "overshoot_c": nil, "settle_s": nil}
 	level := Warning
-	switch {
-	case reachesTrip(in, r):
-		level = Error
-		text += fmt.Sprintf(", past the max temp of %s: the firmware shuts down", celsius(in.Printer.Limits.MaxTemp.Value))
-	case gainsTrip(p, loop, watch, at, r):
-		level = Error
-		text += fmt.Sprintf(", and the runaway protection shuts it down after %s although nothing is broken", seconds(r.TripS))
+	if s := stepOf(in); s != nil {
+		level = s.level()
+		figures["overshoot_c"] = s.worst.OvershootC
+		if s.worst.Settles {
+			figures["settle_s"] = s.worst.SettleS
+		}
+		text += s.text(in)
 	}
-	if assumed != 0 {
-		least, most := p.Range(assumed, func(q heat.Plant) float64 { return step(q).OvershootC })
-		text += ifAssumed(p, assumed, "the overshoot is "+figure(least, 1)+" to "+kelvin(most), p.Flips(assumed, bad))
-	}
-	return level, figures, text
-}
-
-// reachesTrip reports whether the overshoot alone shuts the heater down.
-func reachesTrip(in *Input, r heat.Response) bool {
-	trip := &in.Printer.Limits.MaxTemp
-	return trip.Known() && r.PeakC >= trip.Value
-}
-
-// gainsTrip reports whether a watch trips with the gains, and does not where
-// the heater gets full power up to the target.
-func gainsTrip(p heat.Plant, loop heat.Loop, watch heat.Watch, at float64, r heat.Response) bool {
-	if r.Trip == heat.NoTrip {
-		return false
-	}
-	full := heat.Loop{Form: loop.Form, OnOff: true}
-	return heat.Step(p, heat.Load{}, full, watch, at).Trip == heat.NoTrip
+	report(Sayf(level, l.Kp.At, "%s", text).With(figures))
 }
 
 func near(a, b float64) bool {

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"slices"
 	"testing"
 
 	"preflash/parser"
@@ -46,15 +47,45 @@ func TestPlantOf(t *testing.T) {
 
 func TestLoopOf(t *testing.T) {
 	in := healthyInput()
-	want := heat.Loop{Kp: 21.7, Ki: 1.4, Kd: 84, BandC: 2, RangeC: 10, FilterOld: 0.95, SmoothS: 1}
-	if got := loopOf(in); got != want {
+	want := heat.Loop{Kp: 21.7, Ki: 1.4, Kd: 84, BandC: 2, RangeC: 10, FilterOld: 0.95, SmoothS: 1, Limit: 1, FarLimit: 1}
+	if got := loopOf(in, parser.LoopVariant{}); got != want {
 		t.Errorf("got %+v, want %+v", got, want)
 	}
 	l := &in.Printer.Hotend.Loop
 	l.Form, l.Control.Value, l.SmoothS = parser.LoopClamped, parser.ControlOnOff, set(parser.DerivativeTime, 2.0)
 	want.Form, want.OnOff, want.SmoothS = heat.LoopClamped, true, 2
-	if got := loopOf(in); got != want {
+	if got := loopOf(in, parser.LoopVariant{}); got != want {
 		t.Errorf("got %+v, want %+v", got, want)
+	}
+}
+
+// Generations differ in the limit below the range; the sheet's limit, which is
+// not yet in force, makes a case of its own.
+func TestLoopsOf(t *testing.T) {
+	in := healthyInput()
+	l := &in.Printer.Hotend.Loop
+	l.PowerLimits = []parser.Setting[float64]{set(parser.PowerLimit("in range"), 0.5), set(parser.PowerBelowRange, 0.9)}
+	l.Variants = []parser.LoopVariant{
+		{Name: "older", OwnFar: true, SamplesS: []float64{0.16, 0.08}},
+		{Name: "newer", KeepsLast: true, SamplesS: []float64{0.01}},
+	}
+	in.Sheet.New.Heater.DutyLimit.Value = 0.7
+	type short struct {
+		variant            int
+		sample, limit, far float64
+		keeps              bool
+	}
+	var got []short
+	for _, c := range loopsOf(in) {
+		got = append(got, short{c.variant, c.SampleS, c.Limit, c.FarLimit, c.KeepsLast})
+	}
+	want := []short{
+		{0, 0.16, 0.5, 0.9, false}, {0, 0.16, 0.5, 0.7, false},
+		{0, 0.08, 0.5, 0.9, false}, {0, 0.08, 0.5, 0.7, false},
+		{1, 0.01, 0.5, 0.5, true},
+	}
+	if !slices.Equal(got, want) {
+		t.Errorf("got %v, want %v", got, want)
 	}
 }
 
@@ -71,7 +102,7 @@ func TestWatchOf(t *testing.T) {
 		t.Errorf("rise watch off: %+v", got)
 	}
 	sumHotend(in)
-	want = heat.Watch{Form: heat.ErrorSumWatch, Sum: heat.SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 120}}
+	want = heat.Watch{Form: heat.ErrorSumWatch, Sum: heat.SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 120, SmoothS: 1}}
 	if got, _ := watchOf(in); got != want {
 		t.Errorf("sum: %+v", got)
 	}

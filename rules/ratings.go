@@ -48,9 +48,21 @@ func (r rating) highestMaxTemp(marginK float64) float64 {
 // rounding forgives what binary fractions do to figures written in decimals.
 const rounding = 1e-9
 
-// ceiling is how hot the firmware lets the hotend get, °C, and up to which max
-// temp it can be built; +Inf where it does not look.
-type ceiling struct{ maxC, marginK, buildsC float64 }
+// ceiling is how hot the firmware lets the hotend get, °C. What does not look is
+// infinite.
+type ceiling struct {
+	maxC, marginK float64
+	buildsC       float64 // the highest max temp that it is built with
+	tableC        float64 // the hottest that the sensor's table reads, which caps all
+}
+
+// A reading at the end of a sensor's table is a shutdown, so the highest good
+// one lies a degree below it, and targets lie another degree below that, as
+// the style's firmware publishes it.
+const (
+	tableTripK = 1
+	tableTopK  = 2
+)
 
 // highest is the highest whole max temp that a rating and the build allow.
 func (c ceiling) highest(r rating) float64 {
@@ -59,6 +71,16 @@ func (c ceiling) highest(r rating) float64 {
 
 // targetC is the highest temperature that a user can ask for.
 func (c ceiling) targetC() float64 { return c.maxC - c.marginK }
+
+// usableC is the highest target that can be held: that which a user can ask
+// for, or the one that the sensor's table still reads.
+func (c ceiling) usableC() float64 { return min(c.targetC(), c.tableC-tableTopK) }
+
+// reachC is the highest target at which overshoot has room below the shutdown.
+func (c ceiling) reachC() float64 { return min(c.maxC-c.roomK(), c.tableC-tableTopK) }
+
+// tripC is the reading above which the firmware shuts the heater down.
+func (c ceiling) tripC() float64 { return min(c.maxC, c.tableC-tableTripK) }
 
 // neededMaxTemp is the lowest whole max temp that lets the hotend reach the
 // top of its printing range.
@@ -89,7 +111,7 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 	case l.MaxTemp.Key == "" || !l.MaxTemp.Known():
 		return ceiling{}, false
 	}
-	c := ceiling{maxC: l.MaxTemp.Value, buildsC: math.Inf(1)}
+	c := ceiling{maxC: l.MaxTemp.Value, buildsC: math.Inf(1), tableC: tableTopC(in)}
 	if most := l.MaxTemp.Most; most > 0 {
 		c.buildsC = most
 	}
@@ -97,6 +119,27 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 		c.marginK = max(l.Margin.Value, 0)
 	}
 	return c, true
+}
+
+// tableTopC is where the hotend's readings end, °C: at the end of a table, the
+// one that the findings so far would change to where there is one; of two that
+// it may be, the one that ends first.
+func tableTopC(in *Input) float64 {
+	s := &in.Printer.Hotend.Sensor
+	def, changed := in.Changed[parser.HotendSensor].(parser.SensorDef)
+	if !changed {
+		if !s.Known() {
+			return math.Inf(1)
+		}
+		def = s.Value
+	}
+	top := math.Inf(1)
+	for d := &def; d != nil; d = d.Or {
+		if d.Form != parser.FormAmplifier && d.HighC > d.LowC {
+			top = min(top, d.HighC)
+		}
+	}
+	return top
 }
 
 // settled is the ceiling once temp-ceiling and temp-reach have made their

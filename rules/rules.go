@@ -61,6 +61,9 @@ type Finding struct {
 	Partial bool            // the changes are the best there is and leave some of it, as the message says
 	Waived  string          // the reason, where a waiver covers it
 	More    int             // further findings of this rule and level, which are only counted
+	// Same, where it is not empty, is what the finding is about apart from the
+	// printer: of printers with the same, only the first one is told.
+	Same string
 
 	Unknown parser.Key   // the setting that could not be told, if that is what it says
 	Cause   parser.Cause // then what that hangs on, as far as it is known

@@ -1,6 +1,11 @@
 package rules
 
-import "preflash/parser"
+import (
+	"sync"
+
+	"preflash/parser"
+	"preflash/rules/heat"
+)
 
 // loosest is how wide a watch may be before it protects little: common
 // practice, no source.
@@ -37,22 +42,23 @@ fault only switches the heaters off, without a halt or a word. Note: the watch
 starts anew while a print asks for an automatic target. These have no change.
 Values: setting, value, limit. Change: the figure that the style's firmware
 ships with, or the least that the new hotend needs (runaway-tight), whichever
-is wider; never below what the firmware's own checks accept.`,
+is wider, never below what the firmware's own checks accept; for the bed, which
+is not modelled, the limit itself.`,
 	Check: func(in *Input, report func(Finding)) {
 		p := in.Printer
 		if w := &p.Hotend.Watch; w.On.State != parser.Off {
-			watchLoose(w, loosestHotend, report)
+			watchLoose(w, loosestHotend, sync.OnceValue(func() parser.WatchFigures { return enough(in) }), report)
 			neverArmed(in, w, report)
 			rearmed(&p.Limits, w, report)
 		}
 		if w := &p.Bed.Watch; p.Bed.Heated.State != parser.Off && w.On.State != parser.Off {
-			watchLoose(w, loosestBed, report)
+			watchLoose(w, loosestBed, loosestBed.figures, report)
 		}
 		for i := range p.Limits.Graces {
-			tooWide(&p.Limits.Graces[i], loosestGraceS, 0, seconds, "for so long a sensor that reads too low is not noticed", report)
+			tooWide(&p.Limits.Graces[i], loosestGraceS, none, seconds, "for so long a sensor that reads too low is not noticed", report)
 		}
 		for i := range p.Limits.BadSamples {
-			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, 0, count, "so many in a row pass unnoticed", report)
+			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, none, count, "so many in a row pass unnoticed", report)
 		}
 		if s := &p.Limits.HaltGrace; s.State == parser.Unknown {
 			report(cannotTell(Warning, s))
@@ -63,22 +69,53 @@ is wider; never below what the firmware's own checks accept.`,
 	},
 }
 
-func watchLoose(w *parser.Watch, limit loosest, report func(Finding)) {
+func none() float64 { return 0 }
+
+// figures are the limits as a watch's figures.
+func (l loosest) figures() parser.WatchFigures {
+	return parser.WatchFigures{RiseC: l.riseC, RiseWindowS: l.riseWindowS, HysteresisC: l.hysteresisC,
+		HoldPeriodS: l.holdPeriodS, ErrorSumCS: l.errorSumCS}
+}
+
+// enough is what a hotend's watch is set to: the figures that the style's
+// firmware ships with, or the wider ones that the new hotend needs.
+func enough(in *Input) parser.WatchFigures {
+	to := in.Printer.Hotend.Watch.Usual
+	w, missing := watchOf(in)
+	if missing != nil || w.Form == heat.NoWatch {
+		return to
+	}
+	p, _ := plantOf(in)
+	w.Rise.RiseC, w.Rise.WindowS = to.RiseC, to.RiseWindowS
+	w.Sum.HysteresisC, w.Sum.RiseC, w.Sum.WindowS, w.Sum.LimitCS = to.HysteresisC, to.RiseC, to.RiseWindowS, to.ErrorSumCS
+	at, _ := stepTarget(in)
+	wider := heat.Widen(p, heat.FanFull, w, at, hotendBounds)
+	switch {
+	case !wider.Holds:
+	case w.Form == heat.WindowWatch:
+		to.RiseWindowS = wider.Watch.Rise.WindowS
+	default:
+		to.RiseWindowS, to.ErrorSumCS = wider.Watch.Sum.WindowS, wider.Watch.Sum.LimitCS
+	}
+	return to
+}
+
+func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, report func(Finding)) {
 	const blind = "a heater that runs away is noticed late or never"
 	if w.Form == parser.WatchSum || w.RiseOn.State != parser.Off {
-		tooWide(&w.RiseWindowS, limit.riseWindowS, w.Usual.RiseWindowS, seconds, blind, report)
+		tooWide(&w.RiseWindowS, limit.riseWindowS, func() float64 { return to().RiseWindowS }, seconds, blind, report)
 		if s := &w.RiseC; s.Known() && s.Key != "" && s.Value > 0 && s.Value < limit.riseC {
 			report(Sayf(Error, s.At, "the %s is %s, below %s: noise alone can satisfy it", s.Key, rise(s.Value), rise(limit.riseC)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit.riseC}).
-				Change(s.To(w.Usual.RiseC)))
+				Change(s.To(to().RiseC)))
 		}
 	}
-	tooWide(&w.HysteresisC, limit.hysteresisC, w.Usual.HysteresisC, kelvin, blind, report)
+	tooWide(&w.HysteresisC, limit.hysteresisC, func() float64 { return to().HysteresisC }, kelvin, blind, report)
 	switch w.Form {
 	case parser.WatchWindow:
-		tooWide(&w.HoldPeriodS, limit.holdPeriodS, w.Usual.HoldPeriodS, seconds, blind, report)
+		tooWide(&w.HoldPeriodS, limit.holdPeriodS, func() float64 { return to().HoldPeriodS }, seconds, blind, report)
 	case parser.WatchSum:
-		tooWide(&w.ErrorSumCS, limit.errorSumCS, w.Usual.ErrorSumCS, degreeSeconds, blind, report)
+		tooWide(&w.ErrorSumCS, limit.errorSumCS, func() float64 { return to().ErrorSumCS }, degreeSeconds, blind, report)
 	}
 }
 
@@ -124,7 +161,7 @@ func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 
 // tooWide reports a figure above its limit, and what it should be; usual is
 // what the firmware ships with.
-func tooWide(s *parser.Setting[float64], limit, usual float64, unit func(float64) string, why string, report func(Finding)) {
+func tooWide(s *parser.Setting[float64], limit float64, to func() float64, unit func(float64) string, why string, report func(Finding)) {
 	switch {
 	case s.Key == "" || s.State == parser.Off:
 	case s.State == parser.Unknown:
@@ -132,6 +169,6 @@ func tooWide(s *parser.Setting[float64], limit, usual float64, unit func(float64
 	case s.Value > max(limit, s.Least):
 		report(Sayf(Error, s.At, "the %s is %s, above %s: %s", s.Key, unit(s.Value), unit(limit), why).
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit}).
-			Change(s.To(max(usual, s.Least))))
+			Change(s.To(max(to(), s.Least))))
 	}
 }

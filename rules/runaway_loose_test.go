@@ -22,10 +22,10 @@ func TestRunawayLoose(t *testing.T) {
 			p.Hotend.Watch = sumWatch()
 			p.Hotend.Watch.ErrorSumCS.Value = 361
 		}, parser.HotendErrorSum, 361, 360, 120},
-		{"bed rise window", func(p *parser.Printer) { p.Bed.Watch.RiseWindowS.Value = 301 }, parser.BedRiseWindow, 301, 300, 60},
-		{"bed required rise", func(p *parser.Printer) { p.Bed.Watch.RiseC.Value = 0.2 }, parser.BedRise, 0.2, 1, 2},
-		{"bed hysteresis", func(p *parser.Printer) { p.Bed.Watch.HysteresisC.Value = 90 }, parser.BedWatchHysteresis, 90, 15, 2},
-		{"bed hold period", func(p *parser.Printer) { p.Bed.Watch.HoldPeriodS.Value = 600 }, parser.BedHoldPeriod, 600, 300, 20},
+		{"bed rise window", func(p *parser.Printer) { p.Bed.Watch.RiseWindowS.Value = 301 }, parser.BedRiseWindow, 301, 300, 300},
+		{"bed required rise", func(p *parser.Printer) { p.Bed.Watch.RiseC.Value = 0.2 }, parser.BedRise, 0.2, 1, 1},
+		{"bed hysteresis", func(p *parser.Printer) { p.Bed.Watch.HysteresisC.Value = 90 }, parser.BedWatchHysteresis, 90, 15, 15},
+		{"bed hold period", func(p *parser.Printer) { p.Bed.Watch.HoldPeriodS.Value = 600 }, parser.BedHoldPeriod, 600, 300, 300},
 		{"grace time", func(p *parser.Printer) {
 			p.Limits.Graces = []parser.Setting[float64]{set(parser.Grace("of the start"), 31.0)}
 		}, parser.Grace("of the start"), 31, 30, 0},
@@ -93,6 +93,19 @@ func TestRunawayLooseSilent(t *testing.T) {
 			silent(t, runawayLoose, in)
 		})
 	}
+}
+
+// The figure that a loose window gets is the firmware's own, or what the new
+// hotend needs where that is more.
+func TestRunawayLooseWhatIsNeeded(t *testing.T) {
+	in := weak(26)
+	w := &in.Printer.Hotend.Watch
+	w.RiseWindowS.Value, w.Usual.RiseC, w.Usual.RiseWindowS = 300, 4, 8
+	wantChanges(t, one(t, runawayLoose, in), parser.Change{Key: parser.HotendRiseWindow, Value: 50.0})
+	in = healthyInput()
+	w = &in.Printer.Hotend.Watch
+	w.RiseWindowS.Value = 300
+	wantChanges(t, one(t, runawayLoose, in), parser.Change{Key: parser.HotendRiseWindow, Value: 20.0})
 }
 
 // What the firmware's own checks demand is not too wide, and no change goes

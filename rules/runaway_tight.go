@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"preflash/parser"
 	"preflash/rules/heat"
@@ -14,33 +15,39 @@ var runawayTight = &Rule{
 	Summary: "The runaway protection would shut down a healthy new hotend.",
 	Doc: `The new hotend is heated from ambient_c at full duty, part fan full, in the
 model C dT/dt = P(T) − h (T − ambient), dS/dt = (T − S)/lag (fixed-step
-Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c.
-Warning, watch with a window: the sensor S is to rise by the required rise R
-within the window W for as long as S < at_c − (R + arming margin + 1). The
-predicted rise is that over the window which begins where this ends, the worst
-case, or over the first one where that is less; it is below R.
-Warning, watch with an error sum: checked once a second; the shortfall below
-at_c − hysteresis adds up; each gain of R within W begins it anew; once a
-window was missed it trips at its limit. The sum reaches that limit.
+Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c, or
+the highest target that the firmware takes after this run, as in pid-stale.
+Warning, watch with a window: looks once, when the window W is over, and in
+whole degrees; the sensor S is to have risen by the required rise R, for as long
+as S < at_c − (R + arming margin + 1). From some whole degree it has not. The
+predicted rise is that over the window which begins where this ends, or over the
+first one where that is less.
+Warning, watch with an error sum: looks once a second at the smoothed S; the
+shortfall below at_c − hysteresis adds up; each gain of R within W begins it
+anew; once a window was missed it trips at its limit. The sum reaches that limit
+at one of 8 phases of the second.
 Warning, hold watch of a window: a period of 0 s, where that is no switch.
 Full duty is the best case: gains that throttle earlier belong to pid-stale.
 Figures of the block that the sheet lacks are assumed, and taken to be up to
-30 % off (common practice, no source).
+30 % off; power may be 5 % off and given losses 10 % (common practice, no
+source). A PTC heater whose hot power the sheet lacks is judged at 40 % of its
+label (common practice, no source).
 Values: window_s, required_rise_c, predicted_rise_c, predicted_rise_off_c (part
 fan off), at_c, error_sum, error_limit (°C·s); those of the other kind of watch
 are null, and so is a sum that grows without end.
-Change: the smallest wider window or sum in whole figures, never past what
-runaway-loose allows (120 s, 360 °C·s); none where that is not enough.`,
+Change: the least window, and only then a larger sum, with which nothing trips
+with each of these alone: 7 % less power, 10 % more loss, a room of 15 °C;
+rounded up, never past what runaway-loose allows (120 s, 360 °C·s); none where
+that is not enough.`,
 	Check: func(in *Input, report func(Finding)) {
 		holdTight(&in.Printer.Hotend.Watch, report)
 		watch, missing := watchOf(in)
 		switch {
 		case missing != nil:
 			report(cannotTell(Warning, missing))
-		case watch.Form == heat.WindowWatch && watch.Rise.RiseC > 0 && watch.Rise.WindowS > 0:
-			riseTight(in, watch.Rise, report)
-		case watch.Form == heat.ErrorSumWatch && watch.Sum.RiseC > 0:
-			sumTight(in, watch.Sum, report)
+		case watch.Form == heat.WindowWatch && watch.Rise.RiseC > 0 && watch.Rise.WindowS > 0,
+			watch.Form == heat.ErrorSumWatch && watch.Sum.RiseC > 0:
+			watchTight(in, watch, report)
 		}
 	},
 }
@@ -57,60 +64,156 @@ func holdTight(w *parser.Watch, report func(Finding)) {
 		Change(s.To(w.Usual.HoldPeriodS)))
 }
 
-func riseTight(in *Input, w heat.RiseWatch, report func(Finding)) {
+// tight is a watch held against the new hotend on the way to the top of its
+// range.
+type tight struct {
+	ranges
+	in    *Input
+	watch heat.Watch
+	atC   float64
+}
+
+func watchTight(in *Input, watch heat.Watch, report func(Finding)) {
 	p, assumed := plantOf(in)
-	assumed &^= heat.Loss
-	at := in.Sheet.New.PrintC.Value[1]
-	full, off := heat.PredictRise(p, heat.FanFull, w, at), heat.PredictRise(p, heat.Load{}, w, at)
-	if !full.Trips(w) {
+	label := labelOnly(&in.Sheet.New.Heater)
+	if label {
+		p = p.WithPower(labelLeast)
+	}
+	at, _ := stepTarget(in)
+	t := tight{rangesOf(p, assumed, heat.AllFigures&^heat.Loss), in, watch, at}
+	if !t.trips(p, heat.FanFull) {
 		return
 	}
-	s := &in.Printer.Hotend.Watch.RiseWindowS
-	text := fmt.Sprintf("on the way to %s the new hotend rises by %s in the %s of the rise watch, part fan full, and %s are required: a healthy heater is shut down%s",
-		celsius(at), rise(full.LeastC()), seconds(w.WindowS), rise(w.RiseC), fanOffToo(off.Trips(w)))
-	least, most := p.Range(assumed, func(q heat.Plant) float64 { return heat.PredictRise(q, heat.FanFull, w, at).LeastC() })
-	text += ifAssumed(p, assumed, "the rise is "+figure(least, 1)+" to "+kelvin(most),
-		p.Flips(assumed, func(q heat.Plant) bool { return heat.PredictRise(q, heat.FanFull, w, at).Trips(w) }))
-	f := Sayf(Warning, placed(s.At, in.Sheet.New.PrintC.At), "%s", text).With(Values{
-		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": at,
+	w := &in.Printer.Hotend.Watch
+	s, f := &w.RiseWindowS, Finding{}
+	if watch.Form == heat.WindowWatch {
+		f = t.rise()
+	} else {
+		s, f = &w.ErrorSumCS, t.sum()
+	}
+	f.Level, f.At = Warning, placed(s.At, in.Sheet.New.PrintC.At)
+	if label {
+		full := p.WithPower(1 / labelLeast)
+		f.Message += "; the sheet gives the power of this PTC heater cold alone (hot_w is missing), and it was taken to give " +
+			percent(labelLeast) + " of its label hot"
+		if !t.trips(full, heat.FanFull) {
+			f.Message += "; with all of its label nothing trips, so measure it before you change the watch"
+			report(f)
+			return
+		}
+	}
+	report(t.widened(f))
+}
+
+func (t *tight) trips(p heat.Plant, l heat.Load) bool {
+	if t.watch.Form == heat.WindowWatch {
+		return heat.PredictRise(p, l, t.watch.Rise, t.atC).Trips(t.watch.Rise)
+	}
+	return heat.PredictSum(p, l, t.watch.Sum, t.atC).Trips
+}
+
+func (t *tight) rise() Finding {
+	w := t.watch.Rise
+	full, off := heat.PredictRise(t.plant, heat.FanFull, w, t.atC), heat.PredictRise(t.plant, heat.Load{}, w, t.atC)
+	text := fmt.Sprintf("on the way to %s the new hotend rises by %s in the %s of the rise watch, part fan full, and %s are required: a healthy heater is shut down%s%s",
+		celsius(t.atC), rise(full.LeastC()), seconds(w.WindowS), rise(w.RiseC),
+		inShare(heat.TripShare(t.plant, heat.FanFull, w, t.atC)), fanOffToo(off.Trips(w)))
+	least, most := t.span(func(q heat.Plant) float64 { return heat.PredictRise(q, heat.FanFull, w, t.atC).LeastC() })
+	text += t.text("the rise is "+figure(least, 1)+" to "+kelvin(most), t.flipped())
+	return Finding{Message: text, Values: Values{
+		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": t.atC,
 		"predicted_rise_c": full.LeastC(), "predicted_rise_off_c": off.LeastC(),
 		"error_sum": nil, "error_limit": nil,
-	})
-	wider, ok := heat.LeastWindow(p, heat.FanFull, w, at, loosestHotend.riseWindowS)
-	report(widen(f, s, wider, ok, seconds))
+	}}
 }
 
-func sumTight(in *Input, w heat.SumWatch, report func(Finding)) {
-	p, assumed := plantOf(in)
-	assumed &^= heat.Loss
-	at := in.Sheet.New.PrintC.Value[1]
-	full, off := heat.PredictSum(p, heat.FanFull, w, at), heat.PredictSum(p, heat.Load{}, w, at)
-	if !full.Trips {
-		return
-	}
-	s := &in.Printer.Hotend.Watch.ErrorSumCS
-	text := fmt.Sprintf("on the way to %s the new hotend, part fan full, gains less than %s in a window of %s, and then its error sum %s, which shuts a healthy heater down at %s, after %s%s",
-		celsius(at), kelvin(w.RiseC), seconds(w.WindowS), growsTo(full), degreeSeconds(w.LimitCS), seconds(full.TripS), fanOffToo(off.Trips))
-	flips := p.Flips(assumed, func(q heat.Plant) bool { return heat.PredictSum(q, heat.FanFull, w, at).Trips })
-	least, most := p.Range(assumed, func(q heat.Plant) float64 { return heat.PredictSum(q, heat.FanFull, w, at).MostCS })
-	text += ifAssumed(p, assumed, sumRange(least, most), flips)
-	f := Sayf(Warning, placed(s.At, in.Sheet.New.PrintC.At), "%s", text).With(Values{
-		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": at,
+func (t *tight) sum() Finding {
+	w := t.watch.Sum
+	full, off := heat.PredictSum(t.plant, heat.FanFull, w, t.atC), heat.PredictSum(t.plant, heat.Load{}, w, t.atC)
+	text := fmt.Sprintf("on the way to %s the new hotend, part fan full, gains less than %s in a window of %s, and then its error sum %s, which shuts a healthy heater down at %s, after %s%s%s",
+		celsius(t.atC), kelvin(w.RiseC), seconds(w.WindowS), growsTo(full), degreeSeconds(w.LimitCS), seconds(full.TripS),
+		inShare(full.Share), fanOffToo(off.Trips))
+	least, most := t.span(func(q heat.Plant) float64 { return heat.PredictSum(q, heat.FanFull, w, t.atC).MostCS })
+	text += t.text(sumRange(least, most), t.flipped())
+	return Finding{Message: text, Values: Values{
+		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": t.atC,
 		"predicted_rise_c": nil, "predicted_rise_off_c": nil,
 		"error_sum": finite(full.MostCS), "error_limit": w.LimitCS,
-	})
-	wider, ok := full.LeastLimit()
-	report(widen(f, s, wider, ok && wider <= loosestHotend.errorSumCS, degreeSeconds))
+	}}
 }
 
-// widen adds the change to a finding about a watch that is too tight.
-func widen(f Finding, s *parser.Setting[float64], to float64, enough bool, unit func(float64) string) Finding {
-	if !enough {
-		f.Message += "; no watch that still protects is wide enough: the heater is too weak for this temperature"
+func (t *tight) flipped() bool {
+	return t.flips(func(q heat.Plant) bool { return t.trips(q, heat.FanFull) })
+}
+
+// hotendBounds is how wide a watch may get.
+var hotendBounds = heat.Bounds{WindowS: loosestHotend.riseWindowS, LimitCS: loosestHotend.errorSumCS}
+
+// widened adds the change to a finding about a watch that is too tight, or
+// what is to blame where no change would do.
+func (t *tight) widened(f Finding) Finding {
+	wider := heat.Widen(t.plant, heat.FanFull, t.watch, t.atC, hotendBounds)
+	if !wider.Holds {
+		f.Message += "; no watch that still protects is wide enough" + t.blame()
 		return f
 	}
-	f.Message += "; widen the " + string(s.Key) + " to " + unit(to)
-	return f.Change(s.To(to))
+	w := &t.in.Printer.Hotend.Watch
+	var widen []string
+	add := func(s *parser.Setting[float64], was, nominal, to float64, unit func(float64) string) {
+		if to <= was {
+			return
+		}
+		text := "widen the " + string(s.Key) + " to " + unit(to)
+		if nominal > was && nominal < to {
+			text += " (" + unit(nominal) + " would do with these figures, the rest is for a weaker heater, a draught or a cold room)"
+		}
+		widen = append(widen, text)
+		f = f.Change(s.To(to))
+	}
+	if t.watch.Form == heat.WindowWatch {
+		add(&w.RiseWindowS, t.watch.Rise.WindowS, wider.Nominal.Rise.WindowS, wider.Watch.Rise.WindowS, seconds)
+	} else {
+		add(&w.RiseWindowS, t.watch.Sum.WindowS, wider.Nominal.Sum.WindowS, wider.Watch.Sum.WindowS, seconds)
+		add(&w.ErrorSumCS, t.watch.Sum.LimitCS, wider.Nominal.Sum.LimitCS, wider.Watch.Sum.LimitCS, degreeSeconds)
+	}
+	f.Message += "; " + strings.Join(widen, " and ")
+	return f
+}
+
+// usualRoomC is a room that nobody calls cold: common practice, no source.
+const usualRoomC = 22
+
+// blame says what keeps any watch from being wide enough, and up to which
+// temperature the one in force holds.
+func (t *tight) blame() string {
+	var text string
+	holds := func(p heat.Plant) bool {
+		return heat.Widen(p, heat.FanFull, t.watch, t.atC, hotendBounds).Holds
+	}
+	unlimited, warm := t.plant, t.plant
+	unlimited.DutyLimit, warm.AmbientC = 1, usualRoomC
+	switch {
+	case t.plant.DutyLimit < 1 && holds(unlimited):
+		text = ": the power limit of " + percent(t.plant.DutyLimit) + " is to blame"
+	case t.plant.AmbientC < usualRoomC && holds(warm):
+		text = ": the room at " + celsius(t.plant.AmbientC) + " is to blame"
+	default:
+		text = ": the heater is too weak for this temperature"
+	}
+	upTo, ok := heat.HoldsUpTo(t.plant.Worst(), heat.FanFull, t.watch, t.atC)
+	if upTo = math.Floor(upTo/5) * 5; ok && upTo > t.plant.AmbientC {
+		text += "; the watch in force holds up to " + celsius(upTo) + ", with " + percent(1-heat.MarginPower) + " less power, " +
+			percent(heat.MarginLoss-1) + " more loss and a room of " + celsius(min(t.plant.AmbientC, heat.MarginAmbientC))
+	}
+	return text
+}
+
+// inShare says in what share of starts something happens, where not in all.
+func inShare(share float64) string {
+	if share >= 1 || share <= 0 {
+		return ""
+	}
+	return " in " + percent(share) + " of starts"
 }
 
 func fanOffToo(trips bool) string {

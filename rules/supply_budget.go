@@ -1,5 +1,7 @@
 package rules
 
+import "preflash/rules/heat"
+
 // How much of its rating a supply gives day by day: common practice, no
 // source.
 const supplyShare = 0.8
@@ -11,7 +13,8 @@ var supplyBudget = &Rule{
 	Doc: `load_w = other_load_w + rated power · (supply_v / rated_v)², with the largest
 power in rated_w and hot_w, times the heaters that the configuration runs
 together; share = load_w / supply_w
-Warning: share above 0.8; error: above 1 (common practice, no source). Silent
+Warning: share above 0.8; error: above 1; both with 5 % more power than the
+heater's label (common practice, no source). Silent
 where supply_w is not given.
 Values: load_w, supply_w, share. No change: it is wiring.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -22,15 +25,19 @@ Values: load_w, supply_w, share. No change: it is wiring.`,
 		heater := outputs(in) * peakW(&in.Sheet.New.Heater, p.SupplyV.Value)
 		load := heater + p.OtherLoadW.Value
 		share := load / p.SupplyW.Value
-		if share <= supplyShare+rounding {
+		worst := (load + heat.PowerSpread*heater) / p.SupplyW.Value
+		if worst <= supplyShare+rounding {
 			return
 		}
 		parts := watts(heater) + " for the heater" + together(in) + " and " + watts(p.OtherLoadW.Value) + " for all else"
 		if !p.OtherLoadW.Given {
 			parts = "the heater alone" + together(in) + "; the sheet does not give other_load_w"
 		}
+		if (share <= supplyShare+rounding) || (share <= 1+rounding && worst > 1+rounding) {
+			parts += "; " + percent(worst) + " where the heater gives " + percent(heat.PowerSpread) + " more than its label"
+		}
 		level, effect := Warning, "a supply is not loaded above "+percent(supplyShare)+" for long"
-		if share > 1+rounding {
+		if worst > 1+rounding {
 			level, effect = Error, "the supply shuts down or overheats"
 		}
 		report(Sayf(level, p.SupplyW.At, "at full load the %s supply gives %s, %s of its rating (%s): %s; fit a larger supply or a weaker load",

@@ -11,7 +11,9 @@ var tempCeiling = &Rule{
 	Level:   Error,
 	Summary: "The firmware lets the hotend get hotter than its weakest part is rated for.",
 	Doc: `R = lowest of new.rated_c, new.sensor.rated_c and, with a PTFE liner, 240 °C
-target limit = max temp − target margin; trip = max temp
+target limit = max temp − target margin; trip = max temp. Where the sensor's
+definition is a table, its end caps both: trip 1 °C, target limit 2 °C below it,
+as the style's firmware publishes it.
 Error: target limit above R, or trip above R + 15 °C. Both the 240 °C and the
 15 °C are common practice, no source. Also where the max temp cannot be told.
 Values: target_limit_c, trip_c, rated_c, limited_by.
@@ -37,13 +39,13 @@ it goes down with it, to the lower figure of new.print_c.`,
 			return
 		}
 		highest := c.highest(weakest)
-		if c.targetC() <= weakest.C+rounding && c.maxC <= weakest.C+tripSlackC+rounding {
+		if c.usableC() <= weakest.C+rounding && c.tripC() <= weakest.C+tripSlackC+rounding {
 			return
 		}
 		f := Sayf(Error, placed(s.At, weakest.At),
 			"users can ask for %s and the firmware shuts down at %s, but the %s is rated for %s; lower the max temp to %s",
-			celsius(c.targetC()), celsius(c.maxC), weakest.By, celsius(weakest.C), celsius(highest)).
-			With(Values{"target_limit_c": c.targetC(), "trip_c": c.maxC, "rated_c": weakest.C, "limited_by": weakest.By})
+			celsius(c.usableC()), celsius(c.tripC()), weakest.By, celsius(weakest.C), celsius(highest)).
+			With(Values{"target_limit_c": c.usableC(), "trip_c": c.tripC(), "rated_c": weakest.C, "limited_by": weakest.By})
 		changes := []parser.Change{s.To(highest)}
 		if guard := &in.Printer.Limits.MinExtrude; guard.State == parser.Set && guard.Value > highest {
 			// A guard above the max temp is refused, or lets nothing be printed.

@@ -1,5 +1,7 @@
 package rules
 
+import "math"
+
 var tempReach = &Rule{
 	ID:      "temp-reach",
 	Level:   Warning,
@@ -7,12 +9,13 @@ var tempReach = &Rule{
 	Doc: `top = upper figure of new.print_c; target limit = max temp − target margin
 Warning: target limit below top. Where the firmware keeps no margin, overshoot
 alone shuts it down, and max temp must lie at least 10 °C above top (common
-practice, no source).
+practice, no source). Also where the table of the sensor's definition ends less
+than 2 °C above top: it caps max temp, whatever that says.
 Values: target_limit_c, top_c, needed_max_c.
 Change: the lowest whole max temp that does it, as far as temp-ceiling and the
-firmware's own checks allow; where a rating forbids it there is none, and
-print_c must come down; nor is there one while the sensor's reading falls as the
-hotend heats.`,
+firmware's own checks allow; where a rating or the table forbids it there is
+none, and print_c must come down; nor is there one while the sensor's reading
+falls as the hotend heats.`,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
 		if !ok {
@@ -21,10 +24,10 @@ hotend heats.`,
 		print := &in.Sheet.New.PrintC
 		top := print.Value[1]
 		needed := c.neededMaxTemp(top)
-		if c.maxC >= top+c.roomK()-rounding {
+		if c.reachC() >= top-rounding {
 			return
 		}
-		values := Values{"target_limit_c": c.targetC(), "top_c": top, "needed_max_c": needed}
+		values := Values{"target_limit_c": c.usableC(), "top_c": top, "needed_max_c": needed}
 		short := "the firmware takes targets up to " + celsius(c.targetC())
 		if c.marginK <= 0 {
 			short = "the firmware shuts down at " + celsius(c.maxC) + " and needs " + kelvin(overshootRoomK) + " of room for overshoot"
@@ -42,6 +45,10 @@ hotend heats.`,
 				celsius(top), short).With(values))
 			return
 		}
+		if c.tableC-tableTopK < top-rounding {
+			report(c.tableShort(in, weakest).With(values))
+			return
+		}
 		if highest := c.highest(weakest); needed > highest {
 			f := Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s, and with this sensor definition the firmware cannot be built with a max temp above %s",
 				celsius(top), short, celsius(highest)).With(values)
@@ -57,4 +64,21 @@ hotend heats.`,
 		report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; raise the max temp to %s",
 			celsius(top), short, celsius(needed)).With(values).Change(s.To(needed)))
 	},
+}
+
+// tableShort says that the sensor's table ends before the top of the printing
+// range, with the max temp that it allows.
+func (c ceiling) tableShort(in *Input, weakest rating) Finding {
+	print, s := &in.Sheet.New.PrintC, &in.Printer.Limits.MaxTemp
+	f := Sayf(Warning, print.At, "the sheet asks for printing at up to %s, but the table of the sensor's definition ends at %s, and the firmware switches the heater off just below that, whatever the max temp says",
+		celsius(print.Value[1]), celsius(c.tableC))
+	reach := c.tableC - tableTopK
+	highest := min(c.highest(weakest), math.Floor(reach+c.roomK()+rounding))
+	if highest > c.maxC {
+		f.Message += "; raise the max temp to " + celsius(highest)
+		f = f.Change(s.To(highest))
+		f.Partial = true
+	}
+	f.Message += "; lower the top of print_c to " + celsius(math.Floor(min(reach, highest-c.roomK()))) + ", or take a definition that goes further"
+	return f
 }

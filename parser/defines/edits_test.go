@@ -73,7 +73,7 @@ func TestEdits(t *testing.T) {
 			"#define THERMAL_PROTECTION_HOTENDS\n#undef THERMAL_PROTECTION_HOTENDS // no\n#define THERMAL_PROTECTION_HOTENDS\n" + rest},
 		{"a dead one, beside its relative", "#if 0\n//#define THERMAL_PROTECTION_HOTENDS\n#endif\n#define THERMAL_PROTECTION_BED\n" + rest, []parser.Change{to(parser.HotendWatchOn, true)},
 			"#if 0\n//#define THERMAL_PROTECTION_HOTENDS\n#endif\n#define THERMAL_PROTECTION_BED\n#define THERMAL_PROTECTION_HOTENDS\n" + rest},
-		{"window from 0", "#define THERMAL_PROTECTION_HOTENDS\n" + strings.Replace(rest, "20", "0", 1), []parser.Change{to(parser.HotendRiseOn, true)}, "#define THERMAL_PROTECTION_HOTENDS\n" + rest},
+		{"window from 0", "#define THERMAL_PROTECTION_HOTENDS\n" + strings.Replace(rest, "20", "0", 1), []parser.Change{to(parser.HotendRiseOn, true)}, "#define THERMAL_PROTECTION_HOTENDS\n" + strings.Replace(rest, "20", "40", 1)},
 		{"window in a comment, and another figure", "#define THERMAL_PROTECTION_HOTENDS\n" + strings.Replace(rest, "#define WATCH_TEMP_P", "//#define WATCH_TEMP_P", 1),
 			[]parser.Change{to(parser.HotendRiseOn, true), to(parser.HotendRiseWindow, 30.0)}, "#define THERMAL_PROTECTION_HOTENDS\n" + strings.Replace(rest, "20", "30", 1)},
 		{"first generation, both figures", "//#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40 // s\n//#define THERMAL_RUNAWAY_PROTECTION_HYSTERESIS 4\n", []parser.Change{to(parser.HotendWatchOn, true)},

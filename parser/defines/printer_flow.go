@@ -35,6 +35,9 @@ func (r *reader) flow() parser.Flow {
 	f.NozzleMM = r.number(figure{key: parser.NozzleDiameter, names: []string{"MESH_TEST_NOZZLE_SIZE"}, absent: absentHidden})
 	f.FilamentMM = r.number(figure{key: parser.FilamentWidth, names: []string{"DEFAULT_NOMINAL_FILAMENT_DIA", "D_FILAMENT"}})
 	f.MaxMM3PerS = r.maxFlow()
+	if r.on("PREVENT_LENGTHY_EXTRUDE") == parser.Yes {
+		f.PushMM = r.number(figure{key: parser.LongestPush, names: []string{"EXTRUDE_MAXLENGTH"}, absent: absentHidden})
+	}
 	for _, c := range carried {
 		gate := r.any(c.gates)
 		if gate == parser.No {

@@ -21,9 +21,13 @@ func (r *reader) loop() parser.Loop {
 			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
 		l.FilterOld = r.number(figure{key: parser.DerivativeShare, names: []string{"PID_K1", "K1"}, absent: absentDefault, usual: 0.95,
 			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
-		// Inside the functional range the one limits, below it the other.
+		b := r.basis
+		l.Variants = loopVariants(b)
 		powers("in range", "PID_MAX", "BANG_MAX", "PIDTEMP")
-		powers("below range", "BANG_MAX", "PID_MAX", "PIDTEMP")
+		if b.may(older) {
+			// Only there another option limits below the functional range.
+			powers("below range", "BANG_MAX", "PID_MAX", "PIDTEMP")
+		}
 	case parser.ControlOnOff:
 		l.BandC = parser.Setting[float64]{Key: parser.OnOffBand, State: parser.Default}
 		powers("on/off", "BANG_MAX", "PID_MAX")
@@ -35,6 +39,20 @@ func (r *reader) loop() parser.Loop {
 		}
 	}
 	return l
+}
+
+// loopVariants are the ways in which a basis runs its PID loop, as the style's
+// firmware publishes it: the boards' converters and platforms differ in how
+// often they read (0.164 s on those of 8 bits goes for 0.16 s).
+func loopVariants(b basis) []parser.LoopVariant {
+	var list []parser.LoopVariant
+	if b.may(older) {
+		list = append(list, parser.LoopVariant{Name: "older", OwnFar: true, SamplesS: []float64{0.16, 0.08, 0.01}})
+	}
+	if b.may(newer) {
+		list = append(list, parser.LoopVariant{Name: "newer", KeepsLast: true, SamplesS: []float64{0.16, 0.01}})
+	}
+	return list
 }
 
 // control tells PID, model-based and on/off control apart.

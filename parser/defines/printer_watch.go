@@ -18,7 +18,8 @@ type watchSpelling struct {
 	usual, oldUsual parser.WatchFigures
 }
 
-// The usual figures are from memory.
+// The usual figures from gen11 on are those that both published firmwares ship
+// with; those of gen10 are from memory.
 var (
 	hotendWatch = watchSpelling{
 		keys: watchKeys{on: parser.HotendWatchOn, riseOn: parser.HotendRiseOn, rise: parser.HotendRise, riseWindow: parser.HotendRiseWindow,
@@ -28,7 +29,7 @@ var (
 		oldHold: "THERMAL_RUNAWAY_PROTECTION_PERIOD", oldHysteresis: "THERMAL_RUNAWAY_PROTECTION_HYSTERESIS",
 		arm:      "TEMP_HYSTERESIS",
 		near:     []string{"THERMAL_PROTECTION_BED", "THERMAL_PROTECTION_CHAMBER", "PREVENT_LENGTHY_EXTRUDE", "EXTRUDE_MINTEMP", "TEMP_SENSOR_0"},
-		usual:    parser.WatchFigures{RiseC: 2, RiseWindowS: 20, HysteresisC: 4, HoldPeriodS: 40},
+		usual:    parser.WatchFigures{RiseC: 2, RiseWindowS: 40, HysteresisC: 4, HoldPeriodS: 40},
 		oldUsual: parser.WatchFigures{RiseC: 10, RiseWindowS: 40, HysteresisC: 4, HoldPeriodS: 40},
 	}
 	bedWatch = watchSpelling{
@@ -39,7 +40,7 @@ var (
 		oldHold: "THERMAL_RUNAWAY_PROTECTION_BED_PERIOD", oldHysteresis: "THERMAL_RUNAWAY_PROTECTION_BED_HYSTERESIS",
 		arm:      "TEMP_BED_HYSTERESIS",
 		near:     []string{"THERMAL_PROTECTION_HOTENDS", "THERMAL_PROTECTION_CHAMBER", "PREVENT_LENGTHY_EXTRUDE", "EXTRUDE_MINTEMP", "TEMP_SENSOR_BED"},
-		usual:    parser.WatchFigures{RiseC: 2, RiseWindowS: 60, HysteresisC: 2, HoldPeriodS: 20},
+		usual:    parser.WatchFigures{RiseC: 2, RiseWindowS: 180, HysteresisC: 2, HoldPeriodS: 180},
 		oldUsual: parser.WatchFigures{HysteresisC: 2, HoldPeriodS: 20},
 	}
 )

@@ -13,7 +13,7 @@ import (
 func (c *config) coldSide(heater string) parser.ColdSide {
 	var board *parser.Setting[string]
 	var still parser.ColdSide
-	cold := parser.ColdSide{Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
+	cold := parser.ColdSide{WithTarget: true, Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
 	for _, s := range c.sections {
 		if s.kind != "heater_fan" {
 			continue

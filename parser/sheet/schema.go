@@ -1,7 +1,10 @@
 package sheet
 
 import (
+	"cmp"
 	"errors"
+	"fmt"
+	"math"
 	"path"
 	"path/filepath"
 	"slices"
@@ -87,6 +90,7 @@ func readHotend(t *parser.Tree, s *scope, dir string, supplyV float64) Hotend {
 			return pair, problem
 		})
 	h.Liner = choice(s, "liner", false, "none", "none", "ptfe")
+	h.CutoffC = s.float("cutoff_c", temperature().within(0, 1000))
 	h.Sensor = readSensor(s.sub("sensor"))
 	h.Heater = readHeater(s.sub("heater"))
 	h.Block = readBlock(s.sub("block"))
@@ -255,8 +259,12 @@ func readHeater(s *scope) Heater {
 		Kind:      choice(s, "kind", true, "", Cartridge, PTC),
 		RatedV:    s.float("rated_v", voltage().needed()),
 		RatedW:    s.float("rated_w", power().within(1, 1000).needed()),
-		HotW:      s.pairs("hot_w", span(-50, 1000, "°C"), power().within(0, 1000), 2),
 		DutyLimit: s.float("duty_limit", span(0.01, 1, "").or(1)),
+	}
+	if v := s.find("hot_w"); v != nil && v.blank() && h.Kind.Value != PTC {
+		h.HotW = Key[[][2]float64]{At: v.at, Path: s.full("hot_w")} // asked of a PTC heater alone
+	} else {
+		h.HotW = s.pairs("hot_w", span(-50, 1000, "°C"), power().within(0, 1000), 2)
 	}
 	if h.HotW.Given && h.Kind.Value == Cartridge {
 		if h.Kind.At.File == h.HotW.At.File {
@@ -266,8 +274,43 @@ func readHeater(s *scope) Heater {
 			drop(&h.HotW, s.at)
 		}
 	}
+	s.checkHotPower(&h)
 	s.done()
 	return h
+}
+
+const (
+	// A PTC heater's power falls with temperature; near the room's it may rise
+	// a little first. Common practice, no source.
+	ptcFallsC = 150
+	// By how much the label may differ from the power that hot_w has at 25 °C,
+	// as a share of it.
+	ptcLabelShare = 0.1
+)
+
+// checkHotPower sees to it that a PTC heater's powers can be true together.
+func (s *scope) checkHotPower(h *Heater) {
+	if !h.HotW.Given {
+		return
+	}
+	points := slices.Clone(h.HotW.Value)
+	slices.SortStableFunc(points, func(a, b [2]float64) int { return cmp.Compare(a[0], b[0]) })
+	for i, p := range points { // figures are not quoted: they may stand in a file that was pulled in
+		switch {
+		case i > 0 && p[0] > ptcFallsC && p[1] > points[i-1][1]:
+			s.walk.fault(h.HotW.At, h.HotW.Path, fmt.Sprintf(
+				"%s: the power rises above %d °C, and a PTC heater's falls; correct the points, or the kind", h.HotW.Path, ptcFallsC))
+			return
+		case p[0] == 25 && h.RatedW.Value > 0 && math.Abs(h.RatedW.Value-p[1]) > ptcLabelShare*h.RatedW.Value:
+			at, path := h.HotW.At, h.HotW.Path
+			if h.RatedW.At.File == s.walk.own {
+				at, path = h.RatedW.At, h.RatedW.Path
+			}
+			s.walk.fault(at, path, fmt.Sprintf(
+				"%s at 25 °C and %s differ by more than a tenth; correct one of them", h.HotW.Path, h.RatedW.Path))
+			return
+		}
+	}
 }
 
 func readBlock(s *scope) Block {

@@ -52,11 +52,14 @@ type Hotend struct {
 	RatedC Key[float64]
 	PrintC Key[[2]float64] // lowest and highest, °C
 	Liner  Key[string]     // none or ptfe; default none
-	Sensor Sensor
-	Heater Heater
-	Block  Block
-	Fan    Fan
-	Nozzle Nozzle
+	// CutoffC is where something independent of the firmware cuts the heater,
+	// °C; not given or 0: nothing does.
+	CutoffC Key[float64]
+	Sensor  Sensor
+	Heater  Heater
+	Block   Block
+	Fan     Fan
+	Nozzle  Nozzle
 }
 
 // Sensor is [new.sensor]. Of Curve, Points and Beta one is given, except for

@@ -335,6 +335,8 @@ func TestWrong(t *testing.T) {
 		{"number for text", `name = "egret-03"`, `name = 3`, 4, 8, "must be text between double quotes"},
 		{"fraction for a whole number", `adc_bits = 12`, `adc_bits = 12.5`, 15, 12, "must be a whole number from 8 to 16"},
 		{"adc bits", `adc_bits = 12`, `adc_bits = 24`, 15, 12, "impossible"},
+		{"power that rises", `[300, 22]]`, `[300, 31]]`, 35, 9, "the power rises above 150 °C"},
+		{"label and power at 25 °C differ", `rated_w = 48.0`, `rated_w = 54.0`, 34, 11, "differ by more than a tenth"},
 		{"negative watts", `rated_w = 48.0`, `rated_w = -48.0`, 34, 11, "new.heater.rated_w = -48.0: impossible"},
 		{"NaN", `supply_w = 350.0`, `supply_w = nan`, 11, 12, "NaN"},
 		{"infinity", `supply_w = 350.0`, `supply_w = inf`, 11, 12, "infinity"},
@@ -416,6 +418,18 @@ func TestNumbers(t *testing.T) {
 		if s.Printer.PullupOhm.Value != 4700 {
 			t.Errorf("%s is %v", text, s.Printer.PullupOhm.Value)
 		}
+	}
+}
+
+// A blank power table is asked of a PTC heater alone.
+func TestBlankHotPower(t *testing.T) {
+	blank := strings.Replace(full, `hot_w = [[25, 48], [200, 30], [300, 22]]`, `hot_w = ""`, 1)
+	if _, err := read(t, blank, nil); err == nil || !strings.Contains(err.Error(), "new.heater.hot_w is blank") {
+		t.Errorf("a PTC heater: %v", err)
+	}
+	s := mustRead(t, strings.Replace(blank, `kind = "ptc"`, `kind = "cartridge"`, 1), nil)
+	if s.New.Heater.HotW.Given {
+		t.Errorf("a cartridge has %+v", s.New.Heater.HotW)
 	}
 }
 

@@ -48,10 +48,10 @@ func TestUse(t *testing.T) {
 [new.sensor]
 points = [[25, 100000], [150, 1770], [250, 230]]
 [new.heater]
-rated_w = 30
+rated_w = 46
 `, files)
 	n := &s.New
-	if n.RatedC.Value != 250 || n.Heater.RatedW.Value != 30 || n.Heater.RatedV.Value != 24 || n.Name.Value != "shared" {
+	if n.RatedC.Value != 250 || n.Heater.RatedW.Value != 46 || n.Heater.RatedV.Value != 24 || n.Name.Value != "shared" {
 		t.Errorf("got %+v", n)
 	}
 	if n.Sensor.Curve.Given || n.Sensor.Curve.Value != "" || len(n.Sensor.Points.Value) != 3 {

@@ -77,5 +77,5 @@ func (p Plant) Process(loop Loop, atC float64) (Process, bool) {
 	if back <= 0 {
 		return Process{}, false
 	}
-	return FirstOrder(power/back/fullCounts, loop.SampleS()/2, p.CapacityJPerK/back, p.LagS), true
+	return FirstOrder(power/back/fullCounts, loop.StepS()/2, p.CapacityJPerK/back, p.LagS), true
 }

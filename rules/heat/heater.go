@@ -50,18 +50,30 @@ func (t Table) Points() []Point {
 	return points
 }
 
+// Beyond says how the power goes on past the last point of a table.
+type Beyond uint8
+
+const (
+	// Falling: along the last slope, never up and never below 0, for where too
+	// little power matters.
+	Falling Beyond = iota
+	// Flat: held, for where too much power matters.
+	Flat
+)
+
 // Heater is a resistive heater on a direct supply.
 type Heater struct {
 	RatedV    float64
 	RatedW    float64 // at RatedV; a cartridge gives it at every temperature
 	Hot       Table   // of a PTC heater, at RatedV; empty for a cartridge
+	Beyond    Beyond  // Hot
 	SupplyV   float64
 	DutyLimit float64 // highest duty that the firmware gives, 0 to 1
 }
 
 // Power returns the power at full duty, W: (SupplyV/RatedV)² times the rated
-// power, or times the table, which is linear between its points and flat
-// outside them.
+// power, or times the table, which is linear between its points, flat
+// before them, and goes on past them as Beyond says.
 func (h Heater) Power(tempC float64) float64 {
 	ps := h.pieces()
 	i := 0
@@ -89,6 +101,11 @@ func (h Heater) pieces() []piece {
 		a, b := points[i-1], points[i]
 		slope := (b.PowerW - a.PowerW) / (b.TempC - a.TempC)
 		all = append(all, piece{a.TempC, b.TempC, scale * (a.PowerW - slope*a.TempC), scale * slope})
+	}
+	if slope := all[len(all)-1].slope; h.Beyond == Falling && slope < 0 {
+		offset := scale*last.PowerW - slope*last.TempC
+		none := max(last.TempC, -offset/slope)
+		return append(all, piece{last.TempC, none, offset, slope}, piece{none, math.Inf(1), 0, 0})
 	}
 	return append(all, piece{last.TempC, math.Inf(1), scale * last.PowerW, 0})
 }

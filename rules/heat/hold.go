@@ -6,6 +6,9 @@ package heat
 type HoldWatch struct {
 	HysteresisC float64
 	PeriodS     float64
+	// SlowsFan: the part fan is slowed as S sags, and stands still before the
+	// watch looks.
+	SlowsFan bool
 }
 
 // HoldMonitor is a hold watch at work on one target.
@@ -18,8 +21,11 @@ type HoldMonitor struct {
 
 // Watch begins to watch a heater that got a new target.
 func (w HoldWatch) Watch(targetC float64) *HoldMonitor {
-	return &HoldMonitor{watch: w, target: targetC}
+	m := w.start(targetC)
+	return &m
 }
+
+func (w HoldWatch) start(targetC float64) HoldMonitor { return HoldMonitor{watch: w, target: targetC} }
 
 // Feed takes one reading and reports whether the watch trips.
 func (m *HoldMonitor) Feed(t, sensor float64) bool {
@@ -55,6 +61,9 @@ var holds memo[holdKey, holdTrip]
 func (w HoldWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
 	h := holds.get(holdKey{plant: p, load: l, window: w, target: targetC}, func() holdTrip {
 		floor := targetC - w.HysteresisC
+		if w.SlowsFan {
+			return w.slowed(p, l, targetC)
+		}
 		if p.Settle(p.DutyLimit, l, targetC) >= floor {
 			return holdTrip{}
 		}
@@ -63,6 +72,45 @@ func (w HoldWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
 		return holdTrip{t + w.PeriodS, ok}
 	})
 	return h.atS, h.trips
+}
+
+// slowed lets a heater sink with a part fan that slows as it does.
+func (w HoldWatch) slowed(p Plant, l Load, targetC float64) holdTrip {
+	floor := targetC - w.HysteresisC
+	if p.Settle(p.DutyLimit, Load{FlowMM3S: l.FlowMM3S}, targetC) >= floor {
+		return holdTrip{}
+	}
+	motions := make(map[float64]*motion)
+	s := State{targetC, targetC}
+	for i := range int(horizonS / rangeSampleS) {
+		if s.Sensor < floor {
+			return holdTrip{float64(i)*rangeSampleS + w.PeriodS, true}
+		}
+		share := w.fanShare(targetC - s.Sensor)
+		m := motions[share]
+		if m == nil {
+			m = newMotion(p, Load{Fan: l.Fan * share, FlowMM3S: l.FlowMM3S})
+			motions[share] = m
+		}
+		s = m.run(s, p.DutyLimit, rangeSampleS)
+	}
+	return holdTrip{}
+}
+
+// fanShare is what is left of the part fan where S lies so far below the target
+// (as the style's firmware publishes it).
+func (w HoldWatch) fanShare(shortK float64) float64 {
+	switch h := w.HysteresisC; {
+	case shortK <= h/4:
+		return 1
+	case shortK <= 0.3335*h:
+		return 0.75
+	case shortK <= h/2:
+		return 0.5
+	case shortK <= 0.8*h:
+		return 0.25
+	}
+	return 0
 }
 
 // HoldTrip is the same for a sum watch, at the earliest phase of its checks.
@@ -78,18 +126,22 @@ func (w SumWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
 
 // sink runs a heater down from its target until the sum trips.
 func (w SumWatch) sink(p Plant, l Load, targetC float64) holdTrip {
-	monitors := [len(phases)]*SumMonitor{}
+	var monitors [len(phases)]SumMonitor
 	for i := range monitors {
-		monitors[i] = w.Watch(targetC)
+		monitors[i] = w.start(targetC)
 	}
 	m, s := newMotion(p, l), State{targetC, targetC}
-	const quarter = checkS / float64(len(phases))
-	for i := range int(horizonS / quarter) {
-		t := float64(i) * quarter
-		if monitors[i%len(phases)].Feed(t, s.Sensor) {
-			return holdTrip{t, true}
+	m.prepare(clampedSampleS)
+	eye := smoothed{share: w.share()}
+	next := 0 // check, of all phases
+	for i := range int(horizonS / clampedSampleS) {
+		for t := float64(i) * clampedSampleS; float64(next)/float64(len(phases)) < t; next++ {
+			if at := float64(next) / float64(len(phases)); monitors[next%len(phases)].Feed(at, eye.at) {
+				return holdTrip{at, true}
+			}
 		}
-		s = m.run(s, p.DutyLimit, quarter)
+		eye.see(s.Sensor)
+		s = m.next(s, p.DutyLimit)
 	}
 	return holdTrip{}
 }

@@ -1,17 +1,19 @@
 package heat
 
-import "cmp"
+import "math"
 
 // LoopForm is the kind of control loop.
 type LoopForm uint8
 
 const (
-	// LoopRange: full power below the functional range and none above it; the
-	// integral is zeroed outside the range, and clamped in it to what the power
-	// limit can use (from memory); the derivative is filtered.
+	// LoopRange: its far limit below the functional range and nothing above
+	// it; both start the integral and the derivative anew. In the range the
+	// integral is clamped to what the power limit can use and the derivative
+	// is filtered. The output is a whole number of counts, halved.
 	LoopRange LoopForm = iota
 	// LoopClamped: the integral is clamped to what the power limit can use
-	// and frozen while the output saturates; the derivative is smoothed.
+	// and frozen while the output saturates; the derivative is smoothed. An
+	// output takes effect a sample late, and small changes of it are dropped.
 	LoopClamped
 )
 
@@ -19,6 +21,15 @@ const (
 	rangeSampleS   = 0.16
 	clampedSampleS = 0.3
 	fullCounts     = 255.0
+
+	// LoopRange sends half counts, this many to full power.
+	halfCounts = 127.0
+
+	// LoopClamped drops a change smaller than this share of the limit, until
+	// the output last sent is so many samples old (2.1 s after it took
+	// effect).
+	leastChange   = 0.05
+	repeatSamples = 8
 )
 
 // Loop is a control loop with its figures. Gains are per 255 duty counts.
@@ -27,16 +38,28 @@ type Loop struct {
 	OnOff      bool    // full on below the target, off above it; no gains
 	BandC      float64 // OnOff: half of its band
 	Kp, Ki, Kd float64 // counts/K, counts/(K·s), counts·s/K
-	RangeC     float64 // LoopRange: functional range
-	FarLimit   float64 // LoopRange: highest duty below the range; 0 means that of the plant
-	FilterOld  float64 // LoopRange: share of the old derivative, 0 to 1
-	SmoothS    float64 // LoopClamped: smoothing time of the derivative
+	Limit      float64 // highest duty; 0 means that of the plant
+
+	// LoopRange.
+	RangeC    float64 // functional range
+	FarLimit  float64 // highest duty below the range; 0 means Limit
+	FilterOld float64 // share of the old derivative, 0 to 1
+	SampleS   float64 // time between two readings; 0 means 0.16 s
+	// KeepsLast: the reading that the derivative starts from moves only inside
+	// the range, and is 0 °C at power-on. The output when it first enters the
+	// range is then off for a while.
+	KeepsLast bool
+
+	SmoothS float64 // LoopClamped: smoothing time of the derivative
 }
 
-// SampleS is the time between two readings, s.
-func (l Loop) SampleS() float64 {
-	if l.Form == LoopClamped {
+// StepS is the time between two readings, s.
+func (l Loop) StepS() float64 {
+	switch {
+	case l.Form == LoopClamped:
 		return clampedSampleS
+	case l.SampleS > 0:
+		return l.SampleS
 	}
 	return rangeSampleS
 }
@@ -44,33 +67,69 @@ func (l Loop) SampleS() float64 {
 // Controller is a loop at work.
 type Controller struct {
 	loop       Loop
-	limit      float64 // of duty
+	sampleS    float64
+	limit, far float64 // of duty in counts
 	began      bool
+	inside     bool    // LoopRange: the last reading was inside the range
 	last       float64 // reading
 	integral   float64 // K·s
-	derivative float64 // of the reading, K/s
+	derivative float64 // counts in LoopRange, K/s of the reading in LoopClamped
 	on         bool
+
+	// LoopClamped.
+	duty float64 // in effect
+	sent float64 // takes effect with the next reading
+	age  int     // samples since
 }
 
-// Start returns a loop that begins to work and gives no more than limit.
-func (l Loop) Start(limit float64) *Controller { return &Controller{loop: l, limit: limit} }
+// Start returns a loop that begins to work and gives no more than limit,
+// unless it has a limit of its own.
+func (l Loop) Start(limit float64) *Controller {
+	c := l.start(limit)
+	return &c
+}
+
+func (l Loop) start(limit float64) Controller {
+	if l.Limit > 0 {
+		limit = l.Limit
+	}
+	far := limit
+	if l.FarLimit > 0 {
+		far = l.FarLimit
+	}
+	return Controller{
+		loop: l, sampleS: l.StepS(),
+		limit: limit * fullCounts, far: far * fullCounts, age: repeatSamples,
+	}
+}
 
 // Duty takes one reading and returns the duty until the next. It is to be
-// called once every SampleS.
+// called once every StepS.
 func (c *Controller) Duty(targetC, sensor float64) float64 {
 	if !c.began {
-		c.began, c.last = true, sensor
+		c.began = true
+		if c.loop.Form == LoopClamped || !c.loop.KeepsLast {
+			c.last = sensor
+		}
 	}
-	change := sensor - c.last
-	c.last = sensor
+	var counts float64
 	switch l := &c.loop; {
 	case l.OnOff:
-		return c.onOff(targetC, sensor)
+		counts = c.onOff(targetC, sensor)
 	case l.Form == LoopClamped:
-		return c.clamped(targetC-sensor, change)
+		counts = c.clamped(targetC-sensor, sensor)
 	default:
-		return c.ranged(targetC-sensor, change)
+		counts = c.ranged(targetC-sensor, sensor)
 	}
+	if c.loop.Form == LoopClamped {
+		return c.send(counts / fullCounts)
+	}
+	return wholeDuty(counts)
+}
+
+// wholeDuty cuts counts to a whole number and halves it downwards.
+func wholeDuty(counts float64) float64 {
+	return math.Floor((counts+1e-6)/2) / halfCounts
 }
 
 func (c *Controller) onOff(targetC, sensor float64) float64 {
@@ -85,23 +144,32 @@ func (c *Controller) onOff(targetC, sensor float64) float64 {
 	return 0
 }
 
-func (c *Controller) ranged(short, change float64) float64 {
+func (c *Controller) ranged(short, sensor float64) float64 {
 	l := &c.loop
-	c.derivative = l.FilterOld*c.derivative + (1-l.FilterOld)*change/rangeSampleS
-	switch {
-	case short > l.RangeC:
-		c.integral = 0
-		return cmp.Or(l.FarLimit, c.limit)
-	case short < -l.RangeC:
-		c.integral = 0
+	before := c.last
+	if !l.KeepsLast {
+		c.last = sensor
+	}
+	if math.Abs(short) > l.RangeC {
+		c.inside = false
+		if short > 0 {
+			return c.far
+		}
 		return 0
 	}
-	c.integral = c.useful(c.integral + short*rangeSampleS)
-	return c.bound(l.Kp*short + l.Ki*c.integral - l.Kd*c.derivative)
+	if !c.inside {
+		c.inside, c.integral, c.derivative = true, 0, 0
+	}
+	c.last = sensor
+	c.integral = c.useful(c.integral + short*c.sampleS)
+	c.derivative += (1 - l.FilterOld) * (l.Kd/c.sampleS*(before-sensor) - c.derivative)
+	return min(max(l.Kp*short+l.Ki*c.integral+c.derivative, 0), c.limit)
 }
 
-func (c *Controller) clamped(short, change float64) float64 {
+func (c *Controller) clamped(short, sensor float64) float64 {
 	l := &c.loop
+	change := sensor - c.last
+	c.last = sensor
 	if l.SmoothS > clampedSampleS {
 		c.derivative += (change - c.derivative*clampedSampleS) / l.SmoothS
 	} else {
@@ -109,20 +177,31 @@ func (c *Controller) clamped(short, change float64) float64 {
 	}
 	integral := c.useful(c.integral + short*clampedSampleS)
 	counts := l.Kp*short + l.Ki*integral - l.Kd*c.derivative
-	if 0 <= counts && counts <= c.limit*fullCounts {
+	if 0 <= counts && counts <= c.limit {
 		c.integral = integral
+		return counts
 	}
-	return c.bound(counts)
+	return min(max(counts, 0), c.limit)
+}
+
+// send gives an output the way to the heater, and returns what is in effect
+// until the next reading.
+func (c *Controller) send(duty float64) float64 {
+	c.duty = c.sent
+	c.age++
+	changed := math.Abs(duty-c.sent) >= leastChange*c.limit/fullCounts
+	if changed || c.sent != 0 && c.age >= repeatSamples {
+		c.sent, c.age = duty, 0
+	}
+	return c.duty
 }
 
 // useful keeps an integral between none and what alone gives the power limit.
 func (c *Controller) useful(integral float64) float64 {
 	if c.loop.Ki > 0 {
-		integral = min(integral, c.limit*fullCounts/c.loop.Ki)
+		integral = min(integral, c.limit/c.loop.Ki)
+	} else if c.loop.Form == LoopClamped {
+		return 0
 	}
 	return max(0, integral)
-}
-
-func (c *Controller) bound(counts float64) float64 {
-	return min(max(counts/fullCounts, 0), c.limit)
 }

@@ -26,7 +26,16 @@ type motion struct {
 	ambient  float64
 	perLag   float64 // 1/s
 	longestS float64 // step that is still accurate, s
+
+	// What prepare made ready.
+	steps  int     // in one sample
+	stepS  float64 // of each
+	linear bool    // the power does not depend on the temperature: affine holds
+	affine affine
 }
+
+// affine is one sample of a plant whose power is constant: a linear map.
+type affine struct{ block, duty, fixed, sensorBlock, sensor, sensorDuty, sensorFixed float64 }
 
 func newMotion(p Plant, l Load) *motion {
 	m := &motion{pieces: p.pieces(), loss: p.Conductance(l), ambient: p.AmbientC}
@@ -51,6 +60,37 @@ func (m *motion) run(s State, duty, dt float64) State {
 	h := dt / float64(n)
 	for range n {
 		s = m.step(s, duty, h)
+	}
+	return s
+}
+
+// prepare makes ready for many samples of dt seconds each.
+func (m *motion) prepare(dt float64) {
+	m.steps = max(1, int(math.Ceil(dt/m.longestS)))
+	m.stepS = dt / float64(m.steps)
+	if m.linear = len(m.pieces) == 1; !m.linear {
+		return
+	}
+	at := func(block, sensor, duty float64) State { return m.run(State{block, sensor}, duty, dt) }
+	none := at(0, 0, 0)
+	b, s, d := at(1, 0, 0), at(0, 1, 0), at(0, 0, 1)
+	m.affine = affine{
+		block: b.Block - none.Block, duty: d.Block - none.Block, fixed: none.Block,
+		sensorBlock: b.Sensor - none.Sensor, sensor: s.Sensor - none.Sensor,
+		sensorDuty: d.Sensor - none.Sensor, sensorFixed: none.Sensor,
+	}
+}
+
+// next goes forward by one prepared sample.
+func (m *motion) next(s State, duty float64) State {
+	if a := &m.affine; m.linear {
+		return State{
+			a.block*s.Block + a.duty*duty + a.fixed,
+			a.sensorBlock*s.Block + a.sensor*s.Sensor + a.sensorDuty*duty + a.sensorFixed,
+		}
+	}
+	for range m.steps {
+		s = m.step(s, duty, m.stepS)
 	}
 	return s
 }

@@ -108,7 +108,7 @@ func TestAbsurdPlantsStayFinite(t *testing.T) {
 		{},
 	} {
 		p := Plant{ptcPlant().Heater, b}
-		w := Watch{Form: ErrorSumWatch, Sum: SumWatch{5, 2, 20, 120}}
+		w := Watch{Form: ErrorSumWatch, Sum: SumWatch{5, 2, 20, 120, 1}}
 		r := Step(p, FanFull, Loop{Kp: 1e9, Ki: 1e9, Kd: 1e9, RangeC: 10, FilterOld: 0.95}, w, 240)
 		if math.IsNaN(r.PeakC) {
 			t.Errorf("%+v: the peak is %v", b, r.PeakC)

@@ -77,8 +77,11 @@ func direction(up bool) int {
 
 // StuckOn returns where the block settles when the output is welded on: full
 // duty whatever its limit, part fan off. An upper bound, as radiation is left
-// out.
-func (p Plant) StuckOn() float64 { return p.Settle(1, Load{}, p.AmbientC) }
+// out and the power is held flat beyond its table.
+func (p Plant) StuckOn() float64 {
+	p.Beyond = Flat
+	return p.Settle(1, Load{}, p.AmbientC)
+}
 
 // Headroom compares the power that a heater has at one temperature with what
 // the block needs there.

@@ -10,10 +10,14 @@ import (
 func TestPower(t *testing.T) {
 	ptc := ptcPlant().Heater
 	for _, c := range []struct{ at, want float64 }{
-		{-10, 48}, {25, 48}, {112.5, 39}, {200, 30}, {240, 26.8}, {270, 24.4}, {300, 22}, {500, 22},
+		{-10, 48}, {25, 48}, {112.5, 39}, {200, 30}, {240, 26.8}, {270, 24.4}, {300, 22}, {400, 14}, {575, 0}, {600, 0},
 	} {
 		near(t, "power", ptc.Power(c.at), c.want, 1e-9)
 	}
+	ptc.Beyond = Flat
+	near(t, "power held flat", ptc.Power(500), 22, 0)
+	rising := Heater{RatedV: 24, SupplyV: 24, Hot: NewTable(Point{25, 20}, Point{100, 30})}
+	near(t, "power that rose", rising.Power(200), 30, 0)
 	if got := cartridgePlant().Heater.Power(250); got != 30 {
 		t.Errorf("a cartridge gives %v W, want 30", got)
 	}

@@ -20,7 +20,7 @@ func (w RiseWatch) ArmBelow(targetC float64) float64 {
 // RiseMonitor is a rise watch at work on one target.
 type RiseMonitor struct {
 	watch    RiseWatch
-	below    float64
+	below    float64 // armed for goals below
 	began    bool
 	armed    bool
 	goal     float64
@@ -29,20 +29,34 @@ type RiseMonitor struct {
 
 // Watch begins to watch a heater that got a new target.
 func (w RiseWatch) Watch(targetC float64) *RiseMonitor {
-	return &RiseMonitor{watch: w, below: w.ArmBelow(targetC)}
+	m := w.start(targetC)
+	return &m
 }
 
-// Feed takes one reading and reports whether the watch trips.
+func (w RiseWatch) start(targetC float64) RiseMonitor {
+	return RiseMonitor{watch: w, below: targetC - (w.MarginC + 1)}
+}
+
+// Feed takes one reading and reports whether the watch trips. It sees whole
+// degrees, and looks only when a window is over.
 func (m *RiseMonitor) Feed(t, sensor float64) bool {
-	switch {
-	case !m.began, m.armed && sensor >= m.goal:
-		m.began = true
-		m.armed = sensor < m.below
-		m.goal, m.deadline = sensor+m.watch.RiseC, t+m.watch.WindowS
-	case m.armed && t >= m.deadline:
+	if m.began && !(m.armed && t >= m.deadline) {
+		return false
+	}
+	whole := math.Trunc(sensor)
+	if m.began && whole < m.goal {
 		return true
 	}
+	m.began = true
+	m.goal, m.deadline = whole+m.watch.RiseC, t+m.watch.WindowS
+	m.armed = m.goal < m.below
 	return false
+}
+
+// lastWhole is the highest whole degree, as the watch sees it, at which it
+// still arms itself on the way to a target.
+func (w RiseWatch) lastWhole(targetC float64) float64 {
+	return math.Ceil(w.ArmBelow(targetC)) - 1
 }
 
 // Rise is what a rise watch sees of a heater at full duty.
@@ -52,6 +66,11 @@ type Rise struct {
 	ArmedS float64 // when it is armed for the last time, s
 	LastC  float64 // rise over the window that then begins; 0 where S never gets there
 	FirstC float64 // rise over the window that begins with the heating
+
+	// NeededS is the longest that S takes over the required rise, from any
+	// whole degree at which the watch may arm itself; infinite where S never
+	// makes it. A shorter window trips at some start.
+	NeededS float64
 }
 
 // LeastC is the smallest rise over any window. The rate grows while the
@@ -60,7 +79,10 @@ func (r Rise) LeastC() float64 { return min(r.FirstC, r.LastC) }
 
 // Trips reports whether the watch would trip, where the window that matters
 // begins at its worst moment.
-func (r Rise) Trips(w RiseWatch) bool { return r.Armed && r.LeastC() < w.RiseC }
+func (r Rise) Trips(w RiseWatch) bool { return r.Armed && r.NeededS > w.WindowS+sameS }
+
+// sameS is what two times differ by that are the same, s.
+const sameS = 1e-6
 
 type riseKey struct {
 	plant  Plant
@@ -77,52 +99,74 @@ var rises memo[riseKey, Rise]
 // may begin.
 func PredictRise(p Plant, l Load, w RiseWatch, targetC float64) Rise {
 	return rises.get(riseKey{p, l, w, targetC}, func() Rise {
-		c := riseCurve(p, l, w, targetC, w.WindowS)
-		return w.measure(c, targetC)
+		return w.measure(riseCurve(p, l, w, targetC), targetC)
 	})
 }
 
-func riseCurve(p Plant, l Load, w RiseWatch, targetC, windowS float64) Curve {
-	return p.beyond(p.Ambient(), p.DutyLimit, l, w.ArmBelow(targetC), windowS)
+func riseCurve(p Plant, l Load, w RiseWatch, targetC float64) Curve {
+	until := max(w.ArmBelow(targetC), w.lastWhole(targetC)+w.RiseC)
+	return p.beyond(p.Ambient(), p.DutyLimit, l, until, w.WindowS)
 }
 
 // measure reads a rise off a curve that goes far enough.
 func (w RiseWatch) measure(c Curve, targetC float64) Rise {
-	start, level := c.Points[0].Sensor, w.ArmBelow(targetC)
-	if start >= level {
+	start, level, whole := c.Points[0].Sensor, w.ArmBelow(targetC), w.lastWhole(targetC)
+	if math.Trunc(start) > whole {
 		return Rise{}
 	}
 	r := Rise{Armed: true, FirstC: c.Sensor(w.WindowS) - start}
 	if r.ArmedS, r.Gets = c.Cross(level); r.Gets {
 		r.LastC = c.Sensor(r.ArmedS+w.WindowS) - level
 	}
+	r.NeededS = max(c.takes(start, w.RiseC), c.takes(max(whole, start), w.RiseC))
 	return r
 }
 
-type windowKey struct {
-	riseKey
-	mostS float64
+// takes is how long the sensor takes from a level over so many kelvins;
+// infinite where it never gets so far.
+func (c Curve) takes(from, rise float64) float64 {
+	at := 0.0
+	if from > c.Points[0].Sensor {
+		var ok bool
+		if at, ok = c.Cross(from); !ok {
+			return math.Inf(1)
+		}
+	}
+	to, ok := c.Cross(from + rise)
+	if !ok {
+		return math.Inf(1)
+	}
+	return to - at
 }
 
-type leastWindow struct {
-	seconds float64
-	ok      bool
-}
-
-var windows memo[windowKey, leastWindow]
-
-// LeastWindow returns the shortest window of whole seconds, up to mostS, in
-// which a healthy heater makes the rise; false where no such window does.
-func LeastWindow(p Plant, l Load, w RiseWatch, targetC, mostS float64) (float64, bool) {
-	found := windows.get(windowKey{riseKey{p, l, w, targetC}, mostS}, func() leastWindow {
-		c := riseCurve(p, l, w, targetC, mostS)
-		for s := math.Ceil(w.WindowS); s <= mostS; s++ {
-			w.WindowS = s
-			if !w.measure(c, targetC).Trips(w) {
-				return leastWindow{s, true}
+// TripShare is the share of heat-ups whose rise watch trips, over where in a
+// window the last stretch begins and by which fraction the sensor is off a
+// whole degree, both as likely as any.
+func TripShare(p Plant, l Load, w RiseWatch, targetC float64) float64 {
+	c := riseCurve(p, l, w, targetC)
+	const starts, fractions = 20, 10
+	trips := 0
+	for i := range starts {
+		for k := range fractions {
+			if w.tripsFrom(c, targetC, w.WindowS*float64(i)/starts, float64(k)/fractions) {
+				trips++
 			}
 		}
-		return leastWindow{}
-	})
-	return found.seconds, found.ok
+	}
+	return float64(trips) / (starts * fractions)
+}
+
+// tripsFrom follows the windows of one heat-up, of which the first begins at a
+// time and every reading lies a fraction of a degree lower.
+func (w RiseWatch) tripsFrom(c Curve, targetC, at, fraction float64) bool {
+	m := w.start(targetC)
+	for end := min(c.EndS()+2*w.WindowS, horizonS); at <= end; at += w.WindowS {
+		if m.Feed(at, c.Sensor(at)-fraction) {
+			return true
+		}
+		if !m.armed {
+			return false
+		}
+	}
+	return false
 }

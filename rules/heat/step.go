@@ -1,7 +1,5 @@
 package heat
 
-import "math"
-
 // WatchForm is the kind of runaway protection.
 type WatchForm uint8
 
@@ -41,19 +39,26 @@ type Response struct {
 	Reached    bool // S got to the target
 	PeakC      float64
 	OvershootC float64 // PeakC above the target; 0 where it is not reached
-	Settles    bool    // S comes to stay within SettleBandC of the target
-	SettleS    float64 // from when on
-	Trip       Trip    // the first watch that trips
-	TripS      float64 // when
+	BlockPeakC float64 // the block's own, ahead of its sensor
+
+	Settles bool    // S comes to stay within SettleBandC of the target
+	SettleS float64 // from when on
+	// Where it does not settle but swings without end: half of what lies
+	// between the turns, and the time from peak to peak.
+	SwingC, PeriodS float64
+	EndC            float64 // S at the end of the run
+
+	Trip      Trip    // the first watch that trips
+	TripS     float64 // when
+	TripShare float64 // of the moments at which a sum watch may look
 }
 
-const (
-	// SettleBandC is how near the target S has to stay to have settled.
-	SettleBandC = 2.0
-	stepS       = 900.0 // the longest step
-	stayS       = 60.0  // S counts as settled when it stays this long and
-	stayKPerS   = 0.005 // hardly moves any more
-)
+// farK is how far below the functional range a fast loop is not yet followed
+// reading by reading: more than any hotend warms within 0.16 s.
+const farK = 3
+
+// SettleBandC is how near the target S has to stay to have settled.
+const SettleBandC = 2.0
 
 type stepKey struct {
 	plant  Plant
@@ -67,90 +72,58 @@ var steps memo[stepKey, Response]
 
 // Step drives a plant from ambient to a target through a control loop, under
 // a watch. The loop goes on after a trip, so that the overshoot is known in
-// any case. It ends when the temperature has settled, or after 900 s.
+// any case. A run is 900 s long; one that has not settled then and still gets
+// nearer goes on up to an hour. S has settled where it stays in the band for
+// the last third of the run. A run ends early where nothing more will happen.
 func Step(p Plant, l Load, loop Loop, w Watch, targetC float64) Response {
 	return steps.get(stepKey{p, l, loop, w, targetC}, func() Response {
-		return step(p, l, loop, w, targetC, func(Sample) {})
+		watch := w.begin(targetC, phases[:])
+		return step(p, l, loop, &watch, targetC, nil)
 	})
 }
 
 // StepTrace is Step with every sample of the loop.
 func StepTrace(p Plant, l Load, loop Loop, w Watch, targetC float64) (Response, []Sample) {
 	var trace []Sample
-	r := step(p, l, loop, w, targetC, func(s Sample) { trace = append(trace, s) })
+	watch := w.begin(targetC, phases[:])
+	r := step(p, l, loop, &watch, targetC, func(s Sample) { trace = append(trace, s) })
 	return r, trace
 }
 
-func step(p Plant, l Load, loop Loop, w Watch, targetC float64, each func(Sample)) Response {
-	m, s := newMotion(p, l), p.Ambient()
-	control, watch := loop.Start(p.DutyLimit), w.begin(targetC)
-	r := Response{PeakC: s.Sensor}
-	dt := loop.SampleS()
-	inside := math.Inf(1) // since when S is within the band
-	stay := max(stayS, w.Hold.PeriodS+stayS/2)
-	for i := range int(stepS / dt) {
+func step(p Plant, l Load, loop Loop, watch *monitor, targetC float64, each func(Sample)) Response {
+	s := p.Ambient()
+	control, judge := loop.start(p.DutyLimit), newJudge(targetC)
+	r := Response{PeakC: s.Sensor, BlockPeakC: s.Block}
+	dt := loop.StepS()
+	m := newMotion(p, l)
+	m.prepare(dt)
+	skip := 1
+	if each == nil && loop.Form == LoopRange && !loop.OnOff {
+		skip = max(1, int(rangeSampleS/dt))
+	}
+	for i := 0; ; {
 		t := float64(i) * dt
 		duty := control.Duty(targetC, s.Sensor)
-		each(Sample{t, s, duty})
+		if each != nil {
+			each(Sample{t, s, duty})
+		}
 		r.PeakC = max(r.PeakC, s.Sensor)
-		if trip := watch.feed(t, s.Sensor); trip != NoTrip && r.Trip == NoTrip {
-			r.Trip, r.TripS = trip, t
-		}
-		switch {
-		case math.Abs(s.Sensor-targetC) > SettleBandC:
-			inside = math.Inf(1)
-		case math.IsInf(inside, 1):
-			inside = t
-		}
-		if t >= inside+stay && math.Abs(s.Block-s.Sensor)*m.perLag < stayKPerS {
+		r.BlockPeakC = max(r.BlockPeakC, s.Block)
+		watch.feed(t, s.Sensor)
+		if judge.over(t, s, watch) {
 			break
 		}
-		s = m.run(s, duty, dt)
+		if skip > 1 && targetC-s.Sensor > loop.RangeC+farK {
+			s = m.run(s, duty, float64(skip)*dt) // nothing changes so far from the range
+			i += skip
+			continue
+		}
+		s = m.next(s, duty)
+		i++
 	}
+	r.EndC, r.Trip, r.TripS, r.TripShare = s.Sensor, watch.trip, watch.tripS, watch.share()
 	r.Reached = r.PeakC >= targetC
 	r.OvershootC = max(0, r.PeakC-targetC)
-	if r.Settles = !math.IsInf(inside, 1); r.Settles {
-		r.SettleS = inside
-	}
+	judge.pronounce(&r)
 	return r
-}
-
-// monitor is a Watch at work.
-type monitor struct {
-	rise *RiseMonitor
-	hold *HoldMonitor
-	sum  *SumMonitor
-	next float64 // of the sum watch's checks
-}
-
-func (w Watch) begin(targetC float64) *monitor {
-	var m monitor
-	switch w.Form {
-	case WindowWatch:
-		if w.Rise.WindowS > 0 {
-			m.rise = w.Rise.Watch(targetC)
-		}
-		if w.Hold.PeriodS > 0 {
-			m.hold = w.Hold.Watch(targetC)
-		}
-	case ErrorSumWatch:
-		m.sum = w.Sum.Watch(targetC)
-	}
-	return &m
-}
-
-func (m *monitor) feed(t, sensor float64) Trip {
-	if m.rise != nil && m.rise.Feed(t, sensor) {
-		return RiseTrip
-	}
-	if m.hold != nil && m.hold.Feed(t, sensor) {
-		return HoldTrip
-	}
-	if m.sum != nil && t >= m.next {
-		m.next += checkS
-		if m.sum.Feed(t, sensor) {
-			return SumTrip
-		}
-	}
-	return NoTrip
 }

@@ -1,11 +1,14 @@
 package heat
 
-import "testing"
+import (
+	"math"
+	"testing"
+)
 
 var (
 	tunedRange   = Loop{Kp: 21.7, Ki: 1.4, Kd: 84, RangeC: 10, FilterOld: 0.95}
 	tunedClamped = Loop{Form: LoopClamped, Kp: 21.7, Ki: 1.4, Kd: 84, SmoothS: 1}
-	windowWatch  = Watch{Form: WindowWatch, Rise: windowRise, Hold: HoldWatch{4, 40}}
+	windowWatch  = Watch{Form: WindowWatch, Rise: windowRise, Hold: HoldWatch{HysteresisC: 4, PeriodS: 40}}
 	sumWatch     = Watch{Form: ErrorSumWatch, Sum: sumDefault}
 )
 
@@ -43,12 +46,13 @@ func TestStep(t *testing.T) {
 	}
 }
 
-// The offset of proportional control, by hand: Kp·e/255·P = h·(T − ambient).
+// The offset of proportional control, by hand: Kp·e/255·P = h·(T − ambient),
+// less what is cut off a whole number of half counts.
 func TestProportionalOffset(t *testing.T) {
 	p := cartridgePlant()
 	_, trace := StepTrace(p, Load{}, Loop{Kp: 20, RangeC: 10}, Watch{}, 200)
 	end := trace[len(trace)-1].Sensor
-	near(t, "end", 20*(200-end)/255*30, 0.06*(end-25), 0.01)
+	near(t, "duty", 20*(200-end)/255-0.06*(end-25)/30, 0.5/halfCounts, 0.6/halfCounts)
 }
 
 func TestDutyStaysInItsLimit(t *testing.T) {
@@ -58,10 +62,10 @@ func TestDutyStaysInItsLimit(t *testing.T) {
 		_, trace := StepTrace(p, Load{}, loop, Watch{}, 200)
 		full := 0
 		for _, s := range trace {
-			if s.Duty < 0 || s.Duty > 0.7 {
+			if s.Duty < 0 || s.Duty > 0.7+1/halfCounts {
 				t.Fatalf("duty %v at %v s", s.Duty, s.TimeS)
 			}
-			if s.Duty == 0.7 {
+			if s.Duty >= 0.7 {
 				full++
 			}
 		}
@@ -111,8 +115,9 @@ func TestIntegralIsFrozenAndClamped(t *testing.T) {
 	if c.integral == 0 {
 		t.Error("the integral does not grow inside the range")
 	}
-	if c.Duty(200, 211); c.integral != 0 {
-		t.Error("the integral is kept above the range")
+	c.Duty(200, 211)
+	if c.Duty(200, 199); c.integral != 1*rangeSampleS {
+		t.Errorf("the integral that began above the range is kept: %v", c.integral)
 	}
 }
 
@@ -128,5 +133,112 @@ func TestFarLimit(t *testing.T) {
 	if far.OvershootC <= near.OvershootC+1 || far.SettleS >= near.SettleS {
 		t.Errorf("full power below the range: overshoot %.1f K, settled at %.0f s; limited there too: %.1f K, %.0f s",
 			far.OvershootC, far.SettleS, near.OvershootC, near.SettleS)
+	}
+}
+
+// Where the derivative's reading moves only inside the range, the first entry
+// switches the heater off for a while; the second does not.
+func TestKeptReading(t *testing.T) {
+	loop := Loop{Kp: 22.89, Ki: 1.87, Kd: 70.18, RangeC: 10, FilterOld: 0.95, KeepsLast: true}
+	c := loop.Start(1)
+	c.Duty(240, 200)
+	c.Duty(240, 231)
+	near(t, "derivative at the first entry", c.derivative, -0.05*70.18/0.16*231, 1e-9) // facts: about −5,263 counts at 240
+	if d := c.Duty(240, 231); d != 0 {
+		t.Errorf("duty %v", d)
+	}
+	c.Duty(240, 225)
+	c.Duty(240, 231)
+	near(t, "derivative at the second entry", c.derivative, 0, 1e-9)
+	loop.KeepsLast = false
+	c = loop.Start(1)
+	c.Duty(240, 229.9)
+	c.Duty(240, 230)
+	near(t, "derivative of one that moves everywhere", c.derivative, -0.05*70.18/0.16*0.1, 1e-9)
+}
+
+// An output of LoopClamped acts a sample late; a change below a twentieth of
+// the limit is dropped until the last one has stood for 2.4 s.
+func TestLateAndDroppedOutputs(t *testing.T) {
+	c := Loop{Form: LoopClamped, Kp: 2.55, SmoothS: 1}.Start(1) // 1 % for each kelvin
+	for i, x := range []struct{ short, duty float64 }{
+		{4, 0}, {4, 0}, // below 5 % nothing starts
+		{50, 0}, {53, 0.5}, // late
+		{54, 0.5}, {54, 0.5}, {54, 0.5}, {54, 0.5}, {54, 0.5}, {54, 0.5}, // dropped
+		{54, 0.5}, {54, 0.54}, // the eighth sample after it
+		{10, 0.54}, {10, 0.1},
+	} {
+		c.derivative, c.last = 0, 200-x.short
+		if got := c.Duty(200, 200-x.short); math.Abs(got-x.duty) > 1e-9 {
+			t.Errorf("sample %d: duty %v, want %v", i, got, x.duty)
+		}
+	}
+}
+
+// DESIGN's block with a 40 W cartridge to 250 °C: the newer firmware overshoots
+// by 4.9 K at the first heat-up, the older by less than 1 K.
+func TestFirstHeatUp(t *testing.T) {
+	p := ptcPlant()
+	p.Hot, p.RatedW = Table{}, 40
+	loop := Loop{Kp: 22.89, Ki: 1.87, Kd: 70.18, RangeC: 10, FilterOld: 0.95, KeepsLast: true}
+	r := Step(p, Load{}, loop, Watch{}, 250)
+	near(t, "newer", r.OvershootC, 4.9, 0.3)
+	if r.BlockPeakC-250 < r.OvershootC {
+		t.Errorf("the block's peak %v is below its sensor's", r.BlockPeakC)
+	}
+	loop.KeepsLast = false
+	if r = Step(p, Load{}, loop, Watch{}, 250); r.OvershootC >= 1 {
+		t.Errorf("older: %v K", r.OvershootC)
+	}
+	// Gains that starve the heater at the first entry.
+	w := Watch{Form: WindowWatch, Rise: RiseWatch{2, 20, 3}}
+	loop.Kp, loop.Ki, loop.Kd = 15, 0.6, 120
+	for _, c := range []struct {
+		keeps bool
+		every float64
+		trip  Trip
+	}{{true, 0.16, RiseTrip}, {true, 0.01, NoTrip}, {false, 0.16, NoTrip}, {false, 0.08, NoTrip}, {false, 0.01, NoTrip}} {
+		loop.KeepsLast, loop.SampleS = c.keeps, c.every
+		if r = Step(p, Load{}, loop, w, 220); r.Trip != c.trip {
+			t.Errorf("%+v: %+v", c, r)
+		}
+		if c.trip == RiseTrip {
+			near(t, "trip", r.TripS, 120, 1)
+		}
+	}
+}
+
+// Gains that swing for ever are told no time, but how far and how fast; the
+// period is that of the crossings of the target in the trace.
+func TestSwingWithoutEnd(t *testing.T) {
+	p := ptcPlant()
+	p.LagS = 8
+	loop := Loop{Kp: 60, Ki: 9, RangeC: 10, FilterOld: 0.95}
+	r, trace := StepTrace(p, Load{}, loop, Watch{}, 240)
+	if r.Settles || r.SwingC < 1 || r.PeriodS < 5 {
+		t.Fatalf("got %+v", r)
+	}
+	var ups []float64
+	high, low := 0.0, 1e9
+	for i := 1; i < len(trace); i++ {
+		if trace[i].TimeS < 600 {
+			continue
+		}
+		high, low = max(high, trace[i].Sensor), min(low, trace[i].Sensor)
+		if trace[i-1].Sensor < 240 && trace[i].Sensor >= 240 {
+			ups = append(ups, trace[i].TimeS)
+		}
+	}
+	near(t, "period", r.PeriodS, (ups[len(ups)-1]-ups[0])/float64(len(ups)-1), 0.5)
+	near(t, "swing", r.SwingC, (high-low)/2, 0.2)
+}
+
+// A loop that creeps towards its target is followed as long as it gets nearer.
+func TestSlowLoopIsFollowed(t *testing.T) {
+	p := cartridgePlant()
+	p.RatedW = 13 // settles at 241.7 °C
+	r, trace := StepTrace(p, Load{}, Loop{Form: LoopClamped, Kp: 100, Ki: 0.2, SmoothS: 1}, Watch{}, 240)
+	if end := trace[len(trace)-1].TimeS; end <= runS || !r.Settles || r.SettleS <= runS {
+		t.Errorf("ends at %v s: %+v", end, r)
 	}
 }

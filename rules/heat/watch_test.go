@@ -9,7 +9,7 @@ import (
 
 var (
 	windowRise = RiseWatch{RiseC: 2, WindowS: 20, MarginC: 3}
-	sumDefault = SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 120}
+	sumDefault = SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 120, SmoothS: 1}
 )
 
 // The worked example of DESIGN section 8 and the cartridge of issue 3.
@@ -52,83 +52,62 @@ func TestRiseMonitor(t *testing.T) {
 		t, s  float64
 		trips bool
 	}{
-		{0, 20, false},
-		{19.9, 21.9, false},
-		{20, 22, false},   // made it in time, and again
-		{39.9, 23, false}, // not yet late
-		{40, 23, true},    // late
-		{41, 95, false},   // past the goal and no more armed
-		{90, 95, false},
+		{0, 20.9, false},    // of which it sees 20
+		{5, 60, false},      // it does not look
+		{19.9, 21.9, false}, // not yet
+		{20, 22, false},     // 22 are enough, and again
+		{39.9, 23, false},
+		{40, 24.2, false}, // and again
+		{60, 25.9, true},  // of which it sees 25
 	} {
 		if got := m.Feed(c.t, c.s); got != c.trips {
 			t.Errorf("at %v s, %v °C: trips is %v", c.t, c.s, got)
 		}
 	}
-	if windowRise.Watch(100).Feed(0, 94) {
-		t.Error("trips at once")
+	m = windowRise.Watch(100)
+	for at := 0.0; at < 100; at++ {
+		if m.Feed(at, 94) {
+			t.Error("trips where it is not armed")
+		}
+	}
+	if m = windowRise.Watch(100); m.Feed(0, 93.9) || !m.armed {
+		t.Error("93 and 2 are below 96: it is armed")
 	}
 }
 
 // A real watch that meets the predicted heat-up must agree wherever the
-// prediction says that nothing trips, at whatever moments it samples.
+// prediction says that nothing trips, at whatever moments it samples and
+// whatever fraction of a degree it starts from.
 func TestRiseMonitorAgreesWithPrediction(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := anyPlant(t)
-		w := RiseWatch{rapid.Float64Range(0.5, 8).Draw(t, "rise"), rapid.Float64Range(5, 60).Draw(t, "window"), 3}
-		target := rapid.Float64Range(60, 300).Draw(t, "target")
+		w := RiseWatch{float64(rapid.IntRange(1, 8).Draw(t, "rise")), float64(rapid.IntRange(5, 60).Draw(t, "window")), 3}
+		target := float64(rapid.IntRange(60, 300).Draw(t, "target"))
 		r := PredictRise(p, Load{}, w, target)
 		c := p.Run(p.Ambient(), 1, Load{}, 1500)
 		m := w.Watch(target)
-		phase := rapid.Float64Range(0, 1).Draw(t, "phase")
+		phase := rapid.Float64Range(0, w.WindowS).Draw(t, "phase")
 		tripped := false
 		for at := phase; at < 1500; at += 0.16 {
 			tripped = m.Feed(at, c.Sensor(at)) || tripped
 		}
-		// A sample may come 0.16 s late for the goal.
-		late := w
-		late.WindowS -= 0.2
-		if tripped && !PredictRise(p, Load{}, late, target).Trips(w) {
+		if tripped && !r.Trips(w) {
 			t.Fatalf("the watch trips, the prediction is %+v", r)
 		}
-		if !r.Gets && r.Armed && c.EndS() < 1400 && !tripped {
+		if !r.Gets && r.Armed && c.EndS() < 1400 && !tripped && c.Sensor(1500) < w.lastWhole(target) {
 			t.Fatalf("S stays where the watch is armed, and nothing trips: %+v", r)
 		}
 	})
 }
 
-func TestLeastWindow(t *testing.T) {
+// The share of starts that trip is none or all where the prediction is sure,
+// and some in between.
+func TestTripShare(t *testing.T) {
 	p := ptcPlant()
-	s, ok := LeastWindow(p, FanFull, windowRise, 270, 120)
-	if !ok {
-		t.Fatal("no window up to 120 s is wide enough")
-	}
-	for wide, trips := range map[float64]bool{s: false, s - 1: true} {
-		w := windowRise
-		w.WindowS = wide
-		if PredictRise(p, FanFull, w, 270).Trips(w) != trips {
-			t.Errorf("a window of %v s: trips is %v", wide, !trips)
-		}
-	}
-	if s, ok := LeastWindow(p, FanFull, windowRise, 290, 120); ok {
-		t.Errorf("290 °C is never reached, but %v s are enough", s)
-	}
-}
-
-func TestLeastLimit(t *testing.T) {
-	p := ptcPlant()
-	limit, ok := PredictSum(p, FanFull, sumDefault, 272).LeastLimit()
-	if !ok || limit != 158 { // SciPy: 157.27
-		t.Fatalf("got %v, %v, want 158", limit, ok)
-	}
-	for sum, trips := range map[float64]bool{limit: false, limit - 1: true} {
-		w := sumDefault
-		w.LimitCS = sum
-		if PredictSum(p, FanFull, w, 272).Trips != trips {
-			t.Errorf("a limit of %v: trips is %v", sum, !trips)
-		}
-	}
-	if limit, ok := PredictSum(p, FanFull, sumDefault, 285).LeastLimit(); ok {
-		t.Errorf("285 °C is never reached, but %v is enough", limit)
+	near(t, "240 °C", TripShare(p, FanFull, windowRise, 240), 0, 0)
+	near(t, "290 °C", TripShare(p, FanFull, windowRise, 290), 1, 0)
+	if s := TripShare(p, FanFull, windowRise, 270); s < 0.2 || s > 0.8 {
+		t.Errorf("270 °C: %v", s)
 	}
 }
 
@@ -204,5 +183,26 @@ func TestHoldTrip(t *testing.T) {
 		if at, ok := trip(p, flow, 225); ok {
 			t.Errorf("%s: it settles inside the hysteresis, but trips after %v s", name, at)
 		}
+	}
+}
+
+// A part fan that slows as S sags stands still before the watch looks: it trips
+// only where the heater cannot hold without it either, and later.
+func TestHoldTripWithASlowedFan(t *testing.T) {
+	p, w := ptcPlant(), HoldWatch{HysteresisC: 4, PeriodS: 40}
+	slow := w
+	slow.SlowsFan = true
+	for _, c := range []struct {
+		flow        float64
+		full, still bool
+	}{{18, true, true}, {8, true, false}, {0, false, false}} {
+		full, trips := w.HoldTrip(p, Load{Fan: 1, FlowMM3S: c.flow}, 270)
+		later, tripsSlow := slow.HoldTrip(p, Load{Fan: 1, FlowMM3S: c.flow}, 270)
+		if trips != c.full || tripsSlow != c.still || tripsSlow && later <= full {
+			t.Errorf("%v mm³/s: fan full %v, %v; slowed %v, %v", c.flow, full, trips, later, tripsSlow)
+		}
+	}
+	for short, want := range map[float64]float64{1: 1, 1.3: 0.75, 2: 0.5, 3.2: 0.25, 3.3: 0} {
+		near(t, "share of the fan", w.fanShare(short), want, 0)
 	}
 }

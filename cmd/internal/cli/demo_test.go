@@ -28,12 +28,12 @@ var demoFaults = map[string][]string{
 		"error fan-voltage",
 		"error heater-current",
 		"error heater-overpower",
+		"error pid-stale",
 		"error preset-over",
 		"error runaway-off",
 		"error sensor-curve",
 		"error supply-budget",
 		"error temp-ceiling",
-		"warning pid-stale",
 		"warning stored-settings",
 	},
 	"egret-03": {

@@ -65,6 +65,7 @@ func checkAll(paths []string, o *Options, progress func(done, all int), keep fun
 			progress(int(done.Add(1)), len(targets))
 		}
 	})
+	r.tellOnce()
 	for _, p := range problems {
 		r.Printers = append(r.Printers, Printer{Name: p.File, Sheet: p.File, Problem: &p})
 	}
@@ -134,7 +135,7 @@ func (src *source) input(today time.Time) *rules.Input {
 func findingOf(config parser.Config, f rules.Finding) Finding {
 	out := Finding{
 		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), More: f.More,
-		Values: f.Values, Waived: strings.Clone(f.Waived), unknown: f.Unknown, cause: f.Cause,
+		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same, unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {
 		return out

@@ -147,3 +147,32 @@ func TestRunawayOffSpellings(t *testing.T) {
 		})
 	}
 }
+
+// What holds for a hotend and not for a printer is told on the first printer
+// that has it, and how many more do.
+func TestToldOnceForOneHotend(t *testing.T) {
+	t.Chdir(t.TempDir())
+	writeFleet(t, 3, 0, 4000, 4000)
+	text, err := os.ReadFile("printer-0003/swap.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	other := strings.Replace(string(text), "loss_w_per_k = 0.068", "loss_w_per_k = 0.06", 1)
+	if err := os.WriteFile("printer-0003/swap.toml", []byte(other), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	r := Check([]string{"."}, Options{Today: today}, nil)
+	if len(r.Printers) != 3 {
+		t.Fatalf("%d printers", len(r.Printers))
+	}
+	for i, told := range []bool{true, false, true} {
+		p := &r.Printers[i]
+		j := slices.IndexFunc(p.Findings, func(f Finding) bool { return f.Rule == "heater-stuck-on" })
+		if (j >= 0) != told {
+			t.Errorf("%s: told is %v", p.Name, !told)
+		}
+		if j >= 0 && strings.Contains(p.Findings[j].Message, "told once for 2 printers") != (i == 0) {
+			t.Errorf("%s: %s", p.Name, p.Findings[j].Message)
+		}
+	}
+}

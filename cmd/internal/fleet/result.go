@@ -1,6 +1,9 @@
 package fleet
 
 import (
+	"fmt"
+	"slices"
+
 	"preflash/parser"
 	"preflash/rules"
 )
@@ -59,6 +62,7 @@ type Finding struct {
 	Values  rules.Values
 	Fix     []Replacement
 
+	same    string     // see rules.Finding
 	unknown parser.Key // the setting that could not be told, if that is what it says
 	cause   parser.Cause
 }
@@ -79,6 +83,31 @@ type Region struct {
 type Replacement struct {
 	Region Region
 	New    string
+}
+
+// tellOnce keeps what is the same on several printers on the first of them, and
+// says there how many more it holds for.
+func (r *Result) tellOnce() {
+	first := make(map[string]*Finding)
+	more := make(map[*Finding]int)
+	for i := range r.Printers {
+		p := &r.Printers[i]
+		p.Findings = slices.DeleteFunc(p.Findings, func(f Finding) bool {
+			told := f.same != "" && first[f.Rule+f.same] != nil
+			if told {
+				more[first[f.Rule+f.same]]++
+			}
+			return told
+		})
+		for j := range p.Findings {
+			if f := &p.Findings[j]; f.same != "" {
+				first[f.Rule+f.same] = f
+			}
+		}
+	}
+	for f, n := range more {
+		f.Message += fmt.Sprintf("; told once for %d printers with this hotend", n+1)
+	}
 }
 
 // Summary counts what a Result holds. Waived findings are not counted among

@@ -34,11 +34,11 @@ func loopFigure(s *swap) (*figure, string) {
 		return nil, "There is no plot of the control loop: its gains cannot be told."
 	}
 	p, loop := rules.Plant(in), rules.Loop(in)
-	watch, _ := rules.Watch(in)
-	_, target := printRange(in)
-	run := func(name string, loop heat.Loop) trace {
-		r, samples := heat.StepTrace(p, heat.Load{}, loop, watch, target)
-		return trace{name, r, samples}
+	var target float64
+	run := func(name string, loop heat.Loop) (t trace) {
+		t.name = name
+		target, t.response, t.samples = rules.LoopStep(in, loop)
+		return t
 	}
 	own := "the configuration's gains"
 	if loop.OnOff {
@@ -160,6 +160,8 @@ func does(r heat.Response, target float64) string {
 		text = fmt.Sprintf("reaches %s without passing it", unit.Celsius(target)) + settles
 	case r.Settles:
 		text = fmt.Sprintf("passes %s by %s", unit.Celsius(target), unit.Kelvin(r.OvershootC)) + settles
+	case r.SwingC > 0:
+		text = fmt.Sprintf("passes %s by %s and swings without end, by %s up and down", unit.Celsius(target), unit.Kelvin(r.OvershootC), unit.Kelvin(r.SwingC))
 	case r.Reached:
 		text = fmt.Sprintf("passes %s by %s and does not settle", unit.Celsius(target), unit.Kelvin(r.OvershootC))
 	default:

@@ -159,7 +159,7 @@ func sumFigure(s *swap, h heatUp, w heat.SumWatch, o heat.SumOutcome) *figure {
 	if o.Trips {
 		end = min(max(end, o.TripS+20), longestHeat)
 	}
-	full, off := sums(h.full, w, h.target, end), sums(h.off, w, h.target, end)
+	full, off := sums(h, heat.FanFull, w, end), sums(h, heat.Load{}, w, end)
 	high := 1.5 * w.LimitCS
 	p := &plot.Plot{
 		ID:   s.id,
@@ -194,16 +194,10 @@ func sumFigure(s *swap, h heatUp, w heat.SumWatch, o heat.SumOutcome) *figure {
 
 // sums returns the sum as it is held against the limit: while the heater gains
 // enough, none is.
-func sums(c heat.Curve, w heat.SumWatch, target, end float64) []plot.Point {
-	m := w.Watch(target)
+func sums(h heatUp, l heat.Load, w heat.SumWatch, end float64) []plot.Point {
 	var points []plot.Point
-	for t := 0.0; t <= end; t++ {
-		m.Feed(t, c.Sensor(t))
-		held := 0.0
-		if m.SumCS == m.MostCS { // the largest so far is the one of now
-			held = m.SumCS
-		}
-		points = append(points, plot.Point{X: t, Y: held})
+	for _, s := range heat.SumTrace(h.plant, l, w, h.target, end) {
+		points = append(points, plot.Point{X: s.TimeS, Y: s.HeldC})
 	}
 	return points
 }

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"regexp"
+	"slices"
 	"strings"
 
 	"preflash/parser"
@@ -17,11 +18,20 @@ import (
 // what it says of an answer is shown, and the question comes again. The end of
 // the input leaves the rest blank.
 func Ask(s *Sheet, in io.Reader, out io.Writer, check func(text string) error) error {
-	blanks := s.Blanks()
-	fmt.Fprintf(out, "%d blanks. Enter leaves one blank, - deletes its line where that is allowed.\n", len(blanks))
+	left := len(s.Blanks())
+	fmt.Fprintf(out, "%d blanks. Enter leaves one blank, - deletes its line where that is allowed.\n", left)
 	lines := bufio.NewScanner(in)
-	for i, e := range blanks {
-		fmt.Fprintf(out, "\n%d of %d  %s\n", i+1, len(blanks), e.Note)
+	asked := 0
+	for _, e := range s.entriesThat(func(e *Entry) bool { return e.Blank || e.PTC }) {
+		if e.PTC {
+			if !s.ptc() {
+				continue
+			}
+			e.Example, e.Value, e.Blank, e.off, e.Leave = e.Value, `["", ""]`, true, false, true
+			left++
+		}
+		asked++
+		fmt.Fprintf(out, "\n%d of %d  %s\n", asked, left, e.Note)
 		for {
 			fmt.Fprintf(out, "%s, such as %s: ", e.Path, e.Example)
 			if !lines.Scan() {
@@ -83,6 +93,13 @@ func (e *Entry) literal(answer string) string {
 		fields := strings.FieldsFunc(answer, func(r rune) bool { return strings.ContainsRune("[], \t;", r) })
 		for i, f := range fields {
 			fields[i] = figure(f)
+		}
+		if strings.HasPrefix(e.Example, "[[") {
+			var pairs []string
+			for pair := range slices.Chunk(fields, 2) {
+				pairs = append(pairs, "["+strings.Join(pair, ", ")+"]")
+			}
+			fields = pairs
 		}
 		return "[" + strings.Join(fields, ", ") + "]"
 	}

@@ -73,3 +73,17 @@ func TestAskLeavesBlanks(t *testing.T) {
 		t.Errorf("%d of %d blanks are left, first %s", len(left), all, left[0].Path)
 	}
 }
+
+// The power hot is asked of a PTC heater, and of no other.
+func TestAskForHotPower(t *testing.T) {
+	s := New(definesFacts())
+	asked := ask(t, s, "24", "350", "-", "5", "285", "190 250", "none", "ntc", "ntc-100k-3950",
+		"ptc", "24", "48", "[[25, 48], [200, 30,0]]", "25 48 200 30", "24", "0.4", "0")
+	got, err := read(t, s.Text())
+	if err != nil {
+		t.Fatalf("%v\n%s", err, asked)
+	}
+	if h := got.New.Heater.HotW; len(h.Value) != 2 || h.Value[1] != [2]float64{200, 30} {
+		t.Errorf("hot_w is %+v\n%s", h, asked)
+	}
+}

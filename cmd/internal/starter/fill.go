@@ -122,6 +122,7 @@ func newGroup() group {
 		blank("rated_c", "285", "Lowest rating of any part that gets hot (heat break, block, heater, nozzle): the maker's data. Where the data leave a part out, take the lowest figure that is sold for such a part."),
 		blank("print_c", "[190, 250]", "Lowest and highest temperature that you will ask it for."),
 		blank("liner", `"none"`, `"ptfe" where a PTFE tube reaches down into the part that gets hot, which limits everything to 240 °C; "none" where the heat break is metal all through. Look into it from above.`),
+		option("cutoff_c", "280", "where something independent of the firmware cuts the heater, such as a thermal fuse"),
 	}}
 }
 
@@ -130,9 +131,16 @@ func heaterGroup() group {
 		blank("kind", `"cartridge"`, `"cartridge", or "ptc" for a ring or plate whose power falls as it gets hot.`),
 		blank("rated_v", "24.0", "Its voltage: on the label, the bag, or engraved in the steel."),
 		blank("rated_w", "50.0", "Cartridge: ohmmeter across its two wires, cold and off the board; P = V²/R, with V = rated_v: 24 V and 11.5 Ω make 50 W. Subtract what the meter shows with its tips together. PTC: the label; its cold reading proves little."),
-		option("hot_w", "[[25, 48], [200, 30], [300, 22]]", "PTC only: W at °C, at rated_v; measure the current while it heats"),
+		hotPower(),
 		option("duty_limit", "1.0", "highest duty that its maker or you allow"),
 	}}
+}
+
+// hotPower is what the label of a PTC heater does not tell.
+func hotPower() *Entry {
+	e := option("hot_w", "[[25, 48], [200, 30], [300, 22]]", "PTC only, and needed there: its power hot, W at °C at rated_v, two points at least; measure the current while it heats")
+	e.PTC = true
+	return e
 }
 
 func blockGroup() group {

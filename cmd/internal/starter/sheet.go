@@ -10,6 +10,7 @@ import (
 	"unicode/utf8"
 
 	"preflash/parser"
+	"preflash/parser/sheet"
 	"preflash/patch"
 )
 
@@ -44,6 +45,7 @@ type Entry struct {
 	Blank   bool   // to be filled in
 	Example string // of a blank, TOML
 	Leave   bool   // the line of a blank may be deleted instead
+	PTC     bool   // a blank once the heater is said to be a PTC, commented out before
 	Note    string // how to find the figure, or what it is
 
 	off  bool // commented out
@@ -51,16 +53,25 @@ type Entry struct {
 }
 
 // Blanks returns the entries that are still to be filled in, in order.
-func (s *Sheet) Blanks() []*Entry {
+func (s *Sheet) Blanks() []*Entry { return s.entriesThat(func(e *Entry) bool { return e.Blank }) }
+
+func (s *Sheet) entriesThat(are func(*Entry) bool) []*Entry {
 	var list []*Entry
 	for i := range s.groups {
 		for _, e := range s.groups[i].entries {
-			if e.Blank {
+			if are(e) {
 				list = append(list, e)
 			}
 		}
 	}
 	return list
+}
+
+// ptc reports whether the new heater is said to be a PTC.
+func (s *Sheet) ptc() bool {
+	return len(s.entriesThat(func(e *Entry) bool {
+		return e.Path == "new.heater.kind" && !e.Blank && e.Value == quote(string(sheet.PTC))
+	})) > 0
 }
 
 // lineWidth is how long a line of comment gets, noteColumn where the comment

@@ -137,7 +137,7 @@ func TestExamplesAreAnswers(t *testing.T) {
 // the reader takes.
 func TestOptionsShowTheirDefaults(t *testing.T) {
 	examples := map[string]bool{
-		"new.use": true, "new.name": true, "new.sensor.points": true, "new.sensor.beta": true, "new.sensor.rated_c": true,
+		"new.use": true, "new.name": true, "new.cutoff_c": true, "new.sensor.points": true, "new.sensor.beta": true, "new.sensor.rated_c": true,
 		"new.heater.hot_w": true, "new.fan.output_v": true, "new.nozzle.max_flow_mm3_s": true,
 	}
 	facts := definesFacts()

@@ -36,8 +36,11 @@ func (b *builder) firstHeat() Section {
 		s.Items = append(s.Items, item)
 		if from := b.fanFrom(); last <= from && from < t {
 			since := "from " + unit.Celsius(from) + " on"
-			if b.in.Sheet.New.Fan.AlwaysOn.Value {
+			switch {
+			case b.in.Sheet.New.Fan.AlwaysOn.Value:
 				since = "since power on"
+			case b.withTarget():
+				since = "since the target was set"
 			}
 			s.Items = append(s.Items, Item{
 				Do:     "Look at the heat-break fan.",
@@ -147,12 +150,20 @@ func (b *builder) tooAlike() string {
 		unit.Celsius(top), b.reads(o.Actual(b.real, top), top))
 }
 
+// withTarget reports whether the heat-break fan runs with every target.
+func (b *builder) withTarget() bool {
+	c := &b.in.Printer.ColdSide
+	return c.WithTarget && c.Fan.Key != "" && c.Fan.Known()
+}
+
 // fanFrom is the temperature from which on the heat-break fan runs.
 func (b *builder) fanFrom() float64 {
 	fan, c := &b.in.Sheet.New.Fan, &b.in.Printer.ColdSide
 	switch {
 	case fan.AlwaysOn.Value:
 		return b.in.Sheet.Printer.AmbientC.Value
+	case b.withTarget():
+		return b.in.Sheet.Printer.AmbientC.Value // it runs from the first target on
 	case c.Fan.Key != "" && c.Fan.Known() && c.OnAboveC.Key != "" && c.OnAboveC.Known():
 		return c.OnAboveC.Value
 	}

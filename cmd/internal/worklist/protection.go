@@ -184,12 +184,12 @@ func atMost(tempC float64) string {
 // weldedOutput says what no test of the firmware can show.
 func (b *builder) weldedOutput() []Item {
 	rated, by := rules.Rating(b.in)
-	end := rules.Plant(b.in).StuckOn()
-	if end <= rated {
+	end := rules.StuckOn(b.in)
+	if end.C <= rated {
 		return nil
 	}
 	return []Item{{
 		Do:     "See to a cut-off that needs no firmware, such as a thermal fuse on the block.",
-		Expect: fmt.Sprintf("without one, an output that is welded on takes this block to at most %s, past the %s of the %s", unit.Celsius(end), unit.Celsius(rated), by),
+		Expect: fmt.Sprintf("without one, an output that is welded on takes this block %s (an upper bound), past the %s of the %s", end.Text(), unit.Celsius(rated), by),
 	}}
 }

@@ -86,6 +86,8 @@ func response(gains string, p heat.Plant, loop heat.Loop, at float64) string {
 		return fmt.Sprintf("%s come within %s of %s after %s, without overshoot", gains, unit.Kelvin(heat.SettleBandC), unit.Celsius(at), unit.Seconds(r.SettleS))
 	case !r.Reached:
 		return gains + " do not reach " + unit.Celsius(at)
+	case r.SwingC > 0:
+		return overshoots + fmt.Sprintf(" and swing without end, by %s up and down", unit.Kelvin(r.SwingC))
 	case !r.Settles:
 		return overshoots + " and do not settle"
 	}

@@ -139,7 +139,10 @@ func TestSections(t *testing.T) {
 		{name: "no hotter than it may get", title: "First heat", says: `no more than 120 °C may be asked`, silence: `Set 150 °C`,
 			change: func(in *rules.Input) { in.Sheet.New.RatedC.Value = 120 }},
 		{name: "a fan that starts late is looked at late", title: "First heat", says: `(?s)Set 150 °C.*from 100 °C on`,
-			change: func(in *rules.Input) { in.Printer.ColdSide.OnAboveC.Value = 100 }},
+			change: func(in *rules.Input) {
+				in.Printer.ColdSide.WithTarget, in.Printer.ColdSide.OnAboveC.Value = false, 100
+			}},
+		{name: "a fan that runs with its target is looked at first", title: "First heat", says: `(?s)Set 50 °C.*since the target was set.*Set 100 °C`},
 		{name: "figures that cannot be told", title: "Protection test", says: `cannot be told from these files`, silence: `after about`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Watch.ErrorSumCS.State = parser.Unknown }},
 		{name: "a watch that is as good as off", title: "Protection test", says: `as good as off`,

@@ -17,14 +17,8 @@ import (
 func Reference(t testing.TB, dir, name string, into any) {
 	t.Helper()
 	data, err := os.ReadFile(filepath.Join(dir, name+".json"))
-	if os.Getenv("PREFLASH_LIVE") == "1" {
-		cmd := exec.Command(python(), name+".py")
-		cmd.Dir = dir
-		var problems bytes.Buffer
-		cmd.Stderr = &problems
-		if data, err = cmd.Output(); err != nil {
-			t.Fatalf("python3 with SciPy is needed for the live comparison: %v\n%s", err, &problems)
-		}
+	if Live() {
+		data, err = Run(t, dir, name+".py", nil), nil
 	}
 	if err != nil {
 		t.Fatal(err)
@@ -33,6 +27,23 @@ func Reference(t testing.TB, dir, name string, into any) {
 		t.Fatal(err)
 	}
 }
+
+// Run runs a script in its folder and returns what it prints.
+func Run(t testing.TB, dir, script string, input []byte, args ...string) []byte {
+	t.Helper()
+	cmd := exec.Command(python(), append([]string{"-B", script}, args...)...)
+	cmd.Dir, cmd.Stdin = dir, bytes.NewReader(input)
+	var problems bytes.Buffer
+	cmd.Stderr = &problems
+	data, err := cmd.Output()
+	if err != nil {
+		t.Fatalf("python3 with SciPy is needed for the live comparison: %v\n%s", err, &problems)
+	}
+	return data
+}
+
+// Live reports whether the outside programs are to be run.
+func Live() bool { return os.Getenv("PREFLASH_LIVE") == "1" }
 
 // python is the first Python that has SciPy: a version manager's python3 often
 // hides the system's, which is where packages put it.
