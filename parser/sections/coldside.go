@@ -12,7 +12,7 @@ import (
 // cools the heat break is unknown.
 func (c *config) coldSide(heater string) parser.ColdSide {
 	var board *parser.Setting[string]
-	var still parser.ColdSide
+	still := parser.ColdSide{WithTarget: true}
 	cold := parser.ColdSide{WithTarget: true, Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
 	for _, s := range c.sections {
 		if s.kind != "heater_fan" {
