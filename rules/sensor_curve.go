@@ -86,7 +86,7 @@ leaves. A wrong pull-up that is a setting of its own is changed too.`,
 		if !m.wrong() {
 			return
 		}
-		fix, repaired := r.repair(in, believed, m)
+		fix, repaired := r.repair(in, believed)
 		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial = repaired && fix.partial
 		report(f.With(r.values(m)).Change(fix.changes...))
