@@ -56,7 +56,8 @@ worst error from the bottom of print_c to the highest target; among those within
 one: R25, B and cubic coefficient by least squares in 1/T, or the sheet's three
 points, or three of the curve. A change leaves at most half of the error and
 less than 2.5 K or the band; above 20 K it is the best there is and says what it
-leaves. A wrong pull-up that is a setting of its own is changed too.`,
+leaves. Where what it leaves would take the hotend past its rating, the max temp
+goes down with it. A wrong pull-up that is a setting of its own is changed too.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
 		if s.State == parser.Unknown {
@@ -89,8 +90,26 @@ leaves. A wrong pull-up that is a setting of its own is changed too.`,
 		fix, repaired := r.repair(in, believed)
 		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial = repaired && fix.partial
+		if repaired && fix.leaves.overRating {
+			f = lowered(in, f)
+		}
 		report(f.With(r.values(m)).Change(fix.changes...))
 	},
+}
+
+// lowered adds to a change of the definition the max temp that keeps the hotend
+// within its rating, where the one in force would not.
+func lowered(in *Input, f Finding) Finding {
+	c, ok := ceilingOf(in, func(Finding) {})
+	if !ok {
+		return f
+	}
+	highest := c.builds(withinRating(in, c, weakestRating(&in.Sheet.New)))
+	if c.maxC <= highest {
+		return f
+	}
+	f.Message += "; lower the max temp to " + celsius(highest) + " with it"
+	return f.Change(in.Printer.Limits.MaxTemp.To(highest))
 }
 
 // reading is the real sensor and what is asked of it.

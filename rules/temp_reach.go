@@ -1,5 +1,7 @@
 package rules
 
+import "preflash/parser"
+
 var tempReach = &Rule{
 	ID:      "temp-reach",
 	Level:   Warning,
@@ -11,8 +13,9 @@ practice, no source).
 Values: target_limit_c, top_c, needed_max_c.
 Change: the lowest whole max temp that does it, as far as temp-ceiling and the
 firmware's own checks allow; where a rating forbids it there is none, and
-print_c must come down; nor is there one while the sensor's reading falls as the
-hotend heats.`,
+print_c must come down. Nor is there one while the reading will not be right
+after this run: it falls as the hotend heats, its definition stands for no curve
+or is an error of sensor-curve that stays, or nothing says which pull-up it has.`,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
 		if !ok {
@@ -30,19 +33,20 @@ hotend heats.`,
 			short = "the firmware shuts down at " + celsius(c.maxC) + " and needs " + kelvin(overshootRoomK) + " of room for overshoot"
 		}
 		weakest := weakestRating(&in.Sheet.New)
-		if highest := weakest.highestMaxTemp(c.marginK); needed > highest {
+		within := withinRating(in, c, weakest)
+		if highest := within; needed > highest {
 			report(Sayf(Warning, print.At,
 				"the sheet asks for printing at up to %s, but %s, and the %s, rated for %s, allows no higher max temp than %s; lower the top of print_c to %s",
 				celsius(top), short, weakest.By, celsius(weakest.C), celsius(highest), celsius(highest-c.roomK())).With(values))
 			return
 		}
 		s := &in.Printer.Limits.MaxTemp
-		if reversed(in) {
-			report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; nothing is proposed while the reading falls as the hotend heats: mend the sensor definition first",
-				celsius(top), short).With(values))
+		if why := readingInDoubt(in); why != "" {
+			report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; nothing is proposed while %s",
+				celsius(top), short, why).With(values))
 			return
 		}
-		if highest := c.highest(weakest); needed > highest {
+		if highest := c.builds(within); needed > highest {
 			f := Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s, and with this sensor definition the firmware cannot be built with a max temp above %s",
 				celsius(top), short, celsius(highest)).With(values)
 			if highest > c.maxC {
@@ -57,4 +61,25 @@ hotend heats.`,
 		report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; raise the max temp to %s",
 			celsius(top), short, celsius(needed)).With(values).Change(s.To(needed)))
 	},
+}
+
+// readingInDoubt says why the hotend's reading is not to be relied on, also
+// after this run; "" where it is.
+func readingInDoubt(in *Input) string {
+	const mend = ": mend the sensor definition first"
+	s := &in.Printer.Hotend.Sensor
+	switch {
+	case reversed(in):
+		return "the reading falls as the hotend heats" + mend
+	case pullupUnsaid(in):
+		return "nothing says which pull-up the board has: give printer.pullup_ohm"
+	case !s.Known() || s.Value.Form == parser.FormUnknown || s.Value.Form == parser.FormPlaceholder:
+		return "nothing says how hot the hotend is" + mend
+	}
+	if r, believed, ok := readingToCome(in); ok {
+		if m := r.settled(in).judge(believed); m.level == Error {
+			return "the reading is as far off as sensor-curve says" + mend
+		}
+	}
+	return ""
 }
