@@ -66,7 +66,7 @@ func (c ceiling) builds(maxC float64) float64 { return min(maxC, math.Floor(c.bu
 // is sensor-curve's: then the rating alone counts.
 func withinRating(in *Input, c ceiling, r rating) float64 {
 	highest := r.highestMaxTemp(c.marginK)
-	reading, believed, ok := readingToCome(in)
+	reading, believed, _, ok := readingToCome(in)
 	if !ok {
 		return highest
 	}
@@ -80,28 +80,41 @@ func withinRating(in *Input, c ceiling, r rating) float64 {
 	return highest
 }
 
-// readingToCome is the hotend's sensor and the definition that reads it once
+// readingToCome is the hotend's sensor, and the definition that reads it, once
 // sensor-curve has made its change; false where there is none, or where nothing
 // says which pull-up it is on.
-func readingToCome(in *Input) (*reading, []*sensor.Circuit, bool) {
+func readingToCome(in *Input) (*reading, []*sensor.Circuit, parser.SensorDef, bool) {
 	s := &in.Printer.Hotend.Sensor
 	if !s.Known() || kindOf(&s.Value) != in.Sheet.New.Sensor.Kind.Value || pullupUnsaid(in) {
-		return nil, nil, false
+		return nil, nil, s.Value, false
 	}
 	believed, err := believedCircuits(in)
 	if err != nil {
-		return nil, nil, false
+		return nil, nil, s.Value, false
 	}
 	r, ok := newReading(in, believed[0].SeriesOhm)
 	if !ok {
-		return nil, nil, false
+		return nil, nil, s.Value, false
 	}
+	def := s.Value
 	if m := r.judge(believed); m.wrong() {
 		if fix, repaired := r.repair(in, believed); repaired {
 			believed = []*sensor.Circuit{fix.leaves.believed}
+			if fix.def.Form != parser.FormUnknown {
+				def = fix.def
+			}
 		}
 	}
-	return r, believed, true
+	return r, believed, def, true
+}
+
+// buildsWith is the highest max temp that builds with a definition; +Inf where
+// the firmware does not look.
+func buildsWith(in *Input, d parser.SensorDef) float64 {
+	if most := in.Config.MaxTempWith(d); most > 0 {
+		return most
+	}
+	return math.Inf(1)
 }
 
 // targetC is the highest temperature that a user can ask for.
@@ -139,6 +152,9 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 	c := ceiling{maxC: l.MaxTemp.Value, buildsC: math.Inf(1)}
 	if most := l.MaxTemp.Most; most > 0 {
 		c.buildsC = most
+	}
+	if s := &in.Printer.Hotend.Sensor; s.Known() {
+		c.buildsC = min(c.buildsC, buildsWith(in, s.Value))
 	}
 	if l.Margin.Known() {
 		c.marginK = max(l.Margin.Value, 0)

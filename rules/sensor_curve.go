@@ -90,22 +90,27 @@ goes down with it. A wrong pull-up that is a setting of its own is changed too.`
 		fix, repaired := r.repair(in, believed)
 		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial = repaired && fix.partial
-		if repaired && fix.leaves.overRating {
-			f = lowered(in, f)
+		f = f.With(r.values(m)).Change(fix.changes...)
+		if repaired {
+			f = lowered(in, f, fix)
 		}
-		report(f.With(r.values(m)).Change(fix.changes...))
+		report(f)
 	},
 }
 
-// lowered adds to a change of the definition the max temp that keeps the hotend
-// within its rating, where the one in force would not.
-func lowered(in *Input, f Finding) Finding {
+// lowered adds to a change of the definition the max temp that goes with it,
+// where the one in force would take the hotend past its rating, or would not
+// build with the table.
+func lowered(in *Input, f Finding, fix repair) Finding {
 	c, ok := ceilingOf(in, func(Finding) {})
-	if !ok {
+	if !ok || fix.def.Form == parser.FormUnknown {
 		return f
 	}
-	highest := c.builds(withinRating(in, c, weakestRating(&in.Sheet.New)))
-	if c.maxC <= highest {
+	highest := math.Floor(min(c.maxC, buildsWith(in, fix.def)) + rounding)
+	if fix.leaves.overRating {
+		highest = min(highest, withinRating(in, c, weakestRating(&in.Sheet.New)))
+	}
+	if highest >= math.Floor(c.maxC) {
 		return f
 	}
 	f.Message += "; lower the max temp to " + celsius(highest) + " with it"

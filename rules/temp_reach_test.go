@@ -180,7 +180,17 @@ func TestRatingsByTheHotend(t *testing.T) {
 	in.Config = stubConfig{defs: []parser.SensorDef{shows(1.8)}, form: parser.FormAmplifier}
 	f := one(t, sensorCurve, in)
 	wantSaid(t, f, "lower the max temp to 293 °C with it")
-	if len(f.Changes) != 2 || f.Changes[0].Value != 293.0 {
-		t.Errorf("%d changes, the first to %v", len(f.Changes), f.Changes[0].Value)
+	if len(f.Changes) != 2 || f.Changes[1].Value != 293.0 {
+		t.Errorf("%d changes, the last is no max temp of 293", len(f.Changes))
 	}
+	// So it does where the new table would not build with it, and a max temp is
+	// raised as far as the new table builds.
+	in.Config = stubConfig{defs: []parser.SensorDef{shows(0)}, form: parser.FormAmplifier, builds: map[string]float64{"99": 288.5, "11": 257}}
+	if f := one(t, sensorCurve, in); len(f.Changes) != 2 || f.Changes[1].Value != 288.0 {
+		t.Errorf("%d changes, the last is no max temp of 288", len(f.Changes))
+	}
+	in.Printer.Limits.MaxTemp.Value, in.Sheet.New.PrintC.Value[1] = 250, 270
+	wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 285.0})
+	in.Sheet.New.PrintC.Value[1] = 280
+	wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 288.0})
 }
