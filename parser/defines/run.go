@@ -86,7 +86,7 @@ func (s *source) run(units []*header) error {
 		return err
 	}
 	for i, u := range units {
-		if i == 1 && !s.stated() {
+		if i == 1 && !s.statedBehind(units[0]) {
 			if err := s.between(); err != nil {
 				return err
 			}

@@ -157,6 +157,14 @@ func (c *config) remarkName(s *section) {
 		}
 	}
 	switch s.kind {
+	case "DEFAULT":
+		// Its options appear in every section, and none asks for all of them.
+		for _, i := range s.options {
+			if o := &c.options[i]; !o.saved {
+				c.broken(parser.Span{File: o.file, Start: o.key, End: o.keyEnd}, "%s stands in [DEFAULT], which gives it to every section; move it to where it belongs", c.keyOf(o))
+				return
+			}
+		}
 	case "thermistor", "verify_heater", "heater_fan", "controller_fan":
 		if strings.TrimSpace(s.own) == "" {
 			c.broken(at, "[%s] needs a name of its own behind the first word", s.name)
