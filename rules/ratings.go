@@ -66,7 +66,7 @@ func (c ceiling) builds(maxC float64) float64 { return min(maxC, math.Floor(c.bu
 // is sensor-curve's: then the rating alone counts.
 func withinRating(in *Input, c ceiling, r rating) float64 {
 	highest := r.highestMaxTemp(c.marginK)
-	reading, believed, _, ok := readingToCome(in)
+	reading, believed, ok := readingToCome(in)
 	if !ok {
 		return highest
 	}
@@ -83,29 +83,25 @@ func withinRating(in *Input, c ceiling, r rating) float64 {
 // readingToCome is the hotend's sensor, and the definition that reads it, once
 // sensor-curve has made its change; false where there is none, or where nothing
 // says which pull-up it is on.
-func readingToCome(in *Input) (*reading, []*sensor.Circuit, parser.SensorDef, bool) {
+func readingToCome(in *Input) (*reading, []*sensor.Circuit, bool) {
 	s := &in.Printer.Hotend.Sensor
 	if !s.Known() || kindOf(&s.Value) != in.Sheet.New.Sensor.Kind.Value || pullupUnsaid(in) {
-		return nil, nil, s.Value, false
+		return nil, nil, false
 	}
 	believed, err := believedCircuits(in)
 	if err != nil {
-		return nil, nil, s.Value, false
+		return nil, nil, false
 	}
 	r, ok := newReading(in, believed[0].SeriesOhm)
 	if !ok {
-		return nil, nil, s.Value, false
+		return nil, nil, false
 	}
-	def := s.Value
 	if m := r.judge(believed); m.wrong() {
 		if fix, repaired := r.repair(in, believed); repaired {
 			believed = []*sensor.Circuit{fix.leaves.believed}
-			if fix.def.Form != parser.FormUnknown {
-				def = fix.def
-			}
 		}
 	}
-	return r, believed, def, true
+	return r, believed, true
 }
 
 // buildsWith is the highest max temp that builds with a definition; +Inf where
@@ -150,11 +146,16 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 		return ceiling{}, false
 	}
 	c := ceiling{maxC: l.MaxTemp.Value, buildsC: math.Inf(1)}
-	if most := l.MaxTemp.Most; most > 0 {
-		c.buildsC = most
-	}
-	if s := &in.Printer.Hotend.Sensor; s.Known() {
-		c.buildsC = min(c.buildsC, buildsWith(in, s.Value))
+	s := &in.Printer.Hotend.Sensor
+	if d, changes := in.Changed[s.Key].(parser.SensorDef); changes {
+		c.buildsC = buildsWith(in, d) // its table may reach further, or less far
+	} else {
+		if most := l.MaxTemp.Most; most > 0 {
+			c.buildsC = most
+		}
+		if s.Known() {
+			c.buildsC = min(c.buildsC, buildsWith(in, s.Value))
+		}
 	}
 	if l.Margin.Known() {
 		c.marginK = max(l.Margin.Value, 0)

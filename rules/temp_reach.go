@@ -46,9 +46,6 @@ or is an error of sensor-curve that stays, or nothing says which pull-up it has.
 				celsius(top), short, why).With(values))
 			return
 		}
-		if _, _, def, ok := readingToCome(in); ok && def.Name != in.Printer.Hotend.Sensor.Value.Name {
-			c.buildsC = buildsWith(in, def) // of the definition to come
-		}
 		if highest := c.builds(within); needed > highest {
 			f := Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s, and with this sensor definition the firmware cannot be built with a max temp above %s",
 				celsius(top), short, celsius(highest)).With(values)
@@ -79,7 +76,7 @@ func readingInDoubt(in *Input) string {
 	case !s.Known() || s.Value.Form == parser.FormUnknown || s.Value.Form == parser.FormPlaceholder:
 		return "nothing says how hot the hotend is" + mend
 	}
-	if r, believed, _, ok := readingToCome(in); ok {
+	if r, believed, ok := readingToCome(in); ok {
 		if m := r.settled(in).judge(believed); m.level == Error {
 			return "the reading is as far off as sensor-curve says" + mend
 		}

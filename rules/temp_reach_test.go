@@ -189,6 +189,7 @@ func TestRatingsByTheHotend(t *testing.T) {
 	if f := one(t, sensorCurve, in); len(f.Changes) != 2 || f.Changes[1].Value != 288.0 {
 		t.Errorf("%d changes, the last is no max temp of 288", len(f.Changes))
 	}
+	in.Changed = map[parser.Key]any{parser.HotendSensor: shows(0)}
 	in.Printer.Limits.MaxTemp.Value, in.Sheet.New.PrintC.Value[1] = 250, 270
 	wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 285.0})
 	in.Sheet.New.PrintC.Value[1] = 280
