@@ -50,6 +50,9 @@ type Config interface {
 	// the files alone do not settle is here only where every firmware they may
 	// be for has it.
 	Definitions() []SensorDef
+	// MaxTempWith is the highest max temp, °C, with which the firmware is sure to
+	// build with a definition; 0 where no firmware that the files may be for looks.
+	MaxTempWith(SensorDef) float64
 	// CustomForm is the form of a definition that a person can write out in
 	// full: FormBeta for beads alone, or FormPoints, of three points for a bead
 	// and a table straight in resistance for platinum.

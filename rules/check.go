@@ -33,7 +33,9 @@ func Check(in *Input) []Finding {
 			told[f.Unknown] = true
 			f.Cause = in.Printer.Causes[f.Unknown]
 			for _, c := range f.Changes {
-				changed[c.Key] = c.Value
+				if f.Waived == "" { // else it is not made
+					changed[c.Key] = c.Value
+				}
 			}
 			if count[f.Level]++; count[f.Level] > mostOfARule {
 				found[last[f.Level]].More++

@@ -2,9 +2,11 @@ package rules
 
 import (
 	"math"
+	"slices"
 
 	"preflash/parser"
 	"preflash/parser/sheet"
+	"preflash/rules/sensor"
 )
 
 // ptfeLinerC is how hot a PTFE liner may get: common practice, no source.
@@ -65,8 +67,62 @@ const (
 )
 
 // highest is the highest whole max temp that a rating and the build allow.
-func (c ceiling) highest(r rating) float64 {
-	return min(r.highestMaxTemp(c.marginK), math.Floor(c.buildsC+rounding))
+func (c ceiling) highest(r rating) float64 { return c.builds(r.highestMaxTemp(c.marginK)) }
+
+// builds is a whole max temp as far as it can be built.
+func (c ceiling) builds(maxC float64) float64 { return min(maxC, math.Floor(c.buildsC+rounding)) }
+
+// withinRating is the highest whole max temp, °C, at which the hotend itself
+// stays within a rating at the highest target, with the definition that it has
+// after this run. Where the reading is so far off that no few degrees help, that
+// is sensor-curve's: then the rating alone counts.
+func withinRating(in *Input, c ceiling, r rating) float64 {
+	highest := r.highestMaxTemp(c.marginK)
+	reading, believed, ok := readingToCome(in)
+	if !ok {
+		return highest
+	}
+	const mostLowered = 30
+	for maxC := highest; maxC > highest-mostLowered; maxC-- {
+		reading.limitC = maxC - c.marginK
+		if !slices.ContainsFunc(believed, func(c *sensor.Circuit) bool { return reading.judgeOne(c).overRating }) {
+			return maxC
+		}
+	}
+	return highest
+}
+
+// readingToCome is the hotend's sensor, and the definition that reads it, once
+// sensor-curve has made its change; false where there is none, or where nothing
+// says which pull-up it is on.
+func readingToCome(in *Input) (*reading, []*sensor.Circuit, bool) {
+	s := &in.Printer.Hotend.Sensor
+	if !s.Known() || kindOf(&s.Value) != in.Sheet.New.Sensor.Kind.Value || pullupUnsaid(in) {
+		return nil, nil, false
+	}
+	believed, err := believedCircuits(in)
+	if err != nil {
+		return nil, nil, false
+	}
+	r, ok := newReading(in, believed[0].SeriesOhm)
+	if !ok {
+		return nil, nil, false
+	}
+	if m := r.judge(believed); m.wrong() {
+		if fix, repaired := r.repair(in, believed); repaired {
+			believed = []*sensor.Circuit{fix.leaves.believed}
+		}
+	}
+	return r, believed, true
+}
+
+// buildsWith is the highest max temp that builds with a definition; +Inf where
+// the firmware does not look.
+func buildsWith(in *Input, d parser.SensorDef) float64 {
+	if most := in.Config.MaxTempWith(d); most > 0 {
+		return most
+	}
+	return math.Inf(1)
 }
 
 // targetC is the highest temperature that a user can ask for.
@@ -112,8 +168,16 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 		return ceiling{}, false
 	}
 	c := ceiling{maxC: l.MaxTemp.Value, buildsC: math.Inf(1), tableC: tableTopC(in)}
-	if most := l.MaxTemp.Most; most > 0 {
-		c.buildsC = most
+	s := &in.Printer.Hotend.Sensor
+	if d, changes := in.Changed[s.Key].(parser.SensorDef); changes {
+		c.buildsC = buildsWith(in, d) // its table may reach further, or less far
+	} else {
+		if most := l.MaxTemp.Most; most > 0 {
+			c.buildsC = most
+		}
+		if s.Known() {
+			c.buildsC = min(c.buildsC, buildsWith(in, s.Value))
+		}
 	}
 	if l.Margin.Known() {
 		c.marginK = max(l.Margin.Value, 0)

@@ -56,7 +56,8 @@ worst error from the bottom of print_c to the highest target; among those within
 one: R25, B and cubic coefficient by least squares in 1/T, or the sheet's three
 points, or three of the curve. A change leaves at most half of the error and
 less than 2.5 K or the band; above 20 K it is the best there is and says what it
-leaves. A wrong pull-up that is a setting of its own is changed too.`,
+leaves. Where what it leaves would take the hotend past its rating, the max temp
+goes down with it. A wrong pull-up that is a setting of its own is changed too.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
 		if s.State == parser.Unknown {
@@ -86,11 +87,34 @@ leaves. A wrong pull-up that is a setting of its own is changed too.`,
 		if !m.wrong() {
 			return
 		}
-		fix, repaired := r.repair(in, believed, m)
+		fix, repaired := r.repair(in, believed)
 		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial = repaired && fix.partial
-		report(f.With(r.values(m)).Change(fix.changes...))
+		f = f.With(r.values(m)).Change(fix.changes...)
+		if repaired {
+			f = lowered(in, f, fix)
+		}
+		report(f)
 	},
+}
+
+// lowered adds to a change of the definition the max temp that goes with it,
+// where the one in force would take the hotend past its rating, or would not
+// build with the table.
+func lowered(in *Input, f Finding, fix repair) Finding {
+	c, ok := ceilingOf(in, func(Finding) {})
+	if !ok || fix.def.Form == parser.FormUnknown {
+		return f
+	}
+	highest := math.Floor(min(c.maxC, buildsWith(in, fix.def)) + rounding)
+	if fix.leaves.overRating {
+		highest = min(highest, withinRating(in, c, weakestRating(&in.Sheet.New)))
+	}
+	if highest >= math.Floor(c.maxC) {
+		return f
+	}
+	f.Message += "; lower the max temp to " + celsius(highest) + " with it"
+	return f.Change(in.Printer.Limits.MaxTemp.To(highest))
 }
 
 // reading is the real sensor and what is asked of it.

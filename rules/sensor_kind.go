@@ -98,7 +98,7 @@ func otherDirection(in *Input) Finding {
 	if ownPullup(in) && in.Printer.Hotend.PullupOhm.Value != r.Real.PullupOhm {
 		changes = append(changes, in.Printer.Hotend.PullupOhm.To(r.Real.PullupOhm))
 	}
-	return Sayf(Error, sensorAt(in), "%s", text).Change(append(changes, in.Printer.Hotend.Sensor.To(fix.def))...)
+	return lowered(in, Sayf(Error, sensorAt(in), "%s", text).Change(append(changes, in.Printer.Hotend.Sensor.To(fix.def))...), fix)
 }
 
 // tripsCold tells what the definition in force shows of a cold hotend, and

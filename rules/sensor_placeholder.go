@@ -33,25 +33,27 @@ func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report
 		f := Sayf(Error, placed(s.At, sensorAt(in)), "the sensor of the %s is a dummy (%s) that always reads %s: the firmware cannot see how hot it is, and nothing stops it",
 			heater, definition(&s.Value), celsius(s.Value.FixedC))
 		if s == &in.Printer.Hotend.Sensor {
-			if changes := insteadOfDummy(in); changes != nil {
-				f.Message += restsOn(in)
-				f = f.Change(changes...)
-			}
+			f = insteadOfDummy(in, f)
 		}
 		report(f)
 	}
 }
 
-// insteadOfDummy is the change that gives the hotend the sheet's sensor; none
-// where the sheet has no curve or the firmware no definition of it.
-func insteadOfDummy(in *Input) []parser.Change {
+// insteadOfDummy adds the change that gives the hotend the sheet's sensor, and
+// what it rests on; none where the sheet has no curve or the firmware no
+// definition of it.
+func insteadOfDummy(in *Input, f Finding) Finding {
 	r, ok := newReading(in, 0)
 	if !ok {
-		return nil
+		return f
 	}
 	fix := r.best(in)
 	if fix.def.Form == parser.FormUnknown {
-		return nil
+		return f
 	}
-	return []parser.Change{in.Printer.Hotend.Sensor.To(fix.def)}
+	if fix.leaves.wrong() {
+		f.Message += "; the change is the best there is and leaves " + kelvin(fix.leaves.rangeK)
+	}
+	f.Message += restsOn(in)
+	return lowered(in, f.Change(in.Printer.Hotend.Sensor.To(fix.def)), fix)
 }

@@ -25,11 +25,17 @@ type repair struct {
 	leaves  misreading
 	partial bool   // something is left that the rule still speaks of
 	reason  string // why there is none that is better
+	waits   bool   // none is needed once the max temp is lowered
 }
 
 // repair returns the smallest changes that leave at most half of an error and
 // little of it; false where there are none.
-func (r *reading) repair(in *Input, believed []*sensor.Circuit, m misreading) (repair, bool) {
+func (r *reading) repair(in *Input, believed []*sensor.Circuit) (repair, bool) {
+	r = r.settled(in)
+	m := r.judge(believed)
+	if !m.wrong() {
+		return repair{waits: true}, false
+	}
 	var pullup []parser.Change
 	if ownPullup(in) && believed[0].PullupOhm != r.Real.PullupOhm {
 		pullup = append(pullup, in.Printer.Hotend.PullupOhm.To(r.Real.PullupOhm))
@@ -57,12 +63,27 @@ func (r *reading) repair(in *Input, believed []*sensor.Circuit, m misreading) (r
 	return fix, true
 }
 
+// settled is what is asked of the sensor once the max temp is where its ratings
+// and print_c want it: a definition is not chosen for targets that go.
+func (r *reading) settled(in *Input) *reading {
+	c, ok := ceilingOf(in, func(Finding) {})
+	if !ok {
+		return r
+	}
+	c.buildsC = math.Inf(1) // of the definition in force
+	after := *r
+	after.limitC = c.settled(&in.Sheet.New).targetC()
+	after.TopC = max(after.HighC, after.limitC)
+	return &after
+}
+
 // best is the definition of the sheet's sensor that the firmware should have:
 // one that it carries, else a custom one, else the better of the two that leave
 // more than they should. Its form is FormUnknown where there is none. One that
 // would hide a broken sensor, where the definition in force does not, is passed
 // over.
 func (r *reading) best(in *Input) repair {
+	r = r.settled(in)
 	limits := limitsOf(in)
 	inForce, err := believedCircuits(in)
 	mayBeBlind := err == nil && limits.blind(inForce)
@@ -145,6 +166,8 @@ func (r *reading) customPoints(in *Input, d *parser.SensorDef) error {
 func (r *reading) fixText(in *Input, fix repair, repaired bool) string {
 	if !repaired {
 		switch {
+		case fix.waits:
+			return "; up to the highest target that the max temp should leave, it is right"
 		case fix.def.Form == parser.FormUnknown:
 			return "; this firmware has no definition that reads it right: " + orNone(fix.reason) + r.otherwise()
 		case fix.def.Name != "" && fix.def.Name == in.Printer.Hotend.Sensor.Value.Name:
@@ -155,10 +178,11 @@ func (r *reading) fixText(in *Input, fix repair, repaired bool) string {
 	}
 	text := ""
 	if fix.partial || fix.leaves.rangeK >= curveWarnK {
-		text = "; the change leaves " + kelvin(fix.leaves.rangeK)
-		if fix.partial {
-			text = "; the change is the best there is and leaves " + kelvin(fix.leaves.rangeK)
+		text = "; the change "
+		if fix.partial || fix.leaves.rangeK >= r.tolerated(sensor.LeavesK) { // else no other was looked for
+			text += "is the best there is and "
 		}
+		text += "leaves " + kelvin(fix.leaves.rangeK)
 		if n := noteOn(&fix.def); n != "" {
 			text += n
 		}

@@ -143,3 +143,30 @@ func TestSensorCurveWithoutCubic(t *testing.T) {
 	wantChanges(t, f)
 	wantSaid(t, f, "no definition that reads it better by half")
 }
+
+// A definition that is right wherever the max temp should let the hotend go is
+// not given up for one that is right above it too.
+func TestNoRepairForTargetsThatGo(t *testing.T) {
+	known, _ := sensor.Find("ntc-100k-3950")
+	def := parser.SensorDef{Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: "61", PullupOhm: 4700, LowC: 20, HighC: 420}
+	for c := 20.0; c <= 320; c += 5 {
+		def.Points = append(def.Points, parser.SensorPoint{TempC: c, Ohm: known.Curve.Ohms(c)})
+	}
+	def.Points = append(def.Points, parser.SensorPoint{TempC: 420, Ohm: known.Curve.Ohms(480)})
+	in := healthyInput()
+	readAs(in, def)
+	in.Printer.Limits.MaxTemp.Value = 415
+	f := one(t, sensorCurve, in)
+	wantSaid(t, f, "up to the highest target that the max temp should leave, it is right")
+	wantChanges(t, f)
+	for _, c := range one(t, tempCeiling, in).Changes {
+		in.Printer.Limits.MaxTemp.Value = c.Value.(float64)
+	}
+	silent(t, sensorCurve, in)
+	// Where the ratings let it go that far, it needs another.
+	in.Printer.Limits.MaxTemp.Value = 415
+	in.Sheet.New.RatedC.Value, in.Sheet.New.Sensor.RatedC.Value = 500, 500
+	if f := one(t, sensorCurve, in); len(f.Changes) == 0 {
+		t.Errorf("no change: %s", f.Message)
+	}
+}

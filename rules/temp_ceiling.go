@@ -17,8 +17,9 @@ as the style's firmware publishes it.
 Error: target limit above R, or trip above R + 15 °C. Both the 240 °C and the
 15 °C are common practice, no source. Also where the max temp cannot be told.
 Values: target_limit_c, trip_c, rated_c, limited_by.
-Change: the highest whole max temp that satisfies both. A min extrude temp above
-it goes down with it, to the lower figure of new.print_c.`,
+Change: the highest whole max temp that satisfies both and keeps the hotend
+itself within R, where its definition shows it too cold. A min extrude temp
+above it goes down with it, to the lower figure of new.print_c.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Limits.MaxTemp
 		weakest := weakestRating(&in.Sheet.New)
@@ -38,7 +39,7 @@ it goes down with it, to the lower figure of new.print_c.`,
 		if !ok {
 			return
 		}
-		highest := c.highest(weakest)
+		highest := c.builds(withinRating(in, c, weakest))
 		if c.usableC() <= weakest.C+rounding && c.tripC() <= weakest.C+tripSlackC+rounding {
 			return
 		}

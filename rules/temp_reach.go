@@ -1,6 +1,10 @@
 package rules
 
-import "math"
+import (
+	"math"
+
+	"preflash/parser"
+)
 
 var tempReach = &Rule{
 	ID:      "temp-reach",
@@ -14,8 +18,10 @@ than 2 °C above top: it caps max temp, whatever that says.
 Values: target_limit_c, top_c, needed_max_c.
 Change: the lowest whole max temp that does it, as far as temp-ceiling and the
 firmware's own checks allow; where a rating or the table forbids it there is
-none, and print_c must come down; nor is there one while the sensor's reading
-falls as the hotend heats.`,
+none, and print_c must come down. Nor is there one while the reading will not be
+right after this run: it falls as the hotend heats, its definition stands for no
+curve or is an error of sensor-curve that stays, or nothing says which pull-up
+it has.`,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
 		if !ok {
@@ -33,23 +39,24 @@ falls as the hotend heats.`,
 			short = "the firmware shuts down at " + celsius(c.maxC) + " and needs " + kelvin(overshootRoomK) + " of room for overshoot"
 		}
 		weakest := weakestRating(&in.Sheet.New)
-		if highest := weakest.highestMaxTemp(c.marginK); needed > highest {
+		within := withinRating(in, c, weakest)
+		if highest := within; needed > highest {
 			report(Sayf(Warning, print.At,
 				"the sheet asks for printing at up to %s, but %s, and the %s, rated for %s, allows no higher max temp than %s; lower the top of print_c to %s",
 				celsius(top), short, weakest.By, celsius(weakest.C), celsius(highest), celsius(highest-c.roomK())).With(values))
 			return
 		}
 		s := &in.Printer.Limits.MaxTemp
-		if reversed(in) {
-			report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; nothing is proposed while the reading falls as the hotend heats: mend the sensor definition first",
-				celsius(top), short).With(values))
+		if why := readingInDoubt(in); why != "" {
+			report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; nothing is proposed while %s",
+				celsius(top), short, why).With(values))
 			return
 		}
 		if c.tableC-tableTopK < top-rounding {
-			report(c.tableShort(in, weakest).With(values))
+			report(c.tableShort(in, c.builds(within)).With(values))
 			return
 		}
-		if highest := c.highest(weakest); needed > highest {
+		if highest := c.builds(within); needed > highest {
 			f := Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s, and with this sensor definition the firmware cannot be built with a max temp above %s",
 				celsius(top), short, celsius(highest)).With(values)
 			if highest > c.maxC {
@@ -68,12 +75,12 @@ falls as the hotend heats.`,
 
 // tableShort says that the sensor's table ends before the top of the printing
 // range, with the max temp that it allows.
-func (c ceiling) tableShort(in *Input, weakest rating) Finding {
+func (c ceiling) tableShort(in *Input, highest float64) Finding {
 	print, s := &in.Sheet.New.PrintC, &in.Printer.Limits.MaxTemp
 	f := Sayf(Warning, print.At, "the sheet asks for printing at up to %s, but the table of the sensor's definition ends at %s, and the firmware switches the heater off just below that, whatever the max temp says",
 		celsius(print.Value[1]), celsius(c.tableC))
 	reach := c.tableC - tableTopK
-	highest := min(c.highest(weakest), math.Floor(reach+c.roomK()+rounding))
+	highest = min(highest, math.Floor(reach+c.roomK()+rounding))
 	if highest > c.maxC {
 		f.Message += "; raise the max temp to " + celsius(highest)
 		f = f.Change(s.To(highest))
@@ -81,4 +88,25 @@ func (c ceiling) tableShort(in *Input, weakest rating) Finding {
 	}
 	f.Message += "; lower the top of print_c to " + celsius(math.Floor(min(reach, highest-c.roomK()))) + ", or take a definition that goes further"
 	return f
+}
+
+// readingInDoubt says why the hotend's reading is not to be relied on, also
+// after this run; "" where it is.
+func readingInDoubt(in *Input) string {
+	const mend = ": mend the sensor definition first"
+	s := &in.Printer.Hotend.Sensor
+	switch {
+	case reversed(in):
+		return "the reading falls as the hotend heats" + mend
+	case pullupUnsaid(in):
+		return "nothing says which pull-up the board has: give printer.pullup_ohm"
+	case !s.Known() || s.Value.Form == parser.FormUnknown || s.Value.Form == parser.FormPlaceholder:
+		return "nothing says how hot the hotend is" + mend
+	}
+	if r, believed, ok := readingToCome(in); ok {
+		if m := r.settled(in).judge(believed); m.level == Error {
+			return "the reading is as far off as sensor-curve says" + mend
+		}
+	}
+	return ""
 }

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"preflash/parser"
+	"preflash/rules/sensor"
 )
 
 func TestTempReach(t *testing.T) {
@@ -109,4 +110,88 @@ func TestTempReachReversed(t *testing.T) {
 	f := one(t, tempReach, in)
 	wantChanges(t, f)
 	wantSaid(t, f, "nothing is proposed while the reading falls")
+}
+
+// A max temp is not raised while nobody can say how hot the hotend is.
+func TestTempReachInDoubt(t *testing.T) {
+	short := func() *Input {
+		in := healthyInput()
+		in.Printer.Limits.MaxTemp.Value, in.Sheet.New.PrintC.Value[1] = 265, 260
+		return in
+	}
+	wantChanges(t, one(t, tempReach, short()), parser.Change{Key: parser.MaxTemp, Value: 275.0})
+	for _, tt := range []struct {
+		spoil func(in *Input)
+		says  string
+	}{
+		{func(in *Input) {
+			in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0)
+			in.Printer.Hotend.Sensor.Value.PullupOhm = 10_000
+		}, "give printer.pullup_ohm"},
+		{func(in *Input) { readAs(in, parser.SensorDef{Kind: parser.NTC, Name: "22"}) }, "how hot the hotend is"},
+		{func(in *Input) { in.Printer.Hotend.Sensor = unknown[parser.SensorDef](parser.HotendSensor) }, "how hot the hotend is"},
+		{func(in *Input) { // no definition reads it better
+			in.Config = stubConfig{form: parser.FormAmplifier}
+			in.Printer.Hotend.Sensor.Value.Curve = "ntc-100k-4267"
+		}, "as far off as sensor-curve says"},
+	} {
+		in := short()
+		tt.spoil(in)
+		f := one(t, tempReach, in)
+		wantSaid(t, f, tt.says)
+		wantChanges(t, f)
+	}
+}
+
+// What a definition leaves counts where a rating is near: the max temp goes only
+// as far as the hotend itself may.
+func TestRatingsByTheHotend(t *testing.T) {
+	known, _ := sensor.Find("ntc-100k-3950")
+	shows := func(k float64) parser.SensorDef { // the hotend is so much hotter than shown
+		def := parser.SensorDef{Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: "99", PullupOhm: 4700, LowC: 20, HighC: 420}
+		for c := 20.0; c <= 420; c += 5 {
+			def.Points = append(def.Points, parser.SensorPoint{TempC: c, Ohm: known.Curve.Ohms(c + k)})
+		}
+		return def
+	}
+	for _, tt := range []struct{ hotterK, maxTemp, rated, top, want float64 }{
+		{0, 400, 280, 250, 295}, {0.8, 400, 280, 250, 295}, {1.8, 400, 280, 250, 293}, {-1.8, 400, 280, 250, 295},
+		{1.8, 255, 280, 278, 293}, {1.8, 255, 280, 279, 0}, {0.8, 255, 280, 280, 295},
+	} {
+		in := healthyInput()
+		in.Config = stubConfig{form: parser.FormAmplifier}
+		readAs(in, shows(tt.hotterK))
+		in.Printer.Limits.MaxTemp.Value, in.Sheet.New.RatedC.Value, in.Sheet.New.PrintC.Value[1] = tt.maxTemp, tt.rated, tt.top
+		rule := tempCeiling
+		if tt.maxTemp < tt.top {
+			rule = tempReach
+		}
+		if f := one(t, rule, in); tt.want == 0 {
+			wantChanges(t, f)
+			wantSaid(t, f, "allows no higher max temp than 293 °C")
+		} else {
+			wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: tt.want})
+		}
+	}
+	// A new definition brings the max temp down with it.
+	in := healthyInput()
+	in.Printer.Limits.MaxTemp.Value, in.Sheet.New.RatedC.Value, in.Sheet.New.PrintC.Value[1] = 295, 280, 250
+	in.Printer.Hotend.Sensor.Value.Curve = "ntc-100k-4267"
+	in.Config = stubConfig{defs: []parser.SensorDef{shows(1.8)}, form: parser.FormAmplifier}
+	f := one(t, sensorCurve, in)
+	wantSaid(t, f, "lower the max temp to 293 °C with it")
+	if len(f.Changes) != 2 || f.Changes[1].Value != 293.0 {
+		t.Errorf("%d changes, the last is no max temp of 293", len(f.Changes))
+	}
+	// So it does where the new table would not build with it, and a max temp is
+	// raised as far as the new table builds.
+	in.Config = stubConfig{defs: []parser.SensorDef{shows(0)}, form: parser.FormAmplifier, builds: map[string]float64{"99": 288.5, "11": 257}}
+	if f := one(t, sensorCurve, in); len(f.Changes) != 2 || f.Changes[1].Value != 288.0 {
+		t.Errorf("%d changes, the last is no max temp of 288", len(f.Changes))
+	}
+	in.Changed = map[parser.Key]any{parser.HotendSensor: shows(0)}
+	in.Printer.Limits.MaxTemp.Value, in.Sheet.New.PrintC.Value[1] = 250, 270
+	wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 285.0})
+	in.Sheet.New.PrintC.Value[1] = 280
+	wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 288.0})
 }

@@ -346,13 +346,16 @@ func (stubStyle) Steps(task parser.Task) []string {
 
 // stubConfig has the definitions that a test gives it, and nothing else.
 type stubConfig struct {
+	builds map[string]float64 // the highest max temp, by definition
 	parser.Config
 	defs []parser.SensorDef
 	form parser.SensorForm
 }
 
 func (c stubConfig) Definitions() []parser.SensorDef { return c.defs }
-func (c stubConfig) CustomForm() parser.SensorForm   { return c.form }
+
+func (c stubConfig) MaxTempWith(d parser.SensorDef) float64 { return c.builds[d.Name] }
+func (c stubConfig) CustomForm() parser.SensorForm          { return c.form }
 
 // stubDef is the stub's one definition.
 var stubDef = parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: "ntc-100k-3950", PullupOhm: 4700}

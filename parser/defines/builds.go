@@ -115,12 +115,8 @@ func (r *reader) bounds(p *parser.Printer) {
 	if s.State != parser.Set || !r.refuses(newer) {
 		return
 	}
-	// Tables up to this number are held against the max temp.
-	const lastTable = 997
-	number, err := strconv.Atoi(s.Value.Name)
-	if err == nil && number >= 1 && number <= lastTable && s.Value.HighC > 0 && l.Margin.Known() &&
-		r.on(storedMaxTemp) == parser.No {
-		l.MaxTemp.Most = s.Value.HighC - l.Margin.Value
+	if r.on(storedMaxTemp) == parser.No {
+		l.MaxTemp.Most = tableMost(&s.Value, l.Margin)
 	}
 	if s.Value.Name != megohmNumber {
 		return
@@ -132,6 +128,26 @@ func (r *reader) bounds(p *parser.Printer) {
 	for i := range l.Graces {
 		l.Graces[i].Least = megohmGraceS
 	}
+}
+
+// tableMost is the highest max temp that the newer generation builds with a
+// definition: it holds the tables of the lower numbers against it. 0 for others.
+func tableMost(d *parser.SensorDef, margin parser.Setting[float64]) float64 {
+	const last = 997
+	number, err := strconv.Atoi(d.Name)
+	if err != nil || number < 1 || number > last || d.HighC <= 0 || !margin.Known() {
+		return 0
+	}
+	return d.HighC - margin.Value
+}
+
+// MaxTempWith is the highest max temp that is sure to build with a definition,
+// also where it is not told whether the firmware looks.
+func (c *config) MaxTempWith(d parser.SensorDef) float64 {
+	if !c.looks {
+		return 0
+	}
+	return tableMost(&d, c.printer.Limits.Margin)
 }
 
 // megohmBead finds what that bead needs and does not have.

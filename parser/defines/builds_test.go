@@ -97,3 +97,26 @@ func TestBounds(t *testing.T) {
 		}
 	}
 }
+
+// What is sure to build, also where it is not told which firmware it is.
+func TestMaxTempWith(t *testing.T) {
+	const text = "#define TEMP_SENSOR_0 1\n#define HEATER_0_MAXTEMP 275\n#define HOTEND_OVERSHOOT 15\n"
+	for _, test := range []struct {
+		version string
+		number  int
+		want    float64
+	}{
+		{"02010300", 147, 285}, {"02010202", 147, 285}, {"", 147, 285}, {"02020000", 60, 257}, {"02010202", 1047, 0},
+		{"02000901", 147, 0}, {"010109", 60, 0},
+	} {
+		version := ""
+		if test.version != "" {
+			version = "#define CONFIGURATION_H_VERSION " + test.version + "\n"
+		}
+		c := readText(t, 0, "h", version+text)
+		d, _ := c.basis.definition(test.number)
+		if got := c.MaxTempWith(d); got != test.want {
+			t.Errorf("%s, %d: %v, want %v", test.version, test.number, got, test.want)
+		}
+	}
+}

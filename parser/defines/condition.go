@@ -26,6 +26,10 @@ func (s *source) condition(line int32, sure bool) parser.Tri {
 		case d.over:
 			s.note(line, parser.RemarkUnreadable, "this condition cannot be read: "+d.text+"; what stands under it is unknown; write it shorter")
 		case v.kind == brokenValue && sure && len(e.unknown) == 0: // with an unknown part it may still be one
+			if s.unitOf(line).firmware {
+				s.noteOption(text)
+				break
+			}
 			s.note(line, parser.RemarkBroken, fmt.Sprintf("the compiler refuses the condition %q: %s; correct it",
 				s.unitOf(line).file.Cite(clip(strings.TrimSpace(s.lines[line].kind.String()+" "+text))), d.text))
 		}
@@ -34,6 +38,24 @@ func (s *source) condition(line int32, sure bool) parser.Tri {
 		return parser.Yes
 	}
 	return parser.No
+}
+
+// noteOption notes the option in the files that makes a condition of the
+// firmware's own no expression.
+func (s *source) noteOption(condition string) {
+	for _, t := range tokenise(condition, nil) {
+		if t.kind != tokenWord {
+			continue
+		}
+		line, sure := s.define(s.table.intern(t.text))
+		if line < 0 || !sure || s.unitOf(line).firmware {
+			continue
+		}
+		if _, known := s.number(s.body(line)); known == parser.No {
+			s.note(line, parser.RemarkBroken, t.text+" is “"+clip(s.body(line))+"”, and the firmware counts with it; write one whole number")
+			return
+		}
+	}
 }
 
 // doubt remembers why a condition cannot be told.

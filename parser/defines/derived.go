@@ -3,6 +3,7 @@ package defines
 import (
 	_ "embed"
 	"math"
+	"slices"
 	"strings"
 
 	"preflash/parser"
@@ -104,10 +105,10 @@ func (s *source) between() error {
 	return s.read(s.firmware.second, parser.Yes, -1)
 }
 
-// stated reports whether some file states the version of the second file.
-func (s *source) stated() bool {
-	id := s.table.find(secondVersion)
-	return id >= 0 && s.table.all[id].first >= 0
+// statedBehind reports whether some other file than the first states the version
+// of the second: that is where the firmware's own names come in.
+func (s *source) statedBehind(first *header) bool {
+	return slices.ContainsFunc(s.order, func(u *header) bool { return u.second && u != first })
 }
 
 // holds reports whether a file has a define of the name.

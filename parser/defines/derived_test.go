@@ -226,3 +226,33 @@ func TestHotendOfTool(t *testing.T) {
 		}
 	}
 }
+
+// The firmware's own names come in before the second file, wherever the second
+// version option is said to stand, and once.
+func TestNamesBetweenTheFiles(t *testing.T) {
+	const first = "#define CONFIGURATION_H_VERSION 02010300\n#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n"
+	const version = "#define CONFIGURATION_ADV_H_VERSION 02010300\n"
+	const second = "#if HAS_HOTEND\n#define X\n#endif\n"
+	for _, c := range []struct{ a, b string }{
+		{first, version + second}, {first, second}, {first + version, second}, {first + "//" + version, second}, {first + version, version + second},
+	} {
+		if readText(t, 0, "a.h", c.a, "b.h", c.b).s.macro("X").state != parser.Yes {
+			t.Errorf("%q, %q: the second file does not see the hotend", c.a, c.b)
+		}
+	}
+}
+
+// What the firmware cannot count with is said of the option, once, and not of a
+// line that nobody has.
+func TestOptionThatIsNoNumber(t *testing.T) {
+	p := readText(t, 0, "h", "#define CONFIGURATION_H_VERSION 02010300\n#define EXTRUDERS\n#define TEMP_SENSOR_0 1\n").Printer()
+	var said []string
+	for _, r := range p.Remarks {
+		if r.Kind == parser.RemarkBroken {
+			said = append(said, r.At.String()+" "+r.Text)
+		}
+	}
+	if len(said) != 1 || !strings.Contains(said[0], "h:2 ") || !strings.Contains(said[0], "EXTRUDERS is “”") {
+		t.Errorf("said %q", said)
+	}
+}

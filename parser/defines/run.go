@@ -81,11 +81,12 @@ func (s *source) run(units []*header) error {
 	s.files, s.remarks, s.noted = nil, nil, nil
 	s.sets, s.journal, s.groups = s.sets[:0], s.journal[:0], s.groups[:0]
 	clear(s.doubts)
+	clear(s.pushed)
 	if err := s.begin(); err != nil {
 		return err
 	}
 	for i, u := range units {
-		if i == 1 && !s.stated() {
+		if i == 1 && !s.statedBehind(units[0]) {
 			if err := s.between(); err != nil {
 				return err
 			}
@@ -275,6 +276,8 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 		return s.include(u, i, live, cause)
 	case kindOnce:
 		u.once = true
+	case kindPush, kindPop:
+		return s.remember(u, d, live)
 	case kindError:
 		if live == parser.Yes {
 			s.note(i, parser.RemarkBroken, "#error stops the build here: "+u.file.Cite(clip(s.body(i))))
@@ -283,6 +286,25 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 		if live == parser.Yes {
 			s.note(i, parser.RemarkBroken, "the compiler refuses this line: "+u.file.Cite(clip(strings.TrimSpace(u.text[d.start:d.end]))))
 		}
+	}
+	return nil
+}
+
+// remember puts a macro on the stack of its name, or makes it what was put there
+// last; nothing was put there: nothing happens.
+func (s *source) remember(u *header, d *directive, live parser.Tri) error {
+	if live != parser.Yes {
+		return parser.Errorf(u.span(d.start, d.start), "what a macro is gets saved or restored here, and whether it does cannot be told; take it out of the condition")
+	}
+	if s.pushed == nil {
+		s.pushed = make(map[int32][]state)
+	}
+	stack := s.pushed[d.name]
+	if d.kind == kindPush {
+		s.pushed[d.name] = append(stack, s.table.all[d.name].state)
+	} else if n := len(stack) - 1; n >= 0 {
+		s.pushed[d.name] = stack[:n]
+		s.set(d.name, stack[n])
 	}
 	return nil
 }
@@ -305,5 +327,5 @@ func (s *source) note(line int32, kind parser.RemarkKind, text string) {
 // String is the directive as a person writes it.
 func (k kind) String() string {
 	return [...]string{"#define", "#undef", "#if", "#ifdef", "#ifndef", "#elif", "#elifdef", "#elifndef",
-		"#else", "#endif", "#include", "#import", "#pragma once", "#error", "#"}[k]
+		"#else", "#endif", "#include", "#import", "#pragma once", "#error", "#pragma push_macro", "#pragma pop_macro", "#"}[k]
 }

@@ -24,7 +24,9 @@ const (
 	kindImport
 	kindOnce
 	kindError
-	kindBad // the compiler would refuse it
+	kindPush // #pragma push_macro: remembers what a macro is
+	kindPop  // #pragma pop_macro: makes it that again
+	kindBad  // the compiler would refuse it
 )
 
 // directive is one line that the preprocessor acts on, or a define in a
@@ -142,6 +144,9 @@ const unterminatedComment = "the comment that starts here is never closed; close
 func (c *scanner) code(p int) int {
 	end, spliced := physicalEnd(c.text, p)
 	line := c.text[p:end]
+	if strings.Contains(line, "_Pragma") && strings.Contains(line, "_macro") {
+		return c.fail(p, "_Pragma with push_macro or pop_macro is not followed here; write it as #pragma")
+	}
 	if !spliced && strings.IndexByte(line, '/') < 0 && strings.IndexByte(line, '"') < 0 {
 		return min(end+1, len(c.text))
 	}
@@ -344,11 +349,9 @@ func (c *scanner) command(v *view, d *directive) {
 	case "error":
 		d.kind = kindError
 	case "pragma":
-		r := skipBlanks(v.text, q)
-		if v.text[r:wordEnd(v.text, r)] != "once" {
+		if !c.pragma(v, d, skipBlanks(v.text, q)) {
 			return
 		}
-		d.kind = kindOnce
 	case "warning", "line", "ident", "sccs", "assert", "unassert", "include_next":
 		return
 	case "":
@@ -363,11 +366,34 @@ func (c *scanner) command(v *view, d *directive) {
 	switch d.kind {
 	case kindUndef, kindIfdef, kindIfndef, kindElifdef, kindElifndef:
 		c.name(v, d, p)
+	case kindPush, kindPop:
 	default:
 		d.name = -1
 	}
 	c.rest(v, d, p)
 	c.add(d)
+}
+
+// pragma reads what stands behind the word; false for one that changes no macro.
+func (c *scanner) pragma(v *view, d *directive, p int) bool {
+	q := wordEnd(v.text, p)
+	switch v.text[p:q] {
+	case "once":
+		d.kind = kindOnce
+		return true
+	case "push_macro":
+		d.kind = kindPush
+	case "pop_macro":
+		d.kind = kindPop
+	default:
+		return false
+	}
+	open := skipBlanks(v.text, q)
+	quote := skipBlanks(v.text, min(open+1, len(v.text)))
+	if !strings.HasPrefix(v.text[open:], "(") || !strings.HasPrefix(v.text[quote:], `"`) || c.name(v, d, quote+1) == quote+1 {
+		d.kind = kindBad
+	}
+	return true
 }
 
 // define adds the define whose text, from the word define on, is v.

@@ -109,12 +109,19 @@ func readsCubic(s *source, b basis, heater string) bool {
 	return b.is(newer) || !b.is(older) && len(s.mentions(heater+cubicSuffix)) > 0
 }
 
-// custom fills a definition 1000 from its options.
+// custom fills a definition 1000 from its options. The older generation reads no
+// cubic coefficient out of the files: there B alone makes the curve.
 func (r *reader) custom(s *parser.Setting[parser.SensorDef], heater string) {
 	for _, o := range &customOptions {
 		f := figure{names: []string{heater + o.suffix}}
 		if o.suffix == cubicSuffix {
 			f.absent = absentDefault
+		}
+		if o.suffix == cubicSuffix && r.basis.is(older) {
+			if v := r.value(f); v.State == parser.Set && v.Value != 0 {
+				s.Value.Note = "this generation of the firmware does not read " + heater + o.suffix
+			}
+			continue
 		}
 		v := r.value(f)
 		if !v.Known() {

@@ -260,3 +260,26 @@ func TestSensorSettings(t *testing.T) {
 		})
 	}
 }
+
+// The older generation compiles 0 in for the cubic coefficient: what the files
+// say of it makes no curve there, and the reading says so.
+func TestCubicOfOlderGeneration(t *testing.T) {
+	const custom = "#define TEMP_SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS 100000\n" +
+		"#define HOTEND0_BETA 4600\n#define HOTEND0_SH_C_COEFF "
+	for _, test := range []struct {
+		version, value string
+		want           float64
+		said           bool
+	}{
+		{"02010300", "1e-7", 1e-7, false},
+		{"02010202", "1e-7", 1e-7, false},
+		{"02000901", "1e-7", 0, true},
+		{"020008", "1e-7", 0, true},
+		{"02000901", "0", 0, false},
+	} {
+		d := readText(t, 0, "h", "#define CONFIGURATION_H_VERSION "+test.version+"\n"+custom+test.value+"\n").Printer().Hotend.Sensor.Value
+		if d.CubicC != test.want || d.BetaK != 4600 || (d.Note != "") != test.said {
+			t.Errorf("%s, %s: B %v, C %v, note %q; want C %v", test.version, test.value, d.BetaK, d.CubicC, d.Note, test.want)
+		}
+	}
+}

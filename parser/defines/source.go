@@ -35,6 +35,7 @@ type source struct {
 	// While the lines are run.
 	journal []change
 	groups  []group
+	pushed  map[int32][]state // by name, what #pragma push_macro saved
 	sets    []alternatives
 	depth   int      // of includes
 	trail   []string // the includes that are open

@@ -280,3 +280,39 @@ func TestMentionInLaterInclude(t *testing.T) {
 		t.Errorf("X is %s", got)
 	}
 }
+
+// A macro that is saved and restored, as GNU cpp does it: each name has a stack
+// of its own, and restoring one that was never saved changes nothing.
+func TestPushAndPop(t *testing.T) {
+	const push, pop = "#pragma push_macro(\"X\")\n", "#  pragma pop_macro( \"X\" ) // back\n"
+	tests := []struct{ text, want string }{ // "-" for not defined
+		{push + "#define X 1\n" + pop, "-"},
+		{"#define X 1\n" + push + "#undef X\n" + pop, "1"},
+		{"#define X 1\n" + push + "#undef X\n#define X 2\n" + push + "#undef X\n" + pop, "2"},
+		{"#define X 1\n" + push + "#undef X\n#define X 2\n" + push + "#undef X\n" + pop + pop + pop, "1"},
+		{"#define X 1\n" + pop, "1"},
+		{"#define X 1\n#if 0\n" + push + "#endif\n#undef X\n" + pop, "-"},
+		{"#define X 1\n#pragma push_macro(\"Y\")\n#undef X\n" + pop, "-"},
+		{"#define X 1\n#pragma push_macro X\n#undef X\n" + pop, "-"},
+		{"#define X 1\n#pragma push_\\\nmacro(\"X\")\n#undef X\n" + pop, "1"},
+	}
+	for _, test := range tests {
+		m := mustReadText(t, test.text).macro("X")
+		got := "-"
+		if m.state == parser.Yes {
+			got = m.winner.value()
+		}
+		if got != test.want || m.state == parser.Maybe {
+			t.Errorf("%q: X is %q, want %q", test.text, got, test.want)
+		}
+	}
+	for _, text := range []string{
+		"#if UNTOLD\n" + push + "#endif\n",
+		"#define X 1\n" + push + "#undef X\n#if UNTOLD\n" + pop + "#endif\n",
+		"_Pragma(\"pop_macro(\\\"X\\\")\")\n",
+	} {
+		if _, err := read(t, files{"main.h": text}); err == nil {
+			t.Errorf("%q: read, though it cannot be told what X is", text)
+		}
+	}
+}

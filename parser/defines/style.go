@@ -90,7 +90,8 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	p.Remarks = append(p.Remarks, outOfOrder(s)...)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
-	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, slots: r.slots, printer: p}, nil
+	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, slots: r.slots, printer: p,
+		looks: r.basis.may(newer) && r.on(storedMaxTemp) == parser.No}, nil
 }
 
 // config is one configuration that was read.
@@ -102,6 +103,7 @@ type config struct {
 	basis   basis
 	slots   []slot
 	printer *parser.Printer
+	looks   bool // its build may hold the max temp against the table of the sensor
 }
 
 // Printer returns what the configuration says.

@@ -33,6 +33,7 @@ type editor struct {
 	settings map[parser.Key]parser.Description
 	edits    []ranked
 	opened   map[string]anchor // sections that the edits add, and where
+	inserted int               // how many those are, sensor definitions too
 	added    map[added]string  // options that the edits add, and their values
 	cleared  []parser.Span     // lines that the edits take out
 }
@@ -47,8 +48,8 @@ type ranked struct {
 type added struct{ section, option string }
 
 const (
-	rankOption = iota
-	rankSection
+	rankOption  = iota
+	rankSection // of the first section that is added; the next ones come behind it
 )
 
 // sorted returns the edits by file, in reading order, and offset, without those

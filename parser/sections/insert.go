@@ -18,6 +18,7 @@ type anchor struct {
 	indent string
 	sep    string // what stands between key and value
 	column int    // where values are aligned, counted from the key; 0: they are not
+	rank   int    // of a section that is added
 }
 
 // order is how a person writes the options of a section; an insertion goes
@@ -55,12 +56,20 @@ func (e *editor) insert(key parser.Key, section, option, text string) error {
 		if a, err = e.behind(key, section); err != nil {
 			return err
 		}
+		a.rank = e.nextSection()
 		e.opened[section] = a
-		e.put(key, a, a.eol+a.indent+"["+section+"]"+a.eol+a.line(option, text), rankSection)
+		e.put(key, a, a.eol+a.indent+"["+section+"]"+a.eol+a.line(option, text), a.rank)
 		return nil
 	}
-	e.put(key, a, a.line(option, text), rankSection)
+	e.put(key, a, a.line(option, text), a.rank)
 	return nil
+}
+
+// nextSection is the rank of one more section, so that what goes into one stays
+// together where several are added at one place.
+func (e *editor) nextSection() int {
+	e.inserted++
+	return rankSection + e.inserted - 1
 }
 
 // put adds an insertion of whole lines.

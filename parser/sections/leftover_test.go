@@ -43,6 +43,7 @@ func TestRefused(t *testing.T) {
 		{"[thermistor]\n", 1, "needs a name of its own"},
 		{"[heater_fan ]\n", 1, "needs a name of its own"},
 		{"[Extruder]\n", 1, "letter by letter"},
+		{"[DEFAULT]\n" + bead, 0, ""},
 		{"[ heater_bed ]\n", 1, "write [heater_bed"},
 		{"[extruder]\n[extruder2]\n", 2, "without [extruder1]"},
 		{"[extruder1]\n", 1, "without [extruder]"},

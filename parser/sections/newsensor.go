@@ -55,7 +55,7 @@ func (e *editor) define(s parser.Description, section, option string, def parser
 		for _, l := range lines {
 			text += a.line(l[0], l[1])
 		}
-		e.put(s.Key, a, text+a.eol, rankSection)
+		e.put(s.Key, a, text+a.eol, e.nextSection())
 	}
 	return e.write(s, section, option, name)
 }

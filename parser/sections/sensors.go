@@ -98,6 +98,9 @@ var platinumPoints = sync.OnceValue(func() []parser.SensorPoint {
 	return points
 })
 
+// MaxTempWith is 0: this firmware starts with any.
+func (*config) MaxTempWith(parser.SensorDef) float64 { return 0 }
+
 // Definitions lists the built-in types that are read as a resistance, but
 // retired ones and those whose name a section of the configuration has taken.
 // The pull-up is a setting of its own.
