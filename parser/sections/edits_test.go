@@ -404,3 +404,16 @@ func ExampleStyle() {
 	fmt.Println(Style.Steps(parser.Task{Kind: parser.TaskTune, Tool: 1, TempC: 220}))
 	// Output: [PID_CALIBRATE HEATER=extruder1 TARGET=220 SAVE_CONFIG]
 }
+
+// Two sections that go to one place stay whole, in whatever order their options
+// are asked for.
+func TestEditsKeepNewSectionsWhole(t *testing.T) {
+	got := edited(t, "[extruder]\nsensor_type: Generic 3950\n[heater_bed]\nsensor_type: Generic 3950\n",
+		num(parser.HotendHysteresis, 4),
+		parser.Change{Key: parser.BedSensor, Value: parser.SensorDef{Form: parser.FormPoints, Kind: parser.Platinum, Name: "own",
+			Join: parser.JoinOhm, Points: []parser.SensorPoint{{TempC: 0, Ohm: 500}, {TempC: 100, Ohm: 692.5}}}},
+		num(parser.HotendErrorSum, 100))
+	if !strings.Contains(got, "[verify_heater extruder]\nhysteresis: 4\nmax_error: 100\n") {
+		t.Errorf("got\n%s", got)
+	}
+}
