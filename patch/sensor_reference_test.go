@@ -47,7 +47,7 @@ func TestBetterDefinitionsAreProposed(t *testing.T) {
 	}
 	rows = rows[1:]
 	versions := map[string]string{"older": "02000901", "newer": "02010300"}
-	var list []patch.Printer
+	var list []*patch.Source
 	board := ""
 	for _, r := range rows {
 		generation, pullup, number, of := r[0], r[1], r[2], r[3]

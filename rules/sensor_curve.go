@@ -89,7 +89,7 @@ leaves. A wrong pull-up that is a setting of its own is changed too.`,
 		fix, repaired := r.repair(in, believed, m)
 		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial = repaired && fix.partial
-		report(f.With(r.values(m)).Change(fix.changes...))
+		report(f.With(r.values(m)).Bad(Figure{math.Abs(m.worstK), "K", Higher}).Change(fix.changes...))
 	},
 }
 

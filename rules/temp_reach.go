@@ -1,10 +1,17 @@
 package rules
 
-import "math"
+import (
+	"math"
+
+	"preflash/parser"
+)
 
 var tempReach = &Rule{
-	ID:      "temp-reach",
-	Level:   Warning,
+	ID:        "temp-reach",
+	Level:     Warning,
+	MayLoosen: []parser.Key{parser.MaxTemp},
+
+	Figure:  FigureOf{"target_limit_c", "°C", Lower},
 	Summary: "The firmware does not let the hotend reach the top of its printing range.",
 	Doc: `top = upper figure of new.print_c; target limit = max temp − target margin
 Warning: target limit below top. Where the firmware keeps no margin, overshoot
@@ -14,8 +21,9 @@ than 2 °C above top: it caps max temp, whatever that says.
 Values: target_limit_c, top_c, needed_max_c.
 Change: the lowest whole max temp that does it, as far as temp-ceiling and the
 firmware's own checks allow; where a rating or the table forbids it there is
-none, and print_c must come down; nor is there one while the sensor's reading
-falls as the hotend heats.`,
+none, and print_c must come down. Nor is there one while the sensor is not read
+right once the changes of this run are made, or where the hotend would be above
+a rating at the new limit.`,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
 		if !ok {
@@ -39,16 +47,22 @@ falls as the hotend heats.`,
 				celsius(top), short, weakest.By, celsius(weakest.C), celsius(highest), celsius(highest-c.roomK())).With(values))
 			return
 		}
-		s := &in.Printer.Limits.MaxTemp
-		if reversed(in) {
-			report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; nothing is proposed while the reading falls as the hotend heats: mend the sensor definition first",
+		after, limitC := in.onceChanged(), min(needed, c.highest(weakest))-c.marginK
+		if !readsRight(after, limitC) {
+			report(Sayf(Warning, print.At, "the sheet asks for printing at up to %s, but %s; see first that the sensor is read right: as it is, the max temp must not rise",
 				celsius(top), short).With(values))
+			return
+		}
+		if actualC, _ := actualAt(after, limitC); actualC > weakest.C+HotterK {
+			report(Sayf(Warning, print.At, "the sheet asks for printing at up to %s, but %s, and with %s shown the hotend is at %s, above the %s that the %s is rated for; lower the top of print_c",
+				celsius(top), short, celsius(limitC), celsius(actualC), celsius(weakest.C), weakest.By).With(values))
 			return
 		}
 		if c.tableC-tableTopK < top-rounding {
 			report(c.tableShort(in, weakest).With(values))
 			return
 		}
+		s := &in.Printer.Limits.MaxTemp
 		if highest := c.highest(weakest); needed > highest {
 			f := Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s, and with this sensor definition the firmware cannot be built with a max temp above %s",
 				celsius(top), short, celsius(highest)).With(values)

@@ -108,5 +108,5 @@ func TestTempReachReversed(t *testing.T) {
 	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000", PullupOhm: 4700}
 	f := one(t, tempReach, in)
 	wantChanges(t, f)
-	wantSaid(t, f, "nothing is proposed while the reading falls")
+	wantSaid(t, f, "see first that the sensor is read right")
 }
