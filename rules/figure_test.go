@@ -35,14 +35,14 @@ func TestFigureWorseThan(t *testing.T) {
 // Check fills in the figure that a rule names, and what the finding is about.
 func TestFigureOfFindings(t *testing.T) {
 	in := healthyInput()
-	in.Printer.Limits.MaxTemp.Value = 400
+	in.Printer.Limits.MaxTemp.Value = 330
 	in.Printer.Hotend.Watch.HysteresisC.Value = 40
 	in.Printer.Limits.Presets[1] = unknown[float64](parser.Preset(2))
 	want := map[string]struct {
 		about  string
 		figure Figure
 	}{
-		"temp-ceiling":  {"", Figure{400, "°C", Higher}},
+		"temp-ceiling":  {"", Figure{330, "°C", Higher}},
 		"runaway-loose": {string(parser.HotendHysteresis), Figure{40, "K", Higher}},
 		"preset-over":   {string(parser.Preset(2)), Figure{}},
 	}

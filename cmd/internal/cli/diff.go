@@ -21,7 +21,8 @@ func newDiff() *cobra.Command {
 		Long: `Diff prints one unified diff that git apply -p1 and patch -p1 take at the working
 directory. Nothing is written: you read it, and apply what you agree with.
 Before it is shown, the diff is applied in memory and the result is read and
-checked again.
+checked again, for every printer under the root that reads a file of it. Where
+that fails for one, the others' diff is shown all the same.
 
 It exits with 0 where there is nothing to change, 1 with a diff, 2 where
 something could not be read or the proof failed.`,
