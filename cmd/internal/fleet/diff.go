@@ -1,6 +1,7 @@
 package fleet
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"path"
@@ -19,8 +20,8 @@ type Diff struct {
 	Refusals []Refusal
 	Problems []Problem // printers that could not be read, and paths that led to nothing
 	Inputs   []string  // all that was opened or looked for, as shown
-	// Elsewhere counts the sheets under the roots that the paths do not name
-	// and that cannot be read.
+	// Elsewhere counts the sheets and folders under the roots that the paths do
+	// not name and that cannot be read.
 	Elsewhere int
 }
 
@@ -67,16 +68,17 @@ func (f *Fleet) Prove() *Diff {
 		sources = append(sources, &s.Source)
 		asks = asks || s.Asks(f.Options.counts)
 	}
+	var untold error
 	if asks {
-		silent, unreadable := f.elsewhere(sources)
-		sources = append(sources, silent...)
-		blind = append(blind, unreadable...)
-		d.Elsewhere = len(unreadable)
+		e := f.elsewhere(sources, maxWalked)
+		sources = append(sources, e.silent...)
+		blind = append(blind, e.unreadable...)
+		d.Elsewhere, untold = len(e.unreadable)+e.folders, e.err
 	}
 	var plans []*patch.Plan
 	for _, g := range patch.ProveAll(sources, f.Options.counts) {
 		if g.Err == nil {
-			g.Err = unproved(g.Plan, blind)
+			g.Err = cmp.Or(untold, unproved(g.Plan, blind))
 		}
 		if g.Err != nil {
 			d.Refusals = append(d.Refusals, Refusal{g.Owners, g.Err})
@@ -102,9 +104,17 @@ func unproved(p *patch.Plan, blind []*Source) error {
 	return nil
 }
 
-// elsewhere finds the printers under the roots that the paths do not name: those
-// that read a file of these sources, and those that cannot be read.
-func (f *Fleet) elsewhere(sources []*patch.Source) (silent []*patch.Source, unreadable []*Source) {
+// elsewhere is what lies under the roots and the paths do not name.
+type elsewhere struct {
+	silent     []*patch.Source // printers that read a file of those that are named
+	unreadable []*Source
+	folders    int // that cannot be read
+	err        error
+}
+
+// elsewhere looks at every sheet under the roots, as long as there are no more
+// than so many files.
+func (f *Fleet) elsewhere(sources []*patch.Source, most int) (e elsewhere) {
 	var ours []patch.FileRef
 	for _, s := range sources {
 		ours = append(ours, s.Files...)
@@ -115,13 +125,17 @@ func (f *Fleet) elsewhere(sources []*patch.Source) (silent []*patch.Source, unre
 	}
 	others := &Fleet{Options: f.Options}
 	for _, tree := range f.trees {
+		walked := 0
 		tree.Walk(".", func(file string) bool {
+			if walked++; walked > most {
+				e.err = &parser.Error{File: tree.Shown("."), Message: fmt.Sprintf("holds more than %d files, so whether another sheet reads what this diff changes cannot be told; name a smaller folder with --root", most)}
+			}
 			if t := (Target{tree, file}); isSheet(path.Base(file)) && !named[t.Shown()] {
 				named[t.Shown()] = true
 				others.Sources = append(others.Sources, newSource(t, f.Options))
 			}
-			return true
-		}, func(error) {})
+			return e.err == nil
+		}, func(error) { e.folders++ })
 	}
 	var mu sync.Mutex
 	others.each(func(i int) {
@@ -137,16 +151,16 @@ func (f *Fleet) elsewhere(sources []*patch.Source) (silent []*patch.Source, unre
 		defer mu.Unlock()
 		switch {
 		case s.Err != nil:
-			unreadable = append(unreadable, s)
+			e.unreadable = append(e.unreadable, s)
 		case shares:
-			silent = append(silent, &s.Source)
+			e.silent = append(e.silent, &s.Source)
 		default:
 			s.Config = nil
 		}
 	})
-	slices.SortFunc(silent, func(a, b *patch.Source) int { return strings.Compare(a.Owner, b.Owner) })
-	slices.SortFunc(unreadable, func(a, b *Source) int { return strings.Compare(a.Owner, b.Owner) })
-	return silent, unreadable
+	slices.SortFunc(e.silent, func(a, b *patch.Source) int { return strings.Compare(a.Owner, b.Owner) })
+	slices.SortFunc(e.unreadable, func(a, b *Source) int { return strings.Compare(a.Owner, b.Owner) })
+	return e
 }
 
 // quoted finds the strings of a sheet, whatever else is wrong with it.
@@ -157,6 +171,13 @@ var quoted = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`"
 func (s *Source) names() []patch.FileRef {
 	refs := slices.Clone(s.Files)
 	paths := append(s.reading.Names(), s.Request.Files...)
+	for _, name := range s.Request.Files { // what it includes, as far as one file alone tells
+		for _, style := range known() {
+			tree, reading := s.Tree.ForPrinter()
+			_, _ = style.Read(tree, parser.Request{Files: []string{name}, Absent: s.Request.Absent})
+			paths = append(paths, reading.Names()...)
+		}
+	}
 	if f, err := s.Tree.Open(s.target.Sheet); s.Sheet == nil && err == nil {
 		for _, m := range quoted().FindAllSubmatch(f.Data, parser.MaxFiles) {
 			paths = append(paths, path.Join(path.Dir(s.target.Sheet), string(m[1])+string(m[2])))

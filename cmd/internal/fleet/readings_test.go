@@ -65,7 +65,7 @@ func TestReadings(t *testing.T) {
 				{"check", func(f *Fleet) { f.Check() }, 1},
 				{"diff", func(f *Fleet) {
 					if d := f.Prove(); d.Err() != nil || len(d.Plan.Left) > 0 || (len(d.Plan.Files) > 0) != (tt.rounds > 0) {
-						t.Fatalf("%v, left %v, files %v", d.Err(), d.Plan.Left, d.Plan.Files)
+						t.Fatalf("%v, left %v, %d files", d.Err(), d.Plan.Left, len(d.Plan.Files))
 					}
 				}, 1 + tt.rounds},
 				{"check with the diff", func(f *Fleet) {
@@ -111,7 +111,7 @@ func TestReadingsOfSharedFiles(t *testing.T) {
 	defer f.Close()
 	d := f.Prove()
 	if d.Err() != nil || len(d.Plan.Files) != 1 {
-		t.Fatalf("%v, %v", d.Err(), d.Plan.Files)
+		t.Fatalf("%v, %d files", d.Err(), len(d.Plan.Files))
 	}
 	if got := read.Load(); got != 3*2+1 {
 		t.Errorf("the configurations are read %d times; three that share it twice and one that does not are 7", got)
