@@ -92,7 +92,7 @@ func alter(t *testing.T, before, after func(*altered)) (*group, *trial) {
 		source, states[i] = s, s.state(c, nil)
 	}
 	one := &trial{Source: source, before: states[0], now: states[1], asked: make(map[parser.Key][]string)}
-	return &group{counts: func(string) bool { return true }, barred: make(map[claim]Reason), plan: &Plan{}, trials: []*trial{one}}, one
+	return &group{counts: func(string) bool { return true }, barred: make(map[claim]Reason), plan: &Plan{after: make(map[string]*rules.Input)}, trials: []*trial{one}}, one
 }
 
 // expect holds an error to its lines.

@@ -31,6 +31,7 @@ func FuzzActualTemperature(f *testing.F) {
 	f.Add(true, byte(2), uint16(1000), uint16(3950), uint16(650), uint16(90), uint16(85), uint16(70), byte(0), byte(4))
 	f.Add(true, byte(2), uint16(1000), uint16(3950), uint16(650), uint16(90), uint16(85), uint16(70), byte(0), byte(16))
 	f.Add(false, byte(0), uint16(500), uint16(1200), uint16(650), uint16(90), uint16(85), uint16(70), byte(0), byte(8))
+	f.Add(true, byte('P'), uint16(1122), uint16(4074), uint16(4355), uint16(273), uint16(222), uint16(160), byte('A'), byte(0xf2))
 	rows := rowsOf(f)
 	f.Fuzz(func(t *testing.T, defines bool, reads byte, r25, beta, wired, maxC, ratedC, topC uint16, board, shape byte) {
 		c := drawn{
@@ -174,7 +175,10 @@ func (c *drawn) actual(t *testing.T, rows func(number int, newer bool) [][2]floa
 	// resistance, and that its temperature.
 	wired := func(ratio float64) float64 {
 		ohm := ratio / (1 - ratio) * c.board
-		return 1/(1/(25+zero)+math.Log(ohm/100e3)/c.wired) - zero
+		if inverse := 1/(25+zero) + math.Log(ohm/100e3)/c.wired; inverse > 0 {
+			return 1/inverse - zero
+		}
+		return math.Inf(1) // no temperature is high enough
 	}
 	ratioOf := func(ohm, pullup float64) float64 { return ohm / (ohm + pullup) }
 	if !c.defines {
