@@ -13,6 +13,10 @@ import (
 // another, such as a protection that is turned on with figures too wide.
 const maxRounds = 8
 
+// maxAttempts bounds how often a group starts again without a change that no
+// edit makes.
+const maxAttempts = 16
+
 // Prove collects the changes of all findings that count and are not waived,
 // makes them in memory, and reads and checks the result again, until nothing
 // more is to be changed. Then it holds the result against the start, with all
@@ -20,13 +24,13 @@ const maxRounds = 8
 // other, do not settle, leave what they were made for, or make anything worse.
 func Prove(sources []*Source, counts func(rule string) bool) (*Plan, error) {
 	g := group{counts: counts, barred: make(map[claim]Reason)}
-	for {
+	for range maxAttempts {
 		plan, err := g.attempt(sources)
 		if plan != nil || err != nil {
 			return plan, err
 		}
-		// It ends: one more of the findings is barred each time.
 	}
+	return nil, fmt.Errorf("%s: more than %d changes that no edit of the files makes; make them by hand. Nothing is shown", sources[0].Owner, maxAttempts)
 }
 
 // group is printers on their way to one plan.
@@ -71,12 +75,13 @@ func (g *group) attempt(sources []*Source) (*Plan, error) {
 	for round := 0; ; round++ {
 		start := len(g.plan.Reasons)
 		sets, err := g.round()
-		switch {
-		case err != nil:
+		if err != nil {
 			return nil, err
-		case len(sets) == 0:
+		}
+		if len(sets) == 0 {
 			return g.hold()
-		case round == maxRounds:
+		}
+		if round == maxRounds {
 			return nil, unsettled(g.plan.Reasons[before:])
 		}
 		before = start

@@ -248,6 +248,33 @@ func TestProveEditsFail(t *testing.T) {
 	}
 }
 
+// A style that makes one change less each time is not tried for ever.
+func TestProveGivesUp(t *testing.T) {
+	for _, tt := range []struct {
+		presets int
+		fails   bool
+	}{{16, false}, {17, true}} {
+		config := proofConfig + "\n[gcode_macro HOT]\ngcode:\n"
+		for range tt.presets {
+			config += "  M104 S299\n"
+		}
+		list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+		list[0].Style = saboteur{list[0].Style, func(_ *parser.File, edits []parser.Edit) []parser.Edit {
+			if len(edits) < 2 {
+				return edits // one change by itself can be made
+			}
+			return edits[1:]
+		}}
+		plan, err := patch.Prove(list, all)
+		if (err != nil) != tt.fails || err != nil && !strings.Contains(err.Error(), "more than 16 changes that no edit of the files makes") {
+			t.Errorf("%d presets: %v", tt.presets, err)
+		}
+		if !tt.fails && (len(plan.Left) != tt.presets-1 || strings.Count(texts(plan)["printer.cfg"], "S290") != 1) {
+			t.Errorf("%d presets: %d are left, and the text is %q", tt.presets, len(plan.Left), texts(plan))
+		}
+	}
+}
+
 // Changes that bring up new ones without end are refused, and the rule named.
 func TestProveUnsettled(t *testing.T) {
 	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": replace("max_temp: 290", "max_temp: 330")}, "swap.toml")

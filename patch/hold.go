@@ -51,25 +51,28 @@ func (g *group) holdFindings(t *trial) error {
 			continue
 		}
 		was := worst(t.before.findings, subjectOf(f))
-		switch {
-		case was == nil && t.hidden(f):
-		case was == nil:
-			left := ""
-			if !g.counts(f.Rule) {
-				left = " (--only or --except leaves this rule out; with it, its change would be made too)"
+		if was == nil {
+			if !t.hidden(f) {
+				errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Message, g.leftOut(f.Rule)))
 			}
-			errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Message, left))
-		case was.Level == rules.Error && f.Figure.WorseThan(was.Figure):
+		} else if was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
+			g.plan.Worse = append(g.plan.Worse, Reason{Owner: t.Owner, Finding: f})
+		} else if was.Level < rules.Error {
+			errs = append(errs, fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Message))
+		} else if f.Figure.WorseThan(was.Figure) {
 			errs = append(errs, fmt.Errorf("the changes would make %s worse, %g %s instead of %g: %s",
 				f.Rule, f.Figure.Value, f.Figure.Unit, was.Figure.Value, f.Message))
-		case was.Level == rules.Error:
-		case rules.Find(f.Rule).MayWorsen:
-			g.plan.Worse = append(g.plan.Worse, Reason{Owner: t.Owner, Finding: f})
-		default:
-			errs = append(errs, fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Message))
 		}
 	}
 	return errors.Join(errs...)
+}
+
+// leftOut explains an error whose rule does not count.
+func (g *group) leftOut(rule string) string {
+	if g.counts(rule) {
+		return ""
+	}
+	return " (--only or --except leaves this rule out; with it, its change would be made too)"
 }
 
 func (g *group) isBarred(t *trial, f rules.Finding) bool {
@@ -94,17 +97,20 @@ func (g *group) holdTemperature(t *trial) error {
 	oldC, had := rules.HighestTarget(t.before.input)
 	newC, has := rules.HighestTarget(t.now.input)
 	rated := fmt.Sprintf("the %s is rated for %s", by, unit.Celsius(ratedC))
-	switch {
-	case had && !has:
+	if had && !has {
 		return errors.New("the highest target could no longer be told")
-	case told && !math.IsInf(wasC, 1) && (!tells || math.IsInf(isC, 1)):
-		return fmt.Errorf("nothing would say any more how hot the hotend is at the highest target, and %s", rated)
-	case !tells || math.IsInf(isC, 1): // nor did anything before
+	}
+	if !tells || math.IsInf(isC, 1) {
+		if told && !math.IsInf(wasC, 1) {
+			return fmt.Errorf("nothing would say any more how hot the hotend is at the highest target, and %s", rated)
+		}
 		if had && newC > oldC+rules.HotterK {
 			return fmt.Errorf("the highest target would rise from %s to %s while nothing says how hot the hotend is then, and %s",
 				unit.Celsius(oldC), unit.Celsius(newC), rated)
 		}
-	case told && isC > ratedC+rules.HotterK && isC > wasC+rules.HotterK:
+		return nil
+	}
+	if told && isC > max(ratedC, wasC)+rules.HotterK {
 		return fmt.Errorf("the hotend would be at %s at the highest target instead of %s, and %s", unit.Celsius(isC), unit.Celsius(wasC), rated)
 	}
 	return nil
@@ -149,14 +155,17 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	}
 	asked := t.askedFor(was.Key)
 	on := func(d parser.Description) bool { return d.Value == true && d.State != parser.Off }
-	switch {
-	case on(was) && !on(is):
+	told := was.State == parser.Set || was.State == parser.Default
+	if on(was) && !on(is) {
 		return fmt.Errorf("the %s would turn off", was.Key)
-	case is.State == parser.Unknown && was.State != parser.Unknown:
+	}
+	if is.State == parser.Unknown && was.State != parser.Unknown {
 		return fmt.Errorf("the %s would become unknown: %s", was.Key, is.Why)
-	case len(asked) == 0 && (was.State == parser.Set || was.State == parser.Default) && !on(is):
+	}
+	if told && len(asked) == 0 && !on(is) {
 		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
-	case was.State == parser.Off || was.State == parser.Unknown || !was.Key.Looser(is.Value, was.Value):
+	}
+	if !told || !was.Key.Looser(is.Value, was.Value) {
 		return nil
 	}
 	asked = slices.DeleteFunc(asked, func(rule string) bool { return !slices.Contains(rules.Find(rule).MayLoosen, was.Key) })
@@ -239,12 +248,13 @@ func (t *trial) owns(option string) bool {
 }
 
 func changeOf(name string, was, is parser.Entry) string {
-	switch {
-	case is.Active == parser.No:
+	if is.Active == parser.No {
 		return name + " would go out of use"
-	case was.Active == parser.No:
+	}
+	if was.Active == parser.No {
 		return name + " would come into use"
-	case is.Active == parser.Maybe || was.Active == parser.Maybe:
+	}
+	if is.Active != was.Active {
 		return fmt.Sprintf("whether %s is in use would change from %s to %s", name, was.Active, is.Active)
 	}
 	return fmt.Sprintf("%s would be %q instead of %q", name, is.Value, was.Value)

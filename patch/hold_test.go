@@ -1,6 +1,7 @@
 package patch
 
 import (
+	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -372,6 +373,59 @@ func TestEditedLines(t *testing.T) {
 	}
 	if edited.touches(parser.Span{}, true) {
 		t.Error("nowhere is edited")
+	}
+}
+
+// Two rules that want a setting differently get the value that protects more,
+// where one of them does.
+func TestCollect(t *testing.T) {
+	to := func(key parser.Key, value any) parser.Change { return parser.Change{Key: key, Value: value} }
+	wants := func(rule string, c ...parser.Change) rules.Finding {
+		return rules.Finding{Rule: rule, Level: rules.Error, Changes: c}
+	}
+	tests := []struct {
+		name     string
+		findings []rules.Finding
+		want     map[parser.Key]any
+		err      string
+	}{
+		{"apart", []rules.Finding{wants("temp-ceiling", to(parser.MaxTemp, 280.0)), wants("nozzle-size", to(parser.NozzleDiameter, 0.6))},
+			map[parser.Key]any{parser.MaxTemp: 280.0, parser.NozzleDiameter: 0.6}, ""},
+		{"the lower limit", []rules.Finding{wants("temp-ceiling", to(parser.MaxTemp, 280.0)), wants("temp-reach", to(parser.MaxTemp, 300.0)), wants("temp-ceiling", to(parser.MaxTemp, 270.0))},
+			map[parser.Key]any{parser.MaxTemp: 270.0}, ""},
+		{"neither protects", []rules.Finding{wants("nozzle-size", to(parser.NozzleDiameter, 0.4)), wants("flow-limit", to(parser.NozzleDiameter, 0.6))},
+			nil, "swap.toml: flow-limit asks otherwise than another rule does: the nozzle diameter is wanted as 0.4 and as 0.6"},
+		{"waived, or asking for nothing", []rules.Finding{{Rule: "temp-ceiling", Changes: []parser.Change{to(parser.MaxTemp, 280.0)}, Waived: "known"}, wants("temp-ceiling")},
+			map[parser.Key]any{}, ""},
+	}
+	for _, tt := range tests {
+		g, trial := alter(t, nil, nil)
+		trial.now.findings = tt.findings
+		err := g.collect(trial)
+		if (err != nil) != (tt.err != "") || err != nil && !strings.HasPrefix(err.Error(), tt.err) {
+			t.Errorf("%s: %v, want %q", tt.name, err, tt.err)
+		}
+		if err == nil && !maps.Equal(trial.changes, tt.want) {
+			t.Errorf("%s: %v, want %v", tt.name, trial.changes, tt.want)
+		}
+		trial.Silent = true
+		if err := g.collect(trial); err != nil || len(trial.changes)+len(trial.made) > 0 {
+			t.Errorf("%s: a silent printer asks for %v, %v", tt.name, trial.changes, err)
+		}
+	}
+}
+
+// Who undid whose change is said of two printers, and of one.
+func TestUnsettled(t *testing.T) {
+	reason := func(owner, rule string) Reason { return Reason{Owner: owner, Finding: rules.Finding{Rule: rule}} }
+	for _, tt := range []struct {
+		reasons []Reason
+		want    string
+	}{
+		{[]Reason{reason("a", "temp-ceiling"), reason("a", "temp-reach")}, "a: the changes do not settle in 8 rounds; the last rule to ask for one is temp-reach. Nothing is shown"},
+		{[]Reason{reason("a", "temp-ceiling"), reason("b", "temp-reach")}, "a and b share a file and undo each other's changes (temp-ceiling, temp-reach); let their sheets agree, or give each printer a file of its own. Nothing is shown"},
+	} {
+		expect(t, unsettled(tt.reasons), tt.want)
 	}
 }
 
