@@ -245,7 +245,7 @@ func (c *drawn) actual(t *testing.T, rows func(number int, newer bool) [][2]floa
 
 // builtIns are types of the other style by the points that define them, °C and
 // ohm, as its firmware publishes them.
-var builtIns = map[string][3][2]float64{
+var builtIns = map[string][][2]float64{
 	"Generic 3950":           {{25, 100000}, {150, 1770}, {250, 230}},
 	"ATC Semitec 104GT-2":    {{20, 126800}, {150, 1360}, {300, 80.65}},
 	"EPCOS 100K B57560G104F": {{25, 100000}, {150, 1641.9}, {250, 226.15}},
