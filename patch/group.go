@@ -158,7 +158,7 @@ func (g *group) ask(t *trial, key parser.Key, rule string) {
 	at := placeOf(t.now.settings[key])
 	for _, u := range g.trials {
 		for other, d := range u.now.settings {
-			if u == t && other == key || at.known() && placeOf(d) == at {
+			if at.known() && placeOf(d) == at {
 				u.asked[other] = append(u.asked[other], rule)
 			}
 		}

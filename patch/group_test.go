@@ -143,9 +143,9 @@ func TestProveTools(t *testing.T) {
 		{"each its own limit", strings.NewReplacer("HEATER_0_MAXTEMP 300", "HEATER_0_MAXTEMP 400", "HEATER_1_MAXTEMP 300", "HEATER_1_MAXTEMP 400").Replace(twoTools),
 			nil, []string{"rated_c = 300", "rated_c = 290"},
 			[]string{"#define HEATER_0_MAXTEMP 315", "#define HEATER_1_MAXTEMP 305"}, "", false},
-		{"a shared preset", strings.NewReplacer("HEATER_0_MAXTEMP 300", "HEATER_0_MAXTEMP 315", "HEATER_1_MAXTEMP 300", "HEATER_1_MAXTEMP 295", "HOTEND 200", "HOTEND 320").Replace(twoTools),
+		{"a shared preset", strings.NewReplacer("HEATER_0_MAXTEMP 300", "HEATER_0_MAXTEMP 315", "HEATER_1_MAXTEMP 300", "HEATER_1_MAXTEMP 295", "HOTEND 200", "HOTEND 320", "MINTEMP 170", "MINTEMP 100").Replace(twoTools),
 			nil, []string{"rated_c = 300", "rated_c = 280"},
-			[]string{"#define PREHEAT_1_TEMP_HOTEND 280"}, "", true},
+			[]string{"#define PREHEAT_1_TEMP_HOTEND 280", "#define EXTRUDE_MINTEMP 150"}, "", true},
 		{"a watch that is too wide for one and then too tight for the other", strings.Replace(twoTools, "WATCH_TEMP_PERIOD 20", "WATCH_TEMP_PERIOD 500", 1),
 			nil, []string{"rated_w = 40", "rated_w = 28\n[new.block]\nheat_capacity_j_per_k = 150"},
 			nil, "runaway-tight", false},
@@ -171,6 +171,11 @@ func TestProveTools(t *testing.T) {
 				}
 				if yields := slices.ContainsFunc(plan.Reasons, func(r patch.Reason) bool { return r.YieldsTo != "" }); tt.left == "" && yields != tt.yields {
 					t.Errorf("one yields: %v, want %v: %+v", yields, tt.yields, plan.Reasons)
+				}
+				for _, r := range plan.Reasons {
+					if r.YieldsTo == r.Owner || tt.left == "" && r.YieldsTo != "" && r.Finding.Rule != "preset-over" {
+						t.Errorf("%s, %s yields to %s", r.Owner, r.Finding.Rule, r.YieldsTo)
+					}
 				}
 				slices.Reverse(list) // the order of the sheets is of no matter
 			}
@@ -241,6 +246,12 @@ func TestProveEditsFail(t *testing.T) {
 	}
 	if text := texts(plan)["printer.cfg"]; !strings.Contains(text, "check_gain_time: 20") || !strings.Contains(text, "max_temp: 330") {
 		t.Errorf("the other one is not made: %q", text)
+	}
+	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+	list[0].Style = saboteur{list[0].Style, func(*parser.File, []parser.Edit) []parser.Edit { return nil }}
+	plan, err = patch.Prove(list, all)
+	if err != nil || len(plan.Left) != 2 || !strings.Contains(plan.Left[0].Err.Error(), "the files say so already") {
+		t.Errorf("no edit comes of the changes: %+v, %v", plan, err)
 	}
 	plan, err = prove(func([]parser.Change) error { return errors.New("none") })
 	if err != nil || len(plan.Left) != 2 || len(plan.Files) != 0 {
