@@ -2,7 +2,6 @@ package parser
 
 import (
 	"strconv"
-	"strings"
 )
 
 // The keys of the settings, as people read them in messages and in `values`.
@@ -69,45 +68,12 @@ const (
 	StorageOn      Key = "stored settings"
 )
 
-// Unit is the unit of a setting that is a figure, "" for one that has none.
-func (k Key) Unit() string {
-	switch k {
-	case HotendPullup:
-		return "Ω"
-	case MinTemp, MaxTemp, MinExtrude, AutoTarget, ModelRefTemp, FanOnAbove:
-		return "°C"
-	case Margin, SecondDiff, FunctionalRange, OnOffBand, HotendRise, HotendArmMargin, HotendHysteresis,
-		BedRise, BedArmMargin, BedWatchHysteresis:
-		return "K"
-	case DerivativeTime, HotendRiseWindow, HotendHoldPeriod, HotendStill, BedRiseWindow, BedHoldPeriod:
-		return "s"
-	case HotendErrorSum, BedErrorSum:
-		return "°C·s"
-	case ModelPower:
-		return "W"
-	case NozzleDiameter, FilamentWidth, LongestPush, ProbeTrigger:
-		return "mm"
-	case LineSection:
-		return "mm²"
-	case MaxFlow:
-		return "mm³/s"
-	}
-	switch name := string(k); {
-	case strings.HasPrefix(name, presetPrefix):
-		return "°C"
-	case strings.HasPrefix(name, gracePrefix):
-		return "s"
-	case strings.HasPrefix(name, offsetPrefix):
-		return "mm"
-	}
-	return ""
-}
-
 const (
-	presetPrefix = "preset "
-	gracePrefix  = "grace time "
-	powerPrefix  = "power limit "
-	offsetPrefix = "hotend offset "
+	presetPrefix  = "preset "
+	gracePrefix   = "grace time "
+	powerPrefix   = "power limit "
+	samplesPrefix = "number of bad samples "
+	offsetPrefix  = "hotend offset "
 )
 
 // Preset is the key of the nth temperature preset, from 1.
@@ -128,5 +94,5 @@ func Offset(axis string) Key { return Key(offsetPrefix + axis) }
 // that is tolerated, Carried that of a figure that belongs to the old melt
 // path; kind says which.
 func Grace(kind string) Key      { return Key(gracePrefix + kind) }
-func BadSamples(kind string) Key { return Key("number of bad samples " + kind) }
+func BadSamples(kind string) Key { return Key(samplesPrefix + kind) }
 func Carried(kind string) Key    { return Key(kind) }

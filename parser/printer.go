@@ -34,7 +34,7 @@ func (h *Hotend) Averaged(bits int) int {
 // Hotend is how the hotend's temperature is read, driven and watched.
 type Hotend struct {
 	Sensor     Setting[SensorDef]
-	PullupOhm  Setting[float64] // only where the style has it as a setting of its own; key empty otherwise
+	PullupOhm  Setting[float64] // only where the style has it as a setting of its own; absent otherwise
 	Oversample int              // readings averaged into one temperature
 	// FewerOfFine: of a converter with more than 10 bits so many fewer readings
 	// are averaged that with its bits they make no more than 20.
@@ -46,7 +46,7 @@ type Hotend struct {
 	Second  Setting[SensorDef]
 	SecondK Setting[float64]
 	// Outputs is how many heater outputs run on this hotend's command, each with
-	// a heater of its own; key empty where there is one.
+	// a heater of its own; absent where there is one.
 	Outputs Setting[float64]
 	Loop    Loop
 	Watch   Watch
@@ -160,6 +160,15 @@ type Watch struct {
 	CanTurnOn bool
 }
 
+// Describe lists the settings of the watch.
+func (w *Watch) Describe() []Description {
+	list := []Description{w.On.Describe(), w.RiseOn.Describe()}
+	for _, s := range [...]*Setting[float64]{&w.RiseC, &w.RiseWindowS, &w.ArmMarginC, &w.HysteresisC, &w.HoldPeriodS, &w.ErrorSumCS} {
+		list = append(list, s.Describe())
+	}
+	return list
+}
+
 // WatchFigures are the figures of a watch; those that its form lacks are 0.
 type WatchFigures struct {
 	RiseC, RiseWindowS, HysteresisC, HoldPeriodS, ErrorSumCS float64
@@ -197,7 +206,7 @@ type Limits struct {
 	Graces     []Setting[float64] // s
 	BadSamples []Setting[float64] // count
 	// HaltGrace: a fault switches the heaters off, but for so long the firmware
-	// neither halts nor says so, s; key empty where it does at once.
+	// neither halts nor says so, s; absent where it does at once.
 	HaltGrace Setting[float64]
 }
 
@@ -209,11 +218,11 @@ type ColdSide struct {
 	// WithTarget: it runs whenever its heater has a target, however cold, and
 	// OnAboveC is where it stops while the hotend cools.
 	WithTarget bool
-	// Power is the share of full power at which the fan runs, 0 to 1; key empty
+	// Power is the share of full power at which the fan runs, 0 to 1; absent
 	// where the style always runs it full.
 	Power Setting[float64]
 	// AtShutdown is the share at which it runs on once the firmware has shut
-	// down; key empty where that is not known.
+	// down; absent where that is not known.
 	AtShutdown Setting[float64]
 }
 
@@ -222,8 +231,8 @@ type Flow struct {
 	NozzleMM    Setting[float64]
 	FilamentMM  Setting[float64]
 	MaxMM3PerS  Setting[float64]   // volumetric limit; Off where there is none
-	PushMM      Setting[float64]   // longest push of filament without a move, mm; key empty where nothing limits it
-	CrossMM2    Setting[float64]   // largest cross section of a line, mm²; key empty where it follows the nozzle
+	PushMM      Setting[float64]   // longest push of filament without a move, mm; absent where nothing limits it
+	CrossMM2    Setting[float64]   // largest cross section of a line, mm²; absent where it follows the nozzle
 	CarriedOver []Setting[float64] // advance, retraction, load and unload figures that belong to a melt path
 }
 
@@ -270,7 +279,7 @@ type Remark struct {
 func (p *Printer) Settings() []Description {
 	var all []Description
 	add := func(d Description) {
-		if d.Key != "" {
+		if d.State != Absent {
 			all = append(all, d)
 		}
 	}
@@ -280,9 +289,9 @@ func (p *Printer) Settings() []Description {
 		}
 	}
 	watch := func(w *Watch) {
-		add(w.On.Describe())
-		add(w.RiseOn.Describe())
-		numbers(w.RiseC, w.RiseWindowS, w.ArmMarginC, w.HysteresisC, w.HoldPeriodS, w.ErrorSumCS)
+		for _, d := range w.Describe() {
+			add(d)
+		}
 	}
 	h, l := &p.Hotend, &p.Hotend.Loop
 	add(h.Sensor.Describe())

@@ -1,5 +1,7 @@
 package parser
 
+import "cmp"
+
 // SensorKind is what a temperature sensor physically is.
 type SensorKind uint8
 
@@ -82,6 +84,9 @@ type SensorDef struct {
 	// tell which of the two they are built with: the worse counts. Nil for none.
 	Or *SensorDef
 }
+
+// String names the definition: as the style does, else by what it stands for.
+func (d SensorDef) String() string { return cmp.Or(d.Name, d.Curve, d.Kind.String()) }
 
 // SensorPoint is one point of a resistance-temperature curve.
 type SensorPoint struct{ TempC, Ohm float64 }

@@ -10,14 +10,15 @@ import (
 type State uint8
 
 const (
-	Default State = iota // nobody set it: Value is what the firmware assumes
+	Absent  State = iota // the style or the configuration has no such thing
+	Default              // nobody set it: Value is what the firmware assumes
 	Set                  // the configuration sets it
-	Off                  // switched off, or absent where absence means off
+	Off                  // switched off, or left out where that means off
 	Unknown              // it cannot be told; Why says the reason
 )
 
 func (s State) String() string {
-	return [...]string{"default", "set", "off", "unknown"}[s]
+	return [...]string{"absent", "default", "set", "off", "unknown"}[s]
 }
 
 // Key is the neutral name of a setting, such as "max temp". Rules and
@@ -94,10 +95,7 @@ func (s Description) Text() string {
 		}
 		return "off"
 	case SensorDef:
-		if v.Name != "" {
-			return v.Name
-		}
-		return v.Kind.String()
+		return v.String()
 	case string:
 		if s.State == Off {
 			return "none"

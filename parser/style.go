@@ -33,17 +33,20 @@ type Style interface {
 	// Blank is a configuration of which nothing is known. It has what any firmware
 	// of the style has, with a note where another lacks it. Its printer is empty.
 	Blank() Config
-	// Steps returns the console commands that do a task, in order; none
-	// where the style has no command for it.
-	Steps(task Task) []string
 }
 
 // Config is one configuration that was read.
 type Config interface {
 	Printer() *Printer
+	// Others holds the other tools, the bed, the chamber and every further
+	// heater of the configuration: what a change for this tool must leave as it
+	// is. Rules do not look at them.
+	Others() []Heater
 	// Edits turns changes into the smallest edits that make them, sorted by
-	// file (in reading order) and offset, none overlapping. It fails where a
-	// setting cannot be changed by editing the files.
+	// file (in reading order) and offset, none overlapping. It reads nothing
+	// and verifies nothing: that a change took hold shows when the result is
+	// read. The error is an *Error with the place of a setting that cannot be
+	// changed by editing the files.
 	Edits(changes []Change) ([]Edit, error)
 	// Definitions lists the sensor definitions that a hotend of this
 	// configuration can name, chips and placeholders left out. A definition that
@@ -57,9 +60,22 @@ type Config interface {
 	// full: FormBeta for beads alone, or FormPoints, of three points for a bead
 	// and a table straight in resistance for platinum.
 	CustomForm() SensorForm
+	// Steps returns the console commands that do a task, in order; none
+	// where the style has no command for it.
+	Steps(task Task) []string
 	// Entries lists every macro or option in reading order.
 	Entries() []Entry
 }
+
+// Heater is what a configuration says of one heater, as far as it protects.
+type Heater struct {
+	Name     string        // as people say it, such as "tool 1" or "the chamber"
+	Tool     int           // the hotend, from 0; NoTool where it is none
+	Settings []Description // their keys as those of the tool's own heater
+}
+
+// NoTool is the Tool of a heater that is no hotend.
+const NoTool = -1
 
 // Tri is yes, no or unknown.
 type Tri uint8
@@ -78,6 +94,8 @@ type Entry struct {
 	Value  string
 	At     Span
 	Active Tri // in force at the end
+	// Elsewhere: it protects or measures a heater that is not the tool's own.
+	Elsewhere bool
 }
 
 // TaskKind is something a person does at the printer's console.

@@ -27,6 +27,7 @@ func TestPatchRefuses(t *testing.T) {
 		{"elsewhere", head + "@@ -3 +3 @@\n-b\n+y\n", "does not match line 3"},
 		{"past the end", head + "@@ -9 +9 @@\n-b\n+y\n", "past the end"},
 		{"backwards", head + "@@ -3 +3 @@\n-c\n+y\n@@ -1 +1 @@\n-a\n+z\n", "goes back to line 1"},
+		{"new line number after lines were gained", head + "@@ -1 +1,2 @@\n-a\n+y\n+z\n@@ -3 +3 @@\n-c\n+y\n", "puts line 3 at 3, not 4"},
 		{"new line number", head + "@@ -2 +3 @@\n-b\n+y\n", "puts line 2 at 3, not 2"},
 		{"too few lines", head + "@@ -2,2 +2,2 @@\n-b\n+y\n", "ends in the middle of a hunk"},
 		{"too many new lines", head + "@@ -2,2 +2 @@\n+y\n+z\n-b\n-c\n", "more new lines"},
@@ -67,6 +68,21 @@ func TestPatchRefusesFiles(t *testing.T) {
 				t.Errorf("error %v, want %q", err, tt.want)
 			}
 		})
+	}
+}
+
+// Hunks without context, as other programs write them.
+func TestPatchWithoutContext(t *testing.T) {
+	for _, tt := range []struct{ old, hunk, want string }{
+		{"a\nb\n", "@@ -1 +0,0 @@\n-a\n", "b\n"},
+		{"a\nb\n", "@@ -2 +1,0 @@\n-b\n", "a\n"},
+		{"b\n", "@@ -0,0 +1 @@\n+a\n", "a\nb\n"},
+		{"", "@@ -0,0 +1 @@\n+a\n", "a\n"},
+	} {
+		got, err := patchOne("x", []byte(tt.old), []byte("--- a/x\n+++ b/x\n"+tt.hunk))
+		if err != nil || string(got) != tt.want {
+			t.Errorf("%q with %q: %q, %v, want %q", tt.old, tt.hunk, got, err, tt.want)
+		}
 	}
 }
 

@@ -1,171 +1,261 @@
 package patch
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
-	"reflect"
 	"slices"
+	"strings"
 
 	"preflash/parser"
 	"preflash/rules"
 	"preflash/rules/unit"
 )
 
-// hold holds what the changes led to against the start.
-func (t *trial) hold() error {
-	return errors.Join(t.holdFindings(), t.holdSettings(), t.holdHeat())
+// holdTrial holds what the changes led to against the start. All that is wrong
+// is in the error.
+func (g *group) holdTrial(t *trial) error {
+	return errors.Join(g.holdFindings(t), g.holdTemperature(t), g.holdSettings(t), g.holdHeaters(t), g.holdOptions(t))
 }
 
-// mayWorsen lists the rules whose warning may become an error through a change
-// that protects more: gains whose overshoot meets a max temp that was lowered
-// to a rating shut the heater down, and to leave the rating exceeded would be
-// worse. What became of them is said above the diff.
-var mayWorsen = map[string]bool{"pid-stale": true}
+// subject is what a finding is about.
+type subject struct{ rule, about string }
 
-// holdFindings demands that every change removed its finding and that no new
-// error appeared. One that a mended cause had hidden was there before.
-func (t *trial) holdFindings() error {
-	before, after := tally(t.before.findings), tally(t.after.findings)
-	for rule, mended := range t.mended {
-		// A finding may first come up on the way; it must be gone as well.
-		if left := after[rule].all; mended > 0 && left > 0 && left > before[rule].all-mended {
-			return fmt.Errorf("%s still speaks after the change that should have silenced it: %s", rule, first(t.after.findings, rule).Message)
+func subjectOf(f rules.Finding) subject { return subject{f.Rule, f.About} }
+
+// worst finds the finding of a subject that is worst; nil where there is none.
+func worst(findings []rules.Finding, s subject) *rules.Finding {
+	var w *rules.Finding
+	for i := range findings {
+		f := &findings[i]
+		if subjectOf(*f) == s && (w == nil || cmp.Compare(f.Level, w.Level) > 0 || f.Level == w.Level && f.Figure.WorseThan(w.Figure)) {
+			w = f
 		}
 	}
-	for rule, n := range after {
-		if n.errors > before[rule].errors && mayWorsen[rule] && n.all <= before[rule].all {
-			t.worse = append(t.worse, Reason{Owner: t.Owner, Finding: first(t.after.findings, rule)})
+	return w
+}
+
+// holdFindings demands that every change removed its finding, that no error is
+// new, and that none got worse.
+func (g *group) holdFindings(t *trial) error {
+	var errs []error
+	for _, f := range t.mended {
+		// A note may remain beside the change that it is about.
+		if w := worst(t.now.findings, subjectOf(f)); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) && !g.isBarred(t, f) {
+			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s", w.Rule, w.Message))
+		}
+	}
+	for _, f := range t.now.findings {
+		if f.Level < rules.Error {
 			continue
 		}
-		if n.errors > before[rule].errors && !slices.Contains(t.uncovered, rule) {
-			left := ""
-			if !t.counts(rule) {
-				left = " (--only or --except leaves this rule out; with it, its change would be made too)"
+		was := worst(t.before.findings, subjectOf(f))
+		if was == nil {
+			if !t.hidden(f) {
+				errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Message, g.leftOut(f.Rule)))
 			}
-			return fmt.Errorf("the changes would bring up a new error, %s: %s%s", rule, first(t.after.findings, rule).Message, left)
+		} else if was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
+			g.plan.Worse = append(g.plan.Worse, Reason{Owner: t.Owner, Finding: f})
+		} else if was.Level < rules.Error {
+			errs = append(errs, fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Message))
+		} else if f.Figure.WorseThan(was.Figure) {
+			errs = append(errs, fmt.Errorf("the changes would make %s worse, %g %s instead of %g: %s",
+				f.Rule, f.Figure.Value, f.Figure.Unit, was.Figure.Value, f.Message))
 		}
+	}
+	return errors.Join(errs...)
+}
+
+// leftOut explains an error whose rule does not count.
+func (g *group) leftOut(rule string) string {
+	if g.counts(rule) {
+		return ""
+	}
+	return " (--only or --except leaves this rule out; with it, its change would be made too)"
+}
+
+func (g *group) isBarred(t *trial, f rules.Finding) bool {
+	_, barred := g.barred[claimOf(t.Owner, f)]
+	return barred
+}
+
+// hidden reports whether a cause that is gone kept a rule from speaking
+// before: its finding counts as there at the start.
+func (t *trial) hidden(f rules.Finding) bool {
+	return slices.ContainsFunc(t.before.findings, func(cause rules.Finding) bool {
+		return slices.Contains(rules.Find(cause.Rule).Hides, f.Rule) && worst(t.now.findings, subjectOf(cause)) == nil
+	})
+}
+
+// holdTemperature demands that the hotend does not get hotter at the highest
+// target, where that is above a rating.
+func (g *group) holdTemperature(t *trial) error {
+	wasC, told := rules.ActualAtHighestTarget(t.before.input)
+	isC, tells := rules.ActualAtHighestTarget(t.now.input)
+	ratedC, by := rules.Rating(t.now.input)
+	oldC, had := rules.HighestTarget(t.before.input)
+	newC, has := rules.HighestTarget(t.now.input)
+	rated := fmt.Sprintf("the %s is rated for %s", by, unit.Celsius(ratedC))
+	if had && !has {
+		return errors.New("the highest target could no longer be told")
+	}
+	if !tells || math.IsInf(isC, 1) {
+		if told && !math.IsInf(wasC, 1) {
+			return fmt.Errorf("nothing would say any more how hot the hotend is at the highest target, and %s", rated)
+		}
+		if had && newC > oldC+rules.HotterK {
+			return fmt.Errorf("the highest target would rise from %s to %s while nothing says how hot the hotend is then, and %s",
+				unit.Celsius(oldC), unit.Celsius(newC), rated)
+		}
+		return nil
+	}
+	if told && isC > max(ratedC, wasC)+rules.HotterK {
+		return fmt.Errorf("the hotend would be at %s at the highest target instead of %s, and %s", unit.Celsius(isC), unit.Celsius(wasC), rated)
 	}
 	return nil
-}
-
-// tallied counts the findings of a rule. A note that asks for nothing is left
-// out of all: it may remain beside the change that it is about.
-type tallied struct{ all, errors int }
-
-func tally(findings []rules.Finding) map[string]tallied {
-	m := make(map[string]tallied)
-	for _, f := range findings {
-		n := m[f.Rule]
-		if f.Level > rules.Note || len(f.Changes) > 0 {
-			n.all++
-		}
-		if f.Level == rules.Error {
-			n.errors++
-		}
-		m[f.Rule] = n
-	}
-	return m
-}
-
-func first(findings []rules.Finding, rule string) rules.Finding {
-	return findings[slices.IndexFunc(findings, func(f rules.Finding) bool { return f.Rule == rule })]
-}
-
-// mayLoosen lists the rules that may move a figure to the less safe side: a
-// watch that would trip a healthy hotend, a trip below what is printed, a guard
-// against cold filament above the max temp.
-var mayLoosen = map[string]bool{"runaway-tight": true, "temp-reach": true, "temp-ceiling": true}
-
-// companions are settings that another one carries with it, because they are
-// two readings of one thing.
-var companions = map[parser.Key][]parser.Key{
-	parser.MinExtrude:   {parser.ColdGuard},    // a guard that is on needs a figure
-	parser.HotendSensor: {parser.HotendPullup}, // a definition includes its pull-up
-
-	parser.FanAtShutdown: {parser.FanPower}, // one limit holds for both
-
-	// Figures can blind a watch, or switch it off: to turn it on is to set them.
-	parser.HotendRise:         {parser.HotendRiseOn, parser.HotendWatchOn},
-	parser.HotendRiseWindow:   {parser.HotendRiseOn, parser.HotendWatchOn},
-	parser.HotendHysteresis:   {parser.HotendWatchOn},
-	parser.HotendHoldPeriod:   {parser.HotendWatchOn},
-	parser.HotendErrorSum:     {parser.HotendWatchOn},
-	parser.BedRise:            {parser.BedRiseOn, parser.BedWatchOn},
-	parser.BedRiseWindow:      {parser.BedRiseOn, parser.BedWatchOn},
-	parser.BedWatchHysteresis: {parser.BedWatchOn},
-	parser.BedHoldPeriod:      {parser.BedWatchOn},
-	parser.BedErrorSum:        {parser.BedWatchOn},
 }
 
 // holdSettings demands that only what was asked for changed, that no
 // protection turned off, and that no figure moved to the less safe side
 // unless a rule that may ask for it did.
-func (t *trial) holdSettings() error {
-	after := make(map[parser.Key]parser.Description)
-	for _, s := range t.after.printer.Settings() {
-		after[s.Key] = s
-	}
-	for _, was := range t.before.printer.Settings() {
-		is, still := after[was.Key]
-		if !still {
-			return fmt.Errorf("the %s would be lost", was.Key)
+func (g *group) holdSettings(t *trial) error {
+	var errs []error
+	for _, is := range t.now.config.Printer().Settings() {
+		if _, was := t.before.settings[is.Key]; !was && is.Key.Safer() != parser.Neither && is.State != parser.Off && len(t.askedFor(is.Key)) == 0 {
+			errs = append(errs, fmt.Errorf("the %s would come into force although no rule asked for it", is.Key))
 		}
-		if was.State == is.State && reflect.DeepEqual(was.Value, is.Value) {
+	}
+	for _, was := range t.before.config.Printer().Settings() {
+		is, still := t.now.settings[was.Key]
+		if !still {
+			errs = append(errs, fmt.Errorf("the %s would be lost", was.Key))
 			continue
 		}
-		asked := slices.Clone(t.asked[was.Key])
-		for _, key := range companions[was.Key] {
-			asked = append(asked, t.asked[key]...)
-		}
-		switch on, isSwitch := is.Value.(bool); {
-		case isSwitch && was.Value == true && was.State != parser.Off && (!on || is.State == parser.Off):
-			return fmt.Errorf("the %s would turn off", was.Key)
-		case is.State == parser.Unknown && was.State != parser.Unknown:
-			return fmt.Errorf("the %s would become unknown: %s", was.Key, is.Why)
-		case len(asked) == 0 && (was.State == parser.Set || was.State == parser.Default) && !isSwitch:
-			return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
-		}
-		if was.State != parser.Off && was.State != parser.Unknown && looser(was, is) &&
-			!slices.ContainsFunc(asked, func(rule string) bool { return mayLoosen[rule] }) {
-			return fmt.Errorf("the %s would protect less: %v instead of %v", was.Key, is.Value, was.Value)
+		if err := g.holdSetting(t, was, is); err != nil {
+			errs = append(errs, err)
 		}
 	}
+	return errors.Join(errs...)
+}
+
+// askedFor lists the rules that asked for a setting, or for one that carries it
+// along.
+func (t *trial) askedFor(key parser.Key) []string {
+	asked := slices.Clone(t.asked[key])
+	for _, other := range key.With() {
+		asked = append(asked, t.asked[other]...)
+	}
+	return asked
+}
+
+func (g *group) holdSetting(t *trial, was, is parser.Description) error {
+	if alike(was, is) {
+		return nil
+	}
+	asked := t.askedFor(was.Key)
+	on := func(d parser.Description) bool { return d.Value == true && d.State != parser.Off }
+	told := was.State == parser.Set || was.State == parser.Default
+	if on(was) && !on(is) {
+		return fmt.Errorf("the %s would turn off", was.Key)
+	}
+	if is.State == parser.Unknown && was.State != parser.Unknown {
+		return fmt.Errorf("the %s would become unknown: %s", was.Key, is.Why)
+	}
+	if told && len(asked) == 0 && !on(is) {
+		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
+	}
+	if !told || !was.Key.Looser(is.Value, was.Value) {
+		return nil
+	}
+	asked = slices.DeleteFunc(asked, func(rule string) bool { return !slices.Contains(rules.Find(rule).MayLoosen, was.Key) })
+	if len(asked) == 0 {
+		return fmt.Errorf("the %s would protect less: %v instead of %v", was.Key, is.Value, was.Value)
+	}
+	slices.Sort(asked)
+	g.plan.Moves = append(g.plan.Moves, Move{t.Owner, was, is, slices.Compact(asked)})
 	return nil
 }
 
-// looser reports whether a figure moved to the less safe side. A window of 0,
-// which switches its watch off, is not safer than any other.
-func looser(was, is parser.Description) bool {
-	a, ok := was.Value.(float64)
-	b, also := is.Value.(float64)
-	if !ok || !also || a == 0 {
-		return false
+// holdHeaters demands that nothing changed of other tools, the bed, the chamber
+// and further heaters. A tool that has a sheet of its own here answers for
+// itself.
+func (g *group) holdHeaters(t *trial) error {
+	type named struct {
+		heater string
+		key    parser.Key
 	}
-	switch direction(was.Key) {
-	case lowerIsSafer:
-		return b > a
-	case higherIsSafer:
-		return b < a
+	is := make(map[named]parser.Description)
+	count := 0
+	for _, h := range t.now.config.Others() {
+		for _, d := range h.Settings {
+			is[named{h.Name, d.Key}] = d
+		}
+		count++
+	}
+	var errs []error
+	for _, h := range t.before.config.Others() {
+		count--
+		if slices.ContainsFunc(g.trials, func(u *trial) bool { return t.tools(u) && u.Request.Tool == h.Tool }) {
+			continue
+		}
+		for _, was := range h.Settings {
+			if now := is[named{h.Name, was.Key}]; was.State != parser.Absent && !alike(was, now) {
+				errs = append(errs, fmt.Errorf("the %s of %s would change although no rule asked for it", strings.TrimPrefix(string(was.Key), "hotend "), h.Name))
+			}
+		}
+	}
+	if count != 0 {
+		errs = append(errs, errors.New("a heater would come or go"))
+	}
+	return errors.Join(errs...)
+}
+
+// holdOptions looks for options that change although no edit touches them. One
+// that guards another heater is an error, any other is said.
+func (g *group) holdOptions(t *trial) error {
+	before, after := inForce(t.before.config), inForce(t.now.config)
+	edited := g.editedLines()
+	var errs []error
+	for _, name := range slices.Sorted(unionKeys(before, after)) {
+		was, is := before[name], after[name]
+		if was.Active == is.Active && was.Value == is.Value || edited.touches(was.At, true) || edited.touches(is.At, false) {
+			continue
+		}
+		text := changeOf(name, was, is)
+		switch {
+		case t.owns(name):
+		case was.Elsewhere || is.Elsewhere:
+			errs = append(errs, fmt.Errorf("%s: it guards or measures another heater, and no edit touches it", text))
+		default:
+			g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, text})
+		}
+	}
+	return errors.Join(errs...)
+}
+
+// owns reports whether an option is one of the tool's own settings, which
+// holdSettings looks at.
+func (t *trial) owns(option string) bool {
+	for _, st := range []*state{t.before, t.now} {
+		for _, d := range st.settings {
+			if d.Name == option && d.State != parser.Off {
+				return true
+			}
+		}
 	}
 	return false
 }
 
-// hotterK is how much of a rise in temperature is rounding.
-const hotterK = 0.5
-
-// holdHeat demands that the hotend gets no hotter than before at the highest
-// target where that is above a rating, as far as both can be told.
-func (t *trial) holdHeat() error {
-	before, told := rules.ActualAtHighestTarget(t.before.in)
-	after, also := rules.ActualAtHighestTarget(t.after.in)
-	rated, by := rules.Rating(t.after.in)
-	if !told || !also || after <= rated+hotterK || after <= before+hotterK {
-		return nil
+func changeOf(name string, was, is parser.Entry) string {
+	if is.Active == parser.No {
+		return name + " would go out of use"
 	}
-	if math.IsInf(after, 1) {
-		return errors.New("the reading would fall as the hotend heats")
+	if was.Active == parser.No {
+		return name + " would come into use"
 	}
-	return fmt.Errorf("the hotend would be at %s at the highest target, above the %s of the %s, and hotter than now (%s)",
-		unit.Celsius(after), unit.Celsius(rated), by, unit.Celsius(before))
+	if is.Active != was.Active {
+		return fmt.Sprintf("whether %s is in use would change from %s to %s", name, was.Active, is.Active)
+	}
+	return fmt.Sprintf("%s would be %q instead of %q", name, is.Value, was.Value)
 }

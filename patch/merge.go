@@ -43,8 +43,8 @@ type owned struct {
 
 // Merge gathers the edits of several printers file by file, in order of first
 // appearance. Files are told apart by their real names as shown, since two trees
-// may hold the same inner path, and two paths may lead to one file. Equal edits are kept once. The error is a
-// *Conflict where two sheets disagree, and a *parser.Error where the sheets met
+// may hold the same inner path, and two paths may lead to one file. Equal edits
+// are kept once. The error is a *Conflict where two sheets disagree, and a *parser.Error where the sheets met
 // different contents under one name.
 func Merge(sets []Owned) ([]FileEdits, error) {
 	var files []FileEdits

@@ -18,12 +18,11 @@ func quoteName(name string) string {
 	for i := range len(name) {
 		c := name[i]
 		letter := nameEscape(c)
-		switch {
-		case letter != 0:
+		if letter != 0 {
 			b.Write([]byte{'\\', letter})
-		case c < ' ' || c >= 0x7f:
+		} else if c < ' ' || c >= 0x7f {
 			fmt.Fprintf(&b, `\%03o`, c)
-		default:
+		} else {
 			b.WriteByte(c)
 			continue
 		}

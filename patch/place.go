@@ -54,19 +54,13 @@ func repositoryFolder() (folder, top string) {
 // holdNames refuses to change a file that the printers reach under two names,
 // neither of which leads to the other: the tools that apply a diff make a new
 // file under one name and leave the other as it was.
-func (p *Plan) holdNames(trials []trial) error {
-	names := make(map[parser.FileID]string)
-	for _, f := range p.Files {
-		for i := range trials {
-			if id, read := trials[i].files[f.Name]; read && (id != parser.FileID{}) {
-				names[id] = f.Name
-			}
-		}
-	}
-	for i := range trials {
-		for name, id := range trials[i].files {
-			if changed, ok := names[id]; ok && name != changed {
-				return &parser.Error{File: max(name, changed), Message: fmt.Sprintf("is the same file as %s by a hard link, which applying a diff would part; keep one of the two, or make it a symbolic link", min(name, changed))}
+func (g *group) holdNames() error {
+	for _, changed := range g.plan.changed {
+		for _, t := range g.trials {
+			for _, f := range t.Files {
+				if f.ID == changed.ID && f.Real != changed.Real && f.ID != (parser.FileID{}) {
+					return &parser.Error{File: max(f.Real, changed.Real), Message: fmt.Sprintf("is the same file as %s by a hard link, which applying a diff would part; keep one of the two, or make it a symbolic link", min(f.Real, changed.Real))}
+				}
 			}
 		}
 	}

@@ -12,15 +12,180 @@ import (
 	"preflash/rules"
 )
 
-// Printer is one printer that a diff may change, or that reads a file which
-// the diff changes for another.
-type Printer struct {
+// Source is one printer that was read and checked.
+type Source struct {
 	Owner   string // the sheet, as shown
 	Tree    *parser.Tree
 	Style   parser.Style
 	Request parser.Request
 	Sheet   *sheet.Sheet
 	Today   time.Time
+
+	Config   parser.Config   // nil where its text was not kept: it is read again if need be
+	Findings []rules.Finding // what all rules say, waived or not
+	Files    []FileRef       // what it reads
+
+	// Silent printers ask for no change. They are here because they read a
+	// file that another one's diff may change.
+	Silent bool
+}
+
+// FileRef tells a file from others, whatever way led to it: by its real name as
+// shown, or by what the disk knows it as.
+type FileRef struct {
+	Real string
+	ID   parser.FileID
+}
+
+// RefOf is how a file is told from others.
+func RefOf(f *parser.File) FileRef { return FileRef{f.Real, f.ID} }
+
+// In reports whether a list holds the file.
+func (r FileRef) In(list []FileRef) bool {
+	return slices.ContainsFunc(list, func(o FileRef) bool {
+		return o.Real == r.Real || o.ID == r.ID && r.ID != parser.FileID{}
+	})
+}
+
+// Input is what the rules look at.
+func (s *Source) Input(config parser.Config) *rules.Input {
+	return &rules.Input{Printer: config.Printer(), Config: config, Sheet: s.Sheet, Today: s.Today}
+}
+
+// Read reads and checks the printer as it stands.
+func (s *Source) Read() error {
+	config, err := s.Style.Read(s.Tree, s.Request)
+	if err != nil {
+		return err
+	}
+	s.Keep(config)
+	return nil
+}
+
+// Keep checks a configuration that was read, and keeps it.
+func (s *Source) Keep(config parser.Config) {
+	s.Config, s.Findings, s.Files = config, rules.Check(s.Input(config)), nil
+	for _, f := range config.Printer().Files {
+		s.Files = append(s.Files, RefOf(f))
+	}
+}
+
+// Asks reports whether the printer wants a change.
+func (s *Source) Asks(counts func(rule string) bool) bool {
+	return !s.Silent && slices.ContainsFunc(s.Findings, func(f rules.Finding) bool { return wanted(f, counts) })
+}
+
+// wanted reports whether a finding is to be changed away.
+func wanted(f rules.Finding, counts func(rule string) bool) bool {
+	return len(f.Changes) > 0 && f.Waived == "" && counts(f.Rule)
+}
+
+// Outcome is what became of printers that are proved together.
+type Outcome struct {
+	Owners []string
+	Plan   *Plan // nil where Err says why there is none
+	Err    error
+}
+
+// ProveAll proves each group of printers by itself: those that read a file
+// which one of them changes. A group of which nobody asks for anything has no
+// outcome.
+func ProveAll(sources []*Source, counts func(rule string) bool) []Outcome {
+	touched := make([][]FileRef, len(sources)) // by a printer's changes, as far as they can be told
+	for i, s := range sources {
+		touched[i] = s.touches(counts)
+	}
+	for {
+		var outcomes []Outcome
+		merged := false
+		for _, group := range groups(sources, touched, counts) {
+			o := Outcome{}
+			var members []*Source
+			for _, i := range group {
+				members = append(members, sources[i])
+				o.Owners = append(o.Owners, sources[i].Owner)
+			}
+			if o.Plan, o.Err = Prove(members, counts); o.Err == nil {
+				// A later round may have come to a file that others read.
+				for _, f := range o.Plan.changed {
+					if !f.In(touched[group[0]]) {
+						touched[group[0]] = append(touched[group[0]], f)
+						merged = merged || readBeside(sources, group, f)
+					}
+				}
+			}
+			outcomes = append(outcomes, o)
+		}
+		if !merged {
+			return outcomes
+		}
+	}
+}
+
+// readBeside reports whether a printer outside of the group reads a file.
+func readBeside(sources []*Source, group []int, file FileRef) bool {
+	for i, s := range sources {
+		if !slices.Contains(group, i) && file.In(s.Files) {
+			return true
+		}
+	}
+	return false
+}
+
+// touches lists the files that the printer's own changes would edit at once.
+func (s *Source) touches(counts func(rule string) bool) []FileRef {
+	if !s.Asks(counts) {
+		return nil
+	}
+	if s.Config == nil {
+		return slices.Clone(s.Files)
+	}
+	var files []FileRef
+	for _, f := range s.Findings {
+		if wanted(f, counts) {
+			edits, _ := s.Config.Edits(f.Changes) // an error is told when the group is proved
+			for _, e := range edits {
+				files = append(files, RefOf(e.At.File))
+			}
+		}
+	}
+	return files
+}
+
+// groups sorts printers, by index, into those that must be proved together. One
+// that neither asks for anything nor reads what another one changes is left out.
+func groups(sources []*Source, touched [][]FileRef, counts func(rule string) bool) [][]int {
+	of := make([]int, len(sources))
+	var list [][]int
+	for i := range sources {
+		of[i] = i
+		list = append(list, []int{i})
+	}
+	readers := make(map[any][]int) // of a name, and of what the disk knows
+	for i, s := range sources {
+		for _, f := range s.Files {
+			readers[f.Real] = append(readers[f.Real], i)
+			if f.ID != (parser.FileID{}) {
+				readers[f.ID] = append(readers[f.ID], i)
+			}
+		}
+	}
+	for i := range sources {
+		for _, f := range touched[i] {
+			for _, j := range slices.Concat(readers[f.Real], readers[f.ID]) {
+				if from, to := of[j], of[i]; from != to {
+					for _, k := range list[from] {
+						of[k] = to
+					}
+					list[to], list[from] = append(list[to], list[from]...), nil
+				}
+			}
+		}
+	}
+	return slices.DeleteFunc(list, func(group []int) bool {
+		slices.Sort(group) // the order of the sheets
+		return !slices.ContainsFunc(group, func(i int) bool { return sources[i].Asks(counts) })
+	})
 }
 
 // Plan is a set of changes that was proved.
@@ -29,6 +194,36 @@ type Plan struct {
 	Reasons []Reason
 	Left    []Reason // findings whose changes no edit of the files can make
 	Worse   []Reason // warnings that the changes turn into errors, to be mended next
+	Moves   []Move   // figures that protect less afterwards
+	Asides  []Aside  // options that change although no edit touches them
+
+	changed []FileRef
+	after   map[string]*rules.Input // by owner
+}
+
+// Changes reports whether the plan changes a file.
+func (p *Plan) Changes(f FileRef) bool { return f.In(p.changed) }
+
+// After is what the rules look at once the diff is applied; nil where the diff
+// does not touch the printer.
+func (p *Plan) After(owner string) *rules.Input { return p.after[owner] }
+
+// Join makes one plan of several that have no file in common.
+func Join(plans []*Plan) *Plan {
+	all := &Plan{after: make(map[string]*rules.Input)}
+	for _, p := range plans {
+		all.Files = append(all.Files, p.Files...)
+		all.changed = append(all.changed, p.changed...)
+		all.Reasons = append(all.Reasons, p.Reasons...)
+		all.Left = append(all.Left, p.Left...)
+		all.Worse = append(all.Worse, p.Worse...)
+		all.Moves = append(all.Moves, p.Moves...)
+		all.Asides = append(all.Asides, p.Asides...)
+		for owner, in := range p.after {
+			all.after[owner] = in
+		}
+	}
+	return all
 }
 
 // Reason is a finding that asks for changes.
@@ -36,94 +231,27 @@ type Reason struct {
 	Owner   string
 	Finding rules.Finding
 	Err     error // of a finding that is left: why
+	// YieldsTo is the sheet of another tool of the same printer that wants a
+	// setting otherwise, in the way that protects more: that was done.
+	YieldsTo string
 }
+
+// Move is a setting that protects less afterwards, and the rules that asked.
+type Move struct {
+	Owner   string
+	Was, Is parser.Description
+	Rules   []string
+}
+
+// Aside is an option that changes its value, or comes into use or goes out of
+// it, although no edit touches it.
+type Aside struct{ Owner, Text string }
 
 // Renewed reports whether a later reason is the same rule asking for the same
 // settings again.
 func (r Reason) Renewed(later Reason) bool {
 	return r.Owner == later.Owner && r.Finding.Rule == later.Finding.Rule &&
 		slices.EqualFunc(r.Finding.Changes, later.Finding.Changes, func(a, b parser.Change) bool { return a.Key == b.Key })
-}
-
-// maxRounds bounds the iteration to a fixed point. One change can bring up
-// another, such as a protection that is turned on with figures too wide.
-const maxRounds = 8
-
-// Prove collects the changes of all findings that count and are not waived,
-// makes them in memory, and reads and checks the result again, until nothing
-// more is to be changed. Then it holds the result against the start, with all
-// rules. It returns an error, and no plan, where the changes contradict each
-// other, do not settle, leave what they were made for, or make anything worse.
-func Prove(printers []Printer, counts func(rule string) bool) (*Plan, error) {
-	var plan Plan
-	contents := make(map[string][]byte) // by the name as shown
-	trials := make([]trial, len(printers))
-	for i := range printers {
-		trials[i].Printer, trials[i].counts = &printers[i], counts
-	}
-	var asked [2]int // reasons there were when the round before, and this one, began
-	for round := 0; ; round++ {
-		asked = [2]int{asked[1], len(plan.Reasons)}
-		var sets []Owned
-		for i := range trials {
-			t := &trials[i]
-			if round > 0 && !t.touched(contents) {
-				continue
-			}
-			if err := t.read(contents); err != nil {
-				return nil, err
-			}
-			edits, reasons, left, err := t.edits()
-			if err != nil {
-				return nil, err
-			}
-			if round == 0 {
-				plan.Left = append(plan.Left, left...)
-			}
-			if len(edits) > 0 {
-				plan.Reasons = append(plan.Reasons, reasons...)
-				sets = append(sets, Owned{Owner: t.Owner, Edits: edits})
-			} else if round == 0 {
-				t.forget()
-			}
-		}
-		if len(sets) == 0 {
-			break
-		}
-		if round == maxRounds {
-			return nil, unsettled(plan.Reasons[asked[0]:])
-		}
-		if err := plan.apply(sets, contents); err != nil {
-			return nil, err
-		}
-	}
-	if err := plan.holdNames(trials); err != nil {
-		return nil, err
-	}
-	for i := range trials {
-		if trials[i].after == nil {
-			continue // untouched
-		}
-		if err := trials[i].hold(); err != nil {
-			return nil, fmt.Errorf("%s: the diff failed its proof and is not shown: %w", trials[i].Owner, err)
-		}
-		plan.Worse = append(plan.Worse, trials[i].worse...)
-	}
-	return &plan, nil
-}
-
-// unsettled says who asked for changes in the last two rounds: one printer, or
-// two that share a file and undo each other's.
-func unsettled(reasons []Reason) error {
-	last := reasons[len(reasons)-1]
-	for _, other := range reasons {
-		if other.Owner != last.Owner {
-			return fmt.Errorf("%s and %s share a file and undo each other's changes (%s, %s); let their sheets agree, or give each printer a file of its own. Nothing is shown",
-				other.Owner, last.Owner, other.Finding.Rule, last.Finding.Rule)
-		}
-	}
-	return fmt.Errorf("%s: the changes do not settle in %d rounds; the last rule to ask for one is %s. Nothing is shown",
-		last.Owner, maxRounds, last.Finding.Rule)
 }
 
 // Print prints the plan as one unified diff, after it has applied that very
@@ -151,133 +279,4 @@ func (p *Plan) Print(w io.Writer, o Options) error {
 	}
 	_, err = w.Write(diff.Bytes())
 	return err
-}
-
-// apply makes the edits of one round on top of the rounds before.
-func (p *Plan) apply(sets []Owned, contents map[string][]byte) error {
-	merged, err := Merge(sets)
-	if err != nil {
-		return err
-	}
-	for _, m := range merged {
-		text, err := Apply(m.File, m.Edits)
-		if err != nil {
-			return err
-		}
-		if _, again := contents[m.File.Real]; !again {
-			p.Files = append(p.Files, FileChange{Name: m.File.Real, Old: m.File.Data})
-		}
-		contents[m.File.Real] = text
-	}
-	for i := range p.Files {
-		p.Files[i].New = contents[p.Files[i].Name]
-	}
-	return nil
-}
-
-// trial is one printer on its way through the rounds.
-type trial struct {
-	*Printer
-	counts        func(rule string) bool
-	config        parser.Config
-	before, after *verdict
-	files         map[string]parser.FileID // what it reads, by its real names as shown
-	asked         map[parser.Key][]string  // who asked to change a setting
-	mended        map[string]int           // findings of a rule that were changed away
-	uncovered     []string                 // rules that could not speak before a change
-	worse         []Reason                 // findings that became errors and may
-}
-
-// verdict is what the rules made of one reading.
-type verdict struct {
-	in       *rules.Input
-	printer  *parser.Printer
-	findings []rules.Finding
-}
-
-// read reads and checks the printer with the contents of this round, and as
-// it stands where that was not done yet.
-func (t *trial) read(contents map[string][]byte) error {
-	if t.before == nil {
-		config, v, err := t.look(nil)
-		if err != nil {
-			return err
-		}
-		t.config, t.before, t.after = config, v, v
-		t.asked = make(map[parser.Key][]string)
-		t.mended = make(map[string]int)
-		t.files = make(map[string]parser.FileID)
-		for _, f := range config.Printer().Files {
-			t.files[f.Real] = f.ID
-		}
-	}
-	if len(contents) == 0 {
-		return nil
-	}
-	config, v, err := t.look(contents)
-	if err != nil {
-		return fmt.Errorf("%s: with the changes made, the configuration cannot be read: %w", t.Owner, err)
-	}
-	t.config, t.after = config, v
-	return nil
-}
-
-func (t *trial) look(contents map[string][]byte) (parser.Config, *verdict, error) {
-	config, err := t.Style.Read(t.Tree.With(contents), t.Request)
-	if err != nil {
-		return nil, nil, err
-	}
-	in := &rules.Input{Printer: config.Printer(), Config: config, Sheet: t.Sheet, Style: t.Style, Today: t.Today}
-	return config, &verdict{in, config.Printer(), rules.Check(in)}, nil
-}
-
-// forget gives back what was read of a printer that asks for nothing. It is
-// read again where another's change touches it.
-func (t *trial) forget() { t.config, t.before, t.after = nil, nil, nil }
-
-// touched reports whether the printer reads a file that was changed.
-func (t *trial) touched(contents map[string][]byte) bool {
-	for name := range t.files {
-		if contents[name] != nil {
-			return true
-		}
-	}
-	return false
-}
-
-// edits turns the findings that ask for changes into edits. Those that no
-// edit can satisfy are left.
-func (t *trial) edits() (edits []parser.Edit, reasons, left []Reason, err error) {
-	for _, f := range t.after.findings {
-		if len(f.Changes) == 0 || f.Waived != "" || !t.counts(f.Rule) {
-			continue
-		}
-		if _, err := t.config.Edits(f.Changes); err != nil {
-			left = append(left, Reason{t.Owner, f, err})
-			continue
-		}
-		reasons = append(reasons, Reason{Owner: t.Owner, Finding: f})
-	}
-	if len(reasons) == 0 {
-		return nil, nil, left, nil
-	}
-	changes, err := resolve(reasons)
-	if err != nil {
-		return nil, nil, nil, err
-	}
-	if edits, err = t.config.Edits(changes); err != nil {
-		return nil, nil, nil, fmt.Errorf("%s: the changes cannot be made together: %w", t.Owner, err)
-	}
-	for _, r := range reasons {
-		if !r.Finding.Partial {
-			t.mended[r.Finding.Rule]++
-		}
-		if rule := rules.Find(r.Finding.Rule); rule != nil {
-			t.uncovered = append(t.uncovered, rule.Hides...)
-		}
-		for _, c := range r.Finding.Changes {
-			t.asked[c.Key] = append(t.asked[c.Key], r.Finding.Rule)
-		}
-	}
-	return edits, reasons, left, nil
 }

@@ -51,7 +51,7 @@ max_error: 120
 `
 
 // printers reads one printer for each sheet name, all in one folder.
-func printers(t *testing.T, files map[string]string, sheets ...string) []patch.Printer {
+func printers(t *testing.T, files map[string]string, sheets ...string) []*patch.Source {
 	t.Helper()
 	dir := t.TempDir()
 	t.Chdir(dir)
@@ -65,13 +65,13 @@ func printers(t *testing.T, files map[string]string, sheets ...string) []patch.P
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { tree.Close() })
-	var list []patch.Printer
+	var list []*patch.Source
 	for _, name := range sheets {
 		s, err := sheet.Read(tree, name)
 		if err != nil {
 			t.Fatal(err)
 		}
-		list = append(list, patch.Printer{
+		list = append(list, &patch.Source{
 			Owner: name, Tree: tree, Style: sections.Style, Sheet: s,
 			Request: parser.Request{Files: []string{"printer.cfg"}},
 			Today:   time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC),
@@ -216,9 +216,6 @@ func TestProveRefuses(t *testing.T) {
 		edit func(f *parser.File, edits []parser.Edit) []parser.Edit
 		want string
 	}{
-		{"does nothing", func(f *parser.File, edits []parser.Edit) []parser.Edit {
-			return swap(f, "nozzle_diameter: 0.4", "nozzle_diameter: 0.4 ")
-		}, "do not settle"},
 		{"loosens a watch as well", func(f *parser.File, edits []parser.Edit) []parser.Edit {
 			return append(edits, swap(f, "max_error: 120", "max_error: 300")...)
 		}, "hotend error sum would change although no rule asked for it"},
@@ -248,5 +245,29 @@ func TestProveRefuses(t *testing.T) {
 				t.Error("Prove gives a plan beside its error")
 			}
 		})
+	}
+}
+
+// A change that does not take hold is left out, and said; the others are made.
+func TestProveLeaves(t *testing.T) {
+	config := replace("max_temp: 290", "max_temp: 330") + "check_gain_time: 500\n"
+	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+	list[0].Style = saboteur{list[0].Style, func(f *parser.File, edits []parser.Edit) []parser.Edit {
+		for i := range edits {
+			if edits[i].For == parser.MaxTemp {
+				edits[i] = swap(f, "nozzle_diameter: 0.4", "nozzle_diameter: 0.4 ")[0]
+			}
+		}
+		return edits
+	}}
+	plan, err := patch.Prove(list, all)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(plan.Left) != 1 || plan.Left[0].Finding.Rule != "temp-ceiling" || !strings.Contains(plan.Left[0].Err.Error(), "does not change the max temp") {
+		t.Errorf("left are %+v", plan.Left)
+	}
+	if len(plan.Files) != 1 || !strings.Contains(string(plan.Files[0].New), "check_gain_time: 20") {
+		t.Errorf("the other change is not made: %v", plan.Files)
 	}
 }

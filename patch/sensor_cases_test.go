@@ -16,13 +16,13 @@ import (
 )
 
 // findings checks one printer as it stands.
-func findings(t *testing.T, p *patch.Printer) []rules.Finding {
+func findings(t *testing.T, p *patch.Source) []rules.Finding {
 	t.Helper()
 	config, err := p.Style.Read(p.Tree, p.Request)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return rules.Check(&rules.Input{Printer: config.Printer(), Config: config, Sheet: p.Sheet, Style: p.Style, Today: p.Today})
+	return rules.Check(&rules.Input{Printer: config.Printer(), Config: config, Sheet: p.Sheet, Today: p.Today})
 }
 
 // What is said of numbered definitions and what they become. The errors are
@@ -97,7 +97,7 @@ func TestSensorCases(t *testing.T) {
 			list[0].Request = parser.Request{Files: []string{"Configuration.h"}}
 
 			said := false
-			for _, f := range findings(t, &list[0]) {
+			for _, f := range findings(t, list[0]) {
 				if !strings.HasPrefix(f.Rule, "sensor-") || f.Rule == "sensor-resolution" {
 					continue
 				}
@@ -146,13 +146,13 @@ func TestSensorCases(t *testing.T) {
 // A higher max temp while a wrong definition stays takes the hotend past its
 // rating: not proved. With the definition put right it is.
 func TestProveActualTemperature(t *testing.T) {
-	sheet := strings.NewReplacer("printer.cfg", "Configuration.h", "250]", "285]").Replace(proofSheet)
+	sheet := strings.NewReplacer("printer.cfg", "Configuration.h", "250]", "285]", "rated_c = 300", "rated_c = 298").Replace(proofSheet)
 	header := fmt.Sprintf(sweepHeader, "02010300", 5)
 	list := printers(t, map[string]string{"swap.toml": sheet, "Configuration.h": header}, "swap.toml")
 	list[0].Style = defines.Style
 	list[0].Request = parser.Request{Files: []string{"Configuration.h"}}
 	_, err := patch.Prove(list, func(rule string) bool { return rule == "temp-reach" })
-	if err == nil || !strings.Contains(err.Error(), "at the highest target, above the 300 °C of the hotend, and hotter than now") {
+	if err == nil || !strings.Contains(err.Error(), "at the highest target instead of 277.7 °C, and the hotend is rated for 298 °C") {
 		t.Errorf("proved, or refused with %v", err)
 	}
 	plan, err := patch.Prove(list, all)

@@ -36,6 +36,9 @@ func sensorKeys(t *testing.T, of string) string {
 // it gets another one. Which they are says testdata/reference/sensor, by a
 // script that was written apart from this code.
 func TestBetterDefinitionsAreProposed(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes longer than all other tests here; mutation runs leave it out")
+	}
 	f, err := os.Open("../testdata/reference/sensor/definitions.csv")
 	if err != nil {
 		t.Fatal(err)
@@ -47,7 +50,7 @@ func TestBetterDefinitionsAreProposed(t *testing.T) {
 	}
 	rows = rows[1:]
 	versions := map[string]string{"older": "02000901", "newer": "02010300"}
-	var list []patch.Printer
+	var list []*patch.Source
 	board := ""
 	for _, r := range rows {
 		generation, pullup, number, of := r[0], r[1], r[2], r[3]

@@ -187,6 +187,9 @@ const sweepHeader = `#define CONFIGURATION_H_VERSION %s
 // or has said how much, makes none worse, and is there wherever a definition
 // reads the sensor better.
 func TestSensorSweep(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes longer than all other tests here; mutation runs leave it out")
+	}
 	const lowC, highC, topC, roomC = 190, 250, 260, 22
 	changed, better := 0, 0
 	published := map[string]map[int]*published{"older": publications(t, "older"), "newer": publications(t, "newer")}

@@ -143,6 +143,9 @@ func TestUnifiedReportsWriteErrors(t *testing.T) {
 // A text too large to compare line by line, or with more distinct lines than
 // go-diff has numbers for, is still diffed, exactly and in bounded time.
 func TestUnifiedLargeAndUnlike(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes longer than all other tests here; mutation runs leave it out")
+	}
 	var old, new bytes.Buffer
 	for i := range 1_200_000 {
 		old.WriteString(string([]byte{'a' + byte(i%26), 'a' + byte(i/26%26), 'a' + byte(i/676%26), 'a' + byte(i/17576%26), byte('a' + i/456976), '\n'}))

@@ -28,14 +28,13 @@ func Visible(s string) string {
 	var b strings.Builder
 	for i := 0; i < len(s); {
 		r, n := utf8.DecodeRuneInString(s[i:])
-		switch {
-		case r == utf8.RuneError && n == 1:
+		if r == utf8.RuneError && n == 1 {
 			fmt.Fprintf(&b, `\x%02x`, s[i])
-		case r == '\t' || !Hidden(r):
+		} else if r == '\t' || !Hidden(r) {
 			b.WriteString(s[i : i+n])
-		case r > 0xffff:
+		} else if r > 0xffff {
 			fmt.Fprintf(&b, `\U%08x`, r)
-		default:
+		} else {
 			fmt.Fprintf(&b, `\u%04x`, r)
 		}
 		i += n

@@ -26,6 +26,9 @@ func Check(in *Input) []Finding {
 		var count, last [Error + 1]int
 		rule.Check(&run, func(f Finding) {
 			f.Rule = rule.ID
+			if f.Figure == (Figure{}) {
+				f.Figure = rule.Figure.of(f.Values)
+			}
 			f.Waived = waivedBy(in, rule)
 			if f.At.IsZero() { // nothing in the configuration to point at
 				f.At = in.Sheet.Printer.Config[0].At
@@ -33,7 +36,7 @@ func Check(in *Input) []Finding {
 			told[f.Unknown] = true
 			f.Cause = in.Printer.Causes[f.Unknown]
 			for _, c := range f.Changes {
-				if f.Waived == "" { // else it is not made
+				if f.Waived == "" { // otherwise nobody makes it
 					changed[c.Key] = c.Value
 				}
 			}

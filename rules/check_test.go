@@ -93,6 +93,31 @@ func TestCheckWaives(t *testing.T) {
 	}
 }
 
+// What cannot be waived counts although a waiver names it.
+func TestUnwaived(t *testing.T) {
+	for _, rule := range All() {
+		probe := &Rule{ID: rule.ID, Unwaived: rule.Unwaived}
+		in := healthyInput()
+		in.Sheet.Waivers = []sheet.Waiver{waiver(rule.ID, "2027-01-01")}
+		if got := waivedBy(in, probe); (got == "") != rule.Unwaived {
+			t.Errorf("%s, which can be waived: %v, is waived for %q", rule.ID, !rule.Unwaived, got)
+		}
+	}
+	in := healthyInput()
+	in.Printer.Hotend.Watch.On = off[bool](parser.HotendWatchOn)
+	in.Sheet.Waivers = []sheet.Waiver{waiver("runaway-off", "2027-01-01")}
+	found := Check(in)
+	i := slices.IndexFunc(found, func(f Finding) bool { return f.Rule == "runaway-off" })
+	if i < 0 || found[i].Waived != "" {
+		t.Errorf("runaway-off is waived, or not found: %v", messages(found))
+	}
+	for _, id := range []string{"runaway-off", "sensor-placeholder", "sensor-kind", "waiver-expired"} {
+		if !Find(id).Unwaived {
+			t.Errorf("%s can be waived", id)
+		}
+	}
+}
+
 func TestCheckSortsAndPlaces(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Watch.On = parser.Setting[bool]{Key: parser.HotendWatchOn, State: parser.Off}

@@ -9,6 +9,7 @@ const coldestExtrudeC = 150
 var coldExtrusion = &Rule{
 	ID:      "cold-extrusion",
 	Level:   Error,
+	Figure:  FigureOf{"min_extrude_c", "°C", Lower},
 	Summary: "Nothing keeps the extruder from pushing cold filament.",
 	Doc: `Pushing filament that is not molten grinds it, or strips the drive.
 Error: the guard is off, or its temperature is no higher than the room's.
@@ -24,7 +25,7 @@ Change: the guard on; the temperature up to the limit.`,
 		case guard.State == parser.Unknown:
 			report(cannotTell(Warning, guard))
 			return
-		case guard.Key != "" && (guard.State == parser.Off || !guard.Value):
+		case guard.State == parser.Off || guard.Known() && !guard.Value:
 			report(Sayf(Error, placed(guard.At, in.Sheet.New.PrintC.At),
 				"the %s is off: cold filament can be pushed, which grinds it or strips the drive; switch it on", guard.Key).
 				With(values).Change(guard.To(true)))
@@ -35,9 +36,11 @@ Change: the guard on; the temperature up to the limit.`,
 			report(cannotTell(Warning, least))
 			return
 		case parser.Off:
-			least = &parser.Setting[float64]{Key: least.Key, Place: least.Place} // guards at 0 °C
+			least = &parser.Setting[float64]{Key: least.Key, State: parser.Off, Place: least.Place} // guards at 0 °C
+		case parser.Absent:
+			return
 		}
-		if least.Key == "" || least.Value >= limit {
+		if least.Value >= limit {
 			return
 		}
 		values["min_extrude_c"] = least.Value

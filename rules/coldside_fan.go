@@ -9,6 +9,7 @@ const hottestFanOnC = 60
 var coldsideFan = &Rule{
 	ID:      "coldside-fan",
 	Level:   Error,
+	Figure:  FigureOf{"on_above_c", "°C", Higher},
 	Summary: "The heat-break fan does not follow this hotend.",
 	Doc: `Without a fan the heat break softens filament where it should be solid.
 Warning: the configuration drives no heat-break fan and the sheet does not say
@@ -21,16 +22,16 @@ Change: the threshold, down to new.fan.on_above_c; full power in place of none.`
 	Check: func(in *Input, report func(Finding)) {
 		c, fan := &in.Printer.ColdSide, &in.Sheet.New.Fan
 		switch {
-		case fan.AlwaysOn.Value:
+		case fan.AlwaysOn.Value, c.Fan.State == parser.Absent:
 		case c.Fan.State == parser.Unknown:
 			report(cannotTell(Warning, &c.Fan))
-		case c.Fan.State != parser.Off && c.Fan.Key != "":
-			if power := &c.Power; power.Key != "" && power.Known() && power.Value <= 0 {
+		case c.Fan.Known():
+			if power := &c.Power; power.Known() && power.Value <= 0 {
 				report(Sayf(Error, placed(power.At, placed(c.Fan.At, fan.OnAboveC.At)), "the %s is %s: the fan never turns, and the heat break clogs; raise it to %s",
 					power.Key, percent(power.Value), percent(1)).Change(power.To(1)))
 			}
 			thresholdHigh(c, fan.OnAboveC.Value, placed(c.Fan.At, fan.OnAboveC.At), report)
-			if stop := &c.AtShutdown; stop.Key != "" && stop.Known() && stop.Value <= 0 {
+			if stop := &c.AtShutdown; stop.Known() && stop.Value <= 0 {
 				report(Sayf(Warning, placed(stop.At, c.Fan.At), "the heat-break fan stops when the firmware shuts down, while the block is still hot: filament softens where it should be solid; let it run on"))
 			}
 		case len(c.Elsewhere) > 0:
@@ -50,7 +51,7 @@ func thresholdHigh(c *parser.ColdSide, wantedC float64, otherwise parser.Span, r
 	switch s := &c.OnAboveC; {
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
-	case s.Key == "" || !s.Known() || s.Value <= hottestFanOnC:
+	case !s.Known() || s.Value <= hottestFanOnC:
 	default:
 		wantedC = min(wantedC, hottestFanOnC)
 		report(Sayf(Warning, placed(s.At, otherwise), "the heat-break fan %s at %s, above %s: %s; lower it to %s",

@@ -21,7 +21,7 @@ look.`,
 		}
 		for _, s := range in.Printer.Settings() {
 			if s.State == parser.Unknown && !in.told[s.Key] {
-				f := Sayf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why)
+				f := Sayf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why).Of(s.Key)
 				f.Unknown = s.Key
 				report(f)
 			}

@@ -68,7 +68,7 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.`,
 // where it drives it.
 func fanPower(in *Input) *parser.Setting[float64] {
 	c := &in.Printer.ColdSide
-	if in.Sheet.New.Fan.AlwaysOn.Value || c.Fan.Key == "" || c.Fan.State == parser.Off || c.Power.Key == "" {
+	if in.Sheet.New.Fan.AlwaysOn.Value || c.Fan.State == parser.Absent || c.Fan.State == parser.Off || c.Power.State == parser.Absent {
 		return nil
 	}
 	if c.Power.Known() && c.Power.Value <= 0 {

@@ -22,7 +22,7 @@ Speed limits of the extruder axis also serve retraction and are not lowered.
 Values: flow_mm3_s, filament_mm_s. Change: the limit, down to the flow.`,
 	Check: func(in *Input, report func(Finding)) {
 		flow := &in.Sheet.New.Nozzle.MaxFlowMM3S
-		if !flow.Given {
+		if !flow.Given || in.Printer.Flow.MaxMM3PerS.State == parser.Absent {
 			return
 		}
 		d := usualFilamentMM
@@ -35,7 +35,7 @@ Values: flow_mm3_s, filament_mm_s. Change: the limit, down to the flow.`,
 		switch {
 		case s.State == parser.Unknown:
 			report(cannotTell(Warning, s))
-		case s.Key == "" || s.State == parser.Off || s.Value <= 0:
+		case !s.Known() || s.Value <= 0:
 			report(Sayf(Note, flow.At, "the new hotend melts %s, that is %s of %s filament; set it in the slicer, as this configuration has no volumetric limit",
 				flowRate(flow.Value), speed(fast), millimetres(d)).With(values))
 		case s.Value > flow.Value+rounding:

@@ -24,7 +24,7 @@ func HeaterOf(h *sheet.Heater, supplyV float64) heat.Heater {
 // outputs is how many heaters run together on the hotend's command, each like
 // the sheet's. Where that cannot be told it is one; what hangs on it says so.
 func outputs(in *Input) float64 {
-	if s := &in.Printer.Hotend.Outputs; s.Key != "" && s.Known() && s.Value > 1 {
+	if s := &in.Printer.Hotend.Outputs; s.Known() && s.Value > 1 {
 		return s.Value
 	}
 	return 1

@@ -15,6 +15,7 @@ const fullHeadroom = 1.15
 var heaterHeadroom = &Rule{
 	ID:      "heater-headroom",
 	Level:   Error,
+	Figure:  FigureOf{"headroom", "", Lower},
 	Summary: "The heater has too little power for its top temperature and flow.",
 	Doc: `at_c = top of new.print_c, part fan full:
   available = P(at_c) · duty limit, the lower of sheet and configuration
@@ -69,7 +70,7 @@ No change: it takes another heater, less flow or a lower temperature.`,
 				text += "; whether a watch trips cannot be told"
 			default:
 				text += holdText(p, load, watch, at)
-				if s := &in.Printer.Hotend.Watch.SlowsFan; s.Key != "" && s.State != parser.Off {
+				if s := &in.Printer.Hotend.Watch.SlowsFan; s.State != parser.Absent && s.State != parser.Off {
 					text += "; the firmware slows the part fan as it sinks, so that this is seen in the print and seldom by the watch"
 				}
 			}

@@ -26,10 +26,10 @@ measured, not computed: see pid-stale.`,
 		l := &in.Printer.Hotend.Loop
 		told := &l.ModelPowerW
 		switch {
-		case l.Control.State == parser.Unknown && told.Key != "":
+		case l.Control.State == parser.Unknown && told.State != parser.Absent:
 			report(cannotTell(Warning, &l.Control))
 			return
-		case l.Control.Value != parser.ControlModel || told.Key == "":
+		case l.Control.Value != parser.ControlModel || told.State == parser.Absent:
 			return
 		case told.State == parser.Unknown:
 			report(cannotTell(Warning, told))
@@ -62,7 +62,7 @@ measured, not computed: see pid-stale.`,
 
 // referenceC is where the power of a model belongs to.
 func referenceC(in *Input) float64 {
-	if ref := &in.Printer.Hotend.Loop.ModelRefC; ref.Key != "" && ref.Known() {
+	if ref := &in.Printer.Hotend.Loop.ModelRefC; ref.Known() {
 		return ref.Value
 	}
 	span := in.Sheet.New.PrintC.Value

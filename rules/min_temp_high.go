@@ -8,6 +8,7 @@ import (
 var minTempHigh = &Rule{
 	ID:      "min-temp-high",
 	Level:   Error,
+	Figure:  FigureOf{"min_temp_c", "°C", Higher},
 	Summary: "The min temp is no lower than the room's, so the printer faults when cold.",
 	Doc: `Error: min temp at or above printer.ambient_c: a cold hotend reads as a broken
 sensor. Below the coldest room that the printer stands in, 5 °C is usual (common
@@ -24,7 +25,7 @@ No change: the owner knows how cold the room gets.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Warning, s))
 			return
-		case s.Key == "" || !s.Known() || s.Value < ambient.Value:
+		case !s.Known() || s.Value < ambient.Value:
 			return
 		case s.Least > 0 && s.Value <= s.Least:
 			return

@@ -1,8 +1,6 @@
 package rules
 
 import (
-	"math"
-
 	"preflash/rules/heat"
 	"preflash/rules/sensor"
 )
@@ -39,27 +37,6 @@ func SensorBand(in *Input, real *sensor.Circuit, tempC float64) float64 {
 func HighestTarget(in *Input) (float64, bool) {
 	c, ok := ceilingOf(in, func(Finding) {})
 	return c.targetC(), ok
-}
-
-// ActualAtHighestTarget is the temperature of the hotend while the firmware shows
-// its highest target, °C: infinite where the reading falls as the hotend heats,
-// since then no target is ever reached. False where it cannot be told.
-func ActualAtHighestTarget(in *Input) (float64, bool) {
-	if reversed(in) {
-		return math.Inf(1), true
-	}
-	target, ok := HighestTarget(in)
-	if !ok {
-		return 0, false
-	}
-	believed, real, ok := hotendCircuits(in)
-	if !ok {
-		return 0, false
-	}
-	if believed.Ends() {
-		target = min(target, believed.HighC)
-	}
-	return believed.Actual(real, target), true
 }
 
 // Rating is the lowest of the temperatures that the parts of the new hotend

@@ -20,7 +20,7 @@ Values: configured_mm, diameter_mm. Change: the diameter.`,
 	Check: func(in *Input, report func(Finding)) {
 		s, nozzle := &in.Printer.Flow.NozzleMM, &in.Sheet.New.Nozzle.DiameterMM
 		switch {
-		case !nozzle.Given || s.Key == "":
+		case !nozzle.Given:
 		case s.State == parser.Unknown:
 			report(cannotTell(Warning, s))
 		case s.Known() && math.Abs(s.Value-nozzle.Value) > rounding:

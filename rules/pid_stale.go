@@ -8,9 +8,11 @@ import (
 )
 
 var pidStale = &Rule{
-	ID:      "pid-stale",
-	Level:   Error,
-	Summary: "The control gains are not those tuned on the new hotend.",
+	ID:        "pid-stale",
+	Level:     Error,
+	MayWorsen: true, // gains whose overshoot meets a max temp that was lowered to a rating
+	Figure:    FigureOf{"overshoot_c", "K", Higher},
+	Summary:   "The control gains are not those tuned on the new hotend.",
 	Doc: `Gains belong to one heater, block and sensor. They are compared with [tuned],
 to the precision in which the configuration writes them (0.5 %). What they
 would do is simulated: a step from ambient_c to the top of new.print_c, or to
@@ -32,6 +34,7 @@ console steps of a tune.`,
 	Check: func(in *Input, report func(Finding)) {
 		l := &in.Printer.Hotend.Loop
 		switch {
+		case l.Control.State == parser.Absent:
 		case l.Control.State == parser.Unknown:
 			report(cannotTell(Warning, &l.Control))
 		case l.Control.Value == parser.ControlPID:

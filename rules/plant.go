@@ -141,7 +141,7 @@ func loopsOf(in *Input) []loopCase {
 func loopOf(in *Input, v parser.LoopVariant) heat.Loop {
 	l := &in.Printer.Hotend.Loop
 	or := func(s *parser.Setting[float64], usual float64) float64 {
-		if s.Key == "" || !s.Known() {
+		if !s.Known() {
 			return usual
 		}
 		return s.Value

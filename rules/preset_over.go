@@ -13,6 +13,7 @@ const coldestPreset = 150
 var presetOver = &Rule{
 	ID:      "preset-over",
 	Level:   Error,
+	Figure:  FigureOf{"preset_c", "°C", Higher},
 	Summary: "A preheat preset lies above the highest temperature that can be asked for.",
 	Doc: `target limit = max temp − target margin
 Error: a preset above the target limit: it heats to less than it says, or not
@@ -24,7 +25,7 @@ an automatic target may be raised further than that; the firmware stops it
 there.`,
 	Check: func(in *Input, report func(Finding)) {
 		presets, auto := in.Printer.Limits.Presets, &in.Printer.Limits.AutoMax
-		raised := auto.Key != "" && auto.Known() && !in.Printer.Limits.AutoAlways
+		raised := auto.Known() && !in.Printer.Limits.AutoAlways
 		if len(presets) == 0 && !raised {
 			return
 		}
@@ -47,7 +48,7 @@ there.`,
 			default:
 				f := Sayf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "%s asks for %s, but the firmware takes targets up to %s",
 					s.Key, celsius(s.Value), celsius(c.targetC())).
-					With(Values{"preset_c": s.Value, "target_limit_c": c.targetC()})
+					Of(s.Key).With(Values{"preset_c": s.Value, "target_limit_c": c.targetC()})
 				limit := math.Floor(later.targetC() + rounding)
 				switch {
 				case s.Value <= later.targetC()+rounding:

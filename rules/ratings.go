@@ -164,7 +164,7 @@ func ceilingOf(in *Input, report func(Finding)) (ceiling, bool) {
 	case l.Margin.State == parser.Unknown:
 		report(cannotTell(Warning, &l.Margin))
 		return ceiling{}, false
-	case l.MaxTemp.Key == "" || !l.MaxTemp.Known():
+	case !l.MaxTemp.Known():
 		return ceiling{}, false
 	}
 	c := ceiling{maxC: l.MaxTemp.Value, buildsC: math.Inf(1), tableC: tableTopC(in)}

@@ -29,6 +29,13 @@ type Rule struct {
 	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
 	Unwaived bool   // cannot be waived, which Doc says too
 	Whole    bool   // is about more than the hotend: runs also where the configuration lacks it
+	// Figure says which of the values tells how bad a finding is.
+	Figure FigureOf
+	// MayLoosen lists the settings that its change may make protect less, such
+	// as a watch that would trip a healthy hotend.
+	MayLoosen []parser.Key
+	// MayWorsen: a change that protects more may make an error of its warning.
+	MayWorsen bool
 	// Hides names the rules that have nothing to look at while this one speaks:
 	// what they say once it is mended was there before.
 	Hides []string
@@ -40,7 +47,6 @@ type Input struct {
 	Printer *parser.Printer
 	Config  parser.Config // that Printer is of
 	Sheet   *sheet.Sheet
-	Style   parser.Style
 	Today   time.Time
 
 	// Changed holds what the findings so far would change, and to what.
@@ -57,6 +63,13 @@ type Finding struct {
 	At      parser.Span // a setting's value, or a key of the sheet
 	Message string      // plain sentences with the numbers
 	Values  Values
+	// Figure is how bad it is; the zero Figure is none: then it is bad that it
+	// is there.
+	Figure Figure
+	// About tells apart what one rule says of several things: the key of a
+	// setting, or the text that it points at. Empty for a rule that speaks of
+	// one thing.
+	About   string
 	Changes []parser.Change // together they remove the finding; none where a person must decide
 	Partial bool            // the changes are the best there is and leave some of it, as the message says
 	Waived  string          // the reason, where a waiver covers it
@@ -79,6 +92,12 @@ func Sayf(level Level, at parser.Span, format string, args ...any) Finding {
 
 // With adds figures.
 func (f Finding) With(v Values) Finding { f.Values = v; return f }
+
+// Of says what the finding is about, where its rule speaks of several things.
+func (f Finding) Of(subject parser.Key) Finding { f.About = string(subject); return f }
+
+// Bad says how bad the finding is, where no value of its rule tells.
+func (f Finding) Bad(figure Figure) Finding { f.Figure = figure; return f }
 
 // Change adds changes.
 func (f Finding) Change(c ...parser.Change) Finding { f.Changes = append(f.Changes, c...); return f }

@@ -62,7 +62,7 @@ is not modelled, the limit itself.`,
 		}
 		if s := &p.Limits.HaltGrace; s.State == parser.Unknown {
 			report(cannotTell(Warning, s))
-		} else if s.Key != "" && s.Known() && s.Value > 0 {
+		} else if s.Known() && s.Value > 0 {
 			report(Sayf(Warning, s.At, "the %s is %s: the first bad reading then switches the heaters off, and most faults are not met again, so the printer cools without a halt or a word; remove it", s.Key, seconds(s.Value)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": 0.0}))
 		}
@@ -104,10 +104,10 @@ func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, r
 	const blind = "a heater that runs away is noticed late or never"
 	if w.Form == parser.WatchSum || w.RiseOn.State != parser.Off {
 		tooWide(&w.RiseWindowS, limit.riseWindowS, func() float64 { return to().RiseWindowS }, seconds, blind, report)
-		if s := &w.RiseC; s.Known() && s.Key != "" && s.Value > 0 && s.Value < limit.riseC {
+		if s := &w.RiseC; s.Known() && s.Value > 0 && s.Value < limit.riseC {
 			report(Sayf(Error, s.At, "the %s is %s, below %s: noise alone can satisfy it", s.Key, rise(s.Value), rise(limit.riseC)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit.riseC}).
-				Change(s.To(to().RiseC)))
+				Of(s.Key).Bad(figureOf(s)).Change(s.To(to().RiseC)))
 		}
 	}
 	tooWide(&w.HysteresisC, limit.hysteresisC, func() float64 { return to().HysteresisC }, kelvin, blind, report)
@@ -136,14 +136,14 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 	}
 	report(Sayf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)), "for a target of %s the rise watch is armed only below %s, and the room has %s: it never watches that heat-up; the %s is %s, lower it",
 		celsius(low), celsius(armed), celsius(room), s.Key, kelvin(s.Value)).
-		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}))
+		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}).Of("arming"))
 }
 
 // rearmed reports a rise watch whose window starts anew with every target that
 // the firmware sets by itself.
 func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 	s := &l.AutoMax
-	if w.Form != parser.WatchWindow || w.RiseOn.State == parser.Off || s.Key == "" {
+	if w.Form != parser.WatchWindow || w.RiseOn.State == parser.Off || s.State == parser.Absent {
 		return
 	}
 	switch {
@@ -152,7 +152,7 @@ func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 	case !s.Known():
 	case l.AutoAlways:
 		report(Sayf(Error, s.At, "the firmware raises every target with the speed of the filament, all the time, and with each the rise watch starts anew: it never trips; switch the automatic target off").
-			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
+			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}).Of(s.Key))
 	default:
 		report(Sayf(Note, s.At, "while a print asks for the automatic target, the rise watch starts anew all the time and never trips: let no print ask for it, or switch it off").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
@@ -163,12 +163,12 @@ func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 // what the firmware ships with.
 func tooWide(s *parser.Setting[float64], limit float64, to func() float64, unit func(float64) string, why string, report func(Finding)) {
 	switch {
-	case s.Key == "" || s.State == parser.Off:
+	case s.State == parser.Absent || s.State == parser.Off:
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
 	case s.Value > max(limit, s.Least):
 		report(Sayf(Error, s.At, "the %s is %s, above %s: %s", s.Key, unit(s.Value), unit(limit), why).
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit}).
-			Change(s.To(max(to(), s.Least))))
+			Of(s.Key).Bad(figureOf(s)).Change(s.To(max(to(), s.Least))))
 	}
 }

@@ -20,6 +20,7 @@ var runawayOff = &Rule{
 	ID:       "runaway-off",
 	Level:    Error,
 	Unwaived: true,
+	Hides:    []string{"runaway-loose"},
 	Summary:  "The hotend's runaway protection is off or made ineffective.",
 	Doc:      runawayOffDoc + runawayOffHotendDoc,
 	Check: func(in *Input, report func(Finding)) {
@@ -28,7 +29,7 @@ var runawayOff = &Rule{
 			report(Sayf(Error, placed(c.At, sensorAt(in)), "the control loop is open: the target is written to the heater's output as a number, and nothing controls the temperature; remove that option"))
 		}
 		switch s := &in.Printer.Limits.FaultChecks; {
-		case s.Key == "":
+		case s.State == parser.Absent:
 		case s.State == parser.Unknown:
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
@@ -41,6 +42,7 @@ var runawayOffBed = &Rule{
 	Whole:   true,
 	ID:      "runaway-off-bed",
 	Level:   Error,
+	Hides:   []string{"runaway-loose"},
 	Summary: "The bed's runaway protection is off or made ineffective.",
 	Doc:     runawayOffDoc,
 	Check: func(in *Input, report func(Finding)) {
@@ -60,7 +62,7 @@ looks any more: only the controller's watchdog ends that.
 Source: common practice, no source. Change: the watchdog on.`,
 	Check: func(in *Input, report func(Finding)) {
 		switch s := &in.Printer.Watchdog; {
-		case s.Key == "":
+		case s.State == parser.Absent:
 		case s.State == parser.Unknown:
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
@@ -71,16 +73,19 @@ Source: common practice, no source. Change: the watchdog on.`,
 }
 
 func watchOff(heater string, w *parser.Watch, report func(Finding)) {
-	hasRise := w.Form != parser.WatchWindow || w.RiseWindowS.Key != ""
+	if w.On.State == parser.Absent {
+		return
+	}
+	hasRise := w.Form != parser.WatchWindow || w.RiseWindowS.State != parser.Absent
 	if !hasRise {
-		report(Sayf(Warning, w.On.At, "this firmware has no rise watch for the %s: while it heats up, a loose sensor would not be noticed; a newer firmware has one", heater))
+		report(Sayf(Warning, w.On.At, "this firmware has no rise watch for the %s: while it heats up, a loose sensor would not be noticed; a newer firmware has one", heater).Of(w.RiseOn.Key))
 	}
 	switch {
 	case w.On.State == parser.Unknown:
 		report(cannotTell(Error, &w.On))
 		return
 	case !w.On.Value || w.On.State == parser.Off:
-		f := Sayf(Error, w.On.At, "the runaway protection of the %s is off: a loose sensor or a heater that stays on would not be noticed", heater)
+		f := Sayf(Error, w.On.At, "the runaway protection of the %s is off: a loose sensor or a heater that stays on would not be noticed", heater).Of(w.On.Key)
 		if w.CanTurnOn {
 			f = f.Change(w.On.To(true))
 		} else {
@@ -97,7 +102,7 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 		report(cannotTell(Error, &w.RiseOn))
 	case !w.RiseOn.Value || w.RiseOn.State == parser.Off:
 		report(Sayf(Error, w.RiseOn.At, "the rise watch of the %s is off: while it heats up, a loose sensor would not be noticed", heater).
-			Change(w.RiseOn.To(true)))
+			Of(w.RiseOn.Key).Change(w.RiseOn.To(true)))
 		return
 	}
 	switch {
@@ -105,6 +110,6 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 		report(cannotTell(Error, &w.RiseC))
 	case w.RiseC.Value <= 0:
 		report(Sayf(Error, w.RiseC.At, "the rise watch of the %s demands a rise of %s: it can never trip", heater, celsius(w.RiseC.Value)).
-			Change(w.RiseC.To(w.Usual.RiseC)))
+			Of(w.RiseC.Key).Change(w.RiseC.To(w.Usual.RiseC)))
 	}
 }

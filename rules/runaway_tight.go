@@ -10,9 +10,10 @@ import (
 )
 
 var runawayTight = &Rule{
-	ID:      "runaway-tight",
-	Level:   Warning,
-	Summary: "The runaway protection would shut down a healthy new hotend.",
+	ID:        "runaway-tight",
+	Level:     Warning,
+	MayLoosen: []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum, parser.HotendRise},
+	Summary:   "The runaway protection would shut down a healthy new hotend.",
 	Doc: `The new hotend is heated from ambient_c at full duty, part fan full, in the
 model C dT/dt = P(T) − h (T − ambient), dS/dt = (T − S)/lag (fixed-step
 Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c, or
@@ -56,12 +57,12 @@ that is not enough.`,
 // first reading below the band shuts the heater down.
 func holdTight(w *parser.Watch, report func(Finding)) {
 	s := &w.HoldPeriodS
-	if w.Form != parser.WatchWindow || !w.On.Known() || !w.On.Value || s.Key == "" || !s.Known() || s.Value > 0 {
+	if w.Form != parser.WatchWindow || !w.On.Known() || !w.On.Value || !s.Known() || s.Value > 0 {
 		return
 	}
 	report(Sayf(Warning, placed(s.At, w.On.At), "the %s is %s: the first dip of more than %s below the target shuts a healthy heater down; set it to %s",
 		s.Key, seconds(s.Value), kelvin(w.HysteresisC.Value), seconds(w.Usual.HoldPeriodS)).
-		Change(s.To(w.Usual.HoldPeriodS)))
+		Of(s.Key).Change(s.To(w.Usual.HoldPeriodS)))
 }
 
 // tight is a watch held against the new hotend on the way to the top of its
@@ -91,7 +92,7 @@ func watchTight(in *Input, watch heat.Watch, report func(Finding)) {
 	} else {
 		s, f = &w.ErrorSumCS, t.sum()
 	}
-	f.Level, f.At = Warning, placed(s.At, in.Sheet.New.PrintC.At)
+	f.Level, f.At, f.About = Warning, placed(s.At, in.Sheet.New.PrintC.At), string(s.Key)
 	if label {
 		full := p.WithPower(1 / labelLeast)
 		f.Message += "; the sheet gives the power of this PTC heater cold alone (hot_w is missing), and it was taken to give " +

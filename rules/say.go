@@ -40,7 +40,7 @@ func finite(x float64) any {
 // stepsText gives the console steps of a task in brackets, to follow what they
 // do, or nothing where the style has none.
 func stepsText(in *Input, task parser.Task) string {
-	steps := in.Style.Steps(task)
+	steps := in.Config.Steps(task)
 	if len(steps) == 0 {
 		return ""
 	}
@@ -52,5 +52,5 @@ func stepsText(in *Input, task parser.Task) string {
 func cannotTell[T any](level Level, s *parser.Setting[T]) Finding {
 	f := Sayf(level, s.At, "cannot tell the %s: %s", s.Key, s.Why)
 	f.Unknown = s.Key
-	return f
+	return f.Of(s.Key)
 }

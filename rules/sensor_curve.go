@@ -17,10 +17,6 @@ const (
 	curveWarnK  = 2
 	curveErrorK = 5
 	mostBandK   = 6
-
-	// overRatingK is how much hotter than shown the hotend may be at a rating:
-	// what the rows of a table are good for, with something to spare.
-	overRatingK = 1
 )
 
 var sensorCurve = &Rule{
@@ -90,7 +86,7 @@ goes down with it. A wrong pull-up that is a setting of its own is changed too.`
 		fix, repaired := r.repair(in, believed)
 		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial = repaired && fix.partial
-		f = f.With(r.values(m)).Change(fix.changes...)
+		f = f.With(r.values(m)).Bad(Figure{math.Abs(m.worstK), "K", Higher}).Change(fix.changes...)
 		if repaired {
 			f = lowered(in, f, fix)
 		}
@@ -212,7 +208,7 @@ func (r *reading) judgeOne(c *sensor.Circuit) misreading {
 		}
 		m.limitActualC = c.Actual(r.Real, limitC)
 		// Without an error of its own, a limit above the rating is temp-ceiling's.
-		if m.limitActualC-limitC > overRatingK {
+		if m.limitActualC-limitC > HotterK {
 			overBy = m.limitActualC - r.ratedC
 		}
 	}

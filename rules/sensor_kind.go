@@ -33,7 +33,7 @@ Cannot be waived. Source: common practice, no source.`,
 		want := &in.Sheet.New.Sensor
 		if k := sheetCurveKind(want); k != want.Kind.Value && want.Kind.Value != parser.PlatinumAmplifier {
 			report(Sayf(Error, want.Curve.At, "the sheet says that the sensor is %s, but %s is the curve of %s: correct one of the two",
-				kindName(want.Kind.Value), want.Curve.Value, kindName(k)))
+				kindName(want.Kind.Value), want.Curve.Value, kindName(k)).Of("sheet"))
 		}
 		if s.State == parser.Unknown {
 			report(cannotTell(Error, s))

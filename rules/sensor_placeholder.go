@@ -8,7 +8,7 @@ var sensorPlaceholder = &Rule{
 	ID:       "sensor-placeholder",
 	Level:    Error,
 	Unwaived: true,
-	Hides:    []string{"sensor-curve"},
+	Hides:    []string{"sensor-curve", "sensor-fault"},
 	Summary:  "A heater is controlled by a dummy sensor that always reads the same.",
 	Doc: `A dummy is for trying a board on the desk. With a heater on the output the
 firmware cannot see how hot it is, and nothing stops it. Hotend and bed are
@@ -31,7 +31,7 @@ func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report
 	case s.State == parser.Off || s.Value.Form != parser.FormPlaceholder:
 	default:
 		f := Sayf(Error, placed(s.At, sensorAt(in)), "the sensor of the %s is a dummy (%s) that always reads %s: the firmware cannot see how hot it is, and nothing stops it",
-			heater, definition(&s.Value), celsius(s.Value.FixedC))
+			heater, definition(&s.Value), celsius(s.Value.FixedC)).Of(s.Key)
 		if s == &in.Printer.Hotend.Sensor {
 			f = insteadOfDummy(in, f)
 		}

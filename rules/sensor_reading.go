@@ -65,7 +65,7 @@ func reversed(in *Input) bool {
 
 // ownPullup reports whether the pull-up is a setting of its own, and not part
 // of the sensor's definition.
-func ownPullup(in *Input) bool { return in.Printer.Hotend.PullupOhm.Key != "" }
+func ownPullup(in *Input) bool { return in.Printer.Hotend.PullupOhm.State != parser.Absent }
 
 // boardPullup is the pull-up that the board really has. The sheet says; where
 // it does not, a configuration that was written with a pull-up of its own, or

@@ -21,7 +21,7 @@ Values: at_c, error_k (shown − actual, where it is worst), limit_k.
 No change: whether that sensor stays in the hotend is for a person to say.`,
 	Check: func(in *Input, report func(Finding)) {
 		s, want := &in.Printer.Hotend.Second, &in.Sheet.New.Sensor
-		if s.Key == "" {
+		if s.State == parser.Absent {
 			return
 		}
 		if s.State == parser.Unknown {

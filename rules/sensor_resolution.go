@@ -17,6 +17,7 @@ const (
 var sensorResolution = &Rule{
 	ID:      "sensor-resolution",
 	Level:   Warning,
+	Figure:  FigureOf{"c_per_count", "K", Higher},
 	Summary: "One count of the converter is so many degrees that control gets coarse.",
 	Doc: `c_per_count = dT/dcount of the sheet's sensor on the board's pull-up, read by a
 converter of adc_bits, at the top of print_c (at_c). effective_c is what is left
@@ -54,7 +55,7 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 			return
 		}
 		still := ""
-		if s := &in.Printer.Hotend.Watch.StillS; s.Key != "" && s.Known() {
+		if s := &in.Printer.Hotend.Watch.StillS; s.Known() {
 			still = "; a reading that does not move for " + seconds(s.Value) + " shuts the printer down, which such counts can do to a steady hotend"
 		}
 		report(Sayf(Warning, sheetCurveAt(want), "at %s one count of the %d-bit converter is %s, %s after the firmware averages %d readings: control will be coarse; a smaller pull-up, more bits or an amplifier makes it finer%s",

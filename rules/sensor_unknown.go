@@ -10,6 +10,7 @@ import (
 var sensorUnknown = &Rule{
 	ID:      "sensor-unknown",
 	Level:   Error,
+	Hides:   []string{"sensor-curve", "sensor-fault"},
 	Summary: "A sensor definition, or the sheet's sensor, cannot be placed on a curve.",
 	Doc: `What cannot be placed cannot be compared: there is no guess and no change. Put
 the number or name of a known definition in the configuration, or measure the
@@ -22,7 +23,7 @@ new amplifier or thermocouple cannot be told from here.`,
 		want := &in.Sheet.New.Sensor
 		if sensor.HasCurve(want.Kind.Value) {
 			if _, err := sensor.OfSheet(want); err != nil {
-				report(Sayf(Error, sheetCurveAt(want), "the sheet's sensor cannot be placed on a curve: %v", err))
+				report(Sayf(Error, sheetCurveAt(want), "the sheet's sensor cannot be placed on a curve: %v", err).Of("sheet"))
 			}
 		}
 		s := &in.Printer.Hotend.Sensor

@@ -33,7 +33,7 @@ are saved-hidden's business.`,
 			}
 			if len(losers) > 0 {
 				report(Sayf(Warning, s.At, "the %s is set to %s here, which wins, and also to %s; keep one",
-					s.Key, quote(s.Place.Value), strings.Join(losers, ", ")))
+					s.Key, quote(s.Place.Value), strings.Join(losers, ", ")).Of(s.Key))
 			}
 		}
 	},

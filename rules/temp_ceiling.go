@@ -7,9 +7,12 @@ import (
 )
 
 var tempCeiling = &Rule{
-	ID:      "temp-ceiling",
-	Level:   Error,
-	Summary: "The firmware lets the hotend get hotter than its weakest part is rated for.",
+	MayLoosen: []parser.Key{parser.MinExtrude}, // a guard above the max temp comes down with it
+	ID:        "temp-ceiling",
+	Level:     Error,
+	Hides:     []string{"preset-over"},
+	Figure:    FigureOf{"trip_c", "°C", Higher},
+	Summary:   "The firmware lets the hotend get hotter than its weakest part is rated for.",
 	Doc: `R = lowest of new.rated_c, new.sensor.rated_c and, with a PTFE liner, 240 °C
 target limit = max temp − target margin; trip = max temp. Where the sensor's
 definition is a table, its end caps both: trip 1 °C, target limit 2 °C below it,
@@ -23,7 +26,7 @@ above it goes down with it, to the lower figure of new.print_c.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Limits.MaxTemp
 		weakest := weakestRating(&in.Sheet.New)
-		if s.Key != "" && s.State == parser.Off {
+		if s.State == parser.Off {
 			report(Sayf(Error, placed(s.At, weakest.At),
 				"the firmware has no max temp, so nothing stops a hotend that overheats; the %s is rated for %s", weakest.By, celsius(weakest.C)).
 				With(Values{"target_limit_c": nil, "trip_c": nil, "rated_c": weakest.C, "limited_by": weakest.By}).

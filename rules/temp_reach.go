@@ -7,8 +7,11 @@ import (
 )
 
 var tempReach = &Rule{
-	ID:      "temp-reach",
-	Level:   Warning,
+	ID:        "temp-reach",
+	Level:     Warning,
+	MayLoosen: []parser.Key{parser.MaxTemp},
+
+	Figure:  FigureOf{"target_limit_c", "°C", Lower},
 	Summary: "The firmware does not let the hotend reach the top of its printing range.",
 	Doc: `top = upper figure of new.print_c; target limit = max temp − target margin
 Warning: target limit below top. Where the firmware keeps no margin, overshoot

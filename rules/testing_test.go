@@ -215,7 +215,6 @@ func healthyInput() *Input {
 		Printer: healthyPrinter(),
 		Sheet:   healthySheet(),
 		Config:  stubConfig{defs: []parser.SensorDef{stubDef}, form: parser.FormBeta},
-		Style:   stubStyle{},
 		Today:   time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC),
 	}
 }
@@ -318,19 +317,8 @@ func wantSaid(t *testing.T, f Finding, parts ...string) {
 	}
 }
 
-// stubStyle is a style of invented spelling.
-type stubStyle struct{}
-
-func (stubStyle) Name() string                 { return "test" }
-func (stubStyle) Recognises(*parser.File) bool { return false }
-func (stubStyle) Joins() bool                  { return false }
-func (stubStyle) Read(*parser.Tree, parser.Request) (parser.Config, error) {
-	return nil, &parser.Error{Message: "the test style reads nothing"}
-}
-
-func (stubStyle) Blank() parser.Config { return stubConfig{} }
-
-func (stubStyle) Steps(task parser.Task) []string {
+// Steps are those of invented spelling.
+func (stubConfig) Steps(task parser.Task) []string {
 	return [][]string{
 		parser.TaskResetStored:    {"RESET STORED", "SAVE STORED"},
 		parser.TaskSaveStored:     {"SAVE STORED"},

@@ -27,7 +27,7 @@ change: heights are measured, never computed.`,
 		probes := &in.Printer.Geometry.NozzleProbes
 		switch {
 		case z.Value == "nozzle":
-		case z.Value == "probe" && probes.Key != "" && probes.Known() && probes.Value:
+		case z.Value == "probe" && probes.Known() && probes.Value:
 		case !shift.Given:
 			if z.Given {
 				report(Sayf(Note, shift.At, "the sheet does not say how far the new nozzle tip is shifted (tip_shift_mm): measure the nozzle's height again before the first move to the bed").
@@ -80,7 +80,7 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 	switch {
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
-	case s.Key == "" || !s.Known():
+	case !s.Known():
 		report(Sayf(Warning, at, "the new tip sits %s, and these files do not hold the probe's trigger height; measure it again before the first move to the bed%s",
 			lowerOrHigher(shift), steps).With(values))
 	default:

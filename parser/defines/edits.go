@@ -2,10 +2,10 @@ package defines
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"math"
 	"slices"
-	"strconv"
 	"strings"
 
 	"preflash/parser"
@@ -66,8 +66,7 @@ func (r rounding) apply(x float64) float64 {
 	return x
 }
 
-// Edits turns changes into the smallest edits that make them. It reads the
-// result again, and fails where a change would not take hold.
+// Edits turns changes into the smallest edits that make them.
 func (c *config) Edits(changes []parser.Change) ([]parser.Edit, error) {
 	p := &plan{config: c}
 	for _, change := range changes {
@@ -77,23 +76,24 @@ func (c *config) Edits(changes []parser.Change) ([]parser.Edit, error) {
 	}
 	for _, change := range changes {
 		if err := p.change(change); err != nil {
-			return nil, err
+			return nil, c.placed(change.Key, err)
 		}
 	}
-	edits, err := c.merged(p.edits)
-	if err != nil || len(edits) == 0 {
-		return edits, err
+	return c.merged(p.edits)
+}
+
+// placed gives an error the place of the setting that it is about, where it has
+// none of its own.
+func (c *config) placed(key parser.Key, err error) error {
+	if e := (*parser.Error)(nil); errors.As(err, &e) {
+		return err
 	}
-	after, err := c.with(edits)
-	if err != nil {
-		return nil, err
-	}
-	for _, change := range changes {
-		if err := after.holds(change); err != nil {
-			return nil, err
+	for _, d := range c.printer.Settings() {
+		if d.Key == key && !d.At.IsZero() {
+			return parser.Errorf(d.At, "%v", err)
 		}
 	}
-	return edits, nil
+	return parser.Errorf(parser.Span{File: c.s.files[0]}, "%v", err)
 }
 
 func (c *config) slot(key parser.Key) *slot {
@@ -196,11 +196,11 @@ func (p *plan) setElement(s *slot, d *define, figure float64) error {
 	case !isList && s.repeats:
 		p.setBody(d, literal(d.value(), figure))
 	case !isList || len(items) == 0:
-		return fmt.Errorf("%s: %s is no list; write it by hand", d.at, d.name)
+		return parser.Errorf(d.at, "%s is no list; write it by hand", d.name)
 	case s.element < len(items):
 		p.replace(items[s.element], literal(withoutComments(items[s.element].Text()), figure))
 	case !s.repeats:
-		return fmt.Errorf("%s: %s has too few elements; write it by hand", d.at, d.name)
+		return parser.Errorf(d.at, "%s has too few elements; write it by hand", d.name)
 	default:
 		last := items[len(items)-1]
 		text := ""
@@ -311,12 +311,18 @@ func (p *plan) revivable(name string, m macro) *define {
 		return nil
 	}
 	for _, d := range p.s.mentions(name) {
-		if d.commentedOut && d.reached == parser.Yes && !d.uncomment.IsZero() && !d.function &&
-			!strings.Contains(strings.TrimRight(d.line.Text(), "\r\n"), "\n") {
+		if d.reached == parser.Yes && d.revivable() {
 			return d
 		}
 	}
 	return nil
+}
+
+// revivable reports whether a commented-out define can be switched on where it
+// stands.
+func (d *define) revivable() bool {
+	return d.commentedOut && !d.uncomment.IsZero() && !d.function &&
+		!strings.Contains(strings.TrimRight(d.line.Text(), "\r\n"), "\n")
 }
 
 // merged sorts edits, drops doubles and joins insertions at one place.
@@ -337,9 +343,7 @@ func (c *config) merged(edits []parser.Edit) ([]parser.Edit, error) {
 		case e.At == last.At && e.At.Start == e.At.End:
 			last.New += e.New
 		case e.At.File == last.At.File && e.At.Start < last.At.End:
-			line, _ := e.At.Position()
-			return nil, fmt.Errorf("the changes of %s and %s meet in line %s of %s; make one of them by hand",
-				last.For, e.For, strconv.Itoa(line), e.At.File.Name)
+			return nil, parser.Errorf(e.At, "the changes of %s and %s meet here; make one of them by hand", last.For, e.For)
 		default:
 			out = append(out, e)
 		}

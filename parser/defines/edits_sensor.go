@@ -33,9 +33,8 @@ func (p *plan) namedNumber(def parser.SensorDef) (int, bool) {
 	return number, ok && d.Form == def.Form
 }
 
-// setCustom writes definition 1000. Its options often stand in a branch that
-// is read only once the number is 1000, so they are looked up in the files as
-// they are after that edit.
+// setCustom writes definition 1000 and its options, which often stand in a branch
+// that is read only once the number is 1000.
 func (p *plan) setCustom(s, to *slot, def parser.SensorDef) error {
 	known := p.gen >= gen20
 	for _, o := range &customOptions {
@@ -52,70 +51,64 @@ func (p *plan) setCustom(s, to *slot, def parser.SensorDef) error {
 			return fmt.Errorf("the custom sensor would need %s%s %g, and this firmware takes %g to %g", s.heater, o.suffix, x, o.least, o.most)
 		}
 	}
-	first := &plan{config: p.config, key: p.key}
-	if err := first.set(to, customSensor); err != nil {
+	if err := p.set(to, customSensor); err != nil {
 		return err
 	}
-	numberEdits, err := p.merged(first.edits)
-	if err != nil {
-		return err
-	}
-	after := p.config
-	if len(numberEdits) > 0 {
-		if after, err = p.with(numberEdits); err != nil {
-			return err
-		}
-	}
-	second := &plan{config: after, key: p.key}
 	var near []string
 	for _, o := range &customOptions {
 		near = append(near, s.heater+o.suffix)
 	}
 	near = append(near, s.name)
+	var beside *define // one that waits for its branch to be read
+	for _, o := range &customOptions {
+		if waits := p.waiting(s.heater + o.suffix); len(waits) > 0 {
+			beside = waits[0]
+		}
+	}
 	for _, o := range &customOptions {
 		name, value := s.heater+o.suffix, *o.of(&def)
-		m := after.s.macro(name)
+		m, waits := p.s.macro(name), p.waiting(s.heater+o.suffix)
+		there := m.state == parser.Yes || len(waits) > 0 && !waits[0].commentedOut
 		switch {
-		case o.suffix == cubicSuffix && value == 0 && m.state == parser.No:
+		case o.suffix == cubicSuffix && value == 0 && !there:
 			continue // absent is 0
 		case o.suffix == customOptions[0].suffix && value == 0:
-			if m.state == parser.Yes {
+			if there {
 				continue // the printer's own pull-up stands there
 			}
 			value = commonPullup
 		}
-		if err := second.set(&slot{name: name, near: near}, value); err != nil {
-			return err
+		switch {
+		case m.state == parser.No && len(waits) == 0 && beside != nil:
+			p.insertLine(beside.line, "#define "+name+" "+literal("", value))
+		case m.state != parser.No || len(waits) == 0:
+			if err := p.set(&slot{name: name, near: near}, value); err != nil {
+				return err
+			}
+		case len(waits) > 1:
+			return parser.Errorf(waits[1].at, "%s stands in several branches that are not read now, as at %s; write the custom sensor by hand", name, waits[0].at)
+		default:
+			if d := waits[0]; d.commentedOut {
+				p.replace(d.uncomment, "")
+			}
+			p.setBody(waits[0], literal(waits[0].value(), value))
 		}
-	}
-	p.edits = append(p.edits, numberEdits...)
-	for _, e := range second.edits {
-		at, err := p.before(e.At, numberEdits)
-		if err != nil {
-			return err
-		}
-		p.edits = append(p.edits, parser.Edit{At: at, New: e.New, For: p.key})
 	}
 	return nil
 }
 
-// before takes a span of the files after some edits back to the files before.
-func (p *plan) before(at parser.Span, edits []parser.Edit) (parser.Span, error) {
-	for _, f := range p.s.files {
-		if f.Path != at.File.Path {
-			continue
-		}
-		shift := 0
-		for _, e := range edits {
-			if e.At.File != f || at.Start < e.At.Start+shift {
-				continue
+// waiting returns the defines of an option that stand in branches which are not
+// read: those in use there, else those that are commented out.
+func (p *plan) waiting(name string) (list []*define) {
+	for _, commented := range []bool{false, true} {
+		for _, d := range p.s.mentions(name) {
+			if d.reached == parser.No && d.commentedOut == commented && !d.function && (!commented || d.revivable()) {
+				list = append(list, d)
 			}
-			if at.Start < e.At.Start+shift+len(e.New) {
-				return at, fmt.Errorf("%s: the custom sensor's options cannot be written here; write them by hand", at)
-			}
-			shift += len(e.New) - (e.At.End - e.At.Start)
 		}
-		return parser.Span{File: f, Start: at.Start - shift, End: at.End - shift}, nil
+		if list != nil {
+			break
+		}
 	}
-	return at, fmt.Errorf("%s: the file is read only after the change; write the custom sensor by hand", at)
+	return list
 }

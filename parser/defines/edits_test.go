@@ -123,7 +123,6 @@ func TestEditsRefused(t *testing.T) {
 		{"cubic coefficient in a generation that may not read it", "#define CONFIGURATION_H_VERSION 020007\n#define TEMP_SENSOR_0 5\n", parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormBeta, R25Ohm: 1e5, BetaK: 4834, CubicC: 1.56e-7}}, "HOTEND0_SH_C_COEFF"},
 		{"no definition of the curve", "#define TEMP_SENSOR_0 5\n", parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormCurve, Curve: "ntc-100k-9999"}}, "custom"},
 		{"list in which nothing repeats", "#define MPCTEMP\n#define MPC_HEATER_POWER 40\n", parser.Change{Key: parser.ModelPower, Value: 30.0}, "by hand"},
-		{"the gate is off", "#define DEFAULT_VOLUMETRIC_EXTRUDER_LIMIT 12\n", parser.Change{Key: parser.MaxFlow, Value: 10.0}, "volumetric limit"},
 		{"no rise watch in that generation", "#define THERMAL_RUNAWAY_PROTECTION_BED_PERIOD 20\n#define TEMP_SENSOR_BED 1\n", parser.Change{Key: parser.BedRiseOn, Value: true}, "cannot be changed"},
 	}
 	for _, test := range tests {

@@ -145,7 +145,7 @@ func (r *reader) limits(n string) parser.Limits {
 
 // appendFound adds a setting unless it is hidden.
 func appendFound(list []parser.Setting[float64], s parser.Setting[float64]) []parser.Setting[float64] {
-	if s.Key == "" {
+	if s.State == parser.Absent {
 		return list
 	}
 	return append(list, s)

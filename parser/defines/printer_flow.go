@@ -160,8 +160,8 @@ func (r *reader) storage(p *parser.Printer) parser.Storage {
 		}
 	}
 	keep(p.Hotend.Sensor.Value.Name == "1000", parser.HotendSensor)
-	keep(p.Hotend.Loop.Kp.Key != "", parser.GainP, parser.GainI, parser.GainD)
-	keep(p.Hotend.Loop.ModelPowerW.Key != "", parser.ModelPower)
+	keep(p.Hotend.Loop.Kp.State != parser.Absent, parser.GainP, parser.GainI, parser.GainD)
+	keep(p.Hotend.Loop.ModelPowerW.State != parser.Absent, parser.ModelPower)
 	for _, s := range p.Limits.Presets {
 		keep(!isTarget(s.Key), s.Key)
 	}

@@ -34,7 +34,7 @@ func (r *reader) guards(p *parser.Printer) {
 	if !sensor.Known() {
 		return
 	}
-	l.Trips = parser.Setting[bool]{Key: parser.Trips, Name: sensor.Name, Value: true}
+	l.Trips = parser.Setting[bool]{Key: parser.Trips, State: parser.Default, Name: sensor.Name, Value: true}
 	if isLinearAmplifier(&sensor.Value) {
 		l.Trips.State, l.Trips.Place = parser.Off, sensor.Place
 	}
@@ -50,7 +50,7 @@ func (r *reader) guards(p *parser.Printer) {
 // ignored reads an option that switches something off: the setting is on while
 // the option is not.
 func (r *reader) ignored(key parser.Key, name string) parser.Setting[bool] {
-	s := parser.Setting[bool]{Key: key, Name: name, Value: true}
+	s := parser.Setting[bool]{Key: key, State: parser.Default, Name: name, Value: true}
 	m := r.s.macro(name)
 	switch r.enabled(name, m) {
 	case parser.Yes:

@@ -194,7 +194,7 @@ func (r *reader) unsettled(d *define) string {
 // number reads a figure and notes how to write it.
 func (r *reader) number(f figure) parser.Setting[float64] {
 	s := r.value(f)
-	if s.Key != "" {
+	if s.State != parser.Absent {
 		r.slots = append(r.slots, slot{key: f.key, kind: slotNumber, name: s.Name, unit: f.unit, round: f.round,
 			list: f.list, element: f.element, repeats: f.repeats, near: f.near})
 	}

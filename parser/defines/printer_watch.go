@@ -2,11 +2,9 @@ package defines
 
 import "preflash/parser"
 
-type watchKeys struct{ on, riseOn, rise, riseWindow, arm, hysteresis, hold parser.Key }
-
 // watchSpelling is how the runaway protection of one heater is spelled.
 type watchSpelling struct {
-	keys watchKeys
+	keys parser.WatchKeys
 
 	// From gen11 on.
 	on, hold, hysteresis, riseWindow, rise string
@@ -22,9 +20,8 @@ type watchSpelling struct {
 // with; those of gen10 are from memory.
 var (
 	hotendWatch = watchSpelling{
-		keys: watchKeys{on: parser.HotendWatchOn, riseOn: parser.HotendRiseOn, rise: parser.HotendRise, riseWindow: parser.HotendRiseWindow,
-			arm: parser.HotendArmMargin, hysteresis: parser.HotendHysteresis, hold: parser.HotendHoldPeriod},
-		on: "THERMAL_PROTECTION_HOTENDS", hold: "THERMAL_PROTECTION_PERIOD", hysteresis: "THERMAL_PROTECTION_HYSTERESIS",
+		keys: parser.HotendWatch,
+		on:   "THERMAL_PROTECTION_HOTENDS", hold: "THERMAL_PROTECTION_PERIOD", hysteresis: "THERMAL_PROTECTION_HYSTERESIS",
 		riseWindow: "WATCH_TEMP_PERIOD", rise: "WATCH_TEMP_INCREASE",
 		oldHold: "THERMAL_RUNAWAY_PROTECTION_PERIOD", oldHysteresis: "THERMAL_RUNAWAY_PROTECTION_HYSTERESIS",
 		arm:      "TEMP_HYSTERESIS",
@@ -33,9 +30,8 @@ var (
 		oldUsual: parser.WatchFigures{RiseC: 10, RiseWindowS: 40, HysteresisC: 4, HoldPeriodS: 40},
 	}
 	bedWatch = watchSpelling{
-		keys: watchKeys{on: parser.BedWatchOn, riseOn: parser.BedRiseOn, rise: parser.BedRise, riseWindow: parser.BedRiseWindow,
-			arm: parser.BedArmMargin, hysteresis: parser.BedWatchHysteresis, hold: parser.BedHoldPeriod},
-		on: "THERMAL_PROTECTION_BED", hold: "THERMAL_PROTECTION_BED_PERIOD", hysteresis: "THERMAL_PROTECTION_BED_HYSTERESIS",
+		keys: parser.BedWatch,
+		on:   "THERMAL_PROTECTION_BED", hold: "THERMAL_PROTECTION_BED_PERIOD", hysteresis: "THERMAL_PROTECTION_BED_HYSTERESIS",
 		riseWindow: "WATCH_BED_TEMP_PERIOD", rise: "WATCH_BED_TEMP_INCREASE",
 		oldHold: "THERMAL_RUNAWAY_PROTECTION_BED_PERIOD", oldHysteresis: "THERMAL_RUNAWAY_PROTECTION_BED_HYSTERESIS",
 		arm:      "TEMP_BED_HYSTERESIS",
@@ -54,7 +50,7 @@ func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 	}
 	k := &spelling.keys
 	w := parser.Watch{Form: parser.WatchWindow, Usual: spelling.usual}
-	w.On = r.flag(k.on, []string{spelling.on}, spelling.near)
+	w.On = r.flag(k.On, []string{spelling.on}, spelling.near)
 	w.CanTurnOn = r.gen >= gen11 || len(r.s.mentions(spelling.on)) > 0
 	if len(r.s.mentions(spelling.on)) > 0 && len(r.s.mentions(spelling.oldHold)) > 0 && !stated(r.s) {
 		// As after a newer option was copied into an old configuration, whose
@@ -66,20 +62,20 @@ func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 	if w.On.State == parser.Off {
 		inForce = absentOff // its figures stand in a branch that is not read
 	}
-	w.HoldPeriodS = r.number(figure{key: k.hold, names: []string{spelling.hold}, round: roundUp, absent: inForce,
+	w.HoldPeriodS = r.number(figure{key: k.HoldPeriod, names: []string{spelling.hold}, round: roundUp, absent: inForce,
 		near: []string{spelling.hysteresis, spelling.riseWindow}})
-	w.HysteresisC = r.number(figure{key: k.hysteresis, names: []string{spelling.hysteresis}, round: roundUp, absent: inForce,
+	w.HysteresisC = r.number(figure{key: k.Hysteresis, names: []string{spelling.hysteresis}, round: roundUp, absent: inForce,
 		near: []string{spelling.hold, spelling.riseWindow}})
-	w.RiseWindowS = r.number(figure{key: k.riseWindow, names: []string{spelling.riseWindow}, round: roundUp, absent: inForce,
+	w.RiseWindowS = r.number(figure{key: k.RiseWindow, names: []string{spelling.riseWindow}, round: roundUp, absent: inForce,
 		near: []string{spelling.rise, spelling.hysteresis, spelling.hold}})
-	w.RiseC = r.number(figure{key: k.rise, names: []string{spelling.rise}, round: roundNearest, absent: inForce,
+	w.RiseC = r.number(figure{key: k.Rise, names: []string{spelling.rise}, round: roundNearest, absent: inForce,
 		near: []string{spelling.riseWindow, spelling.hysteresis, spelling.hold}})
-	w.ArmMarginC = r.number(figure{key: k.arm, names: []string{spelling.arm}, round: roundUp})
+	w.ArmMarginC = r.number(figure{key: k.ArmMargin, names: []string{spelling.arm}, round: roundUp})
 	w.RiseOn = r.riseOn(spelling, &w)
 	dim(&w)
 	switch {
 	case w.On.State == parser.Off:
-		w.RiseOn = parser.Setting[bool]{Key: k.riseOn, Name: spelling.riseWindow, State: parser.Off, Place: w.On.Place}
+		w.RiseOn = parser.Setting[bool]{Key: k.RiseOn, Name: spelling.riseWindow, State: parser.Off, Place: w.On.Place}
 	case w.On.State == parser.Unknown && w.RiseOn.State != parser.Off:
 		w.RiseOn.State, w.RiseOn.Why = parser.Unknown, w.On.Why
 	}
@@ -89,7 +85,7 @@ func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 // riseOn derives the switch of the rise watch: a window that is defined and
 // above 0.
 func (r *reader) riseOn(spelling *watchSpelling, w *parser.Watch) parser.Setting[bool] {
-	s := parser.Setting[bool]{Key: spelling.keys.riseOn, Name: spelling.riseWindow, Place: w.RiseWindowS.Place,
+	s := parser.Setting[bool]{Key: spelling.keys.RiseOn, Name: spelling.riseWindow, Place: w.RiseWindowS.Place,
 		State: w.RiseWindowS.State, Why: w.RiseWindowS.Why}
 	r.slots = append(r.slots, slot{key: s.Key, kind: slotPeriod, name: s.Name, unit: windowUnit(r.gen), usual: w.Usual.RiseWindowS,
 		companion: spelling.rise, companionUsual: w.Usual.RiseC, near: []string{spelling.rise, spelling.hysteresis, spelling.hold}})
@@ -130,11 +126,11 @@ func (r *reader) oldWatch(spelling *watchSpelling) parser.Watch {
 	k := &spelling.keys
 	w := parser.Watch{Form: parser.WatchWindow, Usual: spelling.oldUsual}
 	w.CanTurnOn = len(r.s.mentions(spelling.oldHold)) > 0
-	w.HoldPeriodS = r.number(figure{key: k.hold, names: []string{spelling.oldHold}, round: roundUp, absent: absentOff,
+	w.HoldPeriodS = r.number(figure{key: k.HoldPeriod, names: []string{spelling.oldHold}, round: roundUp, absent: absentOff,
 		near: []string{spelling.oldHysteresis}})
-	w.On = parser.Setting[bool]{Key: k.on, Name: spelling.oldHold, State: w.HoldPeriodS.State, Place: w.HoldPeriodS.Place,
+	w.On = parser.Setting[bool]{Key: k.On, Name: spelling.oldHold, State: w.HoldPeriodS.State, Place: w.HoldPeriodS.Place,
 		Hides: w.HoldPeriodS.Hides, Why: w.HoldPeriodS.Why}
-	r.slots = append(r.slots, slot{key: k.on, kind: slotPeriod, name: spelling.oldHold, usual: w.Usual.HoldPeriodS,
+	r.slots = append(r.slots, slot{key: k.On, kind: slotPeriod, name: spelling.oldHold, usual: w.Usual.HoldPeriodS,
 		companion: spelling.oldHysteresis, companionUsual: w.Usual.HysteresisC, near: []string{spelling.oldHysteresis}})
 	if w.On.State == parser.Set {
 		if w.On.Value = w.HoldPeriodS.Value > 0; !w.On.Value {
@@ -145,16 +141,16 @@ func (r *reader) oldWatch(spelling *watchSpelling) parser.Watch {
 	if w.On.State == parser.Off {
 		inForce = absentOff
 	}
-	w.HysteresisC = r.number(figure{key: k.hysteresis, names: []string{spelling.oldHysteresis}, round: roundUp, absent: inForce,
+	w.HysteresisC = r.number(figure{key: k.Hysteresis, names: []string{spelling.oldHysteresis}, round: roundUp, absent: inForce,
 		near: []string{spelling.oldHold}})
 	if spelling == &bedWatch {
 		// This generation has no rise watch for the bed.
-		w.RiseOn = parser.Setting[bool]{Key: k.riseOn, State: parser.Off, Place: w.On.Place}
+		w.RiseOn = parser.Setting[bool]{Key: k.RiseOn, State: parser.Off, Place: w.On.Place}
 		return w
 	}
-	w.RiseWindowS = r.number(figure{key: k.riseWindow, names: []string{spelling.riseWindow}, unit: unitMillis, round: roundUp,
+	w.RiseWindowS = r.number(figure{key: k.RiseWindow, names: []string{spelling.riseWindow}, unit: unitMillis, round: roundUp,
 		near: []string{spelling.rise}})
-	w.RiseC = r.number(figure{key: k.rise, names: []string{spelling.rise}, round: roundNearest, near: []string{spelling.riseWindow}})
+	w.RiseC = r.number(figure{key: k.Rise, names: []string{spelling.rise}, round: roundNearest, near: []string{spelling.riseWindow}})
 	if s := &w.RiseWindowS; s.State == parser.Set && s.Value < 1 {
 		s.State = parser.Unknown
 		s.Why = s.At.String() + ": " + s.Name + " is “" + s.Place.Value + "”; this generation counts it in milliseconds, and so short a window makes no sense"
@@ -162,7 +158,7 @@ func (r *reader) oldWatch(spelling *watchSpelling) parser.Watch {
 	w.RiseOn = r.riseOn(spelling, &w)
 	dim(&w)
 	// It arms two rises below the target: the margin makes up for the form.
-	w.ArmMarginC = parser.Setting[float64]{Key: k.arm, Name: spelling.rise, State: parser.Default, Value: w.RiseC.Value - 1}
+	w.ArmMarginC = parser.Setting[float64]{Key: k.ArmMargin, Name: spelling.rise, State: parser.Default, Value: w.RiseC.Value - 1}
 	if !w.RiseC.Known() {
 		w.ArmMarginC.State, w.ArmMarginC.Why = w.RiseC.State, w.RiseC.Why
 	}

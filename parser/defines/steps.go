@@ -9,7 +9,7 @@ import (
 
 // Steps returns the console commands of a task. Texts in angle brackets are
 // for the person to fill in.
-func (style) Steps(task parser.Task) []string {
+func (*config) Steps(task parser.Task) []string {
 	e, temp := " E"+strconv.Itoa(task.Tool), " S"+decimal(task.TempC)
 	tool := " T" + strconv.Itoa(task.Tool)
 	switch task.Kind {

@@ -90,7 +90,7 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	p.Remarks = append(p.Remarks, outOfOrder(s)...)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
-	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, slots: r.slots, printer: p,
+	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, hotend: r.hotend, slots: r.slots, printer: p,
 		looks: r.basis.may(newer) && r.on(storedMaxTemp) == parser.No}, nil
 }
 
@@ -101,6 +101,7 @@ type config struct {
 	s       *source
 	gen     generation
 	basis   basis
+	hotend  int
 	slots   []slot
 	printer *parser.Printer
 	looks   bool // its build may hold the max temp against the table of the sensor
@@ -127,7 +128,7 @@ func (c *config) Entries() []parser.Entry {
 			}
 		}
 		p := placeOf(d)
-		list = append(list, parser.Entry{Name: name, Value: p.Value, At: p.At, Active: m.state})
+		list = append(list, parser.Entry{Name: name, Value: p.Value, At: p.At, Active: m.state, Elsewhere: elsewhere(name, c.hotend)})
 	}
 	return list
 }

@@ -138,11 +138,11 @@ func TestSteps(t *testing.T) {
 		parser.TaskExtrude: "T1; M83; G1 E100 F150", parser.TaskRestart: "", 200: "",
 	} {
 		task := parser.Task{Kind: kind, Tool: 1, TempC: 220, Kp: 21.7, Ki: 1.4, Kd: 84, LengthMM: 100, SpeedMMS: 2.5}
-		if got := strings.Join(Style.Steps(task), "; "); got != want {
+		if got := strings.Join(Style.Blank().Steps(task), "; "); got != want {
 			t.Errorf("task %d: %q, want %q", kind, got, want)
 		}
 	}
-	if steps := Style.Steps(parser.Task{Kind: parser.TaskReplaceTrigger}); len(steps) < 3 || steps[len(steps)-1] != "M500" {
+	if steps := Style.Blank().Steps(parser.Task{Kind: parser.TaskReplaceTrigger}); len(steps) < 3 || steps[len(steps)-1] != "M500" {
 		t.Errorf("trigger: %q", steps)
 	}
 }

@@ -49,7 +49,7 @@ func (c *config) coldSide(heater string) parser.ColdSide {
 			cold.Power, cold.AtShutdown = c.fanPower(s.name)
 		}
 	}
-	if cold.Fan.State == parser.Off && still.Fan.Key != "" {
+	if cold.Fan.State == parser.Off && still.Fan.State != parser.Absent {
 		still.Elsewhere = cold.Elsewhere
 		return still
 	}

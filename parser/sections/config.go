@@ -259,7 +259,7 @@ func (c *config) Entries() []parser.Entry {
 	all := make([]parser.Entry, len(c.options))
 	for i := range c.options {
 		o := &c.options[i]
-		e := parser.Entry{Name: o.section.name + "." + keys[i], Value: c.text(o), At: o.valueSpan()}
+		e := parser.Entry{Name: o.section.name + "." + keys[i], Value: c.text(o), At: o.valueSpan(), Elsewhere: c.elsewhere(o, keys[i])}
 		if o.value == o.valueEnd {
 			e.At = parser.Span{File: o.file, Start: o.key, End: o.keyEnd}
 		}

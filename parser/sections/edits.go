@@ -159,7 +159,7 @@ const mostDecimals = 6
 
 // option writes the option that a setting stands for.
 func (e *editor) option(s parser.Description, text string) error {
-	section, option := e.spelling(s.Key)
+	section, option := spelling(s)
 	if section == "" {
 		// A figure inside a macro, or one of a macro's variables.
 		if s.At.IsZero() || s.Saved {
@@ -182,7 +182,7 @@ func (e *editor) write(s parser.Description, section, option, text string) error
 		return e.replace(s, at, text)
 	}
 	if o != nil && o.saved {
-		if steps := e.style.Steps(e.retune(s.Key)); len(steps) > 0 {
+		if steps := e.Steps(e.retune(s.Key)); len(steps) > 0 {
 			return parser.Errorf(o.valueSpan(), "the %s stands in the saved block, which only the firmware writes; replace it at the console: %s",
 				s.Key, strings.Join(steps, ", then "))
 		}
@@ -287,84 +287,12 @@ func (e *editor) unblind(w *parser.Watch, maxTemp parser.Setting[float64]) error
 	return errors.Join(errs...)
 }
 
-// spelling is the section and the option that hold a setting; "" where it has
-// no option of its own.
-func (c *config) spelling(key parser.Key) (section, option string) {
-	hotend := hotendName(c.tool)
-	heater := c.heaterOf(hotend)
-	switch key {
-	case parser.HotendSensor:
-		return heater, "sensor_type"
-	case parser.HotendPullup:
-		return heater, "pullup_resistor"
-	case parser.MinTemp:
-		return heater, "min_temp"
-	case parser.MaxTemp:
-		return heater, "max_temp"
-	case parser.MinExtrude:
-		return heater, "min_extrude_temp"
-	case parser.LoopControl:
-		return heater, "control"
-	case parser.GainP:
-		return heater, "pid_kp"
-	case parser.GainI:
-		return heater, "pid_ki"
-	case parser.GainD:
-		return heater, "pid_kd"
-	case parser.DerivativeTime:
-		return heater, "smooth_time"
-	case parser.OnOffBand:
-		return heater, "max_delta"
-	case parser.ModelPower:
-		return heater, "heater_power"
-	case parser.PowerLimit("heater"):
-		return heater, "max_power"
-	case parser.HotendRise:
-		return watchSection(heater), "heating_gain"
-	case parser.HotendRiseWindow:
-		return watchSection(heater), "check_gain_time"
-	case parser.HotendHysteresis:
-		return watchSection(heater), "hysteresis"
-	case parser.HotendErrorSum:
-		return watchSection(heater), "max_error"
-	case parser.BedSensor:
-		return bedHeater, "sensor_type"
-	case parser.BedRise:
-		return watchSection(bedHeater), "heating_gain"
-	case parser.BedRiseWindow:
-		return watchSection(bedHeater), "check_gain_time"
-	case parser.BedWatchHysteresis:
-		return watchSection(bedHeater), "hysteresis"
-	case parser.BedErrorSum:
-		return watchSection(bedHeater), "max_error"
-	case parser.FanOnAbove:
-		return c.printer.ColdSide.Fan.Value, "heater_temp"
-	case parser.NozzleDiameter:
-		return hotend, "nozzle_diameter"
-	case parser.FilamentWidth:
-		return hotend, "filament_diameter"
-	case parser.LongestPush:
-		return hotend, "max_extrude_only_distance"
-	case parser.LineSection:
-		return hotend, "max_extrude_cross_section"
-	case parser.Carried("pressure advance"):
-		return hotend, "pressure_advance"
-	case parser.Carried("retract length"):
-		return "firmware_retraction", "retract_length"
-	case parser.Carried("extra length after retract"):
-		return "firmware_retraction", "unretract_extra_length"
-	case parser.ProbeTrigger:
-		return c.probe(), "z_offset"
+// spelling is the section and the option that hold a setting, as its name says;
+// "" where it has no option of its own.
+func spelling(s parser.Description) (section, option string) {
+	section, option, ok := strings.Cut(strings.TrimPrefix(s.Name, "["), "] ")
+	if !ok {
+		return "", ""
 	}
-	return "", ""
-}
-
-// probe is the section of the Z probe, "" where there is none.
-func (c *config) probe() string {
-	for _, s := range c.sections {
-		if isProbe(s.kind) {
-			return s.name
-		}
-	}
-	return ""
+	return section, fold([]byte(option))
 }

@@ -401,7 +401,7 @@ func drawPrinter(t *rapid.T) map[string]string {
 }
 
 func ExampleStyle() {
-	fmt.Println(Style.Steps(parser.Task{Kind: parser.TaskTune, Tool: 1, TempC: 220}))
+	fmt.Println(Style.Blank().Steps(parser.Task{Kind: parser.TaskTune, Tool: 1, TempC: 220}))
 	// Output: [PID_CALIBRATE HEATER=extruder1 TARGET=220 SAVE_CONFIG]
 }
 

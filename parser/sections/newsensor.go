@@ -13,7 +13,7 @@ import (
 // sensorDef gives a heater another sensor definition, and takes out the options
 // that do not belong beside it.
 func (e *editor) sensorDef(s parser.Description, def parser.SensorDef) error {
-	section, option := e.spelling(s.Key)
+	section, option := spelling(s)
 	if section == "" {
 		return e.cannot(s, "it is no sensor")
 	}

@@ -96,7 +96,7 @@ func (c *config) read(f figure) parser.Setting[float64] {
 	o := adopt(c, &s, f.section, f.option)
 	switch {
 	case o == nil && s.State == parser.Unknown && f.implied:
-		return parser.Setting[float64]{Key: f.key, Value: f.usual, Name: "[" + f.section + "] " + f.option}
+		return parser.Setting[float64]{Key: f.key, State: parser.Default, Value: f.usual, Name: "[" + f.section + "] " + f.option}
 	case o == nil && s.State == parser.Unknown:
 		return s
 	case o == nil && f.optional:
@@ -157,6 +157,7 @@ func adopt[T any](c *config, s *parser.Setting[T], section, name string) *option
 		s.Hides = append(s.Hides, c.place(h))
 	}
 	if o == nil {
+		s.State = parser.Default
 		return nil
 	}
 	s.State = parser.Set

@@ -59,7 +59,7 @@ func (c *config) limits(heater string) parser.Limits {
 		above.above = l.MinTemp.Value
 	}
 	l.MaxTemp = c.read(figure{key: parser.MaxTemp, section: heater, option: "max_temp", demand: above})
-	l.Margin = parser.Setting[float64]{Key: parser.Margin}
+	l.Margin = parser.Setting[float64]{Key: parser.Margin, State: parser.Default}
 	l.Presets = c.presets(heater)
 
 	within := anything

@@ -10,7 +10,7 @@ import (
 // Steps returns the console commands of a task. This firmware keeps nothing
 // apart from its files, so there is nothing to reset; gains take effect when
 // they are saved or written in the file, so none are set at the console.
-func (style) Steps(task parser.Task) []string {
+func (*config) Steps(task parser.Task) []string {
 	heater := " HEATER=" + hotendName(task.Tool)
 	target := " TARGET=" + strconv.FormatFloat(task.TempC, 'f', -1, 64)
 	switch task.Kind {

@@ -22,7 +22,7 @@ func TestSteps(t *testing.T) {
 		{parser.Task{Kind: parser.TaskHeatersOff}, "TURN_OFF_HEATERS"},
 		{parser.Task{Kind: parser.TaskExtrude, Tool: 1, LengthMM: 50, SpeedMMS: 2.5}, "ACTIVATE_EXTRUDER EXTRUDER=extruder1 | M83 | G1 E50 F150"},
 	} {
-		if got := strings.Join(Style.Steps(test.task), " | "); got != test.want {
+		if got := strings.Join(Style.Blank().Steps(test.task), " | "); got != test.want {
 			t.Errorf("%+v: %s, want %s", test.task, got, test.want)
 		}
 	}

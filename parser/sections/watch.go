@@ -9,26 +9,21 @@ import (
 
 // watchKind is what differs between the watches of hotend and bed.
 type watchKind struct {
-	on, rise, window, hysteresis, sum parser.Key
-	usual                             parser.WatchFigures
+	parser.WatchKeys
+	usual parser.WatchFigures
 }
 
 // The figures are those that the firmware assumes, as it is published.
 var (
-	hotendWatch = watchKind{
-		on: parser.HotendWatchOn, rise: parser.HotendRise, window: parser.HotendRiseWindow,
-		hysteresis: parser.HotendHysteresis, sum: parser.HotendErrorSum,
-		usual: parser.WatchFigures{RiseC: 2, RiseWindowS: 20, HysteresisC: 5, ErrorSumCS: 120},
-	}
-	bedWatch = watchKind{
-		on: parser.BedWatchOn, rise: parser.BedRise, window: parser.BedRiseWindow,
-		hysteresis: parser.BedWatchHysteresis, sum: parser.BedErrorSum,
-		usual: parser.WatchFigures{RiseC: 2, RiseWindowS: 60, HysteresisC: 5, ErrorSumCS: 120},
-	}
+	hotendWatch = watchKind{parser.HotendWatch, parser.WatchFigures{RiseC: 2, RiseWindowS: 20, HysteresisC: 5, ErrorSumCS: 120}}
+	bedWatch    = watchKind{parser.BedWatch, parser.WatchFigures{RiseC: 2, RiseWindowS: 60, HysteresisC: 5, ErrorSumCS: 120}}
 )
 
-// watchSection is the section of a heater's watch.
-func watchSection(heater string) string { return "verify_heater " + heater }
+// watchSection is the section of a heater's watch: it goes by the last word of
+// the heater's section.
+func watchSection(heater string) string {
+	return "verify_heater " + heater[strings.LastIndexByte(heater, ' ')+1:]
+}
 
 // blindS is how long a watch may let a heater burn before it counts as none.
 const blindS = 3600
@@ -41,14 +36,14 @@ func (c *config) watch(heater string, kind watchKind, maxTemp parser.Setting[flo
 	read := func(key parser.Key, option string, usual float64, demand demand) parser.Setting[float64] {
 		return c.read(figure{key: key, section: section, option: option, usual: usual, optional: true, implied: true, demand: demand})
 	}
-	w.RiseC = read(kind.rise, "heating_gain", kind.usual.RiseC, positive)
-	w.RiseWindowS = read(kind.window, "check_gain_time", kind.usual.RiseWindowS, atLeast(1))
-	w.HysteresisC = read(kind.hysteresis, "hysteresis", kind.usual.HysteresisC, atLeast(0))
-	w.ErrorSumCS = read(kind.sum, "max_error", kind.usual.ErrorSumCS, atLeast(0))
+	w.RiseC = read(kind.Rise, "heating_gain", kind.usual.RiseC, positive)
+	w.RiseWindowS = read(kind.RiseWindow, "check_gain_time", kind.usual.RiseWindowS, atLeast(1))
+	w.HysteresisC = read(kind.Hysteresis, "hysteresis", kind.usual.HysteresisC, atLeast(0))
+	w.ErrorSumCS = read(kind.ErrorSum, "max_error", kind.usual.ErrorSumCS, atLeast(0))
 
-	w.On = parser.Setting[bool]{Key: kind.on, Value: true, Name: "[" + section + "]"}
+	w.On = parser.Setting[bool]{Key: kind.On, State: parser.Default, Value: true, Name: "[" + section + "]"}
 	if c.byName[heater] == nil {
-		w.On = parser.Setting[bool]{Key: kind.on, State: parser.Unknown, Why: "there is no [" + heater + "]", Place: parser.Place{At: c.nowhere()}}
+		w.On = parser.Setting[bool]{Key: kind.On, State: parser.Unknown, Why: "there is no [" + heater + "]", Place: parser.Place{At: c.nowhere()}}
 		return w
 	}
 	if b := c.blinding(&w, maxTemp); len(b) > 0 {

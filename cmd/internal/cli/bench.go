@@ -32,7 +32,10 @@ are those of the files as they stand: apply the diff first.`,
 			if err != nil {
 				return err
 			}
-			result, inputs := fleet.CheckWithInputs(pathsOr(args), o)
+			o.Keep = true
+			f := fleet.Load(pathsOr(args), o, nil)
+			defer f.Close()
+			result, inputs := f.Check(), f.Inputs()
 			list := make([]report.Bench, len(result.Printers))
 			for i := range result.Printers {
 				list[i].Printer = &result.Printers[i]

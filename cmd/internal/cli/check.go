@@ -45,8 +45,13 @@ same.`,
 			}
 			o.Since = since
 			step, finish := progress(cmd.ErrOrStderr())
-			result := fleet.Check(pathsOr(args), o, step)
+			f := fleet.Load(pathsOr(args), o, step)
+			defer f.Close()
 			finish()
+			result := f.Check()
+			if format.value == "sarif" {
+				result = f.Proved()
+			}
 			result.Version = version()
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
 				switch format.value {
@@ -55,7 +60,7 @@ same.`,
 				case "sarif":
 					return report.SARIF(w, result, rules.All())
 				case "markdown":
-					return report.Markdown(w, result, foldedDiff(pathsOr(args), o))
+					return report.Markdown(w, result, foldedDiff(f))
 				}
 				opts, err := textOptions(w, color)
 				if err != nil {
@@ -85,15 +90,11 @@ same.`,
 	return cmd
 }
 
-// foldedDiff is the diff that goes with a review comment; none where its proof
-// fails, which `diff` itself tells.
-func foldedDiff(paths []string, o fleet.Options) []byte {
-	d, err := fleet.Prove(paths, o)
-	if err != nil {
-		return nil
-	}
+// foldedDiff is the diff that goes with a review comment. What failed its proof
+// is not in it, which `diff` itself tells.
+func foldedDiff(f *fleet.Fleet) []byte {
 	var text bytes.Buffer
-	if err := d.Plan.Print(&text, patch.Options{}); err != nil {
+	if err := f.Prove().Plan.Print(&text, patch.Options{}); err != nil {
 		return nil
 	}
 	return text.Bytes()

@@ -21,7 +21,8 @@ func newDiff() *cobra.Command {
 		Long: `Diff prints one unified diff that git apply -p1 and patch -p1 take at the working
 directory. Nothing is written: you read it, and apply what you agree with.
 Before it is shown, the diff is applied in memory and the result is read and
-checked again.
+checked again, for every printer under the root that reads a file of it. Where
+that fails for one, the others' diff is shown all the same.
 
 It exits with 0 where there is nothing to change, 1 with a diff, 2 where
 something could not be read or the proof failed.`,
@@ -32,14 +33,21 @@ something could not be read or the proof failed.`,
 			if err != nil {
 				return err
 			}
-			d, err := fleet.Prove(pathsOr(args), o)
+			f := fleet.Load(pathsOr(args), o, nil)
+			defer f.Close()
+			d := f.Prove()
 			for _, p := range d.Problems {
 				for _, one := range p.Each() {
 					say(cmd.ErrOrStderr(), one)
 				}
 			}
-			if err != nil {
-				return err
+			for _, r := range d.Refusals {
+				for text := range strings.Lines(r.Err.Error()) {
+					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(strings.TrimSuffix(text, "\n")))
+				}
+			}
+			if d.Elsewhere > 0 {
+				fmt.Fprintf(cmd.ErrOrStderr(), "preflash: sheets elsewhere under the root that cannot be read: %d; what their printers share with these is not known\n", d.Elsewhere)
 			}
 			for _, left := range d.Plan.Left {
 				fmt.Fprintln(cmd.ErrOrStderr(), patch.Harmless(patch.Visible(report.LeftText(left))))
@@ -59,7 +67,7 @@ something could not be read or the proof failed.`,
 				fmt.Fprintln(cmd.ErrOrStderr(), strings.TrimSpace(report.Cautions))
 			}
 			switch {
-			case len(d.Problems) > 0, len(d.Plan.Files) == 0 && len(d.Plan.Left) > 0:
+			case len(d.Problems) > 0, len(d.Refusals) > 0, len(d.Plan.Files) == 0 && len(d.Plan.Left) > 0:
 				return exit(exitFailure)
 			case len(d.Plan.Files) > 0:
 				return exit(exitFound)

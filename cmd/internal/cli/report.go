@@ -44,7 +44,10 @@ proof; then the page is written all the same.`,
 				}
 				page.Trials = &t
 			}
-			s := fleet.NewSurvey(pathsOr(args), o)
+			o.Keep = true
+			f := fleet.Load(pathsOr(args), o, nil)
+			defer f.Close()
+			s := f.Survey()
 			s.Version = version()
 			for _, p := range s.Printers {
 				if p.Problem != nil {
@@ -57,8 +60,8 @@ proof; then the page is written all the same.`,
 			switch {
 			case err != nil:
 				return err
-			case s.PlanErr != nil:
-				return s.PlanErr
+			case s.Err() != nil:
+				return s.Err()
 			case s.Summary().Unreadable > 0:
 				return exit(exitFailure)
 			}

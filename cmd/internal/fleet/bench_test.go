@@ -24,7 +24,7 @@ func BenchmarkOnePrinter(b *testing.B) {
 	b.SetBytes(definesSize)
 	collectSeldom(b)
 	for b.Loop() {
-		Check([]string{"."}, Options{Today: today}, nil)
+		check(Options{Today: today})
 	}
 }
 
@@ -35,7 +35,7 @@ func BenchmarkOneSections(b *testing.B) {
 	b.SetBytes(sectionsSize)
 	collectSeldom(b)
 	for b.Loop() {
-		Check([]string{"."}, Options{Today: today}, nil)
+		check(Options{Today: today})
 	}
 }
 

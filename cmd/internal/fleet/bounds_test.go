@@ -17,7 +17,7 @@ func TestAlikeFindings(t *testing.T) {
 			"swap.toml":   fleetSheet("a", "printer.cfg"),
 			"printer.cfg": healthySections + numbered(n, "[verify_heater x%d]\n"),
 		})
-		r := Check([]string{"."}, Options{Today: today}, nil)
+		r := check(Options{Today: today})
 		found, more := 0, 0
 		for _, f := range r.Printers[0].Findings {
 			if f.Rule == "config-gap" && f.Level == rules.Warning {

@@ -225,69 +225,51 @@ func (h *history) sheetBelow(name, folder string) (file string, ok bool) {
 	return file, true
 }
 
-// changedOnly is what is left of a search when only what changed counts.
-type changedOnly struct {
-	targets  []Target
-	gone     []string // sheets, as shown
-	problems []Problem
-}
-
-// onlyChanged leaves out the targets of which nothing changed since the
-// revision of the options. One that cannot be read stays: what it reads cannot
-// be told.
-func onlyChanged(found *search, o *Options) changedOnly {
-	var out changedOnly
+// onlyChanged leaves out the sources of which nothing changed since the revision
+// of the options. One that cannot be read stays: what it reads cannot be told.
+// Sheets that went are told, of the folders that were searched.
+func (f *Fleet) onlyChanged(folders []Target) {
 	histories := make(map[*parser.Tree]*history)
+	onDisk := make(map[*parser.Tree]map[string]bool)
 	ask := func(tree *parser.Tree) {
 		if _, asked := histories[tree]; asked {
 			return
 		}
-		h, err := historyOf(tree, o.Since)
+		h, err := historyOf(tree, f.Options.Since)
 		if err != nil {
-			out.problems = append(out.problems, problemOf(err))
+			f.problems = append(f.problems, problemOf(err))
 		}
-		histories[tree] = h
+		histories[tree], onDisk[tree] = h, make(map[string]bool)
 	}
-	onDisk := make(map[*parser.Tree]map[string]bool)
-	for _, t := range found.targets {
-		ask(t.Tree)
-		if onDisk[t.Tree] == nil {
-			onDisk[t.Tree] = make(map[string]bool)
-		}
-		onDisk[t.Tree][t.Sheet] = true
+	before := len(f.problems)
+	for _, s := range f.Sources {
+		ask(s.Tree)
+		onDisk[s.Tree][s.target.Sheet] = true
 	}
-	for _, f := range found.folders {
-		ask(f.Tree)
+	for _, folder := range folders {
+		ask(folder.Tree)
 	}
-	if len(out.problems) > 0 {
-		return out
+	if len(f.problems) > before {
+		f.Sources = nil
+		return
 	}
 	told := make(map[string]bool)
-	for _, f := range found.folders {
-		gone, notHere := histories[f.Tree].missing(f.Sheet, onDisk[f.Tree])
+	for _, folder := range folders {
+		gone, notHere := histories[folder.Tree].missing(folder.Sheet, onDisk[folder.Tree])
 		for _, name := range gone {
-			if name = f.Tree.Shown(name); !told[name] {
+			if name = folder.Tree.Shown(name); !told[name] {
 				told[name] = true
-				out.gone = append(out.gone, name)
+				f.gone = append(f.gone, name)
 			}
 		}
 		for _, name := range notHere {
-			if name = f.Tree.Shown(name); !told[name] {
+			if name = folder.Tree.Shown(name); !told[name] {
 				told[name] = true
-				out.problems = append(out.problems, Problem{File: name,
+				f.problems = append(f.problems, Problem{File: name,
 					Message: "is not checked out: HEAD holds this sheet and the disk does not, so its printer is not checked; git checkout brings it back, git rm and a commit take it away"})
 			}
 		}
 	}
-	touched := make([]bool, len(found.targets))
-	each(found.targets, o, func(i int, t Target) {
-		src, err := load(t)
-		touched[i] = err != nil || histories[t.Tree].touched(src.reading)
-	})
-	for i, t := range found.targets {
-		if touched[i] {
-			out.targets = append(out.targets, t)
-		}
-	}
-	return out
+	f.each(func(i int) { f.Sources[i].load() })
+	f.Sources = slices.DeleteFunc(f.Sources, func(s *Source) bool { return s.Err == nil && !histories[s.Tree].touched(s.reading) })
 }

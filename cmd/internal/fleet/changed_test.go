@@ -19,7 +19,7 @@ func gitHere(t *testing.T, args ...string) {
 // checked lists the printers that a run with a revision looks at.
 func checked(t *testing.T, rev string) []string {
 	t.Helper()
-	r := Check([]string{"."}, Options{Today: today, Since: rev}, nil)
+	r := check(Options{Today: today, Since: rev})
 	var names []string
 	for _, p := range r.Printers {
 		if p.Problem != nil {
@@ -75,7 +75,7 @@ func TestChangedSince(t *testing.T) {
 		})
 	}
 	for _, rev := range []string{"no-such", "--output=/tmp/x", "-h"} {
-		r := Check([]string{"."}, Options{Today: today, Since: rev}, nil)
+		r := check(Options{Today: today, Since: rev})
 		if len(r.Printers) != 1 || r.Printers[0].Problem == nil || !strings.Contains(r.Printers[0].Problem.Message, "names no revision") {
 			t.Errorf("--changed-since %s: %+v, want one problem", rev, r.Printers)
 		}

@@ -1,17 +1,13 @@
 package fleet
 
 import (
-	"cmp"
 	"fmt"
-	"runtime"
 	"slices"
 	"strings"
-	"sync/atomic"
 	"time"
 
-	"golang.org/x/sync/errgroup"
-
 	"preflash/parser"
+	"preflash/patch"
 	"preflash/rules"
 )
 
@@ -23,6 +19,7 @@ type Options struct {
 	Only   []string // rules that count; none means all
 	Except []string // rules that do not count
 	Since  string   // a git revision: leave out printers of which nothing changed since; "" leaves none out
+	Keep   bool     // keep all text, however much it is, for Inputs
 }
 
 // counts reports whether the options let a rule speak.
@@ -33,102 +30,43 @@ func (o *Options) counts(rule string) bool {
 	return !slices.Contains(o.Except, rule)
 }
 
-// Check finds the sheets and checks every printer. One that cannot be read
-// hides no other. progress, if not nil, is called after each printer, perhaps
-// from several goroutines.
-func Check(paths []string, o Options, progress func(done, all int)) *Result {
-	return checkAll(paths, &o, progress, func(int, *source) {})
-}
-
-// checkAll is Check that also hands over what was read of each printer that
-// could be read, by its index in the result, perhaps from several goroutines.
-func checkAll(paths []string, o *Options, progress func(done, all int), keep func(int, *source)) *Result {
-	found := searchIn(paths, o.Root)
-	targets, problems := found.targets, found.problems
-	var gone []string
-	if o.Since != "" {
-		changed := onlyChanged(found, o)
-		targets, gone = changed.targets, changed.gone
-		problems = append(problems, changed.problems...)
-	}
-	if len(found.targets) == 0 && len(problems) == 0 && len(gone) == 0 {
-		problems = append(problems, problemOf(errNoSheet))
-	}
-	r := &Result{Printers: make([]Printer, len(targets)), Gone: gone, Since: o.Since}
-	var done atomic.Int64
-	each(targets, o, func(i int, t Target) {
-		var src *source
-		if r.Printers[i], src = checkOne(t, o); src != nil {
-			keep(i, src)
+// Check says what was found on every printer.
+func (f *Fleet) Check() *Result {
+	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Since: f.Options.Since}
+	for i, s := range f.Sources {
+		p := &r.Printers[i]
+		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Findings: slices.Clone(s.findings), every: s.every}
+		if s.Style != nil {
+			p.Style = s.Style.Name()
 		}
-		if progress != nil {
-			progress(int(done.Add(1)), len(targets))
+		if s.Err != nil {
+			problem := problemOf(s.Err)
+			p.Problem = &problem
 		}
-	})
+	}
 	r.tellOnce()
-	for _, p := range problems {
+	for _, p := range f.problems {
 		r.Printers = append(r.Printers, Printer{Name: p.File, Sheet: p.File, Problem: &p})
 	}
 	return r
 }
 
-// each calls do for every target, as many at a time as the options say.
-func each(targets []Target, o *Options, do func(i int, t Target)) {
-	workers := min(cmp.Or(max(o.Jobs, 0), runtime.GOMAXPROCS(0)), len(targets))
-	var next atomic.Int64
-	work := func() error {
-		for i := int(next.Add(1)) - 1; i < len(targets); i = int(next.Add(1)) - 1 {
-			do(i, targets[i])
-		}
-		return nil // do keeps its own errors
-	}
-	var group errgroup.Group
-	for range workers - 1 {
-		group.Go(work)
-	}
-	_ = work() // waking another thread would take longer than one printer
-	_ = group.Wait()
-}
-
-// checkOne checks one printer. The source is nil where it cannot be read.
-func checkOne(t Target, o *Options) (Printer, *source) {
-	src, err := load(t)
-	p := Printer{Sheet: t.Shown(), Name: src.name(t)}
-	if src != nil && src.style != nil {
-		p.Style = src.style.Name()
-	}
-	if err != nil {
-		problem := problemOf(err)
-		p.Problem = &problem
-	}
-	p.Inputs = src.inputs()
-	if !src.read() {
-		return p, nil
-	}
-	p.Files = src.files()
-	if p.Findings, err = findingsOf(src, o); err != nil {
-		problem := problemOf(err)
-		p.Problem = &problem
-	}
-	p.every = p.Findings
-	p.Findings = src.fold(p.every)
-	return p, src
-}
-
-// findingsOf lists what the rules say of a printer that could be read.
-func findingsOf(src *source, o *Options) (list []Finding, err error) {
-	defer explain(src.target.Shown(), &err)
-	var all listing
-	for _, f := range rules.Check(src.input(o.Today)) {
-		if o.counts(f.Rule) && all.room(&f) {
-			all.list = append(all.list, findingOf(src.config, f))
+// Proved is Check with the fixes of those findings only that a proved diff
+// changes away: what a program may apply by itself.
+func (f *Fleet) Proved() *Result {
+	r, plan := f.Check(), f.Prove().Plan
+	for i := range r.Printers {
+		p := &r.Printers[i]
+		for j := range p.Findings {
+			one := &p.Findings[j]
+			if !slices.ContainsFunc(plan.Reasons, func(reason patch.Reason) bool {
+				return reason.Owner == p.Sheet && reason.Finding.Rule == one.Rule && reason.Finding.Message == one.Message
+			}) {
+				one.Fix = nil
+			}
 		}
 	}
-	return all.findings(), nil
-}
-
-func (src *source) input(today time.Time) *rules.Input {
-	return &rules.Input{Printer: src.config.Printer(), Config: src.config, Sheet: src.sheet, Style: src.style, Today: today}
+	return r
 }
 
 // findingOf tells a finding apart from the buffers that it was found in.

@@ -10,7 +10,6 @@ import (
 	"strings"
 
 	"preflash/parser"
-	"preflash/parser/styles"
 )
 
 // Configuration is a configuration that was read without a sheet.
@@ -93,7 +92,7 @@ func recognise(tree *parser.Tree, files []string) (parser.Style, error) {
 }
 
 func styleLike(f *parser.File) parser.Style {
-	for _, style := range styles.All() {
+	for _, style := range known() {
 		if style.Recognises(f) {
 			return style
 		}

@@ -23,17 +23,6 @@ type Target struct {
 // Shown is the sheet's path as a person would write it.
 func (t Target) Shown() string { return t.Tree.Shown(t.Sheet) }
 
-// Find returns the sheets that the paths name: a sheet itself, or every sheet
-// below a folder, in a stable order and each once. root bounds all reading; ""
-// means, for each path, the nearest parent that holds .git, else the working
-// directory. Folders that cannot be read are returned as problems: they hide
-// nothing else. That there is no sheet at all is a problem too.
-func Find(paths []string, root string) (targets []Target, problems []Problem) {
-	s := searchIn(paths, root)
-	s.demandOne()
-	return s.targets, s.problems
-}
-
 // search is what the paths of a call name.
 type search struct {
 	targets  []Target
@@ -44,6 +33,10 @@ type search struct {
 	seen  map[string]bool // sheets, as shown
 }
 
+// searchIn returns the sheets that the paths name: a sheet itself, or every
+// sheet below a folder, in a stable order and each once. root bounds all reading;
+// "" means, for each path, the nearest parent that holds .git, else the working
+// directory. Folders that cannot be read are problems: they hide nothing else.
 func searchIn(paths []string, root string) *search {
 	s := &search{trees: make(map[string]*parser.Tree), seen: make(map[string]bool)}
 	for _, p := range paths {
@@ -63,13 +56,6 @@ func (s *search) add(t Target) {
 }
 
 func (s *search) failed(err error) { s.problems = append(s.problems, problemOf(err)) }
-
-// demandOne makes it a problem that there is no sheet at all.
-func (s *search) demandOne() {
-	if len(s.targets) == 0 && len(s.problems) == 0 {
-		s.failed(errNoSheet)
-	}
-}
 
 // find adds the sheets of one path.
 func (s *search) find(name, root string) error {

@@ -26,6 +26,23 @@ func write(t *testing.T, files map[string]string) {
 	}
 }
 
+// check checks all that lies in some folders, or in the working directory.
+func check(o Options, paths ...string) *Result {
+	if paths == nil {
+		paths = []string{"."}
+	}
+	f := Load(paths, o, nil)
+	defer f.Close()
+	return f.Check()
+}
+
+// survey surveys all that lies in the working directory.
+func survey() *Survey {
+	f := Load([]string{"."}, Options{Today: today, Keep: true}, nil)
+	defer f.Close()
+	return f.Survey()
+}
+
 const swapSheet = `format = 1
 [printer]
 name = "egret-90"
@@ -83,7 +100,7 @@ const watch = `#define THERMAL_PROTECTION_PERIOD 40
 // findingsHere returns the findings of the only printer in the working directory.
 func findingsHere(t *testing.T) []Finding {
 	t.Helper()
-	r := Check([]string{"."}, Options{Today: today}, nil)
+	r := check(Options{Today: today})
 	if len(r.Printers) != 1 || r.Printers[0].Problem != nil {
 		t.Fatalf("the printer cannot be read: %+v", r.Printers)
 	}
@@ -161,7 +178,7 @@ func TestToldOnceForOneHotend(t *testing.T) {
 	if err := os.WriteFile("printer-0003/swap.toml", []byte(other), 0o666); err != nil {
 		t.Fatal(err)
 	}
-	r := Check([]string{"."}, Options{Today: today}, nil)
+	r := check(Options{Today: today})
 	if len(r.Printers) != 3 {
 		t.Fatalf("%d printers", len(r.Printers))
 	}

@@ -11,7 +11,7 @@ import (
 
 // fold makes one finding of all that could not be told for one cause. The
 // others stay as they are.
-func (src *source) fold(every []Finding) []Finding {
+func (s *Source) fold(every []Finding) []Finding {
 	folded := make([]Finding, 0, len(every))
 	at := make(map[string]int) // by cause: index in folded
 	hang := make(map[string][]*Finding)
@@ -31,7 +31,7 @@ func (src *source) fold(every []Finding) []Finding {
 		hang[cause] = append(hang[cause], f)
 	}
 	for i, cause := range causes {
-		folded[at[cause]] = src.settle(hang[cause], i < maxAnswered)
+		folded[at[cause]] = s.settle(hang[cause], i < maxAnswered)
 	}
 	return folded
 }
@@ -56,7 +56,7 @@ func causeOf(f *Finding) string {
 
 // settle is the one finding for all that hangs on a cause. It is as bad as the
 // worst of them, and waived only where each of them is.
-func (src *source) settle(list []*Finding, answered bool) Finding {
+func (s *Source) settle(list []*Finding, answered bool) Finding {
 	first := list[0]
 	out := Finding{Rule: first.Rule, Level: first.Level, Region: first.Region, Waived: first.Waived}
 	var names []string
@@ -78,7 +78,7 @@ func (src *source) settle(list []*Finding, answered bool) Finding {
 	if cause := &first.cause; !cause.Condition.IsZero() {
 		out.Region = regionOf(cause.Condition)
 	}
-	out.Message = src.unsettled(first, keys, answered)
+	out.Message = s.unsettled(first, keys, answered)
 	out.Also = slices.DeleteFunc(slices.Clone(names), func(name string) bool { return name == out.Rule })
 	out.Values = rules.Values{"settings": keyTexts(keys), "rules": names}
 	return out
@@ -86,7 +86,7 @@ func (src *source) settle(list []*Finding, answered bool) Finding {
 
 // unsettled says what hangs on a cause, where to look it up, and what either
 // answer would mean.
-func (src *source) unsettled(first *Finding, keys []parser.Key, answered bool) string {
+func (s *Source) unsettled(first *Finding, keys []parser.Key, answered bool) string {
 	cause := &first.cause
 	text := "cannot tell the " + strings.Join(keyTexts(keys), ", the ") + ": "
 	switch {
@@ -99,8 +99,8 @@ func (src *source) unsettled(first *Finding, keys []parser.Key, answered bool) s
 		" build's flags.", cause.Name)
 	on, off := "", ""
 	if answered {
-		on = src.answer(parser.Define{Name: cause.Name, Value: "1"}, keys)
-		off = src.answer(parser.Define{Name: cause.Name, Undefined: true}, keys)
+		on = s.answer(parser.Define{Name: cause.Name, Value: "1"}, keys)
+		off = s.answer(parser.Define{Name: cause.Name, Undefined: true}, keys)
 	}
 	text += fmt.Sprintf(" Where it is 1%s, write defined = [%q] in the sheet's [printer], or the value that it has;"+
 		" where nothing defines it%s, undefined = [%q].", on, cause.Name, off, cause.Name)
@@ -108,23 +108,23 @@ func (src *source) unsettled(first *Finding, keys []parser.Key, answered bool) s
 }
 
 // answer says in brackets what the settings would be with one name more settled.
-func (src *source) answer(d parser.Define, keys []parser.Key) string {
-	request := src.request
+func (s *Source) answer(d parser.Define, keys []parser.Key) string {
+	request := s.Request
 	request.Outside = append(slices.Clone(request.Outside), d)
-	config, err := src.style.Read(src.target.Tree, request)
+	config, err := s.Style.Read(s.Tree, request)
 	if err != nil {
 		return " (then the files could not be read)"
 	}
 	var parts []string
-	for _, s := range config.Printer().Settings() {
-		if !slices.Contains(keys, s.Key) {
+	for _, d := range config.Printer().Settings() {
+		if !slices.Contains(keys, d.Key) {
 			continue
 		}
-		value := s.Text()
-		if s.State == parser.Unknown {
+		value := d.Text()
+		if d.State == parser.Unknown {
 			value = "still unknown"
 		}
-		parts = append(parts, string(s.Key)+" "+value)
+		parts = append(parts, string(d.Key)+" "+value)
 	}
 	return " (" + strings.Join(parts, ", ") + ")"
 }

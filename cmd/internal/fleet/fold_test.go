@@ -24,7 +24,7 @@ func TestFold(t *testing.T) {
 		finding("runaway-loose", rules.Error, parser.HotendRise, first, "known"),
 		finding("pid-stale", rules.Warning, parser.GainI, first, ""),
 	}
-	p := Printer{every: every, Findings: (&source{}).fold(every)}
+	p := Printer{every: every, Findings: (&Source{}).fold(every)}
 	if len(p.Findings) != 3 || len(p.Every()) != len(every) {
 		t.Fatalf("%d findings, want 3: %+v", len(p.Findings), p.Findings)
 	}

@@ -205,7 +205,7 @@ func gitOutput(t *testing.T, args ...string) string {
 func problems(t *testing.T, rev string) []string {
 	t.Helper()
 	var list []string
-	for _, p := range Check([]string{"."}, Options{Today: today, Since: rev}, nil).Printers {
+	for _, p := range check(Options{Today: today, Since: rev}).Printers {
 		if p.Problem != nil {
 			list = append(list, p.Problem.String())
 		}
@@ -239,13 +239,13 @@ func TestChangedSinceSheetsThatWent(t *testing.T) {
 	gitHere(t, "rm", "-qr", "b", ".d")
 	gitHere(t, "commit", "-qm", "less")
 	remove(t, "c")
-	r := Check([]string{"."}, Options{Today: today, Since: "HEAD~1"}, nil)
+	r := check(Options{Today: today, Since: "HEAD~1"})
 	if !slices.Equal(r.Gone, []string{"b/swap.toml"}) {
 		t.Errorf("gone: %q", r.Gone)
 	}
 	demandProblem(t, "HEAD~1", "c/swap.toml: is not checked out")
 	// Named twice, it is one all the same.
-	r = Check([]string{".", ".", "./"}, Options{Today: today, Since: "HEAD~1"}, nil)
+	r = check(Options{Today: today, Since: "HEAD~1"}, ".", ".", "./")
 	if len(r.Printers) != 1 || len(r.Gone) != 1 {
 		t.Errorf("%d printers, gone %q", len(r.Printers), r.Gone)
 	}
@@ -258,7 +258,7 @@ func TestChangedSinceLastSheetWent(t *testing.T) {
 	onePrinter(t, "sha1")
 	gitHere(t, "rm", "-qr", "a")
 	gitHere(t, "commit", "-qm", "less")
-	r := Check([]string{"."}, Options{Today: today, Since: "HEAD~1"}, nil)
+	r := check(Options{Today: today, Since: "HEAD~1"})
 	if len(r.Printers) != 0 || !slices.Equal(r.Gone, []string{"a/swap.toml"}) {
 		t.Errorf("%+v", r)
 	}
@@ -377,7 +377,7 @@ func TestChangedSinceBelowTop(t *testing.T) {
 	commitAll(t, "start")
 	t.Chdir("other")
 	check := func(rev string) *Result {
-		return Check([]string{"../deep/fleet"}, Options{Today: today, Since: rev, Root: "../deep/fleet"}, nil)
+		return check(Options{Today: today, Since: rev, Root: "../deep/fleet"}, "../deep/fleet")
 	}
 	if r := check("HEAD"); len(r.Printers) != 0 {
 		t.Errorf("nothing changed: %+v", r.Printers)

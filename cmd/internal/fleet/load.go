@@ -1,97 +1,216 @@
 package fleet
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
+	"runtime"
+	"sync/atomic"
+
+	"golang.org/x/sync/errgroup"
 
 	"preflash/parser"
 	"preflash/parser/sheet"
 	"preflash/parser/styles"
+	"preflash/patch"
+	"preflash/rules"
 )
 
-// source is one printer that was read.
-type source struct {
-	target  Target
-	sheet   *sheet.Sheet
-	style   parser.Style
-	request parser.Request
+// Fleet is the printers that some paths lead to. Check and Prove look at them.
+type Fleet struct {
+	Sources []*Source
+	Options Options
+
+	problems []Problem // folders and paths that led to nothing
+	gone     []string  // sheets that the revision of the options held, as shown
+	trees    map[string]*parser.Tree
+}
+
+// Source is one sheet and the printer that it names, as far as they could be
+// read.
+type Source struct {
+	target Target
+	patch.Source
+	Err error // why it could not be read, or not whole
+
 	reading *parser.Reading // all that was asked for
-	config  parser.Config   // nil where it cannot be read at all
+
+	every    []Finding // those that count, apart from the text
+	findings []Finding // the same, with what hangs on one cause as one
+	shown    []string  // the files that were read, as shown
+	size     int       // of them, bytes
 }
 
-// load reads a sheet and the configuration that it names. With an error the
-// source holds what could be read all the same; it is nil where the sheet
-// could not.
-func load(t Target) (src *source, err error) {
-	defer explain(t.Shown(), &err)
-	tree, reading := t.Tree.ForPrinter()
-	if src, err = loadFrom(tree, t); src != nil {
-		src.reading = reading
-	}
-	return src, err
+// keptBytes is how much text of configurations is kept for the proof, unless
+// all is. What goes over it is read again where the proof needs it.
+const keptBytes = 64 << 20
+
+// Load finds the sheets that the paths name, reads every printer and checks it.
+// One that cannot be read hides no other. progress, if not nil, is called after
+// each printer, perhaps from several goroutines. Close the fleet when it is
+// done with.
+func Load(paths []string, o Options, progress func(done, all int)) *Fleet {
+	f := open(paths, o)
+	var done, kept atomic.Int64
+	f.each(func(i int) {
+		s := f.Sources[i]
+		if s.Sheet == nil {
+			s.load()
+		}
+		if s.read() {
+			if err := s.check(&o); err != nil {
+				s.Err, s.Config = err, nil
+			} else if kept.Add(int64(s.size)) > keptBytes && !o.Keep {
+				s.forget()
+			}
+		}
+		if progress != nil {
+			progress(int(done.Add(1)), len(f.Sources))
+		}
+	})
+	return f
 }
 
-// loadFrom is load through a tree that records what is asked of it.
-func loadFrom(tree *parser.Tree, t Target) (*source, error) {
-	s, err := sheet.Read(tree, t.Sheet)
-	if err != nil {
-		return nil, err
+// check checks a printer that could be read.
+func (s *Source) check(o *Options) (err error) {
+	defer explain(s.Owner, &err)
+	s.Keep(s.Config)
+	var all listing
+	for _, f := range s.Findings {
+		if o.counts(f.Rule) && all.room(&f) {
+			all.list = append(all.list, findingOf(s.Config, f))
+		}
 	}
-	src := &source{target: t, sheet: s, request: parser.Request{Tool: s.Printer.Tool.Value}}
-	for _, f := range s.Printer.Config {
-		src.request.Files = append(src.request.Files, f.Value)
+	s.every = all.findings()
+	s.findings = s.fold(s.every)
+	for _, file := range s.Config.Printer().Files {
+		s.shown = append(s.shown, file.Name)
+		s.size += len(file.Data)
 	}
-	for _, f := range s.Printer.Absent {
-		src.request.Absent = append(src.request.Absent, f.Value)
+	return nil
+}
+
+// open finds the sheets, and leaves out what did not change where the options
+// say so.
+func open(paths []string, o Options) *Fleet {
+	found := searchIn(paths, o.Root)
+	f := &Fleet{Options: o, trees: found.trees, problems: found.problems}
+	for _, t := range found.targets {
+		f.Sources = append(f.Sources, newSource(t, o))
 	}
-	src.request.Outside = s.Printer.Outside
-	if src.style, err = styleOf(tree, s); err != nil {
-		return src, err
+	if o.Since != "" {
+		f.onlyChanged(found.folders)
 	}
-	if src.config, err = src.style.Read(tree, src.request); err != nil {
-		src.config = nil // whatever came with the error
-		return src, err
+	if len(found.targets) == 0 && len(f.problems) == 0 && len(f.gone) == 0 {
+		f.problems = append(f.problems, problemOf(errNoSheet))
 	}
-	return src, src.unreadable()
+	return f
+}
+
+func newSource(t Target, o Options) *Source {
+	return &Source{target: t, Source: patch.Source{Owner: t.Shown(), Tree: t.Tree, Today: o.Today}}
+}
+
+// Close releases the roots.
+func (f *Fleet) Close() {
+	for _, t := range f.trees {
+		_ = t.Close() // it was only read
+	}
+}
+
+// each calls do for every source, as many at a time as the options say.
+func (f *Fleet) each(do func(i int)) {
+	workers := min(cmp.Or(max(f.Options.Jobs, 0), runtime.GOMAXPROCS(0)), len(f.Sources))
+	var next atomic.Int64
+	work := func() error {
+		for i := int(next.Add(1)) - 1; i < len(f.Sources); i = int(next.Add(1)) - 1 {
+			do(i)
+		}
+		return nil // do keeps its own errors
+	}
+	var group errgroup.Group
+	for range workers - 1 {
+		group.Go(work)
+	}
+	_ = work() // waking another thread would take longer than one printer
+	_ = group.Wait()
+}
+
+// load reads the sheet and the configuration that it names. With an error the
+// source holds what could be read all the same.
+func (s *Source) load() {
+	defer explain(s.Owner, &s.Err)
+	var tree *parser.Tree
+	tree, s.reading = s.Tree.ForPrinter()
+	if s.Sheet, s.Err = sheet.Read(tree, s.target.Sheet); s.Err != nil {
+		s.Sheet = nil
+		return
+	}
+	s.Request = parser.Request{Tool: s.Sheet.Printer.Tool.Value}
+	for _, f := range s.Sheet.Printer.Config {
+		s.Request.Files = append(s.Request.Files, f.Value)
+	}
+	for _, f := range s.Sheet.Printer.Absent {
+		s.Request.Absent = append(s.Request.Absent, f.Value)
+	}
+	s.Request.Outside = s.Sheet.Printer.Outside
+	if s.Style, s.Err = styleOf(tree, s.Sheet); s.Err != nil {
+		return
+	}
+	if s.Config, s.Err = s.Style.Read(tree, s.Request); s.Err != nil {
+		s.Config = nil // whatever came with the error
+		return
+	}
+	s.Err = s.unreadable()
 }
 
 // read reports whether the configuration could be read, if not whole.
-func (src *source) read() bool { return src != nil && src.config != nil }
+func (s *Source) read() bool { return s.Config != nil }
 
-// name is what the printer is called: by its sheet, else as its sheet is.
-func (src *source) name(t Target) string {
-	if src == nil {
-		return t.Shown()
+// forget lets go of the text. What the proof needs without it stays.
+func (s *Source) forget() {
+	s.Config = nil
+	for i := range s.Findings {
+		s.Findings[i].At = parser.Span{}
 	}
-	return src.sheet.Printer.Name.Value
-}
-
-// files lists what was read of the configuration, as shown.
-func (src *source) files() []string {
-	var names []string
-	for _, f := range src.config.Printer().Files {
-		names = append(names, f.Name)
-	}
-	return names
 }
 
 // inputs lists what was opened or looked for, as shown.
-func (src *source) inputs() []string {
-	if src == nil {
+func (s *Source) inputs() []string {
+	if s.Sheet == nil {
 		return nil
 	}
-	names := src.reading.Names()
+	names := s.reading.Names()
 	for i, name := range names {
-		names[i] = src.target.Tree.Shown(name)
+		names[i] = s.Tree.Shown(name)
 	}
 	return names
 }
+
+// Name is what the printer is called: by its sheet, else as its sheet is.
+func (s *Source) Name() string {
+	if s.Sheet == nil {
+		return s.Owner
+	}
+	return s.Sheet.Printer.Name.Value
+}
+
+// Input is what the rules looked at; nil where it could not be read.
+func (s *Source) Input() *rules.Input {
+	if !s.read() {
+		return nil
+	}
+	return s.Source.Input(s.Config)
+}
+
+// known lists the styles; a test counts what they read.
+var known = styles.All
 
 // styleOf returns the style that the sheet names, else the one that a file
 // looks like.
 func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, error) {
 	var names string
-	for _, style := range styles.All() {
+	for _, style := range known() {
 		if s.Printer.Style.Value == style.Name() {
 			return style, nil
 		}
@@ -125,8 +244,8 @@ func at(place parser.Span, err error) error {
 // unreadable returns the first part of the configuration that is beyond every
 // limit of reading, as an error; nil where there is none. What else was read
 // stands, but nobody may take the printer for checked.
-func (src *source) unreadable() error {
-	for _, r := range src.config.Printer().Remarks {
+func (s *Source) unreadable() error {
+	for _, r := range s.Config.Printer().Remarks {
 		if r.Kind == parser.RemarkUnreadable {
 			return parser.Errorf(r.At, "%s", r.Text)
 		}

@@ -29,7 +29,7 @@ func TestManyPrinters(t *testing.T) {
 	t.Chdir(t.TempDir())
 	writeFleet(t, 1000, 1000, 6000, 2000)
 	o := Options{Today: today}
-	r := Check([]string{"."}, o, nil)
+	r := check(o)
 	if len(r.Printers) != 2000 {
 		t.Fatalf("%d printers, want 2000", len(r.Printers))
 	}
@@ -46,7 +46,7 @@ func TestManyPrinters(t *testing.T) {
 	if err := os.WriteFile(name+"/printer.cfg", text, 0o666); err != nil {
 		t.Fatal(err)
 	}
-	found := worries(Check([]string{"."}, o, nil))
+	found := worries(check(o))
 	if len(found) != 1 || len(found[name]) != 1 {
 		t.Errorf("one fault was planted in %s; found there: %v, and something on %d printers in all", name, found[name], len(found))
 	}

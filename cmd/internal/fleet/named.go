@@ -69,8 +69,9 @@ func namedBy(file, root string, most int) (string, error) {
 
 // readsFile reports whether a printer reads a file, or would if it were there.
 func readsFile(t Target, inside, real string, info fs.FileInfo) bool {
-	tree, reading := t.Tree.ForPrinter()
-	_, _ = loadFrom(tree, t) // what it asked for counts, whatever came of it
+	s := newSource(t, Options{})
+	s.load() // what it asked for counts, whatever came of it
+	tree, reading := s.Tree, s.reading
 	for _, pattern := range reading.Patterns() {
 		for _, name := range []string{inside, real} {
 			if ok, _ := path.Match(pattern, name); ok {

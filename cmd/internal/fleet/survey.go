@@ -2,10 +2,8 @@ package fleet
 
 import (
 	"slices"
-	"sync"
 
 	"preflash/parser"
-	"preflash/patch"
 	"preflash/rules"
 )
 
@@ -13,47 +11,21 @@ import (
 // Prove proved, and what the rules computed with.
 type Survey struct {
 	*Result
+	*Diff
 	// Before and After hold what the rules looked at, by the index of the
 	// printer: nil where it could not be read. After is with the diff applied,
 	// and the same as Before where the diff does not touch the printer.
 	Before, After []*rules.Input
-
-	Plan    *patch.Plan // nil where there is no proof
-	PlanErr error       // why
 }
 
-// NewSurvey checks every printer that the paths name and proves one diff for
-// all of them.
-func NewSurvey(paths []string, o Options) *Survey {
-	sources := make(map[int]*source)
-	var mu sync.Mutex
-	s := &Survey{Result: checkAll(paths, &o, nil, func(i int, src *source) {
-		mu.Lock()
-		defer mu.Unlock()
-		sources[i] = src
-	})}
-	s.Before = make([]*rules.Input, len(s.Printers))
-	s.After = make([]*rules.Input, len(s.Printers))
-	if len(sources) > 0 {
-		d, err := Prove(paths, o)
-		s.Plan, s.PlanErr = d.Plan, err
-	}
-	contents := make(map[string][]byte)
-	if s.Plan != nil {
-		for _, f := range s.Plan.Files {
-			contents[f.Name] = f.New
-		}
-	}
-	for i, src := range sources {
-		s.Before[i] = src.input(o.Today)
-		s.After[i] = s.Before[i]
-		if s.Plan == nil || !slices.ContainsFunc(s.Plan.Files, func(f patch.FileChange) bool { return s.Reads(i, f.Name) }) {
-			continue
-		}
-		// The proof has read this text before.
-		config, err := src.style.Read(src.target.Tree.With(contents), src.request)
-		if err == nil {
-			s.After[i] = &rules.Input{Printer: config.Printer(), Config: config, Sheet: src.sheet, Style: src.style, Today: o.Today}
+// Survey checks every printer and proves the changes. The fleet must have been
+// loaded with all text kept.
+func (f *Fleet) Survey() *Survey {
+	s := &Survey{Result: f.Check(), Before: f.Inputs(), Diff: f.Prove()}
+	for i, in := range s.Before {
+		s.After = append(s.After, in)
+		if after := s.Plan.After(s.Printers[i].Sheet); after != nil {
+			s.After[i] = after
 		}
 	}
 	return s
@@ -63,4 +35,14 @@ func NewSurvey(paths []string, o Options) *Survey {
 func (s *Survey) Reads(printer int, name string) bool {
 	in := s.Before[printer]
 	return in != nil && slices.ContainsFunc(in.Printer.Files, func(f *parser.File) bool { return f.Real == name })
+}
+
+// Inputs is what the rules looked at, by the index of the printer in the
+// result: nil where it could not be read, or where its text was not kept.
+func (f *Fleet) Inputs() []*rules.Input {
+	inputs := make([]*rules.Input, len(f.Sources)+len(f.problems))
+	for i, s := range f.Sources {
+		inputs[i] = s.Input()
+	}
+	return inputs
 }

@@ -13,9 +13,9 @@ func TestSurvey(t *testing.T) {
 		"b/swap.toml": sheetFor("c.h"), "b/c.h": base + watch + "#define THERMAL_PROTECTION_HOTENDS\n",
 		"c/swap.toml": sheetFor("gone.h"),
 	})
-	s := NewSurvey([]string{"."}, Options{Today: today})
-	if len(s.Printers) != 3 || len(s.Before) != 3 || len(s.After) != 3 || s.PlanErr != nil {
-		t.Fatalf("%d printers, %d and %d inputs, %v", len(s.Printers), len(s.Before), len(s.After), s.PlanErr)
+	s := survey()
+	if len(s.Printers) != 3 || len(s.Before) != 3 || len(s.After) != 3 || s.Err() != nil {
+		t.Fatalf("%d printers, %d and %d inputs, %v", len(s.Printers), len(s.Before), len(s.After), s.Err())
 	}
 	if was, is := s.Before[0].Printer.Hotend.Sensor.Value.Name, s.After[0].Printer.Hotend.Sensor.Value.Name; was != "5" || is != "61" {
 		t.Errorf("the first sensor goes from %s to %s, want from 5 to 61", was, is)
@@ -33,8 +33,8 @@ func TestSurvey(t *testing.T) {
 
 func TestSurveyOfNothing(t *testing.T) {
 	write(t, map[string]string{"readme": ""})
-	s := NewSurvey([]string{"."}, Options{Today: today})
-	if len(s.Printers) != 1 || s.Printers[0].Problem == nil || s.Plan != nil || len(s.Before) != 1 {
+	s := survey()
+	if len(s.Printers) != 1 || s.Printers[0].Problem == nil || len(s.Plan.Files) > 0 || len(s.Before) != 1 {
 		t.Errorf("%+v", s)
 	}
 }
@@ -47,8 +47,8 @@ func TestSurveyWithoutProof(t *testing.T) {
 		"a/swap.toml": lower, "b/swap.toml": lowest,
 		"c.h": strings.Replace(base, "MAXTEMP 275", "MAXTEMP 400", 1) + watch + "#define THERMAL_PROTECTION_HOTENDS\n",
 	})
-	s := NewSurvey([]string{"."}, Options{Today: today})
-	if s.PlanErr == nil || s.Before[0] == nil || s.After[0] != s.Before[0] {
-		t.Errorf("two sheets want two things of one file, and the plan is %+v, %v", s.Plan, s.PlanErr)
+	s := survey()
+	if s.Err() == nil || s.Before[0] == nil || s.After[0] != s.Before[0] {
+		t.Errorf("two sheets want two things of one file, and the plan is %+v, %v", s.Plan, s.Err())
 	}
 }

@@ -16,20 +16,23 @@ type Values struct {
 // ReadValues finds the sheets and returns the settings of every printer, with
 // every macro or option where all is set.
 func ReadValues(paths []string, o Options, all bool) []Values {
-	targets, problems := Find(paths, o.Root)
+	f := open(paths, o)
+	defer f.Close()
 	var list []Values
-	for _, t := range targets {
-		src, err := load(t)
-		v := Values{Name: src.name(t), Sheet: t.Shown(), Inputs: src.inputs()}
-		if err != nil {
-			p := problemOf(err)
+	for _, s := range f.Sources {
+		s.load()
+		v := Values{Name: s.Name(), Sheet: s.Owner, Inputs: s.inputs()}
+		if s.Err != nil {
+			p := problemOf(s.Err)
 			v.Problem = &p
 		}
-		if src.read() {
-			v.Files = src.files()
-			v.Settings = src.config.Printer().Settings()
+		if s.read() {
+			for _, file := range s.Config.Printer().Files {
+				v.Files = append(v.Files, file.Name)
+			}
+			v.Settings = s.Config.Printer().Settings()
 			if all {
-				v.Entries = src.config.Entries()
+				v.Entries = s.Config.Entries()
 				for i := range v.Entries {
 					// A sheet may name what is none of its business.
 					if e := &v.Entries[i]; e.At.File != nil {
@@ -40,7 +43,7 @@ func ReadValues(paths []string, o Options, all bool) []Values {
 		}
 		list = append(list, v)
 	}
-	for _, p := range problems {
+	for _, p := range f.problems {
 		list = append(list, Values{Name: p.File, Sheet: p.File, Problem: &p})
 	}
 	return list

@@ -67,8 +67,8 @@ func HTML(w io.Writer, s *fleet.Survey, o PageOptions) error {
 		Style:    template.CSS(style),
 		Overview: len(s.Printers) > 1,
 	}
-	if s.PlanErr != nil {
-		p.NoDiff = shown(s.PlanErr.Error())
+	if err := s.Err(); err != nil {
+		p.NoDiff = shown(err.Error())
 	}
 	p.Printers = printerViews(s)
 	p.Trials = trialsOf(o.Trials, sheetFlowOf(s))

@@ -35,34 +35,32 @@ type piece struct {
 func diffViews(s *fleet.Survey, views []*printerView) {
 	changed := make([]int, len(views))
 	elsewhere := make([][]string, len(views))
-	if s.Plan != nil {
-		for _, f := range s.Plan.Files {
-			first := -1
-			for i := range s.Printers {
-				switch p := &s.Printers[i]; {
-				case p.Problem != nil || !s.Reads(i, f.Name):
-				case first < 0:
-					first = i
-					file := fileViewOf(f)
-					views[i].Diff = append(views[i].Diff, file)
-					views[i].Changed += file.changed()
-					changed[i]++
-				default:
-					elsewhere[i] = append(elsewhere[i], shown(f.Name)+" stands with "+views[first].Name)
-				}
+	for _, f := range s.Plan.Files {
+		first := -1
+		for i := range s.Printers {
+			switch p := &s.Printers[i]; {
+			case p.Problem != nil || !s.Reads(i, f.Name):
+			case first < 0:
+				first = i
+				file := fileViewOf(f)
+				views[i].Diff = append(views[i].Diff, file)
+				views[i].Changed += file.changed()
+				changed[i]++
+			default:
+				elsewhere[i] = append(elsewhere[i], shown(f.Name)+" stands with "+views[first].Name)
 			}
 		}
-		for _, left := range s.Plan.Left {
-			for i := range s.Printers {
-				if s.Printers[i].Sheet == left.Owner {
-					views[i].Left = append(views[i].Left, shown(sentence(LeftText(left))))
-				}
+	}
+	for _, left := range s.Plan.Left {
+		for i := range s.Printers {
+			if s.Printers[i].Sheet == left.Owner {
+				views[i].Left = append(views[i].Left, shown(sentence(LeftText(left))))
 			}
 		}
 	}
 	for i, v := range views {
 		switch {
-		case s.PlanErr != nil:
+		case s.Refused(s.Printers[i].Sheet) != nil:
 			v.DiffLead = "There is none: the reason stands at the top of this page."
 		case changed[i] == 0 && len(elsewhere[i]) == 0:
 			v.DiffLead = "Nothing is to be changed in the files."

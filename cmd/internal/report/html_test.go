@@ -24,7 +24,9 @@ func survey(t testing.TB, paths ...string) *fleet.Survey {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return fleet.NewSurvey(paths, fleet.Options{Today: day})
+	f := fleet.Load(paths, fleet.Options{Today: day, Keep: true}, nil)
+	defer f.Close()
+	return f.Survey()
 }
 
 func htmlOf(t testing.TB, s *fleet.Survey) string {
@@ -36,7 +38,7 @@ func htmlOf(t testing.TB, s *fleet.Survey) string {
 func invented() *fleet.Survey {
 	r := workshop()
 	none := make([]*rules.Input, len(r.Printers))
-	return &fleet.Survey{Result: r, Before: none, After: none, Plan: &patch.Plan{}}
+	return &fleet.Survey{Result: r, Before: none, After: none, Diff: &fleet.Diff{Plan: &patch.Plan{}}}
 }
 
 // element is one element of a page with the text directly in it.
@@ -256,7 +258,7 @@ rated_w = 40.0
 
 func TestHTMLUnreadable(t *testing.T) {
 	s := invented()
-	s.Plan, s.PlanErr = nil, io.ErrUnexpectedEOF
+	s.Refusals = []fleet.Refusal{{Sheets: []string{s.Printers[0].Sheet}, Err: io.ErrUnexpectedEOF}}
 	page := htmlOf(t, s)
 	for _, want := range []string{"There is no diff", io.ErrUnexpectedEOF.Error(), "Could not be read.", "includes panel.cfg", "1 waived, not counted", "the third wire is cut"} {
 		if !strings.Contains(page, want) {

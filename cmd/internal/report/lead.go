@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"preflash/parser"
 	"preflash/patch"
@@ -19,8 +20,19 @@ func Lead(p *patch.Plan) []string {
 	for i, r := range p.Reasons {
 		// A later round may ask for the same settings again; its word is the last.
 		if !slices.ContainsFunc(p.Reasons[i+1:], r.Renewed) {
-			lines = append(lines, hanging(fmt.Sprintf("%s, %s: %s", r.Owner, r.Finding.Rule, clipped(r)))...)
+			text := fmt.Sprintf("%s, %s: %s", r.Owner, r.Finding.Rule, clipped(r))
+			if r.YieldsTo != "" {
+				text += "; " + r.YieldsTo + " asks for what protects more, and that was done"
+			}
+			lines = append(lines, hanging(text)...)
 		}
+	}
+	for _, m := range p.Moves {
+		lines = append(lines, hanging(fmt.Sprintf("%s: the %s goes from %s to %s, which protects less; %s asked for it, for the reason above",
+			m.Owner, m.Was.Key, m.Was.Text(), m.Is.Text(), strings.Join(m.Rules, " and ")))...)
+	}
+	for _, a := range p.Asides {
+		lines = append(lines, hanging(fmt.Sprintf("%s: %s, although no line of this diff names it", a.Owner, parser.Clip(a.Text, maxReason)))...)
 	}
 	for _, r := range p.Worse {
 		lines = append(lines, hanging(fmt.Sprintf("%s, %s, an error once this is applied: %s", r.Owner, r.Finding.Rule, clipped(r)))...)

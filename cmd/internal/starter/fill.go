@@ -97,11 +97,11 @@ func pullup(p *parser.Printer) *Entry {
 	own, s := &p.Hotend.PullupOhm, &p.Hotend.Sensor
 	d := &s.Value
 	switch {
-	case own.Key != "" && own.State == parser.Set:
+	case own.State == parser.Set:
 		return option("pullup_ohm", number(own.Value), "resistor above the sensor, as configured")
-	case own.Key != "" && own.State == parser.Default && s.Known() && d.Kind == parser.Platinum:
+	case own.State == parser.Default && s.Known() && d.Kind == parser.Platinum:
 		return blank("pullup_ohm", number(own.Value), note+"The configuration does not say, and the firmware takes "+number(own.Value)+" then.")
-	case own.Key == "" && s.Known() && d.PullupOhm > 0 && d.PullupOhm != sensor.UsualPullupOhm:
+	case own.State == parser.Absent && s.Known() && d.PullupOhm > 0 && d.PullupOhm != sensor.UsualPullupOhm:
 		return blank("pullup_ohm", number(d.PullupOhm), note+"The sensor definition "+d.Name+" is made for "+number(d.PullupOhm)+"; most boards have "+number(sensor.UsualPullupOhm)+".")
 	}
 	return option("pullup_ohm", number(sensor.UsualPullupOhm), "resistor above the sensor: the board's papers")
@@ -109,7 +109,7 @@ func pullup(p *parser.Printer) *Entry {
 
 // zReference is told where the configuration holds a probe's height.
 func zReference(p *parser.Printer) *Entry {
-	if t := &p.Geometry.TriggerMM; t.Key != "" && t.State == parser.Set {
+	if t := &p.Geometry.TriggerMM; t.State == parser.Set {
 		return set("z_reference", `"probe"`, `what finds the bed, since the files hold a probe's height; else "endstop", or "nozzle" where the nozzle itself touches`)
 	}
 	return blank("z_reference", `"endstop"`, `What finds the bed: "probe", "endstop", or "nozzle" where the nozzle itself touches the bed.`)

@@ -55,7 +55,7 @@ func oldGroups(p *parser.Printer) []group {
 	if d := &p.Flow.NozzleMM; d.Known() && within(d.Value, 0.05, 5) {
 		groups = append(groups, group{header: "old.nozzle", entries: []*Entry{set("diameter_mm", number(d.Value), "")}})
 	}
-	if t := &p.ColdSide.OnAboveC; t.Key != "" && t.State == parser.Set && within(t.Value, 0, 500) {
+	if t := &p.ColdSide.OnAboveC; t.State == parser.Set && within(t.Value, 0, 500) {
 		groups = append(groups, group{header: "old.fan", entries: []*Entry{set("on_above_c", number(t.Value), "")}})
 	}
 	return groups
@@ -69,7 +69,7 @@ func facts(p *parser.Printer) []string {
 	l, loop := &p.Limits, &p.Hotend.Loop
 	var list []string
 	say := func(what string, s *parser.Setting[float64], value func(float64) string) {
-		if s.Key == "" || !s.Known() {
+		if !s.Known() {
 			return
 		}
 		text := "- " + what + " " + value(s.Value)

@@ -35,7 +35,7 @@ func definesFacts() Facts {
 	}, main, 220)
 	p.Limits.MinTemp = written(parser.MinTemp, 5.0, main, 263)
 	p.Limits.MaxTemp = written(parser.MaxTemp, 275.0, main, 264)
-	p.Limits.Margin = parser.Setting[float64]{Key: parser.Margin, Value: 15}
+	p.Limits.Margin = parser.Setting[float64]{Key: parser.Margin, State: parser.Default, Value: 15}
 	l := &p.Hotend.Loop
 	l.Control = written(parser.LoopControl, parser.ControlPID, main, 293)
 	l.Kp, l.Ki, l.Kd = written(parser.GainP, 22.2, main, 294), written(parser.GainI, 1.08, main, 295), written(parser.GainD, 114.0, main, 296)

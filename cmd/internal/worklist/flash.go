@@ -88,7 +88,7 @@ func (b *builder) storedFigures() string {
 	if loop.Control.Known() && loop.Control.Value == parser.ControlPID && loop.Kp.Known() && loop.Ki.Known() && loop.Kd.Known() {
 		list = append(list, gains(loop.Kp.Value, loop.Ki.Value, loop.Kd.Value))
 	}
-	if z.Key != "" && z.Known() {
+	if z.Known() {
 		list = append(list, "trigger height "+unit.Millimetres(z.Value))
 	}
 	if d := &b.in.Printer.Hotend.Sensor.Value; d.Form == parser.FormBeta {

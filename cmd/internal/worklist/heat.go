@@ -153,7 +153,7 @@ func (b *builder) tooAlike() string {
 // withTarget reports whether the heat-break fan runs with every target.
 func (b *builder) withTarget() bool {
 	c := &b.in.Printer.ColdSide
-	return c.WithTarget && c.Fan.Key != "" && c.Fan.Known()
+	return c.WithTarget && c.Fan.Known()
 }
 
 // fanFrom is the temperature from which on the heat-break fan runs.
@@ -164,7 +164,7 @@ func (b *builder) fanFrom() float64 {
 		return b.in.Sheet.Printer.AmbientC.Value
 	case b.withTarget():
 		return b.in.Sheet.Printer.AmbientC.Value // it runs from the first target on
-	case c.Fan.Key != "" && c.Fan.Known() && c.OnAboveC.Key != "" && c.OnAboveC.Known():
+	case c.Fan.Known() && c.OnAboveC.Known():
 		return c.OnAboveC.Value
 	}
 	return fan.OnAboveC.Value

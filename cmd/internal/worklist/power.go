@@ -124,7 +124,7 @@ func (b *builder) fan() Item {
 	switch {
 	case fan.AlwaysOn.Value:
 		item.Do += ", and wire it to the supply, plus to plus."
-	case c.Fan.Key != "" && c.Fan.Known():
+	case c.Fan.Known():
 		item.Do += ", and plug it into the output that follows this hotend, " + c.Fan.Value + place(c.Fan.At) + ", plus to plus."
 	default:
 		item.Do += ". No output that follows this hotend is known in the configuration: wire it to the supply and say always_on in the sheet, or give it an output."

@@ -35,7 +35,7 @@ func (b *builder) height() Section {
 		}
 		t := &b.in.Printer.Geometry.TriggerMM
 		switch {
-		case t.Key == "" || !t.Known():
+		case !t.Known():
 			item.Expect += "; the files hold no trigger height to compare with"
 		case !shift.Given:
 			item.Expect += fmt.Sprintf("; before the swap it was %s%s, and the sheet does not say how far the tip is shifted", unit.Millimetres(t.Value), place(t.At))
@@ -101,7 +101,7 @@ func (b *builder) flow() Section {
 	}
 	area := math.Pi / 4 * d * d
 	pushMM := mostPushMM
-	if longest := &b.in.Printer.Flow.PushMM; longest.Key != "" && longest.Known() {
+	if longest := &b.in.Printer.Flow.PushMM; longest.Known() {
 		pushMM = min(pushMM, max(math.Floor(longest.Value*pushShare), 1))
 	}
 	at := rules.TuneC(b.in)
@@ -149,7 +149,7 @@ func (b *builder) left() Section {
 		text := "Gains: " + gains(loop.Kp.Value, loop.Ki.Value, loop.Kd.Value) + place(loop.Kp.At)
 		s.Items = append(s.Items, Item{Do: text + ". From the tune above."})
 	}
-	if t := &b.in.Printer.Geometry.TriggerMM; t.Key != "" && t.Known() {
+	if t := &b.in.Printer.Geometry.TriggerMM; t.Known() {
 		s.Items = append(s.Items, Item{Do: "Nozzle height: " + unit.Millimetres(t.Value) + place(t.At) + ". From the probe or the paper."})
 	} else if z := b.in.Sheet.Printer.ZReference.Value; z == "probe" || z == "endstop" {
 		s.Items = append(s.Items, Item{Do: "Nozzle height: from the " + z + " and the paper."})

@@ -130,7 +130,7 @@ func apart(believed, real *sensor.Circuit) bool {
 // steps gives the console commands of a task on this hotend.
 func (b *builder) steps(task parser.Task) []string {
 	task.Tool = b.in.Printer.Tool
-	return b.in.Style.Steps(task)
+	return b.in.Config.Steps(task)
 }
 
 // place says where a setting stands, or nothing.

@@ -72,7 +72,9 @@ func input(t testing.TB) *rules.Input {
 			t.Fatal(err)
 		}
 	}
-	r, inputs := fleet.CheckWithInputs([]string{dir}, fleet.Options{Root: dir, Today: today})
+	f := fleet.Load([]string{dir}, fleet.Options{Root: dir, Today: today}, nil)
+	defer f.Close()
+	r, inputs := f.Check(), f.Inputs()
 	if len(inputs) != 1 || inputs[0] == nil {
 		t.Fatalf("not read: %+v", r.Printers)
 	}
@@ -194,7 +196,9 @@ func TestMend(t *testing.T) {
 // The demo has every kind of printer: nothing in its lists may be empty, half
 // finished or no number.
 func TestDemoListsAreWhole(t *testing.T) {
-	r, inputs := fleet.CheckWithInputs([]string{"../../../testdata/demo"}, fleet.Options{Today: today})
+	f := fleet.Load([]string{"../../../testdata/demo"}, fleet.Options{Today: today}, nil)
+	defer f.Close()
+	r, inputs := f.Check(), f.Inputs()
 	for i, in := range inputs {
 		if in == nil {
 			t.Fatalf("%s is not read: %v", r.Printers[i].Name, r.Printers[i].Problem)

@@ -1,0 +1,106 @@
+package patch
+
+import (
+	"fmt"
+	"reflect"
+	"slices"
+
+	"preflash/parser"
+	"preflash/rules"
+)
+
+// trial is one printer on its way through the rounds.
+type trial struct {
+	*Source
+	before, now, previous *state
+
+	made    []Reason           // what this round changes
+	changes map[parser.Key]any // and to what
+
+	last   map[parser.Key]any      // what it asked for last, in all rounds so far
+	asked  map[parser.Key][]string // the rules that asked to change a setting, of any printer
+	mended []rules.Finding         // what its changes were made for
+}
+
+// state is one reading and what the rules made of it.
+type state struct {
+	config   parser.Config
+	input    *rules.Input
+	findings []rules.Finding
+	settings map[parser.Key]parser.Description
+}
+
+func (s *Source) state(config parser.Config, findings []rules.Finding) *state {
+	st := &state{config: config, input: s.Input(config), findings: findings, settings: make(map[parser.Key]parser.Description)}
+	for _, d := range config.Printer().Settings() {
+		st.settings[d.Key] = d
+	}
+	return st
+}
+
+func newTrial(s *Source) (*trial, error) {
+	if s.Config == nil {
+		again := *s
+		if err := again.Read(); err != nil {
+			return nil, err
+		}
+		s = &again
+	}
+	t := &trial{Source: s, before: s.state(s.Config, s.Findings), last: make(map[parser.Key]any), asked: make(map[parser.Key][]string)}
+	t.now, t.previous = t.before, t.before
+	return t, nil
+}
+
+// read reads and checks the printer with the contents of this round, where they
+// bear on it.
+func (t *trial) read(contents map[string][]byte) error {
+	if !slices.ContainsFunc(t.Files, func(f FileRef) bool { return contents[f.Real] != nil }) {
+		return nil
+	}
+	config, err := t.Style.Read(t.Tree.With(contents), t.Request)
+	if err != nil {
+		return fmt.Errorf("%s: with the changes made, the configuration cannot be read: %w", t.Owner, err)
+	}
+	t.previous, t.now = t.now, t.state(config, rules.Check(t.Input(config)))
+	return nil
+}
+
+// unmoved says, as an error, that this round's edit left a setting as it was.
+func (t *trial) unmoved(key parser.Key) error {
+	was, is := t.previous.settings[key], t.now.settings[key]
+	if !alike(was, is) {
+		return nil
+	}
+	why := is.Why
+	if why == "" {
+		why = "another place decides"
+	}
+	return parser.Errorf(is.At, "an edit of %s does not change the %s: %s; change it by hand", is.Name, key, why)
+}
+
+func alike(a, b parser.Description) bool {
+	return a.State == b.State && reflect.DeepEqual(a.Value, b.Value)
+}
+
+// tools reports whether two printers are two tools of one: they read the same
+// files.
+func (t *trial) tools(u *trial) bool {
+	return t.Style.Name() == u.Style.Name() && t.Request.Tool != u.Request.Tool && slices.Equal(t.Files, u.Files)
+}
+
+// place is where a setting is written, by which two printers know that it is
+// the same one: its bytes, or its name where nothing is written.
+type place struct {
+	file       string
+	start, end int
+	name       string
+}
+
+func placeOf(d parser.Description) place {
+	if d.At.IsZero() {
+		return place{name: d.Name}
+	}
+	return place{file: d.At.File.Real, start: d.At.Start, end: d.At.End, name: d.Name}
+}
+
+func (p place) known() bool { return p.file != "" || p.name != "" }

@@ -1,0 +1,43 @@
+package rules
+
+import (
+	"math"
+
+	"preflash/parser"
+	"preflash/rules/sensor"
+)
+
+// HotterK is how much hotter counts as no hotter: the published points of a
+// definition give its reading within 0.6 K.
+const HotterK = 1
+
+// ActualAtHighestTarget is the temperature of the hotend while the firmware shows
+// its highest target, °C: infinite where the reading falls as the hotend heats,
+// since then no target is ever reached. False where it cannot be told.
+func ActualAtHighestTarget(in *Input) (float64, bool) {
+	target, ok := HighestTarget(in)
+	if !ok && !reversed(in) {
+		return 0, false
+	}
+	return actualAt(in, target)
+}
+
+// actualAt is the same for any temperature that is shown.
+func actualAt(in *Input, shownC float64) (float64, bool) {
+	if reversed(in) {
+		return math.Inf(1), true
+	}
+	if believed, real, ok := hotendCircuits(in); ok && in.Printer.Hotend.PullupOhm.State != parser.Unknown {
+		if believed.Ends() {
+			shownC = min(shownC, believed.HighC)
+		}
+		return believed.Actual(real, shownC), true
+	}
+	// A chip reports a temperature by itself.
+	want, s := &in.Sheet.New.Sensor, &in.Printer.Hotend.Sensor
+	right := s.Known() && s.Value.Form == parser.FormAmplifier && s.Value.Kind == want.Kind.Value && !sensor.HasCurve(want.Kind.Value)
+	if right {
+		platinumTold(in, &s.Value, func(f Finding) { right = right && f.Level < Error })
+	}
+	return shownC, right
+}
