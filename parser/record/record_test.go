@@ -2,9 +2,11 @@ package record
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -14,7 +16,7 @@ import (
 func file(text string) *parser.File { return parser.NewFile("log.csv", []byte(text)) }
 
 func readSensor(f *parser.File) error { _, err := ReadSensor(f); return err }
-func readHeat(f *parser.File) error   { _, err := ReadHeat(f, 0); return err }
+func readHeat(f *parser.File) error   { _, err := ReadHeat(f, 0, 0); return err }
 func readFlow(f *parser.File) error   { _, err := ReadFlow(f); return err }
 
 const (
@@ -57,7 +59,12 @@ func TestRefuses(t *testing.T) {
 		{"below absolute zero", sensorHead + "-300,1000\n150,1770\n", readSensor, 2, "must be from -200 to 1000"},
 		{"time goes back", heatHead + "0,20,1\n5,40,1\n3,60,1\n", readHeat, 4, "goes back in time, from 5 s to 3 s"},
 		{"time stands still", heatHead + "0,20,1\n5,40,1\n5,60,1\n", readHeat, 4, "the same time as line 3"},
-		{"milliseconds", heatHead + "0,20,1\n50000000,40,1\n", readHeat, 3, "see that time_s is in seconds"},
+		{"milliseconds", heatHead + "0,20,1\n50000000,40,1\n", readHeat, 3, "that is milliseconds; divide time_s by 1000"},
+		{"too long", heatHead + "0,20,1\n" + manyRows(300, 30), readHeat, 243, "is more than 2 hours after the first row"},
+		{"minutes", heatHead + "0,20,1\n0.5,80,1\n1,110,1\n1.5,140,1\n2,170,1\n2.5,200,1\n", readHeat, 2, "is time_s in minutes? Give seconds"},
+		{"kelvin", heatHead + "0,295,1\n50,400,1\n90,490,1\n", readHeat, 2, "in kelvin that is 21.9 °C; take 273.15 off each temp_c"},
+		{"Fahrenheit", heatHead + "0,72,1\n50,250,1\n90,428,1\n", readHeat, 2, "in Fahrenheit that is 22 to 220 °C; convert each temp_c"},
+		{"a reading of nothing", heatHead + "0,100,1\n50,150,1\n51,0,1\n52,152,1\n", readHeat, 4, "jumps from 150 to 0 °C and back"},
 		{"duty below 0", heatHead + "0,20,1\n5,40,-0.1\n", readHeat, 3, "must be from 0 to 255"},
 		{"duty above 255", heatHead + "0,20,256\n5,40,1\n", readHeat, 2, "must be from 0 to 255"},
 		{"duty a little above 1", heatHead + "0,20,1\n5,60,1.5\n", readHeat, 3, "has 1.5 as duty, outside of 0 to 1"},
@@ -80,10 +87,47 @@ func TestRefuses(t *testing.T) {
 	}
 }
 
+// manyRows are rows of a run that gets nowhere fast.
+func manyRows(n int, everyS float64) string {
+	var b strings.Builder
+	for i := 1; i <= n; i++ {
+		fmt.Fprintf(&b, "%g,%g,1\n", float64(i)*everyS, 20+float64(i)/2)
+	}
+	return b.String()
+}
+
+// What the largest figure says about full power; nothing is lost by choosing.
+func TestHeatScales(t *testing.T) {
+	for _, c := range []struct {
+		largest float64
+		want    []float64
+	}{
+		{0.4, []float64{1}}, {1, []float64{1}}, {60, []float64{100, 127, 255}}, {100, []float64{100, 255}},
+		{120, []float64{127, 255}}, {127, []float64{127, 255}}, {230, []float64{255}}, {255, []float64{255}},
+	} {
+		h, err := ReadHeat(file(fmt.Sprintf("time_s,temp_c,duty\n0,20,%g\n10,60,%g\n", c.largest, c.largest/2)), 0, 0)
+		if err != nil || !slices.Equal(h.DutyMay, c.want) || h.DutyFull != c.want[len(c.want)-1] {
+			t.Errorf("%g: %+v, %v", c.largest, h, err)
+			continue
+		}
+		h.Rescale(c.want[0], 0)
+		if got := h.Rows[1].Duty; math.Abs(got-c.largest/2/c.want[0]) > 1e-12 || h.DutyFull != c.want[0] || len(h.DutyMay) != 1 {
+			t.Errorf("%g: duty %g of %+v", c.largest, got, h)
+		}
+	}
+	fan, err := ReadHeat(file("time_s,temp_c,duty,fan\n0,20,100,0\n10,60,50,100\n"), 0, 0)
+	if err != nil || !slices.Equal(fan.FanMay, []float64{100, 255}) {
+		t.Fatalf("%+v, %v", fan, err)
+	}
+	if fan.Rescale(100, 100); math.Abs(fan.Rows[1].Fan-1) > 1e-12 || math.Abs(fan.Rows[0].Duty-1) > 1e-12 {
+		t.Errorf("%+v", fan)
+	}
+}
+
 // A byte order mark, CRLF, comments, blank lines, another order of columns,
 // capitals and spaces must all be read as the plain file is.
 func TestReadsAlike(t *testing.T) {
-	plain, err := ReadHeat(file("time_s,temp_c,duty,fan\n0,20,1,0\n10,60.5,0.5,0\n20,80,0,1\n"), 0)
+	plain, err := ReadHeat(file("time_s,temp_c,duty,fan\n0,20,1,0\n10,60.5,0.5,0\n20,80,0,1\n"), 0, 0)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -96,7 +140,7 @@ func TestReadsAlike(t *testing.T) {
 		"counts":          "time_s,temp_c,duty,fan\n0,20,255,0\n10,60.5,127.5,0\n20,80,0,255\n",
 	} {
 		t.Run(name, func(t *testing.T) {
-			got, err := ReadHeat(file(text), 0)
+			got, err := ReadHeat(file(text), 0, 0)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -114,11 +158,11 @@ func TestReadsAlike(t *testing.T) {
 	if last := plain.Rows[2]; last.Duty != 0 || last.Fan != 1 || plain.DutyFull != 1 || plain.FanFull != 1 || !plain.HasFan {
 		t.Errorf("read as %+v", plain)
 	}
-	percent, err := ReadHeat(file(heatHead+"0,20,100\n10,60,50\n"), 100)
+	percent, err := ReadHeat(file(heatHead+"0,20,100\n10,60,50\n"), 100, 0)
 	if err != nil || percent.Rows[1].Duty != 0.5 || percent.HasFan {
 		t.Errorf("of 100: %+v, %v", percent, err)
 	}
-	counts, err := ReadHeat(file(heatHead+"0,20,100\n10,60,51\n"), 0)
+	counts, err := ReadHeat(file(heatHead+"0,20,100\n10,60,51\n"), 0, 0)
 	if err != nil || counts.Rows[1].Duty != 0.2 || counts.DutyFull != 255 {
 		t.Errorf("of counts: %+v, %v", counts, err)
 	}
@@ -224,7 +268,7 @@ func FuzzRecord(f *testing.F) {
 		return true
 	}
 	f.Fuzz(func(t *testing.T, data []byte) {
-		h, err := ReadHeat(parser.NewFile("f.csv", data), 0)
+		h, err := ReadHeat(parser.NewFile("f.csv", data), 0, 0)
 		if !refused(t, data, err) {
 			for i, r := range h.Rows {
 				finite(t, r.TimeS, r.TempC, r.Duty, r.Fan)

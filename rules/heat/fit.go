@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 )
 
 // Reading is one moment of a recorded run: what drove it, and what the sensor
@@ -17,19 +18,32 @@ type Reading struct {
 // unit.
 type Estimate struct{ Value, StdErr float64 }
 
+// PlusMinus is how far off the true figure may well be: two and a half standard
+// errors, since a log holds some things that no model has, such as readings in
+// whole degrees. A duty that jumps about within each row is too much for it.
+func (e Estimate) PlusMinus() float64 { return 2.5 * e.StdErr }
+
 // Told reports whether a log tells the figure better than an assumption would:
-// the true one lies within Spread of it with a likelihood of 95 %.
-func (e Estimate) Told() bool { return 2*e.StdErr <= Spread*e.Value }
+// the true one lies within Spread of it.
+func (e Estimate) Told() bool { return e.PlusMinus() <= Spread*e.Value }
 
 // Fit is a block fitted to a recorded run.
 //
-// The standard errors come from the Jacobian at the best fit, as
-// s²·(JᵀJ)⁻¹, for as many rows as are independent of their neighbours:
-// n·(1 − Correlation)/(1 + Correlation) (Bayley and Hammersley 1946, for
-// residuals of a first-order autoregression). They take the heater's power
-// for exact.
+// The standard errors come from the Jacobian J at the best fit, as the roots of
+// the diagonal of
+//
+//	s² · τ · (JᵀJ + W)⁻¹
+//
+// s² is the sum of squares over rows less parameters. J holds all that was
+// fitted: capacity, losses, lag, room, and the start of the run. W adds, for
+// the room alone, what is known of it beforehand: s²τ over the square of its
+// standard error. τ is how many neighbouring rows count as one, 1 + 2 Σ ρ of
+// the residuals' autocorrelations ρ (Bayley and Hammersley 1946), summed for as
+// long as two neighbouring ones together are above 0 (Geyer 1992, initial
+// positive sequence). They take the heater's power for exact.
 type Fit struct {
-	AmbientC float64 // as given
+	Ambient Estimate // as fitted, from what was given and the log
+	Given   Estimate // as given
 
 	// Fitted names the figures that the run says anything about.
 	Fitted   Figures
@@ -47,6 +61,7 @@ type Fit struct {
 	WorstK      float64 // largest residual, recorded − computed, at WorstS
 	WorstS      float64
 	Correlation float64 // of neighbouring residuals, 0 to 1
+	Together    float64 // how many neighbouring rows count as one, at least 1
 	Residuals   []float64
 
 	Run Run
@@ -61,6 +76,11 @@ type Run struct {
 	HighC    float64
 	CoolS    float64 // heater off and well above ambient
 	FanS     float64 // part fan on and well above ambient
+	// Gaps are the rows before which much longer than usual nothing was
+	// recorded. Bridged: they are so many that duty and fan are taken to have
+	// held; else each begins afresh.
+	Gaps    []int
+	Bridged bool
 }
 
 const (
@@ -74,6 +94,13 @@ const (
 	wellAboveK = 50.0
 	// Rows beyond the number of parameters, to have residuals to speak of.
 	spareRows = 4
+	// A sensor's noise is no less than that, K: what is shown is rounded.
+	leastNoiseK = 0.03
+	// Nothing was recorded where the next row is so many times later than
+	// usual, and so many seconds.
+	gapTimes, gapS = 4.0, 5.0
+	// A run in more stretches than this was not recorded steadily.
+	mostGaps = 5
 )
 
 // FitRun fits heat capacity, losses and sensor lag to a run, so that the plant,
@@ -81,8 +108,11 @@ const (
 // the least sum of squares. Where the run starts, and how far the block is
 // ahead of its sensor there unless it starts at rest, is fitted along. Nothing
 // may have been extruded. Readings must be in order of time.
-func FitRun(h Heater, ambientC float64, log []Reading) (*Fit, error) {
-	p := newProblem(h, ambientC, log)
+//
+// The room is fitted along, from what is known of it: its standard error is 0
+// where it is to be taken as it is.
+func FitRun(h Heater, ambient Estimate, log []Reading) (*Fit, error) {
+	p := newProblem(h, ambient, log)
 	if need := p.size() + spareRows; len(log) < need {
 		return nil, fmt.Errorf("%d rows are too few to fit %d figures: record at least %d, better some hundred", len(log), p.size(), need)
 	}
@@ -98,7 +128,7 @@ var errNoModel = errors.New("no heat capacity, loss and lag make the model follo
 // fit makes the Fit of the best parameters.
 func (p *problem) fit(best []float64) *Fit {
 	residuals := p.residuals(best)
-	f := &Fit{AmbientC: p.ambientC, Residuals: residuals, Run: p.run()}
+	f := &Fit{Given: p.ambient, Residuals: residuals, Run: p.run(), Together: together(residuals)}
 	var sum, neighbours float64
 	for i, r := range residuals {
 		sum += r * r
@@ -113,11 +143,14 @@ func (p *problem) fit(best []float64) *Fit {
 	if sum > 0 {
 		f.Correlation = min(max(neighbours/sum, 0), 0.999)
 	}
-	variance := sum / float64(len(residuals)-p.size())
-	relative := p.stdErrs(best, variance*(1+f.Correlation)/(1-f.Correlation))
+	errs := p.stdErrs(best, p.variance(best))
+	f.Ambient.Value = p.ambientC(best)
+	if p.fitsAmbient() {
+		f.Ambient.StdErr = errs[p.figures()]
+	}
 	estimate := func(at int) Estimate {
 		v := positive(best[at])
-		return Estimate{v, v * relative[at]}
+		return Estimate{v, v * errs[at]}
 	}
 	f.Capacity, f.Lag = estimate(atCapacity), estimate(atLag)
 	f.Fitted = Capacity | Lag
@@ -142,9 +175,11 @@ func (p *problem) run() Run {
 	n := len(p.inputs)
 	r := Run{Rows: n, LengthS: p.inputs[n-1].TimeS - p.inputs[0].TimeS, LowC: math.Inf(1), HighC: math.Inf(-1)}
 	r.SpacingS = r.LengthS / float64(n-1)
+	r.Gaps = gapsOf(p.inputs)
+	r.Bridged = len(r.Gaps) > mostGaps
 	for i, in := range p.inputs {
 		r.LowC, r.HighC = min(r.LowC, p.tempC[i]), max(r.HighC, p.tempC[i])
-		if i+1 == n || p.tempC[i] < p.ambientC+wellAboveK {
+		if i+1 == n || p.tempC[i] < p.ambient.Value+wellAboveK || slices.Contains(p.starts, i+1) {
 			continue
 		}
 		dt := p.inputs[i+1].TimeS - in.TimeS
@@ -156,4 +191,48 @@ func (p *problem) run() Run {
 		}
 	}
 	return r
+}
+
+// gapsOf lists the rows before which much longer than usual nothing was
+// recorded.
+func gapsOf(inputs []Input) []int {
+	var steps []float64
+	for i := 1; i < len(inputs); i++ {
+		steps = append(steps, inputs[i].TimeS-inputs[i-1].TimeS)
+	}
+	if steps == nil {
+		return nil
+	}
+	usual := slices.Sorted(slices.Values(steps))[len(steps)/2]
+	var gaps []int
+	for i, dt := range steps {
+		if dt > max(gapS, gapTimes*usual) {
+			gaps = append(gaps, i+1)
+		}
+	}
+	return gaps
+}
+
+// together is how many neighbouring residuals count as one, τ.
+func together(residuals []float64) float64 {
+	n := len(residuals)
+	covariance := func(lag int) (sum float64) {
+		for i := lag; i < n; i++ {
+			sum += residuals[i] * residuals[i-lag]
+		}
+		return sum
+	}
+	all := covariance(0)
+	if all == 0 {
+		return 1
+	}
+	tau := -1.0
+	for lag := 0; lag+1 < n/2; lag += 2 {
+		pair := (covariance(lag) + covariance(lag+1)) / all
+		if pair <= 0 {
+			break
+		}
+		tau += 2 * pair
+	}
+	return max(tau, 1)
 }

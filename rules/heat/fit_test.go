@@ -34,7 +34,7 @@ func simulate(p Plant, from State, phases []phase, everyS, noiseK float64, seed 
 
 func fitRun(t *testing.T, p Plant, log []Reading) *Fit {
 	t.Helper()
-	f, err := FitRun(p.Heater, p.AmbientC, log)
+	f, err := FitRun(p.Heater, Estimate{Value: p.AmbientC}, log)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -137,10 +137,10 @@ func TestFitSaysWhatItCannotTell(t *testing.T) {
 func TestFitRefuses(t *testing.T) {
 	p := cartridgePlant()
 	log := simulate(p, p.Ambient(), []phase{{60, 1, 0}}, 10, 0, 1)
-	if _, err := FitRun(p.Heater, p.AmbientC, log); err == nil {
+	if _, err := FitRun(p.Heater, Estimate{Value: p.AmbientC}, log); err == nil {
 		t.Error("6 rows are fitted")
 	}
-	if _, err := FitRun(p.Heater, p.AmbientC, nil); err == nil {
+	if _, err := FitRun(p.Heater, Estimate{Value: p.AmbientC}, nil); err == nil {
 		t.Error("no rows are fitted")
 	}
 	// Heat that comes from nowhere: it rises with the heater off, and falls
@@ -149,7 +149,7 @@ func TestFitRefuses(t *testing.T) {
 		x := float64(i)
 		log = append(log, Reading{Input{1000 + x, float64(i / 100), 0}, 150 + 100*math.Sin(x/32)})
 	}
-	if f, err := FitRun(p.Heater, p.AmbientC, log[6:]); err == nil && f.RMSK < 10 {
+	if f, err := FitRun(p.Heater, Estimate{Value: p.AmbientC}, log[6:]); err == nil && f.RMSK < 10 {
 		t.Errorf("nonsense is fitted within %g K: %+v", f.RMSK, f)
 	}
 }
@@ -158,7 +158,7 @@ func BenchmarkFitRun(b *testing.B) {
 	p := ptcPlant()
 	log := simulate(p, p.Ambient(), fullRun(0.5), 0.5, 0.5, 1)
 	for b.Loop() {
-		if _, err := FitRun(p.Heater, p.AmbientC, log); err != nil {
+		if _, err := FitRun(p.Heater, Estimate{Value: p.AmbientC}, log); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -10,18 +10,23 @@ import (
 
 // problem is a least-squares problem: find the block whose computed run lies
 // nearest to a recorded one. Its parameters are, in this order, the logarithms
-// of capacity, lag and loss (of both losses where the fan varies), then where
-// the sensor starts, in K from the first reading, and how far the block is
-// ahead of it, unless the run starts at rest. Logarithms keep the figures
-// above 0.
+// of capacity, lag and loss (of both losses where the fan varies), how far the
+// room is from what it is said to be, K, and for each stretch without a gap
+// where the sensor starts, in K from the first reading, and how far the block
+// is ahead of it. A run that starts at rest has no such lead. Logarithms keep
+// the figures above 0.
 type problem struct {
 	heater    Heater
-	ambientC  float64
+	ambient   Estimate // what is said of the room
 	inputs    []Input
 	tempC     []float64
+	starts    []int // the first row of each stretch
 	fanVaries bool
 	fan       float64 // its share where it does not vary
 	atRest    bool
+	// ambientWeight is what 1 K of the room counts against 1 K of a residual:
+	// the residuals' standard deviation by that of the room.
+	ambientWeight float64
 }
 
 const (
@@ -33,8 +38,8 @@ const (
 
 func positive(parameter float64) float64 { return math.Exp(parameter) }
 
-func newProblem(h Heater, ambientC float64, log []Reading) *problem {
-	p := &problem{heater: h, ambientC: ambientC, inputs: make([]Input, len(log)), tempC: make([]float64, len(log))}
+func newProblem(h Heater, ambient Estimate, log []Reading) *problem {
+	p := &problem{heater: h, ambient: ambient, inputs: make([]Input, len(log)), tempC: make([]float64, len(log))}
 	least, most := math.Inf(1), math.Inf(-1)
 	for i, r := range log {
 		p.inputs[i], p.tempC[i] = r.Input, r.TempC
@@ -42,56 +47,97 @@ func newProblem(h Heater, ambientC float64, log []Reading) *problem {
 	}
 	p.fanVaries = most-least > fanSlack
 	p.fan = (least + most) / 2
-	p.atRest = len(log) > 0 && math.Abs(log[0].TempC-ambientC) < restWithinK
+	p.atRest = len(log) > 0 && math.Abs(log[0].TempC-ambient.Value) < restWithinK+ambient.StdErr
+	p.starts = []int{0}
+	if gaps := gapsOf(p.inputs); len(gaps) <= mostGaps {
+		p.starts = append(p.starts, gaps...)
+	}
 	return p
 }
 
-// starting is the first parameter that belongs to the start of the run.
-func (p *problem) starting() int {
+// figures is how many parameters are figures of the block.
+func (p *problem) figures() int {
 	if p.fanVaries {
 		return atLossFan + 1
 	}
 	return atLoss + 1
 }
 
-func (p *problem) size() int {
-	if p.atRest {
-		return p.starting() + 1
+// fitsAmbient reports whether the room is fitted along, by the parameter that
+// follows the figures.
+func (p *problem) fitsAmbient() bool { return p.ambient.StdErr > 0 }
+
+// starting is the first parameter that belongs to the start of a stretch.
+func (p *problem) starting() int {
+	if p.fitsAmbient() {
+		return p.figures() + 1
 	}
-	return p.starting() + 2
+	return p.figures()
+}
+
+func (p *problem) size() int {
+	n := p.starting() + 2*len(p.starts)
+	if p.atRest {
+		n--
+	}
+	return n
+}
+
+// ambientC is the room of these parameters.
+func (p *problem) ambientC(x []float64) float64 {
+	if p.fitsAmbient() {
+		return p.ambient.Value + x[p.figures()]
+	}
+	return p.ambient.Value
 }
 
 // residuals are recorded minus computed temperatures, K.
 func (p *problem) residuals(x []float64) []float64 {
 	plant := Plant{Heater: p.heater, Block: Block{
-		CapacityJPerK: positive(x[atCapacity]), LagS: positive(x[atLag]), LossWPerK: positive(x[atLoss]), AmbientC: p.ambientC,
+		CapacityJPerK: positive(x[atCapacity]), LagS: positive(x[atLag]), LossWPerK: positive(x[atLoss]), AmbientC: p.ambientC(x),
 	}}
 	plant.LossFanWPerK = plant.LossWPerK
 	if p.fanVaries {
 		plant.LossFanWPerK = positive(x[atLossFan])
 	}
+	residuals := make([]float64, 0, len(p.tempC))
 	at := p.starting()
-	start := State{Sensor: p.tempC[0] + x[at]}
-	if start.Block = start.Sensor; !p.atRest {
-		start.Block += x[at+1]
-	}
-	residuals := make([]float64, len(p.tempC))
-	for i, s := range plant.Replay(start, p.inputs) {
-		residuals[i] = p.tempC[i] - s.Sensor
+	for i, from := range p.starts {
+		to := len(p.inputs)
+		if i+1 < len(p.starts) {
+			to = p.starts[i+1]
+		}
+		start := State{Sensor: p.tempC[from] + x[at]}
+		at++
+		if start.Block = start.Sensor; i > 0 || !p.atRest {
+			start.Block += x[at]
+			at++
+		}
+		for j, s := range plant.Replay(start, p.inputs[from:to]) {
+			residuals = append(residuals, p.tempC[from+j]-s.Sensor)
+		}
 	}
 	return residuals
+}
+
+// ambientResidual is that of what is said of the room, K.
+func (p *problem) ambientResidual(x []float64) float64 {
+	if p.fitsAmbient() {
+		return p.ambientWeight * x[p.figures()]
+	}
+	return 0
 }
 
 // cost is half the mean square of the residuals, K². It is infinite outside of
 // what any hotend is, which also keeps the steps of the simulation long.
 func (p *problem) cost(x []float64) float64 {
 	limits := [...][2]float64{atCapacity: {0.5, 1000}, atLag: {0.1, 300}, atLoss: {1e-4, 2}, atLossFan: {1e-4, 2}}
-	for i := range p.starting() {
+	for i := range p.figures() {
 		if v := positive(x[i]); !(v > limits[i][0] && v < limits[i][1]) {
 			return math.Inf(1)
 		}
 	}
-	sum := 0.0
+	sum := p.ambientResidual(x) * p.ambientResidual(x)
 	for _, r := range p.residuals(x) {
 		sum += r * r
 	}
@@ -130,12 +176,20 @@ func (p *problem) normal(x []float64) (*mat.SymDense, *mat.VecDense) {
 	h.SymOuterK(share, j.T())
 	g.MulVec(j.T(), mat.NewVecDense(len(r), r))
 	g.ScaleVec(share, g)
+	if p.fitsAmbient() {
+		i := p.figures()
+		h.SetSym(i, i, h.At(i, i)+share*p.ambientWeight*p.ambientWeight)
+		g.SetVec(i, g.AtVec(i)+share*p.ambientWeight*p.ambientResidual(x))
+	}
 	return h, g
 }
 
 // solve finds the parameters of the least cost. It starts from several lags,
-// since a wrong one makes a second valley.
+// since a wrong one makes a second valley. How much the room counts depends on
+// the residuals, which are known only then.
 func (p *problem) solve() ([]float64, bool) {
+	const usualNoiseK, rounds, same = 0.5, 4, 0.02
+	p.weigh(usualNoiseK)
 	best, least := []float64(nil), math.Inf(1)
 	for _, lagS := range [...]float64{1.5, 5, 15} {
 		x, cost := p.descend(p.guess(lagS))
@@ -143,7 +197,39 @@ func (p *problem) solve() ([]float64, bool) {
 			best, least = x, cost
 		}
 	}
+	for range rounds {
+		if best == nil || !p.fitsAmbient() {
+			break
+		}
+		before := p.ambientWeight
+		p.weigh(math.Sqrt(p.variance(best)))
+		if math.Abs(p.ambientWeight-before) < same*before {
+			break
+		}
+		if x, _ := p.descend(best); x != nil {
+			best = x
+		}
+	}
 	return best, best != nil && p.settled(best)
+}
+
+// weigh sets what the room counts for, from the standard deviation of a
+// residual that no other goes with.
+func (p *problem) weigh(noiseK float64) {
+	if p.fitsAmbient() {
+		p.ambientWeight = max(noiseK, leastNoiseK) / p.ambient.StdErr
+	}
+}
+
+// variance is that of the residuals, K², were each independent of the others:
+// as large as makes the figures as uncertain as the true residuals do.
+func (p *problem) variance(x []float64) float64 {
+	residuals := p.residuals(x)
+	sum := 0.0
+	for _, r := range residuals {
+		sum += r * r
+	}
+	return sum / float64(len(residuals)-p.size()) * together(residuals)
 }
 
 // guess is where the search starts: usual losses, and the capacity that takes
@@ -159,7 +245,7 @@ func (p *problem) guess(lagS float64) []float64 {
 	var heat float64 // J
 	for i := range hottest {
 		in, dt := p.inputs[i], p.inputs[i+1].TimeS-p.inputs[i].TimeS
-		heat += dt * (in.Duty*p.heater.Power(p.tempC[i]) - lossWPerK*(p.tempC[i]-p.ambientC))
+		heat += dt * (in.Duty*p.heater.Power(p.tempC[i]) - lossWPerK*(p.tempC[i]-p.ambient.Value))
 	}
 	capacity := heat / (p.tempC[hottest] - p.tempC[0])
 	if !(capacity > 1) {

@@ -17,19 +17,12 @@ import (
 	"preflash/rules/heat"
 )
 
-const (
-	// usualAmbientC is a room where nothing says better: as the sheet's default.
-	usualAmbientC = 22
-	// coldC is how warm a hotend may be whose first reading is taken for the
-	// room's temperature.
-	coldC = 35
-)
-
 // heatFlags are the flags of heat.
 type heatFlags struct {
 	sheet, root            string
 	ratedW, ratedV, supply float64
-	ambientC, dutyFull     float64
+	ambientC               float64
+	dutyFull, fanFull      float64
 }
 
 func newHeat() *cobra.Command {
@@ -44,12 +37,15 @@ a [new.block] for the sheet, with their uncertainty and what the log does not
 tell.
 
 LOG is a CSV with the header time_s,temp_c,duty or time_s,temp_c,duty,fan: a row
-or more each second. Duty and fan are shares of 1 or counts of 255, and hold
-until the next row. Nothing may be extruded. A log that tells all: from cold at
-full power to a printing temperature, two minutes of holding it, two more with
-the part fan full, then the heater off for some minutes.
+or more each second. Duty and fan are shares of 1, per cent or counts, and hold
+until the next row; where the log can be read in two ways that a hotend allows,
+--duty-full and --fan-full say which. Nothing may be extruded. A log that tells
+all: from cold at full power to a printing temperature, two minutes of holding
+it, two more with the part fan full, then the heater off for some minutes.
 
-The heater's power is taken from a sheet, or from the three flags together.`,
+The heater's power is taken from a sheet, or from the three flags together. The
+room's temperature is fitted along, from --ambient-c, else a cold first row,
+else the sheet.`,
 		Example: `  preflash heat heat-up.csv --sheet egret-03/swap.toml
   preflash heat heat-up.csv --rated-w 40 --rated-v 24 --supply-v 24.2`,
 		Args: cobra.ExactArgs(1),
@@ -78,9 +74,10 @@ The heater's power is taken from a sheet, or from the three flags together.`,
 	flags.Float64Var(&f.ratedW, "rated-w", 0, "the heater's power at its rated voltage, W")
 	flags.Float64Var(&f.ratedV, "rated-v", 0, "the heater's rated voltage, V")
 	flags.Float64Var(&f.supply, "supply-v", 0, "the supply's voltage, V")
-	flags.Float64Var(&f.ambientC, "ambient-c", math.NaN(), "temperature of the room, °C (default: the sheet's, else a cold first row)")
+	flags.Float64Var(&f.ambientC, "ambient-c", math.NaN(), "temperature of the room, °C (default: a cold first row, else the sheet's)")
 	flags.Lookup("ambient-c").DefValue = "0" // which the help leaves out
-	flags.Float64Var(&f.dutyFull, "duty-full", 0, "what the log writes for full power, such as 100 (default: 1 or 255, as the log shows)")
+	flags.Float64Var(&f.dutyFull, "duty-full", 0, "what the log writes for full power, such as 100 (default: what a hotend allows)")
+	flags.Float64Var(&f.fanFull, "fan-full", 0, "what the log writes for the full part fan, such as 100")
 	flags.StringVar(&f.root, "root", "", "read no sheet outside this folder (default: the repository, else the working directory)")
 	format.add(cmd, "text", "json")
 	output.add(cmd)
@@ -109,18 +106,54 @@ func (f *heatFlags) fit(name string) (h report.HeatFit, err error) {
 	if err != nil {
 		return h, err
 	}
-	if h.Log, err = record.ReadHeat(file, f.dutyFull); err != nil {
+	if h.Log, err = record.ReadHeat(file, f.dutyFull, f.fanFull); err != nil {
 		return h, err
 	}
-	ambientC := f.ambient(&h, s)
+	return h, f.settle(&h, s)
+}
+
+// settle fits the log, as per cent or counts, whichever a hotend allows.
+func (f *heatFlags) settle(h *report.HeatFit, s *sheet.Sheet) (err error) {
+	sheetC := math.NaN()
+	if s != nil && s.Printer.AmbientC.Given {
+		sheetC = s.Printer.AmbientC.Value
+	}
+	first := h.Log.Rows[0].TempC
+	refuse := func(format string, args ...any) error {
+		return &parser.Error{File: h.Log.File.Name, Message: fmt.Sprintf(format, args...)}
+	}
+	room, from := heat.Room(f.ambientC, sheetC, first)
+	h.RoomFrom = from
+	if h.Fit, err = fitLog(h, room); err != nil {
+		return refuse("%v", err)
+	}
+	if h.WarmRoom() {
+		return refuse("fits a room of %.0f °C, as warm as its first row: temp_c in Fahrenheit? Convert it, (F − 32) / 1.8, or record from cold; else say with --ambient-c how warm it is round the hotend", h.Fit.Ambient.Value)
+	}
+	if len(h.Log.DutyMay) == 1 && len(h.Log.FanMay) <= 1 {
+		return nil
+	}
+	dutyFull, ok := h.DutyFull()
+	if !ok {
+		return refuse("%s", h.DutyDoubt())
+	}
+	fanFull, ok := h.FanFull(dutyFull)
+	if !ok {
+		return refuse("%s", h.FanDoubt())
+	}
+	h.Log.Rescale(dutyFull, fanFull)
+	if h.Fit, err = fitLog(h, room); err != nil {
+		return refuse("%v", err)
+	}
+	return nil
+}
+
+func fitLog(h *report.HeatFit, room heat.Estimate) (*heat.Fit, error) {
 	log := make([]heat.Reading, len(h.Log.Rows))
 	for i, r := range h.Log.Rows {
 		log[i] = heat.Reading{Input: heat.Input{TimeS: r.TimeS, Duty: r.Duty, Fan: r.Fan}, TempC: r.TempC}
 	}
-	if h.Fit, err = heat.FitRun(h.Heater, ambientC, log); err != nil {
-		return h, &parser.Error{File: file.Name, Message: err.Error()}
-	}
-	return h, nil
+	return heat.FitRun(h.Heater, room, log)
 }
 
 func (f *heatFlags) check() error {
@@ -139,26 +172,10 @@ func (f *heatFlags) check() error {
 		return errors.New("--rated-w must be above 0 and at most 5000 W, --rated-v and --supply-v from 3 to 60 V")
 	case f.dutyFull < 0 || f.dutyFull > 1e6 || math.IsNaN(f.dutyFull):
 		return fmt.Errorf("--duty-full %g is no figure for full power; give what the log writes there, such as 100", f.dutyFull)
+	case f.fanFull < 0 || f.fanFull > 1e6 || math.IsNaN(f.fanFull):
+		return fmt.Errorf("--fan-full %g is no figure for a full fan; give what the log writes there, such as 100", f.fanFull)
 	case f.ambientC < -40 || f.ambientC > 80:
 		return errors.New("--ambient-c must be from -40 to 80 °C")
 	}
 	return nil
-}
-
-// ambient is the room's temperature, and who says so.
-func (f *heatFlags) ambient(h *report.HeatFit, s *sheet.Sheet) float64 {
-	first := h.Log.Rows[0]
-	switch {
-	case !math.IsNaN(f.ambientC):
-		h.AmbientFrom = "as --ambient-c says"
-		return f.ambientC
-	case s != nil && s.Printer.AmbientC.Given:
-		h.AmbientFrom = "as the sheet says"
-		return s.Printer.AmbientC.Value
-	case first.TempC <= coldC:
-		h.AmbientFrom = "the first row, taken to be cold; --ambient-c gives better"
-		return first.TempC
-	}
-	h.AmbientFrom = "assumed; --ambient-c gives yours"
-	return usualAmbientC
 }

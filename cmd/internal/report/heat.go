@@ -14,10 +14,10 @@ import (
 
 // HeatFit is a block fitted to a recorded run.
 type HeatFit struct {
-	Log         *record.Heat
-	Heater      heat.Heater
-	HeaterFrom  string // who says so
-	AmbientFrom string
+	Log        *record.Heat
+	Heater     heat.Heater
+	HeaterFrom string // who says so
+	RoomFrom   heat.RoomFrom
 	// FlatPTC: the heater is a PTC whose power at heat the sheet leaves out.
 	FlatPTC bool
 	Fit     *heat.Fit
@@ -50,7 +50,7 @@ func HeatText(w io.Writer, h HeatFit) error {
 	f, r := h.Fit, h.Fit.Run
 	comment(&b, fmt.Sprintf("Fitted to %d rows over %s of %s, from %s to %s; %s.",
 		r.Rows, unit.Seconds(r.LengthS), h.Log.File.Name, unit.Celsius(r.LowC), unit.Celsius(r.HighC), h.scales()))
-	comment(&b, fmt.Sprintf("Heater: %s, %s. Ambient: %s, %s.", heaterText(h.Heater), h.HeaterFrom, unit.Celsius(f.AmbientC), h.AmbientFrom))
+	comment(&b, fmt.Sprintf("Heater: %s, %s. Room: %s.", heaterText(h.Heater), h.HeaterFrom, h.roomText()))
 	comment(&b, fmt.Sprintf("Residuals: %s root mean square, %s at worst, at %s.", kelvins(f.RMSK), kelvins(f.WorstK), unit.Seconds(f.WorstS)))
 	b.WriteString("\n[new.block]\n")
 	for _, l := range h.lines() {
@@ -65,7 +65,7 @@ func HeatText(w io.Writer, h HeatFit) error {
 		fmt.Fprintf(&b, "%-32s # %s\n", l.key+" = "+value, note)
 	}
 	b.WriteByte('\n')
-	comment(&b, "± is twice the standard error, from the Jacobian of the fit and its residuals. It takes the heater's power for exact: where that is 10 % off, heat capacity and losses are too, and the lag is not.")
+	comment(&b, "± is two and a half standard errors of all that was fitted, the room included. It takes the heater's power for exact: where that is 10 % off, heat capacity and losses are too, and the lag is not.")
 	if doubts := h.doubts(); len(doubts) > 0 {
 		b.WriteString("#\n")
 		comment(&b, "What this log does not tell:")
@@ -116,11 +116,13 @@ func kelvins(d float64) string { return unit.Figure(d, 2) + " K" }
 func estimateText(e heat.Estimate) (value, spread string) {
 	leading := func(x float64) int { return int(math.Floor(math.Log10(x))) }
 	decimals := 3 - leading(e.Value)
-	if spread := 2 * e.StdErr; spread > 0 {
+	if spread := e.PlusMinus(); spread > 0 {
 		decimals = min(decimals, 1-leading(spread))
 	}
 	decimals = min(max(decimals, 2-leading(e.Value), 0), 9)
-	return unit.Figure(e.Value, decimals), unit.Figure(max(2*e.StdErr, math.Pow10(-decimals)), decimals)
+	step := math.Pow10(-decimals)
+	up := math.Ceil(e.PlusMinus()/step-1e-6) * step // ± is not rounded down
+	return unit.Figure(e.Value, decimals), unit.Figure(max(up, step), decimals)
 }
 
 // Limits of what is said about a log, common practice, no source.
@@ -171,6 +173,15 @@ func (h *HeatFit) doubts() []string {
 	if f.Correlation > correlated {
 		list = append(list, "a curve that bends just as the model does: the residuals run together for many rows; ± allows for that")
 	}
+	if len(r.Gaps) > 0 {
+		list = append(list, h.gapsText())
+	}
+	if !f.Physical(1) {
+		list = append(list, "a hotend: heat capacity or losses are far from what hotends have; see that the heater's power is right, what full power is written as (--duty-full), and that temp_c and time_s are in °C and s")
+	}
+	if h.otherRoom() {
+		list = append(list, fmt.Sprintf("a room of %s: it goes better with %s; say with --ambient-c how warm it is round the hotend, or the losses do not grow in a straight line", unit.Celsius(f.Given.Value), unit.Celsius(f.Ambient.Value)))
+	}
 	if h.FlatPTC {
 		list = append(list, notedAsFlat)
 	}
@@ -197,9 +208,25 @@ func howToTell(f heat.Figures) string {
 }
 
 type estimateJSON struct {
-	Value  any  `json:"value"`
-	StdErr any  `json:"std_err"`
-	Told   bool `json:"told"`
+	Value     any  `json:"value"`
+	StdErr    any  `json:"std_err"`
+	PlusMinus any  `json:"plus_minus"`
+	Told      bool `json:"told"`
+}
+
+type gapJSON struct {
+	FromS any `json:"from_s"`
+	ToS   any `json:"to_s"`
+	Line  int `json:"line"` // of the row after it
+}
+
+func (h *HeatFit) gapsJSON() []gapJSON {
+	list := []gapJSON{}
+	for _, at := range h.Fit.Run.Gaps {
+		after := h.Log.Rows[at]
+		list = append(list, gapJSON{plainValue(h.Log.Rows[at-1].TimeS), plainValue(after.TimeS), after.Line})
+	}
+	return list
 }
 
 // HeatJSON prints the fit for programs. A figure that the log says nothing
@@ -210,7 +237,7 @@ func HeatJSON(w io.Writer, h HeatFit) error {
 	for _, l := range h.lines() {
 		block[l.key] = nil
 		if f.Fitted&l.figure != 0 {
-			block[l.key] = &estimateJSON{plainValue(l.Value), plainValue(l.StdErr), h.told(l)}
+			block[l.key] = &estimateJSON{plainValue(l.Value), plainValue(l.StdErr), plainValue(l.PlusMinus()), h.told(l)}
 		}
 	}
 	out := struct {
@@ -219,19 +246,21 @@ func HeatJSON(w io.Writer, h HeatFit) error {
 		LengthS     any                      `json:"length_s"`
 		DutyFull    any                      `json:"duty_full"`
 		AmbientC    any                      `json:"ambient_c"`
+		AmbientErrC any                      `json:"ambient_std_err"`
 		RatedW      any                      `json:"rated_w"`
 		RatedV      any                      `json:"rated_v"`
 		SupplyV     any                      `json:"supply_v"`
 		Block       map[string]*estimateJSON `json:"block"`
+		Gaps        []gapJSON                `json:"gaps"`
 		RMSK        any                      `json:"rms_k"`
 		WorstK      any                      `json:"worst_k"`
 		WorstS      any                      `json:"worst_s"`
 		Correlation any                      `json:"correlation"`
 		NotTold     []string                 `json:"not_told"`
 	}{
-		h.Log.File.Name, r.Rows, plainValue(r.LengthS), plainValue(h.Log.DutyFull), plainValue(f.AmbientC),
+		h.Log.File.Name, r.Rows, plainValue(r.LengthS), plainValue(h.Log.DutyFull), plainValue(f.Ambient.Value), plainValue(f.Ambient.StdErr),
 		plainValue(h.Heater.RatedW), plainValue(h.Heater.RatedV), plainValue(h.Heater.SupplyV),
-		block, plainValue(f.RMSK), plainValue(f.WorstK), plainValue(f.WorstS), plainValue(f.Correlation),
+		block, h.gapsJSON(), plainValue(f.RMSK), plainValue(f.WorstK), plainValue(f.WorstS), plainValue(f.Correlation),
 		append([]string{}, h.doubts()...),
 	}
 	return writeJSON(w, out)

@@ -35,16 +35,16 @@ func fittedLog(t *testing.T) HeatFit {
 		fmt.Fprintf(&text, "%d,%.1f,%g,%g\n", i, s.Sensor, duty, fan)
 		s = p.Advance(s, duty, heat.Load{Fan: fan}, 1)
 	}
-	h := HeatFit{Heater: p.Heater, HeaterFrom: "as the flags say", AmbientFrom: "given"}
+	h := HeatFit{Heater: p.Heater, HeaterFrom: "as the flags say"}
 	var err error
-	if h.Log, err = record.ReadHeat(parser.NewFile("log\x1b[31m.csv", []byte(text.String())), 0); err != nil {
+	if h.Log, err = record.ReadHeat(parser.NewFile("log\x1b[31m.csv", []byte(text.String())), 0, 0); err != nil {
 		t.Fatal(err)
 	}
 	var log []heat.Reading
 	for _, r := range h.Log.Rows {
 		log = append(log, heat.Reading{Input: heat.Input{TimeS: r.TimeS, Duty: r.Duty, Fan: r.Fan}, TempC: r.TempC})
 	}
-	if h.Fit, err = heat.FitRun(p.Heater, 22, log); err != nil {
+	if h.Fit, err = heat.FitRun(p.Heater, heat.Estimate{Value: 22}, log); err != nil {
 		t.Fatal(err)
 	}
 	return h
@@ -148,18 +148,18 @@ func TestEstimateText(t *testing.T) {
 		value, stdErr float64
 		text, spread  string
 	}{
-		{16.70636, 0.0062592, "16.71", "0.01"},
-		{0.0679722, 3.3946e-05, "0.06797", "0.00007"},
-		{4.442568, 0.042984, "4.443", "0.086"},
-		{4.442568, 0.42984, "4.44", "0.86"},
-		{23.4, 2.6, "23.4", "5.2"},
-		{0.08, 0.05, "0.08", "0.1"},
-		{142.4, 31, "142", "62"},
+		{16.70636, 0.0062592, "16.71", "0.02"},
+		{0.0679722, 3.3946e-05, "0.06797", "0.00009"},
+		{4.442568, 0.042984, "4.44", "0.11"},
+		{4.442568, 0.42984, "4.44", "1.08"},
+		{23.4, 2.6, "23.4", "6.5"},
+		{0.08, 0.05, "0.08", "0.125"},
+		{142.4, 31, "142", "78"},
 		{12, 0, "12", "0.01"},
 	} {
 		value, spread := estimateText(heat.Estimate{Value: c.value, StdErr: c.stdErr})
 		if value != c.text || spread != c.spread {
-			t.Errorf("%g ± 2·%g is written %s ± %s, want %s ± %s", c.value, c.stdErr, value, spread, c.text, c.spread)
+			t.Errorf("%g with a standard error of %g is written %s ± %s, want %s ± %s", c.value, c.stdErr, value, spread, c.text, c.spread)
 		}
 	}
 }
@@ -183,10 +183,15 @@ func TestHeatDoubts(t *testing.T) {
 				h.Log.Rows[i].Fan *= 0.6
 			}
 		}},
-		{"weak loss", "loss_w_per_k: it comes out as 0.07 ± 0.06; record longer, with a cool-down", func(h *HeatFit) { h.Fit.Loss = heat.Estimate{Value: 0.07, StdErr: 0.03} }},
+		{"weak loss", "loss_w_per_k: it comes out as 0.07 ± 0.075; record longer, with a cool-down", func(h *HeatFit) { h.Fit.Loss = heat.Estimate{Value: 0.07, StdErr: 0.03} }},
 		{"no cool-down", "there is no cool-down", func(h *HeatFit) { h.Fit.Run.CoolS = 3 }},
 		{"ends low", "the log ends at 120 °C", func(h *HeatFit) { h.Fit.Run.HighC = 120 }},
 		{"few rows", "a lag much shorter than 5 s", func(h *HeatFit) { h.Fit.Run.SpacingS = 5 }},
+		{"gap", "what went on from 99 s to 100 s (lines 101 and 102): nothing was recorded; the fit begins afresh", func(h *HeatFit) { h.Fit.Run.Gaps = []int{100} }},
+		{"no hotend", "heat capacity or losses are far from what hotends have", func(h *HeatFit) { h.Fit.Capacity = heat.Estimate{Value: 3, StdErr: 0.01} }},
+		{"another room", "a room of 22 °C: it goes better with 35 °C", func(h *HeatFit) {
+			h.Fit.Given.StdErr, h.Fit.Ambient.Value = 2, 35
+		}},
 		{"bad fit", "residuals of 4 K", func(h *HeatFit) { h.Fit.RMSK = 4 }},
 		{"bends otherwise", "the residuals run together", func(h *HeatFit) { h.Fit.Correlation = 0.9 }},
 		{"ptc without its power at heat", "no hot_w says how its power falls", func(h *HeatFit) { h.FlatPTC = true }},

@@ -5,7 +5,8 @@ Run: python3 heatlog.py > heatlog.json     fits the logs beside this file
 
 The logs are invented: solve_ivp with noise. The fit is SciPy's least_squares
 (trust region reflective) on a model written apart from the Go code: fixed
-steps of RK4 in the figures themselves, not in their logarithms.
+steps of RK4 in the figures themselves, not in their logarithms. "room" fits the
+temperature of the room along, which is said to be 3 K too high, give or take 2.
 """
 
 import csv
@@ -56,12 +57,11 @@ def make(name, log):
             out.write(f"{time:.2f},{temp:.2f},{duty:g}" + (f",{fan:g}" if full else "") + "\n")
 
 
-def computed(x, log, rows):
+def computed(x, log, rows, ambient):
     """The sensor at each row: x = capacity, lag, start, loss[, loss with fan]."""
     c, lag, start, off = x[:4]
     full = x[4] if len(x) > 4 else off
     temps, watts = (list(map(float, v)) for v in log["table"])
-    ambient = log["ambient"]
 
     def power(t):
         if t <= temps[0]:
@@ -92,19 +92,32 @@ def computed(x, log, rows):
     return np.array(out)
 
 
-def fit(name, log):
+SAID_K, ROOM_K = 3, 2  # what is said of the room, above the truth; its standard deviation
+
+
+def fit(name, log, room):
     with open(f"{name}.csv") as f:
         table = csv.DictReader(line for line in f if not line.startswith("#"))
         rows = [(float(r["time_s"]), float(r["temp_c"]), float(r["duty"]), float(r.get("fan", 0))) for r in table]
     temps = np.array([r[1] for r in rows])
-    guess = [15, 4, temps[0], 0.08] + ([0.08] if "fan" in table.fieldnames else [])
-    best = least_squares(lambda x: computed(x, log, rows) - temps, guess, x_scale=np.abs(guess), xtol=1e-12, ftol=1e-12, gtol=1e-12)
-    variance = 2 * best.cost / (len(rows) - len(guess))
+    fan = "fan" in table.fieldnames
+    guess = [15, 4, temps[0], 0.08] + ([0.08] if fan else []) + ([log["ambient"] + SAID_K] if room else [])
+    names = ["heat_capacity_j_per_k", "sensor_lag_s", "start_c", "loss_w_per_k"]
+    names += (["loss_fan_w_per_k"] if fan else []) + (["ambient_c"] if room else [])
+
+    def residuals(x):
+        if not room:
+            return computed(x, log, rows, log["ambient"]) - temps
+        said = (x[-1] - log["ambient"] - SAID_K) / ROOM_K * log["noise"]
+        return np.append(computed(x[:-1], log, rows, x[-1]) - temps, said)
+
+    best = least_squares(residuals, guess, x_scale=np.abs(guess), xtol=1e-12, ftol=1e-12, gtol=1e-12)
+    squares = np.sum(best.fun[: len(rows)] ** 2)
+    variance = squares / (len(rows) - len(guess))
     errs = np.sqrt(np.diag(np.linalg.inv(best.jac.T @ best.jac)) * variance)
-    names = ["heat_capacity_j_per_k", "sensor_lag_s", "start_c", "loss_w_per_k", "loss_fan_w_per_k"]
     return dict(
         rows=len(rows),
-        rms_k=float(f"{math.sqrt(2 * best.cost / len(rows)):.6g}"),
+        rms_k=float(f"{math.sqrt(squares / len(rows)):.6g}"),
         figures={k: [float(f"{v:.7g}"), float(f"{e:.5g}")] for k, v, e in zip(names, best.x, errs)},
     )
 
@@ -113,4 +126,5 @@ if sys.argv[1:] == ["make"]:
     for name, log in LOGS.items():
         make(name, log)
 else:
-    print(json.dumps({name: fit(name, log) for name, log in LOGS.items()}, indent=1))
+    fits = {name + (" room" if room else ""): fit(name, log, room) for room in (False, True) for name, log in LOGS.items()}
+    print(json.dumps(fits, indent=1))
