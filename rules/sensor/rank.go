@@ -2,27 +2,18 @@ package sensor
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
-	"strconv"
 
 	"preflash/parser"
 )
 
 const (
-	// FitsWithinK is how far a curve may be off at a measured point and still
-	// count as the sensor's: about what a bench thermometer is good for
-	// (common practice, no source).
-	FitsWithinK = 2.0
 	// Points closer than this count as one temperature, measured twice.
 	sameTempK = 1.0
-	// weakFitK is how far a fit may swing at the top of the range for each
-	// kelvin of the thermometer before it is worth nothing there (common
-	// practice, no source).
-	weakFitK = 3.0
-	// A fit speaks for the top of the range where a point lies this near it.
-	nearTopK = 20.0
+	// mostOffK is how far a definition may be off at the top of the range, were
+	// the sensor any that the points allow, and still be chosen.
+	mostOffK = 5.0
 )
 
 // Errors are what firmware that believes a curve makes of measured points:
@@ -34,9 +25,6 @@ type Errors struct {
 	WorstK    float64 // the largest, with its sign
 	WorstAtC  float64 // actual
 }
-
-// Fits reports whether no point is off by more than FitsWithinK.
-func (e *Errors) Fits() bool { return math.Abs(e.WorstK) <= FitsWithinK }
 
 func errorsAt(points []parser.SensorPoint, indicated func(ohm float64) float64) Errors {
 	var e Errors
@@ -57,14 +45,21 @@ func errorsAt(points []parser.SensorPoint, indicated func(ohm float64) float64) 
 type Ranked struct {
 	Known
 	Errors
-	TopErrorK float64 // at TopC indicated, were the sensor the reference
+	// Misfit is the sum of squares of the errors against what the thermometer
+	// may be off; Low the common error of the thermometer by which it is that
+	// small, as a share, at most 0.
+	Misfit, Low float64
+	Possible    bool    // the points allow that the sensor is this one
+	Within      bool    // no point is further off than the thermometer may be
+	TopErrorK   float64 // at TopC indicated, were the sensor the reference
 }
 
 // Ranking is what measured points say about a sensor.
 type Ranking struct {
-	Points []parser.SensorPoint // as measured
-	TopC   float64              // top of the printing range
-	Curves []Ranked             // best first
+	Points      []parser.SensorPoint // as measured
+	Thermometer Thermometer
+	TopC        float64  // top of the printing range
+	Curves      []Ranked // best first
 
 	// Of the fits, ThreePoint is nil with fewer than three temperatures, or
 	// where the points bend as no bead does; both are nil for a sensor that
@@ -73,15 +68,15 @@ type Ranking struct {
 	Beta       *Fitted
 	R0Ohm      float64 // at 0 °C, of a platinum sensor; otherwise 0
 
+	// Odd is the point without which the others go together, and with which
+	// nothing does; -1 for none.
+	Odd int
+
 	// Reference is what the sensor is taken for at the top of the range: the
-	// id of a known curve, or "" for the better fit.
+	// id of the likeliest known curve, or "" for the better fit, where no known
+	// one is possible.
 	Reference string
 	reference Curve
-	// ApartK is how far the known curves that fit the points lie apart at
-	// TopC; Extremes are the two that do. Above FitsWithinK the points cannot
-	// tell which sensor it is.
-	ApartK   float64
-	Extremes [2]string
 }
 
 // PointError is a measured point that cannot be.
@@ -94,66 +89,69 @@ func (e *PointError) Error() string { return e.Message }
 
 // Rank holds measured points against every known curve, and fits curves of
 // their own to them. It takes two temperatures at least.
-func Rank(points []parser.SensorPoint, topC float64) (*Ranking, error) {
-	merged, rising, err := steady(points)
+func Rank(points []parser.SensorPoint, by Thermometer, topC float64) (*Ranking, error) {
+	if err := inOtherUnits(points, by); err != nil {
+		return nil, err
+	}
+	merged, rising, err := steady(points, by)
 	if err != nil {
 		return nil, err
 	}
-	r := &Ranking{Points: points, TopC: topC}
-	for _, k := range All() {
-		if HasCurve(k.Kind) {
-			r.Curves = append(r.Curves, Ranked{Known: k, Errors: errorsAt(points, k.Curve.TempC)})
-		}
-	}
-	slices.SortStableFunc(r.Curves, func(a, b Ranked) int { return cmp.Compare(a.RMSK, b.RMSK) })
+	r := &Ranking{Points: points, Thermometer: by, TopC: topC, Curves: against(points, by)}
 	if rising {
 		r.R0Ohm = platinumR0(points)
 	} else {
-		r.ThreePoint, r.Beta = fitThree(points, merged, topC), fitTwo(points, merged, topC)
+		r.ThreePoint, r.Beta = fitThree(points, merged, by, topC), fitTwo(points, merged, by, topC)
 	}
-	r.refer(merged)
-	r.tellApart()
+	r.refer()
+	r.Odd = r.odd()
 	return r, nil
 }
 
-// steady merges points of one temperature and sees that the others rise or
-// fall steadily.
-func steady(points []parser.SensorPoint) (merged []parser.SensorPoint, rising bool, err error) {
-	order := make([]int, len(points))
-	for i, p := range points {
-		if order[i] = i; possible(p) != nil {
-			return nil, false, &PointError{i, possible(p).Error() + "; correct it"}
+// against holds points against every known curve: those that are possible first,
+// the likeliest of them before the others, then by their error.
+func against(points []parser.SensorPoint, by Thermometer) []Ranked {
+	var curves []Ranked
+	for _, k := range All() {
+		if !HasCurve(k.Kind) {
+			continue
 		}
-	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(points[a].TempC, points[b].TempC) })
-	var first []int // of the points that were merged into each
-	for i := 0; i < len(order); {
-		from := points[order[i]].TempC
-		var t, l, n float64
-		first = append(first, order[i])
-		for ; i < len(order) && points[order[i]].TempC <= from+sameTempK; i++ {
-			p := points[order[i]]
-			t, l, n = t+p.TempC, l+math.Log(p.Ohm), n+1
+		c := Ranked{Known: k, Errors: errorsAt(points, k.Curve.TempC), Within: true}
+		c.Misfit, c.Low = by.misfit(points, c.AtPointsK)
+		c.Possible = true
+		for i, p := range points {
+			c.Possible = c.Possible && math.Abs(by.left(p, c.AtPointsK[i], c.Low)) <= farOff
+			c.Within = c.Within && math.Abs(c.AtPointsK[i]) <= by.Off(p.TempC)
 		}
-		merged = append(merged, parser.SensorPoint{TempC: t / n, Ohm: math.Exp(l / n)})
+		curves = append(curves, c)
 	}
-	if len(merged) < 2 {
-		return nil, false, fmt.Errorf("all points lie at %.4g °C, within %g K, where most curves agree: measure at another temperature, best near printing", merged[0].TempC, sameTempK)
+	slices.SortStableFunc(curves, func(a, b Ranked) int { return cmp.Compare(a.Misfit, b.Misfit) })
+	for i := range curves {
+		curves[i].Possible = curves[i].Possible && curves[i].Misfit <= curves[0].Misfit+leastMisfit
 	}
-	rising = merged[len(merged)-1].Ohm > merged[0].Ohm
-	for i := 1; i < len(merged); i++ {
-		if a, b := merged[i-1], merged[i]; a.Ohm == b.Ohm || (b.Ohm > a.Ohm) != rising {
-			return nil, false, &PointError{first[i], fmt.Sprintf(
-				"%s does not go with %s and the other points: a sensor's resistance falls or rises steadily; correct one or measure again",
-				pointText(b), pointText(a))}
+	slices.SortStableFunc(curves, func(a, b Ranked) int { // those that are possible stay first
+		switch {
+		case a.Possible && b.Possible:
+			return 0
+		case a.Possible:
+			return -1
+		case b.Possible:
+			return 1
 		}
-	}
-	return merged, rising, nil
+		return cmp.Compare(a.RMSK, b.RMSK)
+	})
+	return curves
 }
 
-func pointText(p parser.SensorPoint) string {
-	plain := func(x float64, n int) string { return strconv.FormatFloat(digits(x, n), 'f', -1, 64) }
-	return plain(p.Ohm, 5) + " Ω at " + plain(p.TempC, 4) + " °C"
+// Possible lists the known curves that the points allow, the likeliest first.
+func (r *Ranking) Possible() []*Ranked {
+	var list []*Ranked
+	for i := range r.Curves {
+		if r.Curves[i].Possible {
+			list = append(list, &r.Curves[i])
+		}
+	}
+	return list
 }
 
 // platinumR0 is the mean resistance at 0 °C that the points stand for.
@@ -165,18 +163,13 @@ func platinumR0(points []parser.SensorPoint) float64 {
 	return sum / float64(len(points))
 }
 
-// refer chooses what the sensor is taken for at the top of the range: a fit
-// where the points reach that far, else the known curve that fits best, else
-// the fit after all.
-func (r *Ranking) refer(merged []parser.SensorPoint) {
-	fit := r.Fit()
+// refer chooses what the sensor is taken for: the likeliest known curve, or a fit
+// where none is possible.
+func (r *Ranking) refer() {
 	best := &r.Curves[0]
-	reaches := merged[len(merged)-1].TempC >= r.TopC-nearTopK
-	switch {
-	case fit != nil && (reaches && fit.Fits() || !best.Fits()):
-		r.reference = fit.Curve
-	default:
-		r.Reference, r.reference = best.ID, best.Curve
+	r.Reference, r.reference = best.ID, best.Curve
+	if fit := r.Fit(); fit != nil && !best.Possible {
+		r.Reference, r.reference = "", fit.Curve
 	}
 	for i := range r.Curves {
 		r.Curves[i].TopErrorK = r.topError(r.Curves[i].Curve)
@@ -185,8 +178,10 @@ func (r *Ranking) refer(merged []parser.SensorPoint) {
 
 // topError is what the reference has while believed indicates TopC, in K
 // above that. What is left of rounding is cut off.
-func (r *Ranking) topError(believed Curve) float64 {
-	return math.Round(1e6*(r.reference.TempC(believed.Ohms(r.TopC))-r.TopC)) / 1e6
+func (r *Ranking) topError(believed Curve) float64 { return topError(r.reference, believed, r.TopC) }
+
+func topError(real, believed Curve, topC float64) float64 {
+	return math.Round(1e6*(real.TempC(believed.Ohms(topC))-topC)) / 1e6
 }
 
 // Fit is the better fit: three points, else Beta, else nil.
@@ -197,35 +192,24 @@ func (r *Ranking) Fit() *Fitted {
 	return r.Beta
 }
 
-// Weak reports whether the points lie too close together, or too far from the
-// top of the range, for the fit to hold there.
-func (r *Ranking) Weak() bool {
+// FitHolds reports whether the fit may be written out as a definition: it goes
+// with every point, and no thermometer as good as this one moves it further at
+// the top of the range than a definition may be off.
+func (r *Ranking) FitHolds() bool {
 	f := r.Fit()
-	return f != nil && f.TopMovesK > weakFitK
+	return f != nil && f.Within(r) && f.TopGoodK() <= mostOffK
 }
 
-// Tells reports whether the points tell the sensor at the top of the range. If
-// not, any choice would be a guess.
-func (r *Ranking) Tells() bool {
-	return r.ApartK <= FitsWithinK && (r.Reference != "" || !r.Weak())
-}
+// TopGoodK is what the fit is good to at the top of the range.
+func (f *Fitted) TopGoodK() float64 { return farOff * f.TopOffK }
 
-// tellApart finds how far the curves that fit lie apart at the top.
-func (r *Ranking) tellApart() {
-	var low, high *Ranked
-	for i := range r.Curves {
-		c := &r.Curves[i]
-		if !c.Fits() {
-			continue
-		}
-		if low == nil || c.TopErrorK < low.TopErrorK {
-			low = c
-		}
-		if high == nil || c.TopErrorK > high.TopErrorK {
-			high = c
+// Within reports whether no point is further from the fit than the thermometer
+// may be off.
+func (f *Fitted) Within(r *Ranking) bool {
+	for i, p := range r.Points {
+		if math.Abs(f.AtPointsK[i]) > r.Thermometer.Off(p.TempC) {
+			return false
 		}
 	}
-	if low != nil {
-		r.ApartK, r.Extremes = high.TopErrorK-low.TopErrorK, [2]string{low.ID, high.ID}
-	}
+	return true
 }

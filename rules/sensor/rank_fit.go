@@ -16,15 +16,15 @@ type Fitted struct {
 	Cubic  float64 // 1/K; 0 for a plain Beta
 	// The curve as three points.
 	Points []parser.SensorPoint
-	// TopMovesK is how far the fit moves at the top of the range when the
-	// thermometer is off by 1 K at each point, root of the sum of squares.
-	TopMovesK float64
+	// TopOffK is how far off the fit may be at the top of the range, as the
+	// thermometer is at each point: root of the sum of squares.
+	TopOffK float64
 }
 
 // fitThree fits all three coefficients, or returns nil where the points do
 // not tell them. A cubic coefficient below 0 is none that a bead has: it comes
 // of errors in the points, and leads far astray beyond them.
-func fitThree(points, merged []parser.SensorPoint, topC float64) *Fitted {
+func fitThree(points, merged []parser.SensorPoint, by Thermometer, topC float64) *Fitted {
 	bend := func(points []parser.SensorPoint) *Thermistor {
 		t, err := FromPoints(points)
 		if err != nil || !(t.B > 0) || !(t.C > 0) {
@@ -35,7 +35,7 @@ func fitThree(points, merged []parser.SensorPoint, topC float64) *Fitted {
 	if len(merged) < 3 {
 		return nil
 	}
-	f := fitted(points, merged, topC, bend)
+	f := fitted(points, merged, by, topC, bend)
 	if f == nil {
 		return nil
 	}
@@ -51,8 +51,8 @@ func fitThree(points, merged []parser.SensorPoint, topC float64) *Fitted {
 }
 
 // fitTwo fits the Beta formula.
-func fitTwo(points, merged []parser.SensorPoint, topC float64) *Fitted {
-	f := fitted(points, merged, topC, betaThrough)
+func fitTwo(points, merged []parser.SensorPoint, by Thermometer, topC float64) *Fitted {
+	f := fitted(points, merged, by, topC, betaThrough)
 	if f == nil {
 		return nil
 	}
@@ -87,7 +87,7 @@ func betaThrough(points []parser.SensorPoint) *Thermistor {
 	return t
 }
 
-func fitted(points, merged []parser.SensorPoint, topC float64, fit func([]parser.SensorPoint) *Thermistor) *Fitted {
+func fitted(points, merged []parser.SensorPoint, by Thermometer, topC float64, fit func([]parser.SensorPoint) *Thermistor) *Fitted {
 	t := fit(merged)
 	if t == nil {
 		return nil
@@ -96,13 +96,13 @@ func fitted(points, merged []parser.SensorPoint, topC float64, fit func([]parser
 	r25, betaK, cubic := t.Beta()
 	f.R25Ohm, f.BetaK, f.Cubic = digits(r25, 5), digits(betaK, 6), digits(cubic, 5)
 	f.Errors = errorsAt(points, t.TempC)
-	f.TopMovesK = topMoves(merged, t.Ohms(topC), fit)
+	f.TopOffK = topOff(merged, by, t.Ohms(topC), fit)
 	return f
 }
 
-// topMoves shifts each point by 1 K in turn and adds up how far the fit moves
-// at a resistance.
-func topMoves(merged []parser.SensorPoint, topOhm float64, fit func([]parser.SensorPoint) *Thermistor) float64 {
+// topOff shifts each point in turn by what the thermometer may be off, and adds
+// up how far the fit moves at a resistance.
+func topOff(merged []parser.SensorPoint, by Thermometer, topOhm float64, fit func([]parser.SensorPoint) *Thermistor) float64 {
 	const shiftK = 0.1 // small: what follows is linear
 	here := fit(merged)
 	shifted := make([]parser.SensorPoint, len(merged))
@@ -114,7 +114,7 @@ func topMoves(merged []parser.SensorPoint, topOhm float64, fit func([]parser.Sen
 		if moved == nil {
 			return hottestC
 		}
-		d := (moved.TempC(topOhm) - here.TempC(topOhm)) / shiftK
+		d := (moved.TempC(topOhm) - here.TempC(topOhm)) / shiftK * by.Off(merged[i].TempC)
 		sum += d * d
 	}
 	return min(math.Sqrt(sum), hottestC)

@@ -19,6 +19,7 @@ type rankFlags struct {
 	used               string
 	pullup, usedPullup float64
 	topC               float64
+	withinK            float64
 }
 
 func newSensorRank() *cobra.Command {
@@ -29,7 +30,9 @@ func newSensorRank() *cobra.Command {
 		Use:   "rank FILE",
 		Short: "Which known curve fits a measured sensor",
 		Long: `Rank holds measured points against every known curve and says which definition
-each style should use. Where none fits, it fits a three-point curve and a Beta.
+each style should use, and which curves cannot be told apart. A custom definition
+is fitted only where no known curve goes with the points. It chooses none that
+may be more than 5 K off at the top of the printing range.
 
 FILE is a CSV with a header, either of
 
@@ -38,8 +41,12 @@ FILE is a CSV with a header, either of
                              says by which definition it read the sensor
 
 Measure at three temperatures at least: a room, a printing temperature, one in
-between. Lines that start with # are comments.`,
+between. The thermometer is taken to be good to 2 K and 1 % of what it shows, and
+its tip to read up to 5 % low; --within says how good it is in kelvin, such as 1
+where it shows ice water and boiling water right. Lines that start with # are
+comments.`,
 		Example: `  preflash sensor rank bead.csv
+  preflash sensor rank bead.csv --within 1
   preflash sensor rank shown.csv --used ntc-100k-4267
   preflash sensor rank shown.csv --used beta:100000:3950 --print-top 285`,
 		Args: cobra.ExactArgs(1),
@@ -66,6 +73,7 @@ between. Lines that start with # are comments.`,
 	flags.StringVar(&f.used, "used", "", "definition by which the firmware read the sensor: a known curve or beta:R25:B")
 	flags.Float64Var(&f.pullup, "pullup", sensor.UsualPullupOhm, "pull-up on the board, in ohm")
 	flags.Float64Var(&f.usedPullup, "used-pullup", 0, "pull-up that --used assumes, in ohm (default: that of --pullup)")
+	flags.Float64Var(&f.withinK, "within", 0, "how good the thermometer is, K (default: 2 K and 1 %)")
 	flags.Float64Var(&f.topC, "print-top", 260, "top of the printing range, °C")
 	format.add(cmd, "text", "json")
 	output.add(cmd)
@@ -73,10 +81,16 @@ between. Lines that start with # are comments.`,
 }
 
 func (f *rankFlags) rank(name string) (report.SensorRank, error) {
-	s := report.SensorRank{Used: f.used, PullupOhm: f.pullup}
+	s := report.SensorRank{Used: f.used, PullupOhm: f.pullup, Within: f.withinK}
+	by := sensor.UsualThermometer
+	if f.withinK != 0 {
+		by.OffK, by.OffShare = f.withinK, 0
+	}
 	switch {
 	case !(f.pullup > 0 && f.pullup <= 1e7) || !(f.usedPullup > 0 && f.usedPullup <= 1e7):
 		return s, errors.New("a pull-up must be above 0 Ω and at most 10 MΩ")
+	case f.withinK != 0 && !(f.withinK >= 0.1 && f.withinK <= 20):
+		return s, errors.New("--within must be from 0.1 to 20 K")
 	case !(f.topC >= 100 && f.topC <= 600):
 		return s, errors.New("--print-top must be from 100 to 600 °C")
 	}
@@ -93,7 +107,7 @@ func (f *rankFlags) rank(name string) (report.SensorRank, error) {
 		return s, err
 	}
 	s.File = file.Name
-	if s.Ranking, err = sensor.Rank(points, f.topC); err != nil {
+	if s.Ranking, err = sensor.Rank(points, by, f.topC); err != nil {
 		e := &parser.Error{File: file.Name, Message: err.Error()}
 		var point *sensor.PointError
 		if errors.As(err, &point) {
@@ -101,12 +115,12 @@ func (f *rankFlags) rank(name string) (report.SensorRank, error) {
 		}
 		return s, e
 	}
-	if !s.Ranking.Tells() {
-		return s, nil
+	for _, r := range rec.Rows {
+		s.Lines = append(s.Lines, r.Line)
 	}
 	for _, style := range styles.All() {
 		c := report.StyleChoice{Style: style.Name()}
-		c.Choice, c.Found = s.Ranking.Choose(style.Blank(), f.pullup)
+		c.Choice, c.Answer = s.Ranking.Choose(style.Blank(), f.pullup)
 		s.Choices = append(s.Choices, c)
 	}
 	return s, nil

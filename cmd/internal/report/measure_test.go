@@ -108,11 +108,11 @@ func TestMeasuredNamesAreShownHarmlessly(t *testing.T) {
 		t.Fatal(err)
 	}
 	flow := FlowTrials{File: evil, FilamentMM: 1.75, Loss: 0.05, DensityGCM3: 1.24, Extruders: all}
-	ranking, err := sensor.Rank([]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 200, Ohm: 600}}, 260)
+	ranking, err := sensor.Rank([]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 200, Ohm: 600}}, sensor.UsualThermometer, 260)
 	if err != nil {
 		t.Fatal(err)
 	}
-	rank := SensorRank{File: evil, Used: evil, PullupOhm: 4700, Ranking: ranking}
+	rank := SensorRank{File: evil, Used: evil, PullupOhm: 4700, Ranking: ranking, Lines: []int{2, 3}}
 	fit := fittedLog(t)
 	for name, render := range map[string]func(*strings.Builder) error{
 		"flow text": func(b *strings.Builder) error { return FlowText(b, flow) },

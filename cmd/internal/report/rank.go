@@ -1,6 +1,7 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"math"
@@ -19,14 +20,15 @@ type SensorRank struct {
 	Used      string // the definition by which the firmware read it; "" where ohms were measured
 	PullupOhm float64
 	Ranking   *sensor.Ranking
-	Choices   []StyleChoice // none where the points do not tell
+	Lines     []int   // of each point in the file
+	Within    float64 // how good the thermometer is said to be, K; 0 where nobody says
+	Choices   []StyleChoice
 }
 
-// StyleChoice is what one style should use. Found is false where it can have
-// no definition of this sensor.
+// StyleChoice is what one style should use, or why there is none.
 type StyleChoice struct {
-	Style string
-	Found bool
+	Style  string
+	Answer sensor.Answer
 	sensor.Choice
 }
 
@@ -42,19 +44,17 @@ func RankText(w io.Writer, s SensorRank) error {
 	if s.Used != "" {
 		how = ", told from what firmware with " + s.Used + " indicated"
 	}
-	paragraph(&b, "", fmt.Sprintf("%s: %d points from %s to %s%s. Errors are actual − indicated in K, of firmware that believes the curve; the last column is at %s indicated, the sensor taken for %s.",
-		s.File, len(r.Points), unit.Celsius(low), unit.Celsius(high), how, unit.Celsius(r.TopC), s.takenFor()))
+	paragraph(&b, "", fmt.Sprintf("%s: %d points from %s to %s%s. The thermometer is taken to be good to %s. Errors are actual − indicated in K, of firmware that believes the curve; the last column is at %s indicated, the sensor taken for %s.",
+		s.File, len(r.Points), unit.Celsius(low), unit.Celsius(high), how, s.thermometer(), unit.Celsius(r.TopC), s.takenFor()))
 	for from := 0; from < len(r.Points); from += pointsAbreast {
 		s.table(&b, from, min(from+pointsAbreast, len(r.Points)))
 	}
 	b.WriteByte('\n')
-	if best := &r.Curves[0]; best.Fits() {
-		paragraph(&b, "", fmt.Sprintf("%s fits best, within %s at every point.", best.ID, atMost(best.WorstK)))
-	} else {
-		paragraph(&b, "", fmt.Sprintf("No known curve fits within %s at every point.", unit.Kelvin(sensor.FitsWithinK)))
+	s.possible(&b)
+	if r.Reference == "" {
 		s.fits(&b)
 	}
-	if r.Tells() {
+	if s.told() {
 		b.WriteString("\nWhat each style should use:\n")
 		for _, c := range s.Choices {
 			s.choice(&b, c)
@@ -104,8 +104,49 @@ func (s *SensorRank) table(b *strings.Builder, from, to int) {
 	}
 }
 
-// atMost writes the size of an error, not finer than a thermometer tells.
-func atMost(d float64) string { return unit.Kelvin(max(math.Abs(d), 0.1)) }
+// thermometer says how good the thermometer is taken to be.
+func (s *SensorRank) thermometer() string {
+	m := s.Ranking.Thermometer
+	if s.Within > 0 {
+		return unit.Kelvin(m.OffK)
+	}
+	return fmt.Sprintf("%s and %s (--within says better)", unit.Kelvin(m.OffK), unit.Percent(m.OffShare))
+}
+
+// atMost writes the size of an error, not finer than the thermometer tells.
+func (s *SensorRank) atMost(d float64) string {
+	return unit.Kelvin(max(math.Abs(d), s.Ranking.Thermometer.OffK))
+}
+
+// told reports whether any style can be told what to use, or that it has
+// nothing.
+func (s *SensorRank) told() bool {
+	for _, c := range s.Choices {
+		if c.Answer != sensor.Untold {
+			return true
+		}
+	}
+	return false
+}
+
+// possible says which known curves the points allow.
+func (s *SensorRank) possible(b *strings.Builder) {
+	r := s.Ranking
+	list := r.Possible()
+	switch {
+	case len(list) == 0:
+		paragraph(b, "", fmt.Sprintf("No known curve goes with these points: each is further off at one of them than a thermometer of %s.", strings.TrimSuffix(s.thermometer(), " (--within says better)")))
+	case len(list) == 1:
+		paragraph(b, "", fmt.Sprintf("%s alone of the known curves goes with these points.", list[0].ID))
+	default:
+		var parts []string
+		for _, c := range list[1:] {
+			parts = append(parts, fmt.Sprintf("%s (%s K)", c.ID, cmp.Or(signed(c.TopErrorK), "0")))
+		}
+		paragraph(b, "", fmt.Sprintf("%s is the likeliest, and these cannot be told from it: %s. In brackets, how much hotter (+) or colder (-) than %s a nozzle with %s is while firmware that believes the other shows %s.",
+			list[0].ID, strings.Join(parts, ", "), unit.Celsius(r.TopC), list[0].ID, unit.Celsius(r.TopC)))
+	}
+}
 
 // beyondK is an error whose size says nothing more.
 const beyondK = 200.0
@@ -134,18 +175,22 @@ func (s *SensorRank) fits(b *strings.Builder) {
 	}
 	b.WriteString("\nFitted to the points:\n")
 	if f := r.ThreePoint; f != nil {
-		item(b, "three points: ", fmt.Sprintf("%s, or R25 %s, B %s K, cubic %s /K; within %s at the points", pointsText(f.Points),
-			ohmText(f.R25Ohm), plainFigure(f.BetaK), plainFigure(f.Cubic), atMost(f.WorstK)))
+		item(b, "three points: ", fmt.Sprintf("%s, or R25 %s, B %s K, cubic %s /K; at %s good to %s", pointsText(f.Points),
+			ohmText(f.R25Ohm), plainFigure(f.BetaK), plainFigure(f.Cubic), unit.Celsius(r.TopC), unit.Kelvin(f.TopGoodK())))
 	}
 	if f := r.Beta; f != nil {
-		item(b, "Beta: ", fmt.Sprintf("R25 %s, B %s K; within %s at the points", ohmText(f.R25Ohm), plainFigure(f.BetaK), atMost(f.WorstK)))
+		item(b, "Beta: ", fmt.Sprintf("R25 %s, B %s K; off by up to %s at the points", ohmText(f.R25Ohm), plainFigure(f.BetaK), s.atMost(f.WorstK)))
 	}
 }
 
 func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 	lead := c.Style + ": "
-	if !c.Found {
+	switch c.Answer {
+	case sensor.None:
 		item(b, lead, "it has no definition of this sensor, and none can be written out for it")
+		return
+	case sensor.Untold:
+		item(b, lead, fmt.Sprintf("cannot be told: the likeliest definition may be off by %s at %s", s.topRange(c), unit.Celsius(s.Ranking.TopC)))
 		return
 	}
 	text := definitionText(c.Def)
@@ -154,18 +199,30 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 	} else if c.Curve != "" {
 		text += ", which follows " + c.Curve
 	}
-	text += fmt.Sprintf("; within %s at the points", atMost(c.WorstK))
-	if d := signed(c.TopErrorK); d != "0" {
-		text += fmt.Sprintf(", %s K at %s", d, unit.Celsius(s.Ranking.TopC))
+	switch d := s.topRange(c); {
+	case s.Ranking.Reference == "":
+		text += fmt.Sprintf("; at %s good to %s", unit.Celsius(s.Ranking.TopC), unit.Kelvin(s.Ranking.Fit().TopGoodK()))
+	case d != "0 K":
+		text += fmt.Sprintf("; itself %s off at %s", d, unit.Celsius(s.Ranking.TopC))
 	}
 	if c.PullupK != 0 {
 		text += fmt.Sprintf("; set its pull-up to %s: left at %s, %s indicated is %s off",
-			ohmText(s.PullupOhm), ohmText(sensor.UsualPullupOhm), unit.Celsius(s.Ranking.TopC), atMost(c.PullupK))
+			ohmText(s.PullupOhm), ohmText(sensor.UsualPullupOhm), unit.Celsius(s.Ranking.TopC), unit.Kelvin(math.Abs(c.PullupK)))
 	}
 	if c.Def.Note != "" {
 		text += "; " + c.Def.Note
 	}
 	item(b, lead, text)
+}
+
+// topRange is how far a definition may be off at the top, whichever of the
+// possible sensors it is.
+func (s *SensorRank) topRange(c StyleChoice) string {
+	least, most := signed(c.LeastTopK), signed(c.MostTopK)
+	if least == most {
+		return least + " K"
+	}
+	return least + " to " + most + " K"
 }
 
 // definitionText writes a definition out for a person to type.
@@ -200,26 +257,48 @@ func ohmText(r float64) string {
 // plainFigure writes a figure that is to be typed, with all its digits.
 func plainFigure(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
 
-// doubts says what the points cannot tell.
+// doubts says what the points cannot tell, and what to do.
 func (s *SensorRank) doubts() []string {
 	var list []string
 	r := s.Ranking
 	_, high := span(r.Points)
-	if r.ApartK > sensor.FitsWithinK {
-		list = append(list, fmt.Sprintf("These points cannot tell which sensor it is: %s and %s both fit them, and lie %s apart at %s. Measure nearer to that; room temperature alone says little.",
-			r.Extremes[0], r.Extremes[1], unit.Kelvin(r.ApartK), unit.Celsius(r.TopC)))
-	} else if r.Reference != "" && high < r.TopC-farBelowK {
-		list = append(list, fmt.Sprintf("The points end at %s. Up to %s the curve is taken on trust; compare with a thermometer there.", unit.Celsius(high), unit.Celsius(r.TopC)))
+	top := unit.Celsius(r.TopC)
+	f := r.Fit()
+	if r.Odd >= 0 {
+		p := r.Points[r.Odd]
+		text := fmt.Sprintf("Line %d, %s at %s, does not go with the other points, which go together: measure it again, or remove the row.", s.Lines[r.Odd], ohmText(p.Ohm), unit.Celsius(p.TempC))
+		if hint := r.KiloHint(r.Odd); hint != "" {
+			text += strings.TrimPrefix(hint, ".") + "."
+		}
+		return append(list, text)
 	}
-	if f := r.Fit(); f != nil && r.Reference == "" && r.Weak() {
-		list = append(list, fmt.Sprintf("The points lie too close together, or too far from %s, for a fit to hold there: where the thermometer is 1 K off, the fit is some %s off. Measure at room temperature, near %s and in between.",
-			unit.Celsius(r.TopC), unit.Kelvin(f.TopMovesK), unit.Celsius(r.TopC)))
+	var low []string
+	for _, c := range r.Possible() {
+		if c.Low < -lowShare {
+			low = append(low, fmt.Sprintf("%s by %s", c.ID, unit.Figure(-100*c.Low, 1)+" %"))
+		}
 	}
-	if f := r.Fit(); f != nil && r.Reference == "" && !f.Fits() {
-		list = append(list, fmt.Sprintf("Even the fit is up to %s off at the points: one of them is measured wrong, or this is no bead.", atMost(f.WorstK)))
+	if low != nil {
+		list = append(list, fmt.Sprintf("A thermometer that reads low, as a tip does that touches the metal badly, would make these fit: %s. See to its contact and measure again.", strings.Join(low, ", ")))
+	}
+	switch {
+	case s.told() && r.Reference != "" && high < r.TopC-farBelowK:
+		list = append(list, fmt.Sprintf("The points end at %s. Up to %s the curve is taken on trust; compare with a thermometer there.", unit.Celsius(high), top))
+	case s.told():
+	case r.Reference != "":
+		list = append(list, fmt.Sprintf("Measure nearer to %s, more points, or with a better thermometer: one that shows ice water as 0 °C and boiling water right is good to about 1 K, which --within 1 says. Room temperature alone says little.", top))
+	case f != nil && f.Within(r):
+		list = append(list, fmt.Sprintf("The fit is good to %s at %s and no better, as the thermometer is: too little for a definition. Measure at room temperature, near %s and in between with a better one, and say so with --within.",
+			unit.Kelvin(f.TopGoodK()), top, top))
+	case f != nil:
+		list = append(list, fmt.Sprintf("Even the fit is up to %s off at the points: one of them is measured wrong, or this is no bead.", unit.Kelvin(math.Abs(f.WorstK))))
 	}
 	return list
 }
+
+// lowShare is how low a thermometer must read for a curve before that is said:
+// common practice, no source.
+const lowShare = 0.015
 
 // farBelowK is how far below the top points may end before it is said.
 const farBelowK = 60.0
@@ -241,6 +320,9 @@ type rankJSON struct {
 	PullupOhm float64          `json:"pullup_ohm"`
 	Points    []pointJSON      `json:"points"`
 	TopC      float64          `json:"print_top_c"`
+	OffK      float64          `json:"thermometer_k"`
+	OffShare  float64          `json:"thermometer_share"`
+	OddLine   any              `json:"odd_line"`  // of the point that does not go with the others
 	TakenFor  string           `json:"taken_for"` // a known curve; "" for the fit
 	Curves    []rankedJSON     `json:"curves"`
 	Fits      map[string]any   `json:"fits"`
@@ -260,7 +342,9 @@ type rankedJSON struct {
 	WorstK any    `json:"worst_k"`
 	Errors any    `json:"errors_k"`
 	TopK   any    `json:"top_error_k"`
-	Fits   bool   `json:"fits"`
+	Misfit any    `json:"misfit"`
+	Low    any    `json:"thermometer_low"` // a share, 0 to −1
+	May    bool   `json:"possible"`
 }
 
 type definitionJSON struct {
@@ -273,32 +357,40 @@ type definitionJSON struct {
 	Points     []pointJSON `json:"points"`
 	WorstK     any         `json:"worst_k"`
 	TopK       any         `json:"top_error_k"`
+	LeastTopK  any         `json:"least_top_error_k"`
+	MostTopK   any         `json:"most_top_error_k"`
+	Untold     bool        `json:"untold"`
 }
 
 // RankJSON prints the same for programs.
 func RankJSON(w io.Writer, s SensorRank) error {
 	r := s.Ranking
 	out := rankJSON{File: s.File, Used: s.Used, PullupOhm: s.PullupOhm, Points: pointsJSON(r.Points), TopC: r.TopC,
-		TakenFor: r.Reference, Fits: map[string]any{}, Styles: []definitionJSON{}, Doubts: append([]string{}, s.doubts()...)}
+		OffK: r.Thermometer.OffK, OffShare: r.Thermometer.OffShare, TakenFor: r.Reference, Fits: map[string]any{}, Styles: []definitionJSON{}, Doubts: append([]string{}, s.doubts()...)}
+	if r.Odd >= 0 {
+		out.OddLine = s.Lines[r.Odd]
+	}
 	if r.R0Ohm != 0 {
 		out.R0Ohm = plainValue(r.R0Ohm)
 	}
 	for i := range r.Curves {
 		c := &r.Curves[i]
-		out.Curves = append(out.Curves, rankedJSON{c.ID, plainValue(c.RMSK), plainValue(c.WorstK), plainValue(c.AtPointsK), plainValue(c.TopErrorK), c.Fits()})
+		out.Curves = append(out.Curves, rankedJSON{c.ID, plainValue(c.RMSK), plainValue(c.WorstK), plainValue(c.AtPointsK), plainValue(c.TopErrorK),
+			plainValue(c.Misfit), plainValue(c.Low), c.Possible})
 	}
 	for name, f := range map[string]*sensor.Fitted{"three_point": r.ThreePoint, "beta": r.Beta} {
 		out.Fits[name] = nil
 		if f != nil {
 			out.Fits[name] = map[string]any{"r25_ohm": plainValue(f.R25Ohm), "b_k": plainValue(f.BetaK), "cubic": plainValue(f.Cubic),
-				"points": pointsJSON(f.Points), "worst_k": plainValue(f.WorstK), "top_moves_k": plainValue(f.TopMovesK)}
+				"points": pointsJSON(f.Points), "worst_k": plainValue(f.WorstK), "top_good_k": plainValue(f.TopGoodK())}
 		}
 	}
 	for _, c := range s.Choices {
-		d := definitionJSON{Style: c.Style, Points: []pointJSON{}}
-		if c.Found {
+		d := definitionJSON{Style: c.Style, Points: []pointJSON{}, Untold: c.Answer == sensor.Untold}
+		if c.Answer == sensor.Chosen {
 			d.Definition, d.Curve = orNull(c.Def.Name), orNull(c.Curve)
 			d.WorstK, d.TopK = plainValue(c.WorstK), plainValue(c.TopErrorK)
+			d.LeastTopK, d.MostTopK = plainValue(c.LeastTopK), plainValue(c.MostTopK)
 			if c.Def.Name == "" { // to be written out
 				d.Points = pointsJSON(c.Def.Points)
 			}
