@@ -42,7 +42,9 @@ temp_c, filament, extruder and density_g_cm3. Each row is one extrusion into the
 air: so many mm of filament commanded at a flow, and the mass that came out.
 Begin with a flow that is surely low: what is lost is judged by the mass of each
 metre there, so that density, diameter and calibration cancel. Extrude a metre
-or more, or use a fine scale.`,
+or more, or use a fine scale, and weigh each flow twice: that tells the scatter.
+One filament at two temperatures, 20 K apart, tells melting from a drive that
+slips.`,
 		Example: `  preflash flow trials.csv
   preflash flow trials.csv --loss 3 --density 1.27`,
 		Args: cobra.ExactArgs(1),

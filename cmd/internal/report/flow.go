@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -57,15 +58,26 @@ func (t *FlowTrials) series(b *strings.Builder, s *melt.Series) {
 	for _, st := range s.Steps {
 		fmt.Fprintf(b, "%12.1f %15.2f %10.3f %8s %12s\n", st.FlowMM3S, st.SpeedMMS, st.GPerM, percents(st.Loss), percents(st.Shortfall))
 	}
-	area := math.Pi / 4 * t.FilamentMM * t.FilamentMM
-	if s.Open {
-		paragraph(b, "  ", fmt.Sprintf("The loss stays within %s up to %s, the highest flow tried: the limit lies above.", unit.Percent(t.Loss), unit.FlowRate(s.UsableMM3S)))
-	} else {
-		paragraph(b, "  ", fmt.Sprintf("Usable up to %s, that is %s of filament: from there on more than %s is lost.", unit.FlowRate(s.UsableMM3S), unit.Speed(s.UsableMM3S/area), unit.Percent(t.Loss)))
+	if !s.Missing {
+		paragraph(b, "  ", t.usableText(s))
 	}
 	for _, note := range t.notes(s) {
 		paragraph(b, "  ", note)
 	}
+}
+
+// usableText says up to which flow a series is usable.
+func (t *FlowTrials) usableText(s *melt.Series) string {
+	if s.Open {
+		return fmt.Sprintf("The loss stays within %s up to %s, the highest flow tried: the limit lies above.", unit.Percent(t.Loss), unit.FlowRate(s.UsableMM3S))
+	}
+	area := math.Pi / 4 * t.FilamentMM * t.FilamentMM
+	text := fmt.Sprintf("Usable up to %s, that is %s of filament: from there on more than %s is lost.",
+		unit.FlowRate(s.UsableMM3S), unit.Speed(s.UsableMM3S/area), unit.Percent(t.Loss))
+	if least, most := unit.Figure(s.LeastMM3S, 1), unit.FlowRate(s.MostMM3S); s.Repeated && least+" mm³/s" != most {
+		text += fmt.Sprintf(" By the scatter of the weighings it lies from %s to %s.", least, most)
+	}
+	return text
 }
 
 // percents writes a share with one decimal, and no negative zero.
@@ -81,13 +93,40 @@ func percents(share float64) string {
 func (t *FlowTrials) notes(s *melt.Series) []string {
 	var list []string
 	short := s.Shortfall()
+	ref := &s.Steps[s.Reference]
+	if s.Short > 0 {
+		list = append(list, fmt.Sprintf("At %s, the lowest flow, %s less came out than at the next ones. No hotend does that: this trial is short, as where the filament was not pressed on before. Weigh it again; the loss is judged against %s.",
+			unit.FlowRate(s.Steps[0].FlowMM3S), unit.Percent(s.Short), unit.FlowRate(ref.FlowMM3S)))
+	}
 	switch {
+	case s.Missing:
+		list = append(list, fmt.Sprintf("%s is missing at %s already, where every hotend melts: the extruder's steps for each mm are wrong, or the drive slips. Push 100 mm through without the hotend and measure. Or the density is %s g/cm³: weigh a metre of the filament. Until then no usable flow can be told.",
+			unit.Percent(short), unit.FlowRate(ref.FlowMM3S), unit.Figure(t.densityOf(s)*(1-short), 2)))
 	case short > t.Loss:
-		list = append(list, fmt.Sprintf("%s is missing at the lowest flow already, where no hotend fails to melt. Look at the grip first: a worn or clogged drive, too little pressure on the filament; a drive that grips from one side slips early, one with two driven gears does not (common practice, no source). Or the extruder's calibration, the filament's diameter or its density is off by as much.", unit.Percent(short)))
+		list = append(list, fmt.Sprintf("%s is missing at the lowest flow already, where every hotend melts. Look at the grip first: a worn or clogged drive, too little pressure on the filament; a drive that grips from one side slips early, one with two driven gears does not (common practice, no source). Or the extruder's calibration, the filament's diameter or its density is off by as much.", unit.Percent(short)))
+	case s.Early && s.Cause == melt.Melting:
+		list = append(list, "The loss starts at the lowest flows already, and still it is the melting that limits: the usable flow rises with heat.")
 	case s.Early:
-		list = append(list, "The loss starts at the lowest flows already. That points to grip rather than to melting: a drive that grips from one side slips early, one with two driven gears does not (common practice, no source). Mend the grip and weigh again, or take this for what hotend and drive do together.")
+		list = append(list, "The loss starts at the lowest flows already. That points to grip rather than to melting: a drive that grips from one side slips early, one with two driven gears does not (common practice, no source). Fix the grip and weigh again, or take this for what hotend and drive do together.")
 	case short < -gained:
 		list = append(list, fmt.Sprintf("%s more came out than was commanded: density, diameter or the commanded length is wrong; the usable flow holds all the same.", unit.Percent(-short)))
+	}
+	if s.Wide && !s.Missing {
+		a, b := &s.Steps[s.Below], &s.Steps[s.Below+1]
+		third := (b.FlowMM3S - a.FlowMM3S) / 3
+		list = append(list, fmt.Sprintf("From %s to %s the loss goes from %s %% to %s %%, and nothing was tried between: weigh at %s and %s too. The usable flow is taken from a straight line.",
+			unit.FlowRate(a.FlowMM3S), unit.FlowRate(b.FlowMM3S), percents(a.Loss), percents(b.Loss),
+			unit.Figure(a.FlowMM3S+third, 1), unit.FlowRate(a.FlowMM3S+2*third)))
+	}
+	if s.LateStart && !s.Missing {
+		list = append(list, fmt.Sprintf("The lowest flow, %s, is more than half of the usable one and may lose something itself, which no loss against it shows: begin lower.", unit.FlowRate(ref.FlowMM3S)))
+	}
+	for _, i := range s.Heavy {
+		list = append(list, fmt.Sprintf("At %s less is lost than at %s: one of the two was weighed wrong, or the drive slipped once. Weigh both again.",
+			unit.FlowRate(s.Steps[i].FlowMM3S), unit.FlowRate(s.Steps[i-1].FlowMM3S)))
+	}
+	if s.Scatter > t.Loss/2 {
+		list = append(list, fmt.Sprintf("Weighings at one flow differ by %s %% (standard deviation), too much to tell a loss of %s: press the filament on before each, extrude longer, weigh each flow three times.", percents(s.Scatter), unit.Percent(t.Loss)))
 	}
 	if s.Coarse > 0 {
 		list = append(list, fmt.Sprintf("One step of the scale is %s of the lightest extrusion: weigh longer extrusions, a metre or more.", unit.Figure(100*s.Coarse, 1)+" %"))
@@ -95,18 +134,74 @@ func (t *FlowTrials) notes(s *melt.Series) []string {
 	return list
 }
 
+// densityOf is what a series was taken to have, g/cm³: what would have come out
+// is what was missing and what was not.
+func (t *FlowTrials) densityOf(s *melt.Series) float64 {
+	st := &s.Steps[s.Reference]
+	area := math.Pi / 4 * t.FilamentMM * t.FilamentMM
+	return st.GPerM / (1 - st.Shortfall) / area
+}
+
 // summary prints what goes into the sheet of an extruder.
 func (t *FlowTrials) summary(b *strings.Builder, e *melt.Extruder) {
-	limiting := &e.Series[e.Limiting]
 	b.WriteByte('\n')
-	for _, d := range e.Differ {
-		paragraph(b, "", differText(e, d))
+	for _, text := range comparisons(e) {
+		paragraph(b, "", text)
 	}
+	if e.MaxFlowMM3S == 0 {
+		b.WriteString("# max_flow_mm3_s cannot be told from these trials.\n")
+		return
+	}
+	limiting := &e.Series[e.Limiting]
 	why := "the highest flow tried"
 	if !limiting.Open {
 		why = setupText(limiting.Setup)
 	}
 	fmt.Fprintf(b, "max_flow_mm3_s = %s   # [new.nozzle]; %s\n", unit.Figure(sheetFlow(e), 1), patch.Visible(why))
+}
+
+// comparisons says what the series of an extruder tell together: what limits,
+// and which filaments want limits of their own.
+func comparisons(e *melt.Extruder) []string {
+	var list []string
+	causes := map[melt.Cause]bool{}
+	for _, h := range e.Heated {
+		causes[h.Cause] = true
+		list = append(list, heatedText(e, h))
+	}
+	for _, d := range e.Differ {
+		list = append(list, differText(e, d))
+	}
+	early := slices.ContainsFunc(e.Series, func(s melt.Series) bool { return s.Early && !s.Missing })
+	switch {
+	case causes[melt.Grip] && len(e.Differ) > 0:
+		list = append(list, "That filaments differ at one temperature goes with it: what a drive grips, it grips differently.")
+	case causes[melt.Melting], causes[melt.Grip]:
+	case len(e.Differ) > 0, early:
+		list = append(list, "Grip or melting? Weigh one filament at two temperatures, 20 K apart: a melting limit rises with heat, by 10 % or more; a drive that slips hardly gains (common practice, no source).")
+	}
+	if slices.ContainsFunc(e.Series, func(s melt.Series) bool { return !s.Repeated }) {
+		list = append(list, "Where no flow was weighed twice, nothing tells the scatter: weigh each twice.")
+	}
+	return list
+}
+
+// heatedText says what heat changed for one filament.
+func heatedText(e *melt.Extruder, h melt.Heated) string {
+	cool, hot := &e.Series[h.Cooler], &e.Series[h.Hotter]
+	more := ""
+	if hot.Open {
+		more = "more than "
+	}
+	text := fmt.Sprintf("%s: %s at %s, %s%s at %s. ", named(cool.Filament), unit.FlowRate(cool.UsableMM3S), unit.Celsius(cool.TempC),
+		more, unit.FlowRate(hot.UsableMM3S), unit.Celsius(hot.TempC))
+	switch h.Cause {
+	case melt.Melting:
+		return text + "The usable flow rises with heat, so that it is the melting that limits."
+	case melt.Grip:
+		return text + "The usable flow hardly rises with heat, as that of a drive that slips: fix the grip before you judge the hotend."
+	}
+	return text + "That tells grip and melting not apart: the temperatures are too near to each other, the weighings scatter, or it is both."
 }
 
 // differText says that two filaments want limits of their own.
@@ -160,15 +255,19 @@ type flowJSON struct {
 
 type extruderJSON struct {
 	Extruder    string       `json:"extruder"`
-	MaxFlowMM3S any          `json:"max_flow_mm3_s"`
-	Limiting    int          `json:"limiting"` // index into series
+	MaxFlowMM3S any          `json:"max_flow_mm3_s"` // null where the trials do not tell it
+	Limiting    int          `json:"limiting"`       // index into series
+	Notes       []string     `json:"notes"`
 	Series      []seriesJSON `json:"series"`
 }
 
 type seriesJSON struct {
 	Filament   string     `json:"filament"`
-	TempC      any        `json:"temp_c"` // null where not given
-	UsableMM3S any        `json:"usable_mm3_s"`
+	TempC      any        `json:"temp_c"`       // null where not given
+	UsableMM3S any        `json:"usable_mm3_s"` // null where the trials do not tell it
+	LeastMM3S  any        `json:"usable_least_mm3_s"`
+	MostMM3S   any        `json:"usable_most_mm3_s"`
+	Scatter    any        `json:"scatter"`  // a share, assumed where no flow was weighed twice
 	AtLeast    bool       `json:"at_least"` // the limit lies above the highest flow tried
 	Early      bool       `json:"early"`
 	Notes      []string   `json:"notes"`
@@ -192,11 +291,17 @@ func FlowJSON(w io.Writer, t FlowTrials) error {
 	}
 	for i := range t.Extruders {
 		e := &t.Extruders[i]
-		x := extruderJSON{Extruder: e.Name, MaxFlowMM3S: plainValue(sheetFlow(e)), Limiting: e.Limiting}
+		x := extruderJSON{Extruder: e.Name, Limiting: e.Limiting, Notes: append([]string{}, comparisons(e)...)}
+		if e.MaxFlowMM3S > 0 {
+			x.MaxFlowMM3S = plainValue(sheetFlow(e))
+		}
 		for j := range e.Series {
 			s := &e.Series[j]
-			row := seriesJSON{Filament: s.Filament, UsableMM3S: plainValue(s.UsableMM3S), AtLeast: s.Open, Early: s.Early,
+			row := seriesJSON{Filament: s.Filament, AtLeast: s.Open, Early: s.Early, Scatter: plainValue(s.Scatter),
 				Notes: append([]string{}, t.notes(s)...)}
+			if !s.Missing {
+				row.UsableMM3S, row.LeastMM3S, row.MostMM3S = plainValue(s.UsableMM3S), plainValue(s.LeastMM3S), plainValue(s.MostMM3S)
+			}
 			if s.TempC != 0 {
 				row.TempC = s.TempC
 			}

@@ -76,10 +76,8 @@ func trialsFigure(t *FlowTrials, e *melt.Extruder, series []melt.Series, from in
 			notes = append(notes, seriesName(s)+": "+note)
 		}
 	}
-	for _, d := range e.Differ {
-		if d.Slower >= from && d.Slower < from+len(series) {
-			notes = append(notes, differText(e, d))
-		}
+	if from == 0 {
+		notes = append(notes, comparisons(e)...)
 	}
 	f := figureOf(p, trialsTitle(t, &series[least]), notes...)
 	f.table("flow, mm³/s", "filament, mm/s", "mass, g/m", "loss, %", "short of what was commanded, %")
@@ -105,6 +103,9 @@ func seriesName(s *melt.Series) string {
 }
 
 func trialsTitle(t *FlowTrials, s *melt.Series) string {
+	if s.Missing {
+		return "The trials tell no usable flow: too much is missing at the lowest"
+	}
 	if s.Open {
 		return fmt.Sprintf("No more than %s is lost up to %s, the highest flow tried", unit.Percent(t.Loss), unit.FlowRate(s.UsableMM3S))
 	}
