@@ -134,6 +134,7 @@ func TestPlusMinusHoldsTheTruth(t *testing.T) {
 		{"left warm from before", func(r *recorder, random *rand.Rand) { r.startK = 60 * random.Float64() }, 22, false},
 		{"half a minute is missing", func(r *recorder, random *rand.Rand) { r.gapS = 20 + 30*random.Float64() }, unknown, false},
 		{"whole degrees", func(r *recorder, _ *rand.Rand) { r.shownK, r.noiseK = 1, 0.2 }, unknown, false},
+		{"duty jumps about within each row", func(r *recorder, random *rand.Rand) { r.chatter = 0.1 * random.Float64() }, unknown, false},
 		{"no cool-down", func(r *recorder, _ *rand.Rand) { r.coolS = 0 }, 22, false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -159,7 +160,7 @@ func TestPlusMinusHoldsTheTruth(t *testing.T) {
 					if math.Abs(x.got.Value-x.want) <= x.got.PlusMinus() {
 						held[k]++
 					}
-					if !x.got.Told() {
+					if k < 3 && !x.got.Told() { // rows may be too far apart for the lag
 						t.Errorf("run %d: figure %d is not told: %+v", i, k, x.got)
 					}
 				}

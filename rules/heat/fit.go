@@ -20,7 +20,7 @@ type Estimate struct{ Value, StdErr float64 }
 
 // PlusMinus is how far off the true figure may well be: two and a half standard
 // errors, since a log holds some things that no model has, such as readings in
-// whole degrees. A duty that jumps about within each row is too much for it.
+// whole degrees.
 func (e Estimate) PlusMinus() float64 { return 2.5 * e.StdErr }
 
 // Told reports whether a log tells the figure better than an assumption would:
@@ -34,10 +34,13 @@ func (e Estimate) Told() bool { return e.PlusMinus() <= Spread*e.Value }
 //
 //	s² · τ · (JᵀJ + W)⁻¹
 //
-// s² is the sum of squares over rows less parameters. J holds all that was
-// fitted: capacity, losses, lag, room, and the start of the run. W adds, for
-// the room alone, what is known of it beforehand: s²τ over the square of its
-// standard error. τ is how many neighbouring rows count as one, 1 + 2 Σ ρ of
+// s² is the sum of squares over rows less parameters, of what is new in each
+// reading: where heat moves the block that no row tells of, as of a duty that
+// jumps about between them, each reading puts the computed run right by a share
+// that makes the residuals least (prediction errors; Ljung 1987), and else by
+// nothing. J holds all that was fitted: capacity, losses, lag, room, and the
+// start of the run. W adds, for the room alone, what is known of it beforehand:
+// s²τ over the square of its standard error. τ is how many neighbouring rows count as one, 1 + 2 Σ ρ of
 // the residuals' autocorrelations ρ (Bayley and Hammersley 1946), summed for as
 // long as two neighbouring ones together are above 0 (Geyer 1992, initial
 // positive sequence). They take the heater's power for exact.
@@ -127,8 +130,8 @@ var errNoModel = errors.New("no heat capacity, loss and lag make the model follo
 
 // fit makes the Fit of the best parameters.
 func (p *problem) fit(best []float64) *Fit {
-	residuals := p.residuals(best)
-	f := &Fit{Given: p.ambient, Residuals: residuals, Run: p.run(), Together: together(residuals)}
+	residuals := p.residualsBy(best, gain{})
+	f := &Fit{Given: p.ambient, Residuals: residuals, Run: p.run(), Together: together(p.residuals(best))}
 	var sum, neighbours float64
 	for i, r := range residuals {
 		sum += r * r

@@ -27,6 +27,7 @@ type problem struct {
 	// ambientWeight is what 1 K of the room counts against 1 K of a residual:
 	// the residuals' standard deviation by that of the room.
 	ambientWeight float64
+	gain          gain // by which readings put the computed run right
 }
 
 const (
@@ -92,7 +93,9 @@ func (p *problem) ambientC(x []float64) float64 {
 }
 
 // residuals are recorded minus computed temperatures, K.
-func (p *problem) residuals(x []float64) []float64 {
+func (p *problem) residuals(x []float64) []float64 { return p.residualsBy(x, p.gain) }
+
+func (p *problem) residualsBy(x []float64, by gain) []float64 {
 	plant := Plant{Heater: p.heater, Block: Block{
 		CapacityJPerK: positive(x[atCapacity]), LagS: positive(x[atLag]), LossWPerK: positive(x[atLoss]), AmbientC: p.ambientC(x),
 	}}
@@ -113,9 +116,7 @@ func (p *problem) residuals(x []float64) []float64 {
 			start.Block += x[at]
 			at++
 		}
-		for j, s := range plant.Replay(start, p.inputs[from:to]) {
-			residuals = append(residuals, p.tempC[from+j]-s.Sensor)
-		}
+		residuals = append(residuals, plant.follow(start, p.inputs[from:to], p.tempC[from:to], by)...)
 	}
 	return residuals
 }
@@ -185,8 +186,9 @@ func (p *problem) normal(x []float64) (*mat.SymDense, *mat.VecDense) {
 }
 
 // solve finds the parameters of the least cost. It starts from several lags,
-// since a wrong one makes a second valley. How much the room counts depends on
-// the residuals, which are known only then.
+// since a wrong one makes a second valley. By how much readings put the computed
+// run right, and how much the room counts, depends on the residuals, which are
+// known only then.
 func (p *problem) solve() ([]float64, bool) {
 	const usualNoiseK, rounds, same = 0.5, 4, 0.02
 	p.weigh(usualNoiseK)
@@ -197,13 +199,16 @@ func (p *problem) solve() ([]float64, bool) {
 			best, least = x, cost
 		}
 	}
-	for range rounds {
-		if best == nil || !p.fitsAmbient() {
+	for round := range rounds {
+		if best == nil {
 			break
 		}
-		before := p.ambientWeight
+		before, beforeGain := p.ambientWeight, p.gain
+		if round < 2 {
+			p.settleGain(best)
+		}
 		p.weigh(math.Sqrt(p.variance(best)))
-		if math.Abs(p.ambientWeight-before) < same*before {
+		if math.Abs(p.ambientWeight-before) <= same*before && p.gain == beforeGain {
 			break
 		}
 		if x, _ := p.descend(best); x != nil {
