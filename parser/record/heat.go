@@ -157,7 +157,8 @@ func (h *Heat) inOrder(t *table, i int) error {
 // full lists what a column may write for full, the least first: what is given,
 // else all of known that its largest figure leaves. A figure that is one of them
 // to the digit leaves itself and counts.
-func (h *Heat) full(t *table, name string, given float64, known []float64, cell func(*HeatRow) *float64) ([]float64, error) {
+func (h *Heat) full(t *table, name string, given float64, known []float64,
+	cell func(*HeatRow) *float64) ([]float64, error) {
 	largest, line := math.Inf(-1), 0
 	for i := range h.Rows {
 		if x := *cell(&h.Rows[i]); x > largest {
@@ -170,7 +171,8 @@ func (h *Heat) full(t *table, name string, given float64, known []float64, cell 
 	case largest <= 1:
 		return []float64{1}, nil
 	case largest < leastCounts:
-		return nil, t.errorf(line, "has %g as %s, outside of 0 to 1; as per cent or counts of 255 it would be next to nothing, and it is the largest in the file: correct it", largest, name)
+		return nil, t.errorf(line, "has %g as %s, outside of 0 to 1; as per cent or counts of 255 it would be "+
+			"next to nothing, and it is the largest in the file: correct it", largest, name)
 	}
 	at := slices.IndexFunc(known, func(full float64) bool { return full >= largest })
 	if known[at] == largest && largest != countsFull {
@@ -190,7 +192,8 @@ func (h *Heat) heats(t *table) error {
 		}
 		before, after := h.Rows[i-1], h.Rows[i+1]
 		if d := r.TempC - before.TempC; math.Abs(d) > longestJumpK && math.Abs(after.TempC-before.TempC) < math.Abs(d)/2 {
-			return t.errorf(r.Line, "jumps from %g to %g °C and back, as no hotend does: remove the row, and see to the sensor's plug", before.TempC, r.TempC)
+			return t.errorf(r.Line, "jumps from %g to %g °C and back, as no hotend does: remove the row, and see to the sensor's plug",
+				before.TempC, r.TempC)
 		}
 	}
 	switch {
@@ -199,13 +202,16 @@ func (h *Heat) heats(t *table) error {
 	case highest-lowest < leastRiseK:
 		return t.errorf(first.Line, "begins a log that never heats: the temperature stays between %g and %g °C; record a heat-up from cold to a printing temperature", lowest, highest)
 	case lowest >= kelvinC:
-		return t.errorf(first.Line, "begins a log that is never below %g °C: in kelvin that is %.3g °C; take 273.15 off each temp_c, or record from cold", lowest, lowest-273.15)
+		return t.errorf(first.Line, "begins a log that is never below %g °C: in kelvin that is %.3g °C; "+
+			"take 273.15 off each temp_c, or record from cold", lowest, lowest-273.15)
 	case first.TempC >= coldestF && first.TempC <= warmestF && first.TempC < lowest+2 && highest >= hotF:
-		return t.errorf(first.Line, "begins a log from %g to %g °C: in Fahrenheit that is %.0f to %.0f °C; convert each temp_c, (F − 32) / 1.8, or record from cold",
+		return t.errorf(first.Line, "begins a log from %g to %g °C: in Fahrenheit that is %.0f to %.0f °C; "+
+			"convert each temp_c, (F − 32) / 1.8, or record from cold",
 			first.TempC, highest, celsiusOfF(first.TempC), celsiusOfF(highest))
 	}
 	if fast := h.fastest(lowest, highest); fast > fastestKS {
-		return t.errorf(first.Line, "begins a log that heats by %.3g K each second, faster than any hotend: is time_s in minutes? Give seconds", fast)
+		return t.errorf(first.Line, "begins a log that heats by %.3g K each second, faster than any hotend: "+
+			"is time_s in minutes? Give seconds", fast)
 	}
 	return nil
 }

@@ -87,7 +87,8 @@ func betaThrough(points []parser.SensorPoint) *Thermistor {
 	return t
 }
 
-func fitted(points, merged []parser.SensorPoint, by Thermometer, topC float64, fit func([]parser.SensorPoint) *Thermistor) *Fitted {
+func fitted(points, merged []parser.SensorPoint, by Thermometer, topC float64,
+	fit func([]parser.SensorPoint) *Thermistor) *Fitted {
 	t := fit(merged)
 	if t == nil {
 		return nil
@@ -102,7 +103,8 @@ func fitted(points, merged []parser.SensorPoint, by Thermometer, topC float64, f
 
 // topOff shifts each point in turn by what the thermometer may be off, and adds
 // up how far the fit moves at a resistance.
-func topOff(merged []parser.SensorPoint, by Thermometer, topOhm float64, fit func([]parser.SensorPoint) *Thermistor) float64 {
+func topOff(merged []parser.SensorPoint, by Thermometer, topOhm float64,
+	fit func([]parser.SensorPoint) *Thermistor) float64 {
 	const shiftK = 0.1 // small: what follows is linear
 	here := fit(merged)
 	shifted := make([]parser.SensorPoint, len(merged))

@@ -17,7 +17,9 @@ func steady(points []parser.SensorPoint, by Thermometer) (merged []parser.Sensor
 	for i := range points {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(points[a].TempC, points[b].TempC) })
+	slices.SortStableFunc(order, func(a, b int) int {
+		return cmp.Compare(points[a].TempC, points[b].TempC)
+	})
 	var first []int // of the points that were merged into each
 	for i := 0; i < len(order); {
 		from := points[order[i]].TempC
@@ -30,7 +32,8 @@ func steady(points []parser.SensorPoint, by Thermometer) (merged []parser.Sensor
 		merged = append(merged, parser.SensorPoint{TempC: t / n, Ohm: math.Exp(l / n)})
 	}
 	if len(merged) < 2 {
-		return nil, false, fmt.Errorf("all points lie at %.4g °C, within %g K, where most curves agree: measure at another temperature, best near printing", merged[0].TempC, sameTempK)
+		return nil, false, fmt.Errorf("all points lie at %.4g °C, within %g K, where most curves agree: "+
+			"measure at another temperature, best near printing", merged[0].TempC, sameTempK)
 	}
 	rising = merged[len(merged)-1].Ohm > merged[0].Ohm
 	for i := 1; i < len(merged); i++ {
@@ -41,7 +44,8 @@ func steady(points []parser.SensorPoint, by Thermometer) (merged []parser.Sensor
 				other = a
 			}
 			return nil, false, &PointError{at, fmt.Sprintf(
-				"%s does not go with %s and the other points: a sensor's resistance falls or rises steadily; correct one or measure again%s",
+				"%s does not go with %s and the other points: a sensor's resistance falls or rises steadily; "+
+					"correct one or measure again%s",
 				pointText(points[at]), pointText(other), kiloHint(points, by, at))}
 		}
 	}
@@ -75,7 +79,8 @@ func without(points []parser.SensorPoint, by Thermometer, i int) []Ranked {
 func kiloHint(points []parser.SensorPoint, by Thermometer, i int) string {
 	rest := without(points, by, i)[0]
 	p := points[i]
-	if len(points) > 2 && rest.Possible && math.Abs(p.TempC-rest.Curve.TempC(1000*p.Ohm)) <= farOff*by.Off(p.TempC) {
+	off := math.Abs(p.TempC - rest.Curve.TempC(1000*p.Ohm))
+	if len(points) > 2 && rest.Possible && off <= farOff*by.Off(p.TempC) {
 		return fmt.Sprintf(". As %s kΩ it does: write %s Ω", plain(p.Ohm, 5), plain(1000*p.Ohm, 5))
 	}
 	return ""
@@ -171,13 +176,15 @@ func inOtherUnits(points []parser.SensorPoint, by Thermometer) error {
 			moved[i] = slip.right(p)
 		}
 		if best := against(moved, by)[0]; best.Possible && best.Within {
-			return fmt.Errorf("the points go with no known curve, and with %s if these are %s: %s", best.ID, slip.what, slip.remedy)
+			return fmt.Errorf("the points go with no known curve, and with %s if these are %s: %s",
+				best.ID, slip.what, slip.remedy)
 		}
 	}
 	coldest := slices.MinFunc(points, func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
 	hottest := slices.MaxFunc(points, func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
 	if coldest.Ohm > hottest.Ohm && coldest.Ohm < leastRoomOhm && coldest.TempC <= roomC {
-		return fmt.Errorf("%s is too little for a bead of a hotend: are the resistances in kΩ? Multiply each by 1000", pointText(coldest))
+		return fmt.Errorf("%s is too little for a bead of a hotend: are the resistances in kΩ? Multiply each by 1000",
+			pointText(coldest))
 	}
 	return nil
 }
