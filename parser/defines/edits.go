@@ -198,7 +198,7 @@ func (p *plan) setElement(s *slot, d *define, figure float64) error {
 	case !isList || len(items) == 0:
 		return fmt.Errorf("%s: %s is no list; write it by hand", d.at, d.name)
 	case s.element < len(items):
-		p.replace(items[s.element], literal(withoutComments(items[s.element].Text()), figure))
+		p.replace(items[s.element], literal(unspliced(items[s.element].Text()), figure))
 	case !s.repeats:
 		return fmt.Errorf("%s: %s has too few elements; write it by hand", d.at, d.name)
 	default:
@@ -207,7 +207,7 @@ func (p *plan) setElement(s *slot, d *define, figure float64) error {
 		for range s.element - len(items) {
 			text += ", " + last.Text()
 		}
-		text += ", " + literal(withoutComments(last.Text()), figure)
+		text += ", " + literal(unspliced(last.Text()), figure)
 		p.replace(parser.Span{File: last.File, Start: last.End, End: last.End}, text)
 	}
 	return nil

@@ -177,7 +177,8 @@ func (s *source) at(line int32) *define {
 		joined:       l.joined,
 	}
 	if l.comment && !l.block {
-		end := skipSlashes(u.text, l.slashes)
+		comment := join(u.text, int(l.slashes))
+		end := comment.after(slashes(comment.text))
 		// One blank belongs to the slashes; more are an indentation.
 		if u.text[end] == ' ' && u.text[end+1] == '#' {
 			end++
@@ -202,17 +203,6 @@ func (s *source) at(line int32) *define {
 	}
 	s.made[line] = d
 	return d
-}
-
-// skipSlashes returns the position after the slashes that start a comment.
-func skipSlashes(text string, p int32) int32 {
-	for {
-		c, q := peek(text, int(p))
-		if c != '/' {
-			return p
-		}
-		p = int32(q) + 1
-	}
 }
 
 // all returns every define line, in reading order.
