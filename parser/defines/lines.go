@@ -175,12 +175,19 @@ func (v *view) skip(i int) {
 	}
 }
 
-// join returns the logical line that starts at p without its splices.
-func join(text string, p int) view {
+// logical returns the logical line that starts at p.
+func logical(text string, p int) view {
+	var v view
+	v.join(text, p)
+	return v
+}
+
+// join makes v the logical line that starts at p, without its splices.
+func (v *view) join(text string, p int) {
 	end, splice := physicalEnd(text, p)
-	v := view{text: text[p:end], base: p, end: min(end+1, len(text)), open: -1}
+	v.text, v.base, v.offsets, v.end, v.open = text[p:end], p, nil, min(end+1, len(text)), -1
 	if splice < 0 {
-		return v
+		return
 	}
 	var line []byte
 	v.offsets = []int32{}
@@ -191,7 +198,6 @@ func join(text string, p int) view {
 	}
 	line, v.offsets = appendPiece(line, v.offsets, text, p, end)
 	v.text, v.end = string(line), min(end+1, len(text))
-	return v
 }
 
 func appendPiece(line []byte, offsets []int32, text string, p, end int) ([]byte, []int32) {
@@ -210,57 +216,58 @@ func (v *view) skipComment(text string, i int) bool {
 	}
 	end := commentEnd(text, int(v.after(i+2)))
 	if end >= 0 {
-		*v = join(text, end)
+		v.join(text, end)
 	}
 	return end >= 0
 }
 
 // lex makes each comment of a logical line one blank; the line goes on where a
 // comment ends. Only outside directives a raw string may do the same.
-func lex(text string, in view, directive bool) view {
-	out := view{base: in.base, open: -1}
+func (v *view) lex(text string, directive bool) {
+	i, base := v.firstComment(directive), v.base
 	var line []byte
-	for i := in.firstComment(directive); i < len(in.text); {
-		switch rest := in.text[i:]; {
+	var offsets []int32
+	for i < len(v.text) {
+		switch rest := v.text[i:]; {
 		case strings.HasPrefix(rest, "//"):
-			in.text = in.text[:i]
+			v.text = v.text[:i]
 		case strings.HasPrefix(rest, "/*"):
 			for n := range i + 1 {
-				out.offsets = append(out.offsets, in.at(n))
+				offsets = append(offsets, v.at(n))
 			}
-			line = append(append(line, in.text[:i]...), ' ')
-			start := int(in.at(i))
-			if !in.skipComment(text, i) {
-				in = view{end: len(text)}
-				out.open = start
+			line = append(append(line, v.text[:i]...), ' ')
+			start := int(v.at(i))
+			if !v.skipComment(text, i) {
+				v.text, v.end, v.open = "", len(text), start
 			}
 			i = 0
 		case isBlank(rest[0]):
 			i++
 		default:
-			kind, next := nextToken(in.text, i)
-			if kind == tokenMark && next == len(in.text) && !directive {
+			kind, next := nextToken(v.text, i)
+			if kind == tokenMark && next == len(v.text) && !directive {
 				quote := strings.IndexByte(rest, '"')
 				if closing := rawClosing(rest, quote); closing != "" {
-					start := int(in.at(i + quote))
+					start := int(v.at(i + quote))
 					n := strings.Index(text[start:], closing)
 					if n < 0 {
-						return view{end: len(text), open: start}
+						v.end, v.open = len(text), start
+						return
 					}
-					in, next = join(text, start+n+len(closing)), 0
+					v.join(text, start+n+len(closing))
+					next = 0
 				}
 			}
 			i = next
 		}
 	}
 	if line == nil {
-		return in
+		return
 	}
-	for n := range in.text {
-		out.offsets = append(out.offsets, in.at(n))
+	for n := range v.text {
+		offsets = append(offsets, v.at(n))
 	}
-	out.text, out.end = string(append(line, in.text...)), in.end
-	return out
+	v.text, v.base, v.offsets = string(append(line, v.text...)), base, offsets
 }
 
 // firstComment returns a position before which no comment starts, and no
@@ -286,6 +293,7 @@ func (v *view) firstComment(directive bool) int {
 // unspliced returns a piece of a logical line without splices and with each
 // comment made one blank.
 func unspliced(text string) string {
-	v := lex(text, join(text, 0), true)
+	v := logical(text, 0)
+	v.lex(text, true)
 	return v.text
 }

@@ -69,7 +69,8 @@ func splitList(body parser.Span) (items []parser.Span, ok bool) {
 		return nil, false
 	}
 	text := textOf(body.File.Data[body.Start:body.End])
-	v := lex(text, join(text, 0), true)
+	v := logical(text, 0)
+	v.lex(text, true)
 	depth, item := 0, parser.Span{File: body.File}
 	for p := skipBlanks(v.text, 0); p < len(v.text) && len(items) <= listLength; p = skipBlanks(v.text, p) {
 		start := p

@@ -54,6 +54,7 @@ type scanner struct {
 	unit *header
 	file *parser.File
 	text string
+	view view // the line that is read
 	err  *parser.Error
 }
 
@@ -81,14 +82,19 @@ func (c *scanner) run() {
 		p = 3
 	}
 	for p < len(text) {
-		p = c.line(p)
+		if text[p] == '\n' {
+			p++
+		} else {
+			p = c.line(p)
+		}
 	}
 }
 
 // line reads the logical line that starts at p and returns the start of the
 // next one.
 func (c *scanner) line(start int) int {
-	v := join(c.text, start)
+	v := &c.view
+	v.join(c.text, start)
 	for {
 		v.skip(skipBlanks(v.text, 0))
 		switch {
@@ -112,7 +118,7 @@ func (c *scanner) line(start int) int {
 				start = p + n + 1
 			}
 		default:
-			v = c.lex(v, false)
+			c.lex(v, false)
 			return v.end
 		}
 	}
@@ -121,8 +127,8 @@ func (c *scanner) line(start int) int {
 const unterminatedComment = "the comment that starts here is never closed; close it with */"
 
 // lex takes the comments out of a line.
-func (c *scanner) lex(v view, directive bool) view {
-	v = lex(c.text, v, directive)
+func (c *scanner) lex(v *view, directive bool) {
+	v.lex(c.text, directive)
 	if at := v.open; at >= 0 {
 		if c.text[at] == '/' {
 			c.fail(at, unterminatedComment)
@@ -130,11 +136,10 @@ func (c *scanner) lex(v view, directive bool) view {
 			c.fail(at, "the raw string that starts here is never closed")
 		}
 	}
-	return v
 }
 
 // lineComment looks for a define in the // comment v.
-func (c *scanner) lineComment(start int, v view) {
+func (c *scanner) lineComment(start int, v *view) {
 	d := directive{start: int32(start), end: int32(v.end), slashes: v.at(0)}
 	v.skip(skipBlanks(v.text, slashes(v.text)))
 	if v.text != "" && v.text[0] == '#' && isDefine(v.text[1:]) {
@@ -147,11 +152,11 @@ func slashes(text string) int { return len(text) - len(strings.TrimLeft(text, "/
 
 // commentedOut adds the commented-out define that starts with the # of v. It
 // ends with its line, whatever it holds.
-func (c *scanner) commentedOut(text string, v view, d *directive) {
+func (c *scanner) commentedOut(text string, v *view, d *directive) {
 	v.skip(1)
-	v = lex(text[:v.end], v, true)
+	v.lex(text[:v.end], true)
 	d.comment, d.block = true, d.block || v.open >= 0
-	c.define(&v, d)
+	c.define(v, d)
 }
 
 // blockComment looks for defines at the starts of lines in a block comment,
@@ -172,10 +177,11 @@ func (c *scanner) blockComment(start, p, end int) {
 			continue
 		}
 		lineStart := strings.LastIndexByte(text[:at], '\n') + 1
-		v := join(text, at)
-		d := directive{start: int32(lineStart), end: int32(join(c.text, v.end-1).end), slashes: int32(start), block: true}
-		c.commentedOut(text, v, &d)
-		at = v.end - 1
+		v, whole := logical(text, at), logical(c.text, at)
+		d := directive{start: int32(lineStart), end: int32(whole.end), slashes: int32(start), block: true}
+		end := v.end
+		c.commentedOut(text, &v, &d)
+		at = end - 1
 	}
 }
 
@@ -187,11 +193,11 @@ func isDefine(text string) bool {
 
 // directive reads the directive that starts with the line v, whose # or %: ends
 // at position p.
-func (c *scanner) directive(start int, v view, p int) int {
+func (c *scanner) directive(start int, v *view, p int) int {
 	v.skip(p)
-	v = c.lex(v, true)
+	c.lex(v, true)
 	if c.err == nil {
-		c.command(&v, &directive{start: int32(start), end: int32(v.end)})
+		c.command(v, &directive{start: int32(start), end: int32(v.end)})
 	}
 	return v.end
 }

@@ -177,7 +177,7 @@ func (s *source) at(line int32) *define {
 		joined:       l.joined,
 	}
 	if l.comment && !l.block {
-		comment := join(u.text, int(l.slashes))
+		comment := logical(u.text, int(l.slashes))
 		end := comment.after(slashes(comment.text))
 		// One blank belongs to the slashes; more are an indentation.
 		if u.text[end] == ' ' && u.text[end+1] == '#' {
