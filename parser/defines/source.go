@@ -117,6 +117,7 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 		}
 		units = append(units, u)
 	}
+	s.gen = s.likely()
 	for range maxRounds {
 		if err := s.run(units); err != nil {
 			return nil, err
@@ -130,6 +131,26 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 		}
 	}
 	return s, s.contradicted(r.Outside)
+}
+
+// likely is the generation that the files look like before they are run: it
+// mostly saves a round.
+func (s *source) likely() generation {
+	for _, name := range versionOptions {
+		if id := s.table.find(name); id >= 0 && s.table.all[id].last >= 0 {
+			if g := versionGeneration(s.body(s.table.all[id].last)); g != genUnknown {
+				return g
+			}
+		}
+	}
+	for _, mark := range &generationMarks {
+		for _, name := range mark.names {
+			if id := s.table.find(name); id >= 0 && s.table.all[id].last >= 0 {
+				return mark.gen
+			}
+		}
+	}
+	return genUnknown
 }
 
 // grow makes room for the lines and names of a file. There are about as many
