@@ -37,12 +37,12 @@ type step struct {
 
 type operand struct {
 	Signs   string   `parser:"@( Unary | Sign )*"`
-	Number  string   `parser:"( @Number"`
-	Unknown string   `parser:"| '@' @Number"` // only in expanded text
-	Defined string   `parser:"| Defined ( @Word | '(' @Word ')' )"`
-	Name    string   `parser:"| @Word"`
+	Name    string   `parser:"( @Word"`
 	Options []string `parser:"  ( '(' @Word ( ',' @Word )* ')' )?"` // what one of the style's tests asks for
-	Inner   *list    `parser:"| '(' @@ ')' )"`
+	Defined string   `parser:"| Defined ( @Word | '(' @Word ')' )"`
+	Number  string   `parser:"| @Number"`
+	Inner   *list    `parser:"| '(' @@ ')'"`
+	Unknown string   `parser:"| '@' @Number )"` // only in expanded text
 }
 
 var expressions = sync.OnceValue(func() *participle.Parser[list] {
