@@ -28,8 +28,10 @@ func (s *source) condition(line int32, sure bool) parser.Tri {
 		s.doubt(line, d)
 		switch {
 		case d.over:
-			s.note(line, parser.RemarkUnreadable, "this condition cannot be read: "+d.text+"; what stands under it is unknown; write it shorter")
-		case v.kind == brokenValue && sure && len(c.unknown) == 0: // with an unknown part it may still be one
+			s.note(line, parser.RemarkUnreadable, "this condition cannot be read: "+d.text+
+				"; what stands under it is unknown; write it shorter")
+		// With an unknown part it may still be one.
+		case v.kind == brokenValue && sure && len(c.unknown) == 0:
 			s.note(line, parser.RemarkBroken, fmt.Sprintf("the compiler refuses the condition %q: %s; correct it",
 				clip(strings.TrimSpace(s.lines[line].kind.String()+" "+text)), d.text))
 		}
@@ -73,7 +75,7 @@ func (e *expander) compute(a arithmetic) (value, doubt) {
 	if e.over || v.over {
 		v.kind, v.over, v.doubt = unknownValue, true, len(e.unknown) // what it would be, nobody knows
 	}
-	return v, v.because(e.unknown)
+	return v.hangsOn(e.unknown)
 }
 
 // constants expands a text and replaces what is left of its names, so that only
@@ -109,7 +111,8 @@ func (e *expander) constant(t token, a arithmetic) string {
 		if strings.HasSuffix(t.text, "''") {
 			e.fail("no character stands between the quotes of " + t.text)
 		} else if _, ok := numeral(t.text); !ok { // its number is the compiler's business
-			return numbered(e.doubtful(doubt{name: -1, text: clip(t.text) + " is no character whose number is known"}))
+			text := clip(t.text) + " is no character whose number is known"
+			return numbered(e.doubtful(doubt{name: -1, text: text}))
 		}
 	case tokenString:
 		e.fail("a string stands in it")

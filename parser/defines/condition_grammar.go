@@ -117,7 +117,8 @@ const (
 type words struct{}
 
 func (words) Symbols() map[string]lexer.TokenType {
-	return map[string]lexer.TokenType{"EOF": lexer.EOF, "Number": typeNumber, "Word": typeWord, "Defined": typeDefined,
+	return map[string]lexer.TokenType{"EOF": lexer.EOF,
+		"Number": typeNumber, "Word": typeWord, "Defined": typeDefined,
 		"Sign": typeSign, "Unary": typeUnary, "Binary": typeBinary, "Mark": typeMark}
 }
 

@@ -86,6 +86,18 @@ func TestConditions(t *testing.T) {
 	}
 }
 
+// What a macro may stand for can hold an operator that takes the condition
+// apart.
+func TestLooseValueThatMayBe(t *testing.T) {
+	for value, want := range map[string]parser.Tri{"1 || 1": parser.Maybe, "LOOSE": parser.Maybe, "(1) || (1)": parser.Maybe,
+		"1": parser.No, "-1": parser.No, "(1 || 1)": parser.No, "": parser.No, "TIGHT": parser.No} {
+		lines := "#define LOOSE 1 || 1\n#define TIGHT (2)\n#if EXT\n#define A " + value + "\n#endif\n"
+		if got, why := decide(t, lines, "0 && A"); got != want {
+			t.Errorf("0 && A is %v (%s) where A may be %q, want %v", got, why, value, want)
+		}
+	}
+}
+
 // What cpp refuses is unknown, and the reason is said.
 func TestBrokenConditions(t *testing.T) {
 	for _, test := range []struct{ condition, why string }{

@@ -39,12 +39,18 @@ func truth(b bool) value {
 
 func broken(why string) value { return value{kind: brokenValue, why: why} }
 
-// because says what a value that is not known hangs on.
-func (v value) because(unknown []doubt) doubt {
-	if v.kind == unknownValue && v.doubt < len(unknown) {
-		return unknown[v.doubt]
+// hangsOn says what a value that is not known hangs on. A value in which an
+// operator may stand or not is not known, whatever the rest comes to.
+func (v value) hangsOn(unknown []doubt) (value, doubt) {
+	for i, d := range unknown {
+		if d.loose && v.kind == knownValue {
+			v = value{kind: unknownValue, doubt: i}
+		}
 	}
-	return doubt{name: -1, text: v.why, over: v.over}
+	if v.kind == unknownValue && v.doubt < len(unknown) {
+		return v, unknown[v.doubt]
+	}
+	return v, doubt{name: -1, text: v.why, over: v.over}
 }
 
 func (v value) zero() bool {
@@ -90,8 +96,8 @@ func (c *evaluation) asItStands(text string) (v value, d doubt, ok bool) {
 	if err != nil {
 		return v, d, false
 	}
-	v = c.list(tree)
-	return v, v.because(c.unknown), !c.expand
+	v, d = c.list(tree).hangsOn(c.unknown)
+	return v, d, !c.expand
 }
 
 // compute gives the value of expanded text.
@@ -137,7 +143,8 @@ func (c *evaluation) choice(o *choice) value {
 	switch {
 	case test.kind == brokenValue:
 		return test
-	case test.kind == unknownValue && yes.kind == knownValue && no.kind == knownValue && yes.number() == no.number():
+	case test.kind == unknownValue && yes.kind == knownValue && no.kind == knownValue &&
+		yes.number() == no.number():
 	case test.kind == unknownValue:
 		return test
 	case test.zero():
@@ -229,7 +236,9 @@ func (c *evaluation) lookUp(word string) (parser.Tri, string, doubt) {
 	id := c.s.table.intern(word)
 	line, sure := c.s.define(id)
 	switch n := &c.s.table.all[id]; {
-	case !sure || n.state == none && c.s.outside(n):
+	case !sure:
+		return parser.Maybe, "", doubt{name: id, loose: c.s.loose(id, maxLoose)}
+	case n.state == none && c.s.outside(n):
 		return parser.Maybe, "", doubt{name: id}
 	case line < 0:
 		return parser.No, "", doubt{}

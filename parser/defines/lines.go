@@ -132,7 +132,7 @@ func isNameStart(c byte) bool {
 
 func isNameRune(r rune, inside bool) bool {
 	return unicode.IsLetter(r) || unicode.Is(unicode.Nl, r) ||
-		inside && (unicode.IsDigit(r) || unicode.Is(unicode.Mn, r) || unicode.Is(unicode.Mc, r) || unicode.Is(unicode.Pc, r))
+		inside && (unicode.IsDigit(r) || unicode.In(r, unicode.Mn, unicode.Mc, unicode.Pc))
 }
 
 // view is a logical line, or the rest of one, without its line end: a piece of

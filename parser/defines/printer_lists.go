@@ -27,7 +27,8 @@ func (r *reader) element(d *define, index int, repeats bool) (at parser.Span, te
 	case repeats:
 		index = len(items) - 1
 	default:
-		return d.body, "", fmt.Sprintf("%s: %s has %d elements, and number %d is needed", d.at, d.name, len(items), index+1)
+		return d.body, "", fmt.Sprintf("%s: %s has %d elements, and number %d is needed",
+			d.at, d.name, len(items), index+1)
 	}
 	return items[index], unspliced(items[index].Text()), ""
 }

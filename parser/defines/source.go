@@ -91,8 +91,10 @@ type macro struct {
 	// same holds the defines of which one is in force instead of winner,
 	// with the same value, depending on an unknown condition. A change must
 	// be made to them too.
-	same   []*define
-	others []*define   // defines that were read, and lost to a later define or #undef; with Maybe, all that may be in force
+	same []*define
+	// others are the defines that were read, and lost to a later define or #undef;
+	// with Maybe, all that may be in force.
+	others []*define
 	undef  parser.Span // the #undef that ended it, where state is No for that reason
 	// removed: the firmware itself takes it out, since what it belongs to is not there.
 	removed bool

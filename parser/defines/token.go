@@ -143,7 +143,7 @@ var marks = [...]string{"%:%:", "...", "<<=", ">>=", "->*",
 	"+=", "-=", "*=", "/=", "%=", "&=", "|=", "^=", "::", ".*", "%:"}
 
 func markLength(text string) int {
-	if len(text) > 1 && text[1] > ' ' && !isDigit(text[1]) && !isNameStart(text[1]) && text[1] != '(' && text[1] != ')' {
+	if len(text) > 1 && strings.IndexByte("%.<>=-&|+#:*", text[1]) >= 0 {
 		for _, m := range &marks {
 			if strings.HasPrefix(text, m) {
 				return len(m)
