@@ -32,8 +32,9 @@ func (s *source) condition(line int32, sure bool) parser.Tri {
 				"; what stands under it is unknown; write it shorter")
 		// With an unknown part it may still be one.
 		case v.kind == brokenValue && sure && len(c.unknown) == 0:
-			s.note(line, parser.RemarkBroken, fmt.Sprintf("the compiler refuses the condition %q: %s; correct it",
-				clip(strings.TrimSpace(s.lines[line].kind.String()+" "+text)), d.text))
+			quoted := clip(strings.TrimSpace(s.lines[line].kind.String() + " " + text))
+			s.note(line, parser.RemarkBroken,
+				fmt.Sprintf("the compiler refuses the condition %q: %s; correct it", quoted, d.text))
 		}
 		return parser.Maybe
 	case v.bits != 0:

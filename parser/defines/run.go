@@ -129,8 +129,8 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 	around, aroundCause := live, cause
 	for i := u.from; i < u.to; i++ {
 		if s.steps++; s.steps > maxSteps {
-			return parser.Errorf(u.span(s.lines[i].start, s.lines[i].start), "reading takes more than %d steps up to"+
-				" here; no configuration does: look for macros or includes that multiply", maxSteps)
+			return parser.Errorf(u.span(s.lines[i].start, s.lines[i].start), "reading takes more than %d steps"+
+				" up to here; no configuration does: look for macros or includes that multiply", maxSteps)
 		}
 		d := &s.lines[i]
 		switch d.kind {
