@@ -9,29 +9,36 @@ import (
 )
 
 // condition decides the #if or #elif at a line; sure says that the line is
-// read for sure. What it could not tell it leaves under s.doubts.
+// read for sure. What it could not tell it leaves under s.doubts. The text is
+// computed as it stands where that is the same: where each of its names brings
+// one number. Else its macros are expanded.
 func (s *source) condition(line int32, sure bool) parser.Tri {
 	text := s.body(line)
-	if t, ok := s.quick(text); ok {
-		return t
+	c := evaluation{s: s}
+	v, d, ok := c.asItStands(text)
+	if !ok {
+		s.tokens = tokenise(text, s.tokens[:0])
+		e := s.expander(s.tokens)
+		v, d = e.compute(wholeNumbers)
+		e.close()
+		c.unknown = e.unknown
 	}
-	s.tokens = tokenise(text, s.tokens[:0])
-	e := s.expander(s.tokens)
-	v, d := e.compute(wholeNumbers)
-	e.close()
 	switch {
 	case v.kind != knownValue:
 		s.doubt(line, d)
 		switch {
 		case d.over:
-			s.note(line, parser.RemarkUnreadable, "this condition cannot be read: "+d.text+"; what stands under it is unknown; write it shorter")
-		case v.kind == brokenValue && sure && len(e.unknown) == 0: // with an unknown part it may still be one
+			s.note(line, parser.RemarkUnreadable, "this condition cannot be read: "+d.text+
+				"; what stands under it is unknown; write it shorter")
+		// With an unknown part it may still be one.
+		case v.kind == brokenValue && sure && len(c.unknown) == 0:
 			if s.unitOf(line).firmware {
 				s.noteOption(text)
 				break
 			}
-			s.note(line, parser.RemarkBroken, fmt.Sprintf("the compiler refuses the condition %q: %s; correct it",
-				s.unitOf(line).file.Cite(clip(strings.TrimSpace(s.lines[line].kind.String()+" "+text))), d.text))
+			quoted := clip(strings.TrimSpace(s.lines[line].kind.String() + " " + text))
+			s.note(line, parser.RemarkBroken,
+				fmt.Sprintf("the compiler refuses the condition %q: %s; correct it", s.unitOf(line).file.Cite(quoted), d.text))
 		}
 		return parser.Maybe
 	case v.bits != 0:
@@ -79,27 +86,23 @@ func (s *source) since(d doubt) doubt {
 	return d
 }
 
-// compute expands the expander's text and computes it. With a value that is
-// not known comes the doubt that it hangs on.
+// compute expands the expander's text and computes it. With a value that is not
+// known comes the doubt that it hangs on.
 func (e *expander) compute(a arithmetic) (value, doubt) {
 	text := e.constants(a)
 	e.s.steps += len(text)
 	v := broken(e.broken)
 	if e.broken == "" {
-		v = compute(text, a)
+		v = compute(text)
 	}
-	switch {
-	case e.over || v.over:
-		v.kind = unknownValue // what it would be, nobody knows
-		return v, doubt{name: -1, text: v.why, over: true}
-	case v.kind == unknownValue && v.doubt < len(e.unknown):
-		return v, e.unknown[v.doubt]
+	if e.over || v.over {
+		v.kind, v.over, v.doubt = unknownValue, true, len(e.unknown) // what it would be, nobody knows
 	}
-	return v, doubt{name: -1, text: v.why}
+	return v.hangsOn(e.unknown)
 }
 
-// constants expands a condition and replaces what is left of its names, so
-// that only numbers, operators and numbered unknowns remain, one blank between
+// constants expands a text and replaces what is left of its names, so that only
+// numbers, operators and numbered unknowns (@0, @1 …) remain, one blank between
 // them: many conditions of a configuration are then the same text.
 func (e *expander) constants(a arithmetic) string {
 	out := e.s.scratch[:0]
@@ -112,83 +115,61 @@ func (e *expander) constants(a arithmetic) string {
 		if len(out) > 0 {
 			out = append(out, ' ')
 		}
-		switch t.kind {
-		case tokenWord:
-			out = e.constant(out, t, a)
-		case tokenNumber:
-			n, ok := wholeNumber(t.text)
-			if !ok && a == allNumbers {
-				n, ok = fraction(t.text)
-			}
-			if !ok {
-				e.fail(clip(t.text) + " is no whole number")
-			}
-			out = append(out, n...)
-		case tokenChar:
-			n, ok := charValue(t.text)
-			switch {
-			case ok:
-				out = append(out, n...)
-			case strings.HasSuffix(t.text, "''"):
-				e.fail("no character stands between the quotes of " + t.text)
-			default: // its number is the compiler's business
-				u := e.doubtful(doubt{name: -1, text: clip(t.text) + " is no character whose number is known"})
-				out = e.numbered(out, int(u.arg))
-			}
-		case tokenString:
-			e.fail("a string stands in it")
-		case tokenUnknown:
-			out = e.numbered(out, int(t.arg))
-			e.skipCall()
-		default:
-			if t.text == "@" { // our own sign for unknowns
-				e.fail("a stray @ stands in it")
-			}
-			out = append(out, t.text...)
-		}
+		out = append(out, e.constant(t, a)...)
 	}
 	e.s.scratch = out
 	return string(out)
 }
 
-func (e *expander) numbered(out []byte, n int) []byte {
-	return strconv.AppendInt(append(out, '@'), int64(n), 10)
+// constant gives what stands for a token of expanded text.
+func (e *expander) constant(t token, a arithmetic) string {
+	switch t.kind {
+	case tokenWord:
+		return e.word(t, a)
+	case tokenNumber:
+		if v, ok := numeral(t.text); !ok || v.floating && a == wholeNumbers {
+			e.fail(clip(t.text) + " is no whole number")
+		}
+	case tokenChar:
+		if strings.HasSuffix(t.text, "''") {
+			e.fail("no character stands between the quotes of " + t.text)
+		} else if _, ok := numeral(t.text); !ok { // its number is the compiler's business
+			text := clip(t.text) + " is no character whose number is known"
+			return numbered(e.doubtful(doubt{name: -1, text: text}))
+		}
+	case tokenString:
+		e.fail("a string stands in it")
+	case tokenUnknown:
+		e.skipCall()
+		return numbered(t)
+	default: // @ is our own sign for unknowns
+		if n := strings.IndexAny(t.text, `@"'`); n >= 0 {
+			e.fail("a stray " + t.text[n:n+1] + " stands in it")
+		}
+	}
+	return t.text
 }
 
-// constant replaces a word that no macro replaces.
-func (e *expander) constant(out []byte, t token, a arithmetic) []byte {
-	switch t.text {
-	case "defined":
-		return e.isDefined(out)
-	case "true":
-		return append(out, '1')
-	case "and":
-		return append(out, "&&"...)
-	case "or":
-		return append(out, "||"...)
-	case "not":
-		return append(out, '!')
-	case "not_eq":
-		return append(out, "!="...)
-	case "bitand":
-		return append(out, '&')
-	case "bitor":
-		return append(out, '|')
-	case "xor":
-		return append(out, '^')
-	case "compl":
-		return append(out, '~')
-	}
-	if t.painted && e.circular(t.text) {
-		return e.numbered(out, int(e.doubtful(doubt{name: -1, text: t.text + " goes back to itself"}).arg))
-	}
+func numbered(t token) string { return "@" + strconv.Itoa(int(t.arg)) }
+
+// word gives what stands for a word that no macro replaces.
+func (e *expander) word(t token, a arithmetic) string {
+	switch {
+	case operator(t.text) != "":
+		return t.text
+	case t.text == "defined":
+		return e.isDefined()
+	case t.text == "true":
+		return "1"
+	case t.painted && e.circular(t.text):
+		return numbered(e.doubtful(doubt{name: -1, text: t.text + " goes back to itself"}))
 	// Beyond conditions a name that is no macro is one of the language's.
-	if t.text == "false" || !e.foreign(t.text) && a == wholeNumbers {
-		return append(out, '0')
+	case t.text == "false" || !e.foreign(t.text) && a == wholeNumbers:
+		return "0"
 	}
 	u := e.doubtful(doubt{name: e.s.table.intern(t.text)})
 	e.skipCall()
-	return e.numbered(out, int(u.arg))
+	return numbered(u)
 }
 
 // circular reports whether a name that is met in its own expansion is one that
@@ -208,7 +189,7 @@ func (e *expander) foreign(word string) bool {
 func (e *expander) skipCall() { e.call(false, 0) }
 
 // isDefined carries out `defined X` and `defined(X)`.
-func (e *expander) isDefined(out []byte) []byte {
+func (e *expander) isDefined() string {
 	e.prevent++
 	t := e.next()
 	paren := t.kind == tokenMark && t.text == "("
@@ -223,39 +204,53 @@ func (e *expander) isDefined(out []byte) []byte {
 	e.prevent--
 	if t.kind != tokenWord || !closed {
 		e.fail("defined needs one name after it")
-		return out
+		return ""
 	}
 	id := e.s.table.intern(t.text)
 	switch e.s.defined(id) {
 	case parser.Yes:
-		return append(out, '1')
+		return "1"
 	case parser.No:
-		return append(out, '0')
+		return "0"
 	}
-	u := e.doubtful(doubt{name: id})
-	return e.numbered(out, int(u.arg))
+	return numbered(e.doubtful(doubt{name: id}))
 }
 
-// fraction writes a floating-point constant without its suffix.
-func fraction(text string) (string, bool) {
-	text = strings.ReplaceAll(text, "'", "")
+// signed gives the number that a text is, with one sign before it or none.
+func signed(text string) (value, bool) {
+	digits := text
+	if text != "" && (text[0] == '-' || text[0] == '+') {
+		digits = text[skipBlanks(text, 1):]
+	}
+	if digits == "" || !isDigit(digits[0]) && digits[0] != '.' || numberEnd(digits, 0) != len(digits) {
+		return value{}, false
+	}
+	v, ok := numeral(digits)
+	if text[0] == '-' {
+		v.bits, v.float = -v.bits, -v.float
+	}
+	return v, ok
+}
+
+// numeral gives the number of a constant: a character, a whole number, or a
+// floating-point number.
+func numeral(text string) (value, bool) {
+	if text[len(text)-1] == '\'' {
+		return charValue(text)
+	}
+	if v, ok := wholeNumber(text); ok {
+		return v, true
+	}
+	digits := strings.ReplaceAll(text, "'", "")
 	if hex := len(text) > 1 && text[1]|0x20 == 'x'; !hex || strings.ContainsAny(text, "pP") {
-		text = strings.TrimRight(text, "fFlL")
+		digits = strings.TrimRight(digits, "fFlL")
 	}
-	_, err := strconv.ParseFloat(text, 64)
-	return text, err == nil
+	f, err := strconv.ParseFloat(digits, 64)
+	return value{floating: true, float: f}, err == nil
 }
 
-// wholeNumber writes an integer constant in decimal, with u behind it where it
-// is unsigned.
-func wholeNumber(text string) (string, bool) {
-	plain := len(text) < 18 && (text[0] != '0' || len(text) == 1)
-	for i := 0; i < len(text) && plain; i++ {
-		plain = isDigit(text[i])
-	}
-	if plain {
-		return text, true
-	}
+// wholeNumber gives the number of an integer constant.
+func wholeNumber(text string) (value, bool) {
 	digits := strings.ReplaceAll(text, "'", "")
 	base := uint64(10)
 	switch {
@@ -283,17 +278,8 @@ func wholeNumber(text string) (string, bool) {
 		n = n*base + d
 	}
 	unsigned, ok := intSuffix(digits[end:])
-	if !ok || end == 0 {
-		return "", false
-	}
 	// What is too large for a signed integer is taken as an unsigned one.
-	if unsigned || n >= 1<<63 && !overflow {
-		return strconv.FormatUint(n, 10) + "u", true
-	}
-	if int64(n) < 0 { // cut off by overflow
-		return strconv.FormatInt(int64(n), 10), true
-	}
-	return strconv.FormatUint(n, 10), true
+	return value{bits: n, unsigned: unsigned || n >= 1<<63 && !overflow}, ok && end > 0
 }
 
 func intSuffix(text string) (unsigned, ok bool) {
@@ -315,21 +301,21 @@ func intSuffix(text string) (unsigned, ok bool) {
 
 // charValue gives the number of a character constant as GNU cpp has it: char
 // is signed, several characters make one number.
-func charValue(text string) (string, bool) {
+func charValue(text string) (value, bool) {
 	open := strings.IndexByte(text, '\'')
 	prefix, inside := text[:open], text[open+1:len(text)-1]
-	value, count := uint32(0), 0
+	number, count := uint32(0), 0
 	last := uint64(0)
 	for p := 0; p < len(inside); count++ {
 		c := uint64(inside[p])
 		p++
 		if c >= 0x80 {
-			return "", false
+			return value{}, false
 		}
 		if c == '\\' && p < len(inside) {
 			n, ok := 0, true
 			if c, n, ok = escape(inside[p:]); !ok {
-				return "", false
+				return value{}, false
 			}
 			p += n
 		}
@@ -337,21 +323,21 @@ func charValue(text string) (string, bool) {
 			c &= 0xff
 		}
 		last = c
-		value = value<<8 | uint32(c&0xff)
+		number = number<<8 | uint32(c&0xff)
 	}
 	switch {
 	case count == 0 || prefix != "" && count > 1:
-		return "", false
+		return value{}, false
 	case prefix == "L":
-		return strconv.Itoa(int(int32(last))), true
+		return integer(int64(int32(last))), true
 	case prefix == "u":
-		return strconv.FormatUint(last&0xffff, 10) + "u", true
+		return value{bits: last & 0xffff, unsigned: true}, true
 	case prefix == "U":
-		return strconv.FormatUint(last&0xffffffff, 10) + "u", true
+		return value{bits: last & 0xffffffff, unsigned: true}, true
 	case count == 1:
-		return strconv.Itoa(int(int8(last))), true
+		return integer(int64(int8(last))), true
 	}
-	return strconv.Itoa(int(int32(value))), true
+	return integer(int64(int32(number))), true
 }
 
 // escape reads what follows the backslash of an escape sequence.

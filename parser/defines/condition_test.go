@@ -31,6 +31,7 @@ func TestConditions(t *testing.T) {
 #define THREE 3
 #define MINUS -1
 #define TEXT "a"
+#define EITHER_ONE 1 || 1
 //#define OFF
 #define SQUARE(x) ((x) * (x))
 #define CAT(a, b) a##b
@@ -45,6 +46,7 @@ func TestConditions(t *testing.T) {
 	}{
 		// C's operators and their precedence.
 		{"1", parser.Yes}, {"0", parser.No}, {"2 + 2 * 2 == 6", parser.Yes}, {"(2 + 2) * 2 == 8", parser.Yes},
+		{"0 && EITHER_ONE", parser.Yes}, {"!EITHER_ONE", parser.Yes}, {"1 ? EITHER_ONE : 0", parser.Yes}, {"0 && (EITHER_ONE)", parser.No},
 		{"1 || 0 && 0", parser.Yes}, {"!0 == 1", parser.Yes}, {"!3 > 1", parser.No}, {"~0 == -1", parser.Yes},
 		{"7 / 2 == 3 && -7 / 2 == -3 && -7 % 3 == -1", parser.Yes}, {"1 << 4 == 16", parser.Yes}, {"-8 >> 1 == -4", parser.Yes},
 		{"6 & 3 == 3", parser.No}, {"(6 & 3) == 2", parser.Yes}, {"6 ^ 3 | 8 == 8", parser.Yes}, {"10 - 3 - 2 == 5", parser.Yes},
@@ -84,6 +86,18 @@ func TestConditions(t *testing.T) {
 	}
 }
 
+// What a macro may stand for can hold an operator that takes the condition
+// apart.
+func TestLooseValueThatMayBe(t *testing.T) {
+	for value, want := range map[string]parser.Tri{"1 || 1": parser.Maybe, "LOOSE": parser.Maybe, "(1) || (1)": parser.Maybe,
+		"1": parser.No, "-1": parser.No, "(1 || 1)": parser.No, "": parser.No, "TIGHT": parser.No} {
+		lines := "#define LOOSE 1 || 1\n#define TIGHT (2)\n#if EXT\n#define A " + value + "\n#endif\n"
+		if got, why := decide(t, lines, "0 && A"); got != want {
+			t.Errorf("0 && A is %v (%s) where A may be %q, want %v", got, why, value, want)
+		}
+	}
+}
+
 // What cpp refuses is unknown, and the reason is said.
 func TestBrokenConditions(t *testing.T) {
 	for _, test := range []struct{ condition, why string }{
@@ -103,6 +117,8 @@ func TestBrokenConditions(t *testing.T) {
 		{`"a" == 1`, "a string stands in it"},
 		{"''", "no character stands between the quotes of ''"},
 		{"@1", "a stray @ stands in it"},
+		{"1 == 1 '", "a stray ' stands in it"},
+		{`QUOTE + 1 "`, "a stray \" stands in it"},
 		{"defined", "defined needs one name after it"},
 		{"defined(A", "defined needs one name after it"},
 		{"TWO_ARGS(1)", "the macro TWO_ARGS is called with the wrong number of arguments"},
@@ -152,7 +168,7 @@ func TestBrokenConditions(t *testing.T) {
 	}
 }
 
-const brokenLines = "#define TWO_ARGS(a, b) a\n#define PASTE(a, b) a##b\n#define BAD_HASH(a) # b\n#define EMPTY\n#define LATE(a, b) PASTE(a, b)\n#define ONE_ARG(a) TWO_ARGS(a)\n"
+const brokenLines = "#define TWO_ARGS(a, b) a\n#define PASTE(a, b) a##b\n#define BAD_HASH(a) # b\n#define EMPTY\n#define LATE(a, b) PASTE(a, b)\n#define ONE_ARG(a) TWO_ARGS(a)\n#define QUOTE \"a\n"
 
 // What is merely unknown may be a condition that the compiler takes.
 func TestUnknownIsNotBroken(t *testing.T) {
@@ -195,31 +211,35 @@ func TestOwnTests(t *testing.T) {
 	}
 }
 
-// The short way to decide a condition and the grammar agree.
-func TestQuickAgrees(t *testing.T) {
+// A condition that is computed as it stands comes to what its expanded text
+// comes to, with the same doubt.
+func TestAsItStandsAgrees(t *testing.T) {
 	lines := "#define BELT_DRIVE\n#define DUAL_FAN true\n#define SOFT_START 0\n//#define PANEL_LIGHT\n#define TRACE 3\n" +
-		"#define AXES 3\n#define TOOLS 1\n#define STEPS -4\n#define LIMIT_A 010\n#define LIMIT_B (AXES + 1)\n"
+		"#define AXES 3\n#define TOOLS 1\n#define STEPS -4\n#define LIMIT_A 010\n#define LIMIT_B (AXES + 1)\n" +
+		"#if EXT_C\n#define SPARE - 1u\n#endif\n#define LOOSE_A 1 || 1\n#define LOOSE_B +2\n"
 	s := mustReadText(t, lines)
 	s.isOption = isPooled
-	quick, all := 0, 0
+	same, all := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
-		g := &generator{T: t}
+		g := &generator{T: t, outside: rapid.Bool().Draw(t, "outside")}
 		text := g.condition(g.int(0, 4))
 		all++
-		got, ok := s.quick(text)
+		c := evaluation{s: s}
+		got, why, ok := c.asItStands(text)
 		if !ok {
 			return
 		}
-		quick++
+		same++
 		e := s.expander(tokenise(text, nil))
-		v, _ := e.compute(wholeNumbers)
+		want, because := e.compute(wholeNumbers)
 		e.close()
-		if v.kind != knownValue || (v.bits != 0) != (got == parser.Yes) {
-			t.Fatalf("%s is %v the short way, %d (kind %d) by the grammar", text, got, v.bits, v.kind)
+		got.doubt, want.doubt = 0, 0
+		if got != want || why != because {
+			t.Fatalf("%s is %+v (%+v) as it stands, %+v (%+v) expanded", text, got, why, want, because)
 		}
 	})
-	if quick*10 < all {
-		t.Errorf("only %d of %d conditions went the short way", quick, all)
+	if same*10 < 3*all {
+		t.Errorf("only %d of %d conditions were computed as they stand", same, all)
 	}
 }
 

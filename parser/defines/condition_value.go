@@ -3,8 +3,8 @@ package defines
 import (
 	"errors"
 	"strconv"
-	"strings"
-	"sync"
+
+	"preflash/parser"
 )
 
 type valueKind uint8
@@ -39,6 +39,20 @@ func truth(b bool) value {
 
 func broken(why string) value { return value{kind: brokenValue, why: why} }
 
+// hangsOn says what a value that is not known hangs on. A value in which an
+// operator may stand or not is not known, whatever the rest comes to.
+func (v value) hangsOn(unknown []doubt) (value, doubt) {
+	for i, d := range unknown {
+		if d.loose && v.kind == knownValue {
+			v = value{kind: unknownValue, doubt: i}
+		}
+	}
+	if v.kind == unknownValue && v.doubt < len(unknown) {
+		return v, unknown[v.doubt]
+	}
+	return v, doubt{name: -1, text: v.why, over: v.over}
+}
+
 func (v value) zero() bool {
 	if v.floating {
 		return v.float == 0
@@ -64,56 +78,35 @@ const (
 	allNumbers   arithmetic = true  // in values
 )
 
-// computed keeps results by text: conditions repeat, from line to line and
-// from printer to printer.
-var computed struct {
-	sync.RWMutex
-	conditions, values map[string]value
+// evaluation computes a tree. Every part of it is computed, also what does not
+// count for the result, so that every name in it is looked up.
+type evaluation struct {
+	s       *source // where names are looked up; nil for expanded text, which has none
+	unknown []doubt // what could not be told, by the number in a value
+	expand  bool    // a name brings more than one number: only the expanded text tells
 }
 
-// Bounds of what is kept: texts, and bytes of one text.
-const (
-	maxKept     = 4096
-	maxKeptText = 256
-)
+// asItStands computes a condition whose macros are not expanded; false where
+// that does not tell what it comes to.
+func (c *evaluation) asItStands(text string) (v value, d doubt, ok bool) {
+	if len(text) > maxKeptText {
+		return v, d, false
+	}
+	tree, err := parse(text)
+	if err != nil {
+		return v, d, false
+	}
+	v, d = c.list(tree).hangsOn(c.unknown)
+	return v, d, !c.expand
+}
 
-// compute gives the value of an expression whose tokens stand apart by one
-// blank: numbers, operators, brackets, and unknowns (@0, @1 …).
-func compute(text string, a arithmetic) value {
+// compute gives the value of expanded text.
+func compute(text string) value {
 	if text == "" {
 		return broken("it is empty")
 	}
-	if len(text) > maxKeptText {
-		return computeText(text, a)
-	}
-	kept := &computed.conditions
-	if a == allNumbers {
-		kept = &computed.values
-	}
-	computed.RLock()
-	v, ok := (*kept)[text]
-	computed.RUnlock()
-	if ok {
+	if v, ok := signed(text); ok { // needs no grammar
 		return v
-	}
-	v = computeText(text, a)
-	computed.Lock()
-	if *kept == nil || len(*kept) >= maxKept {
-		*kept = make(map[string]value)
-	}
-	(*kept)[strings.Clone(text)] = v
-	computed.Unlock()
-	return v
-}
-
-func computeText(text string, a arithmetic) value {
-	// A number needs no grammar, with a sign or without: building one costs more
-	// than all else that is computed for most configurations.
-	if strings.IndexByte(text, ' ') < 0 && wordType(text) != typeMark {
-		return a.operand(&operand{Number: text})
-	}
-	if sign, number, ok := strings.Cut(text, " "); ok && (sign == "-" || sign == "+") && number != "" && wordType(number) == typeNumber && strings.IndexByte(number, ' ') < 0 {
-		return a.operand(&operand{Signs: []string{sign}, Number: number})
 	}
 	tree, err := parse(text)
 	if err != nil {
@@ -121,32 +114,37 @@ func computeText(text string, a arithmetic) value {
 		v.over = errors.As(err, new(limitError))
 		return v
 	}
-	return a.list(tree)
+	var c evaluation
+	return c.list(tree)
 }
 
-func (a arithmetic) list(l *list) value {
-	v := a.choice(l.Items[0])
-	for _, next := range l.Items[1:] {
-		if v.kind == brokenValue {
-			return v
+func (c *evaluation) list(l *list) value {
+	v := c.choice(&l.First)
+	for i := range l.More {
+		if next := c.choice(&l.More[i]); v.kind != brokenValue {
+			v = next
 		}
-		v = a.choice(next)
 	}
 	return v
 }
 
-func (a arithmetic) choice(c *choice) value {
-	rest := c.Test.Rest
-	test := a.chain(a.operand(c.Test.First), &rest, 1)
-	if c.Yes == nil || test.kind == brokenValue {
+func (c *evaluation) choice(o *choice) value {
+	test := c.operand(&o.Test.First)
+	for rest := o.Test.Rest; len(rest) > 0; {
+		test = c.chain(test, &rest, 1)
+	}
+	if o.Yes == nil {
 		return test
 	}
-	yes, no := a.list(c.Yes), a.choice(c.No)
+	yes, no := c.list(o.Yes), c.choice(o.No)
 	// C's promotion looks at both sides, whichever is selected.
 	unsigned, floating := yes.unsigned || no.unsigned, yes.floating || no.floating
 	v := yes
 	switch {
-	case test.kind == unknownValue && yes.kind == knownValue && no.kind == knownValue && yes.number() == no.number():
+	case test.kind == brokenValue:
+		return test
+	case test.kind == unknownValue && yes.kind == knownValue && no.kind == knownValue &&
+		yes.number() == no.number():
 	case test.kind == unknownValue:
 		return test
 	case test.zero():
@@ -161,70 +159,51 @@ func (a arithmetic) choice(c *choice) value {
 	return v
 }
 
-// precedence of C's operators of two sides; 0 for anything else.
-func precedence(op string) int {
-	switch op {
-	case "*", "/", "%":
-		return 10
-	case "+", "-":
-		return 9
-	case "<<", ">>":
-		return 8
-	case "<", ">", "<=", ">=":
-		return 7
-	case "==", "!=":
-		return 6
-	case "&":
-		return 5
-	case "^":
-		return 4
-	case "|":
-		return 3
-	case "&&":
-		return 2
-	case "||":
-		return 1
-	}
-	return 0
-}
-
 // chain computes the operators that bind at least as strongly as lowest.
-func (a arithmetic) chain(left value, rest *[]*step, lowest int) value {
+func (c *evaluation) chain(left value, rest *[]step, lowest int) value {
 	for len(*rest) > 0 {
 		op := (*rest)[0].Op
 		p := precedence(op)
 		if p < lowest {
 			break
 		}
-		right := a.operand((*rest)[0].Right)
+		right := c.operand(&(*rest)[0].Right)
 		*rest = (*rest)[1:]
 		for len(*rest) > 0 && precedence((*rest)[0].Op) > p {
-			right = a.chain(right, rest, p+1)
+			right = c.chain(right, rest, p+1)
 		}
-		left = a.binary(op, left, right)
+		left = binary(op, left, right)
 	}
 	return left
 }
 
-func (a arithmetic) operand(o *operand) value {
+func (c *evaluation) operand(o *operand) value {
 	var v value
 	switch {
 	case o.Inner != nil:
-		v = a.list(o.Inner)
-	case o.Unknown != "":
-		v = unknown(o.Unknown)
-	case o.Number[0] == '@':
-		v = unknown(o.Number)
+		v = c.list(o.Inner)
+	case o.Number != "":
+		v = c.only(numeral(o.Number))
+	case c.s == nil:
+		v.kind = unknownValue
+		v.doubt, _ = strconv.Atoi(o.Unknown)
+	case o.Defined != "":
+		id := c.s.table.intern(o.Defined)
+		v = c.truth(c.s.defined(id), doubt{name: id})
+	case o.Options != nil:
+		v = c.test(o)
+	case o.Name != "":
+		v = c.name(o.Name)
 	default:
-		v = a.constant(o.Number)
+		c.expand = true // our own sign for unknowns
 	}
 	for i := len(o.Signs) - 1; i >= 0 && v.kind == knownValue; i-- {
 		switch o.Signs[i] {
-		case "!":
+		case '!':
 			v = truth(v.zero())
-		case "-":
+		case '-':
 			v.bits, v.float = -v.bits, -v.float
-		case "~":
+		case '~':
 			if v.floating {
 				return broken("~ needs a whole number")
 			}
@@ -234,36 +213,89 @@ func (a arithmetic) operand(o *operand) value {
 	return v
 }
 
-func unknown(word string) value {
-	n, _ := strconv.Atoi(word[1:])
-	return value{kind: unknownValue, doubt: n}
+// only passes a number on; where there is none, or one with a fraction in a
+// condition, the expanded text says why.
+func (c *evaluation) only(v value, ok bool) value {
+	c.expand = c.expand || !ok || v.floating && c.s != nil
+	return v
 }
 
-func (a arithmetic) constant(word string) value {
-	if a == allNumbers && strings.ContainsAny(word, ".eEfFpP") {
-		f, err := strconv.ParseFloat(word, 64)
-		if err != nil {
-			return broken(clip(word) + " is no number")
+func (c *evaluation) truth(t parser.Tri, d doubt) value {
+	if t == parser.Maybe {
+		c.unknown = append(c.unknown, d)
+		return value{kind: unknownValue, doubt: len(c.unknown) - 1}
+	}
+	return truth(t == parser.Yes)
+}
+
+// lookUp says whether a name is defined, and what stands for it.
+func (c *evaluation) lookUp(word string) (parser.Tri, string, doubt) {
+	if word == "true" || word == "false" {
+		return parser.Yes, word, doubt{}
+	}
+	id := c.s.table.intern(word)
+	line, sure := c.s.define(id)
+	switch n := &c.s.table.all[id]; {
+	case !sure:
+		return parser.Maybe, "", doubt{name: id, loose: c.s.loose(id, maxLoose)}
+	case n.state == none && c.s.outside(n):
+		return parser.Maybe, "", doubt{name: id}
+	case line < 0:
+		return parser.No, "", doubt{}
+	}
+	c.expand = c.expand || c.s.lines[line].function
+	return parser.Yes, c.s.body(line), doubt{}
+}
+
+// name gives the number that a name stands for.
+func (c *evaluation) name(word string) value {
+	defined, body, d := c.lookUp(word)
+	if defined == parser.Yes {
+		if t, ok := c.boolean(body); ok {
+			return truth(t == parser.Yes)
 		}
-		return value{floating: true, float: f}
+		return c.only(signed(body))
 	}
-	if digits, ok := strings.CutSuffix(word, "u"); ok {
-		n, err := strconv.ParseUint(digits, 10, 64)
-		if err != nil {
-			return broken(clip(word) + " is no number")
+	return c.truth(defined, d)
+}
+
+// boolean reads true and false, where no macro has such a name.
+func (c *evaluation) boolean(word string) (t parser.Tri, ok bool) {
+	if word != "true" && word != "false" {
+		return parser.No, false
+	}
+	c.expand = c.expand || c.s.table.find(word) >= 0
+	if word == "true" {
+		t = parser.Yes
+	}
+	return t, true
+}
+
+// test carries out one of the style's own tests on names.
+func (c *evaluation) test(o *operand) value {
+	n := &c.s.table.all[c.s.table.intern(o.Name)]
+	if n.state != none || n.test == testNone || n.test > testCount {
+		c.expand = true
+		return value{}
+	}
+	result, d := n.test.count(len(o.Options), func(i int) (parser.Tri, doubt) {
+		defined, body, d := c.lookUp(o.Options[i])
+		if defined != parser.Yes || body == "" || body == "1" || body == "0x1" {
+			return defined, d
 		}
-		return value{bits: n, unsigned: true}
+		t, ok := c.boolean(body)
+		c.expand = c.expand || !ok && !(isDigit(body[0]) && numberEnd(body, 0) == len(body))
+		return t, d
+	})
+	if result < 0 {
+		return c.truth(parser.Maybe, d)
 	}
-	n, err := strconv.ParseInt(word, 10, 64)
-	if err != nil {
-		return broken(clip(word) + " is no number")
-	}
-	return integer(n)
+	return integer(int64(result))
 }
 
 // binary computes an operator of two sides. What is decided by one side alone
 // does not depend on the other.
-func (a arithmetic) binary(op string, x, y value) value {
+func binary(op string, x, y value) value {
 	if x.kind == brokenValue {
 		return x
 	}

@@ -18,10 +18,12 @@ var (
 	pins      = []string{"FAN_PIN", "LAMP_PIN"}
 	functions = []string{"TWICE", "LARGER", "FIRST", "JOIN", "CALL", "TAIL", "SPREAD"}
 	derived   = []string{"HAS_TOOLS", "IS_DUAL", "ALIAS", "LOOP_A", "LOOP_B"}
+	loose     = []string{"LOOSE_A", "LOOSE_B"} // operators without brackets
+	lists     = []string{"GAINS", "RATES"}
 )
 
 func isPooled(name string) bool {
-	for _, pool := range [][]string{flags, numbers, pins, functions, derived} {
+	for _, pool := range [][]string{flags, numbers, pins, functions, derived, loose, lists} {
 		for _, known := range pool {
 			if name == known {
 				return true
@@ -161,7 +163,11 @@ func (g *generator) name() string {
 }
 
 func (g *generator) define() string {
-	switch g.int(0, 9) {
+	switch g.int(0, 11) {
+	case 10:
+		return "define " + g.one(loose...) + " " + g.one("1 || 1", "0 && 1", "1 ? 0 : 1", "0, 1", "- 4", "+3", "!0", "~ 1", "-1u", "1 < 2", g.expression(1))
+	case 11:
+		return "define " + g.one(lists...) + " { " + g.one("21.70, 20.0", "22.2", "80, -80 ,400,93.5f", "{ 1, 2 }, FIRST(3, 4)", `"a, b" , ',' , 10'000`) + g.one("}", " }")
 	case 0, 1, 2:
 		return "define " + g.one(flags...) + g.one("", "", " 1", " true", " 0", " false", " 0x1", " 3")
 	case 3:
@@ -234,7 +240,11 @@ func (g *generator) condition(depth int) string {
 			"(EXT_A ? AXES : TOOLS)", "ANY(EXT_A, TRACE)", "ALL(TRACE, EXT_B)", "NONE(EXT_A, TRACE)", "MANY(EXT_A, TRACE, DUAL_FAN)",
 			"TERN(EXT_B, AXES, 1)", "LARGER(EXT_A, 2) > 1", "JOIN(EXT,_A) == 1", "ALIAS(EXT_B) == 2")
 	}
-	switch g.int(0, 11) {
+	switch g.int(0, 13) {
+	case 12:
+		return g.one("0 && ", "1 || ", "1 && ", "0 || ", "!", "-", "1 ? 0 : ", "0 ? 1 : ") + g.one(loose...)
+	case 13:
+		return g.one(loose...) + g.one("", " && 0", " || 1", " ? 0 : 1", " == 1", " != TOOLS", " + 1")
 	case 0:
 		return g.one("defined ", "!defined ") + g.name()
 	case 1:

@@ -87,6 +87,18 @@ func normal(text string) string {
 	return spell(tokens)
 }
 
+// elements writes the value of a list without white space.
+func elements(text string) string {
+	if text = strings.TrimSpace(text); !strings.HasPrefix(text, "{") {
+		return text
+	}
+	tokens := tokenise(text, nil)
+	for i := range tokens {
+		tokens[i].space = false
+	}
+	return spell(tokens)
+}
+
 // refusedHere stands among the macros where the reader says that the compiler
 // refuses the configuration.
 const refusedHere = "the compiler refuses it"
@@ -114,6 +126,13 @@ func ours(t *parser.Tree) (map[string]string, error) {
 				params = unspliced(string(f[m.winner.at.End:m.winner.body.Start]))
 			}
 			macros[name] = normal(params + " " + m.winner.value())
+			if items, ok := splitList(m.winner.body); ok {
+				var list []string
+				for _, item := range items {
+					list = append(list, unspliced(item.Text()))
+				}
+				macros[name] = "{" + strings.Join(list, ",") + "}"
+			}
 		case parser.Maybe:
 			macros[name] = "unknown: " + m.why
 		}
@@ -126,7 +145,7 @@ func difference(want, got map[string]string) string {
 	for name, value := range want {
 		if has, ok := got[name]; !ok {
 			list = append(list, fmt.Sprintf("%s: cpp has %q, the reader has it undefined", name, value))
-		} else if has != value {
+		} else if elements(has) != elements(value) {
 			list = append(list, fmt.Sprintf("%s: cpp has %q, the reader %q", name, value, has))
 		}
 	}

@@ -198,7 +198,7 @@ func (p *plan) setElement(s *slot, d *define, figure float64) error {
 	case !isList || len(items) == 0:
 		return parser.Errorf(d.at, "%s is no list; write it by hand", d.name)
 	case s.element < len(items):
-		p.replace(items[s.element], literal(withoutComments(items[s.element].Text()), figure))
+		p.replace(items[s.element], literal(unspliced(items[s.element].Text()), figure))
 	case !s.repeats:
 		return parser.Errorf(d.at, "%s has too few elements; write it by hand", d.name)
 	default:
@@ -207,7 +207,7 @@ func (p *plan) setElement(s *slot, d *define, figure float64) error {
 		for range s.element - len(items) {
 			text += ", " + last.Text()
 		}
-		text += ", " + literal(withoutComments(last.Text()), figure)
+		text += ", " + literal(unspliced(last.Text()), figure)
 		p.replace(parser.Span{File: last.File, Start: last.End, End: last.End}, text)
 	}
 	return nil

@@ -186,7 +186,7 @@ func TestSplitList(t *testing.T) {
 	for text, want := range map[string]string{
 		"{ 1, 2 }": "1|2", "{1,2,}": "1|2", "{}": "", "{ /* none */ }": "", "{ f(1, 2), { 3, 4 } }": "f(1, 2)|{ 3, 4 }",
 		"{ 1 /* one */, /* two */ 2 }": "1|2", "{ 1, \\\n 2 }": "1|2", "{ 1, \\\r\n 2 }": "1|2", "{ \"a,b\", '}' , 3 }": "\"a,b\"|'}'|3",
-		"/* a */ { 1 // end\n }": "1", "{ 4 / 2, 1 }": "4 / 2|1",
+		"{ 1 // end \\\n }": "-", "{ 4 / 2, 1 }": "4 / 2|1", "{ 2\\\n1.70, 20.0 }": "2\\\n1.70|20.0", "{ 1, , 2 }": "1||2", "}": "-", ", {": "-",
 		"1": "-", "": "-", "{ 1": "-", "{ \"": "-", "{ /* ": "-", "( 1, 2 )": "-",
 	} {
 		f := parser.NewFile("f", []byte(text))
@@ -203,8 +203,8 @@ func TestSplitList(t *testing.T) {
 			t.Errorf("%q: %s, want %s", text, got, want)
 		}
 	}
-	for text, want := range map[string]string{"1 /* a */": "1", "\"//\" x": "\"//\" x", "4 / 2": "4 / 2", "1\\\n2": "1 2", "\"a\\\"b": "\"a\\\"b"} {
-		if got := withoutComments(text); got != want {
+	for text, want := range map[string]string{"1 /* a */ * 2": "1   * 2", "\"//\" x": "\"//\" x", "4 / 2": "4 / 2", "2\\\n1.70": "21.70", "2\\ \t\r\n1": "21", "\"a\\\"b": "\"a\\\"b"} {
+		if got := unspliced(text); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
 		}
 	}

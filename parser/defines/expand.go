@@ -40,6 +40,7 @@ type doubt struct {
 	cause int32  // the condition that it depends on; -1 for none
 	text  string // with name -1 a sentence
 	over  bool   // the sentence names a limit
+	loose bool   // what the macro may stand for has operators outside brackets
 }
 
 func (s *source) expander(tokens []token) *expander {
@@ -146,7 +147,7 @@ func (e *expander) expand(id int32, t token) (token, bool) {
 	line, sure := e.s.define(id)
 	switch {
 	case !sure:
-		u := e.doubtful(doubt{name: id})
+		u := e.doubtful(doubt{name: id, loose: e.s.loose(id, maxLoose)})
 		u.space = t.space
 		return u, true
 	case line < 0 && e.s.table.all[id].test != testNone:

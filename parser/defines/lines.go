@@ -57,60 +57,21 @@ func trimEnd(text string, p, end int) int {
 	return end
 }
 
-// splice returns the position after the line splice that starts with the
-// backslash at p, or 0 where there is none. Like GNU cpp it allows blanks
-// between backslash and line end. A backslash at the very end of the file is
-// no splice.
-func splice(text string, p int) int {
-	q := skipBlanks(text, p+1)
-	if q < len(text) && text[q] == '\n' {
-		return q + 1
-	}
-	return 0
-}
-
-// peek returns the character at p after any splices and where it stands; 0
-// at the end of the text.
-func peek(text string, p int) (byte, int) {
-	for p < len(text) && text[p] == '\\' {
-		next := splice(text, p)
-		if next == 0 {
-			break
-		}
-		p = next
-	}
-	if p >= len(text) {
-		return 0, len(text)
-	}
-	return text[p], p
-}
-
 // physicalEnd returns the position of the line feed that ends the line of p,
-// or the end of the text, and whether a splice joins the next line to it.
-func physicalEnd(text string, p int) (end int, spliced bool) {
+// or the end of the text, and where the backslash stands that joins the next
+// line to it; -1 for none. Like GNU cpp it allows blanks between backslash and
+// line end. A backslash at the very end of the file joins nothing.
+func physicalEnd(text string, p int) (end, splice int) {
 	n := strings.IndexByte(text[p:], '\n')
 	if n < 0 {
-		return len(text), false
+		return len(text), -1
 	}
 	end = p + n
-	q := end
-	for q > p && (isBlank(text[q-1]) || text[q-1] == '\r') {
-		q--
+	q := trimEnd(text, p, end) - 1
+	if q >= p && text[q] == '\\' {
+		return end, q
 	}
-	return end, q > p && text[q-1] == '\\'
-}
-
-// logicalEnd returns the position after the logical line of p, line end
-// included, where no comment of several lines can start in it, and whether
-// it is spliced.
-func logicalEnd(text string, p int) (next int, spliced bool) {
-	for {
-		end, more := physicalEnd(text, p)
-		if !more {
-			return min(end+1, len(text)), spliced
-		}
-		spliced, p = true, end+1
-	}
+	return end, -1
 }
 
 // commentEnd returns the position after the block comment whose contents
@@ -171,169 +132,168 @@ func isNameStart(c byte) bool {
 
 func isNameRune(r rune, inside bool) bool {
 	return unicode.IsLetter(r) || unicode.Is(unicode.Nl, r) ||
-		inside && (unicode.IsDigit(r) || unicode.Is(unicode.Mn, r) || unicode.Is(unicode.Mc, r) || unicode.Is(unicode.Pc, r))
+		inside && (unicode.IsDigit(r) || unicode.In(r, unicode.Mn, unicode.Mc, unicode.Pc))
 }
 
-// walker goes over one logical line as the preprocessor's lexer does. With
-// keep it writes down the line without splices and with each comment made one
-// blank, and where each of its bytes stands.
-type walker struct {
+// view is a logical line, or the rest of one, without its line end: a piece of
+// the file as it is, or, where it is joined from several pieces, a copy.
+type view struct {
 	text    string
-	keep    bool
-	clean   []byte
-	offsets []int32
-
-	open int // where an unterminated comment or raw string starts; -1 if none does
-
-	// The word that the walk is in: numbers may hold quotes as separators,
-	// and a word before a quote can make the string a raw one.
-	word    int // where it starts; -1 outside words
-	numeric bool
+	base    int     // where it starts in the file
+	offsets []int32 // where each byte stands; nil for a piece of the file
+	end     int     // start of the next logical line
+	open    int     // where a comment or raw string starts that nothing closes; -1 for none
 }
 
-func (w *walker) emit(p int) {
-	if w.keep {
-		w.clean = append(w.clean, w.text[p])
-		w.offsets = append(w.offsets, int32(p))
-	}
-}
-
-// line walks from p to the end of the logical line and returns the position
-// after its line feed.
-func (w *walker) line(p int) int {
-	w.clean, w.offsets, w.open, w.word = w.clean[:0], w.offsets[:0], -1, -1
-	text := w.text
-	for p < len(text) {
-		c := text[p]
-		switch {
-		case c == '\n':
-			return p + 1
-		case c == '\\':
-			if next := splice(text, p); next > 0 {
-				p = next
-				continue
-			}
-		case c == '/':
-			next, q := peek(text, p+1)
-			switch next {
-			case '/':
-				end, _ := logicalEnd(text, q)
-				return end
-			case '*':
-				end := commentEnd(text, q+1)
-				if end < 0 {
-					w.open = p
-					return len(text)
-				}
-				if w.keep {
-					w.clean, w.offsets = append(w.clean, ' '), append(w.offsets, int32(p))
-				}
-				w.word = -1
-				p = end
-				continue
-			}
-		case c == '"' || c == '\'' && !w.separator(p):
-			p = w.quoted(p, c)
-			w.word = -1
-			continue
-		}
-		w.track(c, p)
-		w.emit(p)
-		p++
-	}
-	return p
-}
-
-func (w *walker) track(c byte, p int) {
+// at gives the offset in the file of position i, and after that of the end of
+// what stands before position i.
+func (v *view) at(i int) int32 {
 	switch {
-	case isNameStart(c) || c >= utf8.RuneSelf:
-		if w.word < 0 {
-			w.word, w.numeric = p, false
-		}
-	case isDigit(c):
-		if w.word < 0 {
-			w.word, w.numeric = p, true
-		}
-	case w.word >= 0 && w.numeric && (c == '.' || c == '\''):
-	case w.word >= 0 && w.numeric && (c == '+' || c == '-') && strings.IndexByte("eEpP", w.text[p-1]) >= 0:
-	default:
-		w.word = -1
+	case v.offsets == nil:
+		return int32(v.base + i)
+	case i < len(v.offsets):
+		return v.offsets[i]
+	}
+	return v.after(i)
+}
+
+func (v *view) after(i int) int32 {
+	switch {
+	case v.offsets == nil:
+		return int32(v.base + i)
+	case i == 0:
+		return int32(v.base)
+	}
+	return v.offsets[i-1] + 1
+}
+
+// skip takes away what stands before position i.
+func (v *view) skip(i int) {
+	v.base, v.text = int(v.after(i)), v.text[i:]
+	if v.offsets != nil {
+		v.offsets = v.offsets[i:]
 	}
 }
 
-// separator reports whether the quote at p groups the digits of a number.
-func (w *walker) separator(p int) bool {
-	if w.word < 0 || !w.numeric {
-		return false
-	}
-	c, _ := peek(w.text, p+1)
-	return isDigit(c) || isNameStart(c)
+// logical returns the logical line that starts at p.
+func logical(text string, p int) view {
+	var v view
+	v.join(text, p)
+	return v
 }
 
-// quoted passes over a string or character constant. One that nothing closes
-// ends with the line.
-func (w *walker) quoted(p int, quote byte) int {
-	text := w.text
-	if quote == '"' && w.word >= 0 {
-		switch text[w.word:p] {
-		case "R", "LR", "uR", "UR", "u8R":
-			if end := w.raw(p); end > 0 {
-				return end
+// join makes v the logical line that starts at p, without its splices.
+func (v *view) join(text string, p int) {
+	end, splice := physicalEnd(text, p)
+	v.text, v.base, v.offsets, v.end, v.open = text[p:end], p, nil, min(end+1, len(text)), -1
+	if splice < 0 {
+		return
+	}
+	var line []byte
+	v.offsets = []int32{}
+	for splice >= 0 {
+		line, v.offsets = appendPiece(line, v.offsets, text, p, splice)
+		p = end + 1
+		end, splice = physicalEnd(text, p)
+	}
+	line, v.offsets = appendPiece(line, v.offsets, text, p, end)
+	v.text, v.end = string(line), min(end+1, len(text))
+}
+
+func appendPiece(line []byte, offsets []int32, text string, p, end int) ([]byte, []int32) {
+	for i := p; i < end; i++ {
+		offsets = append(offsets, int32(i))
+	}
+	return append(line, text[p:end]...), offsets
+}
+
+// skipComment takes away what stands before the end of the block comment at
+// position i, which may lie in a later line; false where nothing closes it.
+func (v *view) skipComment(text string, i int) bool {
+	if n := strings.Index(v.text[i+2:], "*/"); n >= 0 {
+		v.skip(i + 2 + n + 2)
+		return true
+	}
+	end := commentEnd(text, int(v.after(i+2)))
+	if end >= 0 {
+		v.join(text, end)
+	}
+	return end >= 0
+}
+
+// lex makes each comment of a logical line one blank; the line goes on where a
+// comment ends. Only outside directives a raw string may do the same.
+func (v *view) lex(text string, directive bool) {
+	i, base := v.firstComment(directive), v.base
+	var line []byte
+	var offsets []int32
+	for i < len(v.text) {
+		switch rest := v.text[i:]; {
+		case strings.HasPrefix(rest, "//"):
+			v.text = v.text[:i]
+		case strings.HasPrefix(rest, "/*"):
+			for n := range i + 1 {
+				offsets = append(offsets, v.at(n))
 			}
-		}
-	}
-	w.emit(p)
-	for p++; p < len(text); p++ {
-		c, q := peek(text, p)
-		if p = q; p == len(text) || c == '\n' {
-			return p
-		}
-		w.emit(p)
-		if c == quote {
-			return p + 1
-		}
-		if c == '\\' {
-			if c, q = peek(text, p+1); q == len(text) || c == '\n' {
-				return q
+			line = append(append(line, v.text[:i]...), ' ')
+			start := int(v.at(i))
+			if !v.skipComment(text, i) {
+				v.text, v.end, v.open = "", len(text), start
 			}
-			p = q
-			w.emit(p)
+			i = 0
+		case isBlank(rest[0]):
+			i++
+		default:
+			kind, next := nextToken(v.text, i)
+			if kind == tokenMark && next == len(v.text) && !directive {
+				quote := strings.IndexByte(rest, '"')
+				if closing := rawClosing(rest, quote); closing != "" {
+					start := int(v.at(i + quote))
+					n := strings.Index(text[start:], closing)
+					if n < 0 {
+						v.end, v.open = len(text), start
+						return
+					}
+					v.join(text, start+n+len(closing))
+					next = 0
+				}
+			}
+			i = next
 		}
 	}
-	return p
+	if line == nil {
+		return
+	}
+	for n := range v.text {
+		offsets = append(offsets, v.at(n))
+	}
+	v.text, v.base, v.offsets = string(append(line, v.text...)), base, offsets
 }
 
-// raw passes over a raw string whose quote is at p, and returns 0 where it is
-// none. In a directive (keep) it must end within the line.
-func (w *walker) raw(p int) int {
-	text := w.text
-	paren := p + 1
-	for paren < len(text) && paren <= p+17 && strings.IndexByte(" )\\\t\v\f\n\r\"(", text[paren]) < 0 {
-		paren++
+// firstComment returns a position before which no comment starts, and no
+// string that could hold what looks like one.
+func (v *view) firstComment(directive bool) int {
+	slash := strings.IndexByte(v.text, '/')
+	if slash < 0 {
+		slash = len(v.text)
 	}
-	if paren >= len(text) || text[paren] != '(' {
+	before := v.text[:slash]
+	if strings.IndexByte(before, '"') >= 0 || strings.IndexByte(before, '\'') >= 0 {
 		return 0
 	}
-	closing := ")" + text[p+1:paren] + `"`
-	n := strings.Index(text[paren:], closing)
-	if w.keep {
-		if n < 0 || strings.IndexByte(text[paren:paren+n], '\n') >= 0 {
-			return 0
+	if directive && slash < len(v.text) && strings.HasPrefix(strings.TrimLeft(before, " \t"), "include") {
+		open, end := strings.IndexByte(before, '<'), strings.IndexByte(v.text, '>')
+		if 0 <= open && open < end { // slashes in a header's name
+			return end
 		}
-		for q := p; q < paren+n+len(closing); q++ {
-			w.emit(q)
-		}
-	} else if n < 0 {
-		w.open = p
-		return len(text)
 	}
-	return paren + n + len(closing)
+	return slash
 }
 
 // unspliced returns a piece of a logical line without splices and with each
 // comment made one blank.
 func unspliced(text string) string {
-	w := walker{text: text, keep: true}
-	w.line(0)
-	return string(w.clean)
+	v := logical(text, 0)
+	v.lex(text, true)
+	return v.text
 }

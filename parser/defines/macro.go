@@ -76,7 +76,8 @@ func parseDefinition(params, body string, function bool) *definition {
 		}
 	}
 	for i, t := range def.body {
-		if function && t.kind == tokenMark && t.text == "#" && (i+1 == len(def.body) || def.body[i+1].arg == 0) {
+		if function && t.kind == tokenMark && t.text == "#" &&
+			(i+1 == len(def.body) || def.body[i+1].arg == 0) {
 			def.bad = true
 		}
 	}

@@ -16,7 +16,7 @@ const (
 	testDisabled       // all of the options are off
 	testAny            // one of them is on
 	testMany           // two of them are on
-	testCount          // how many are on
+	testCount          // how many are on; those up to here ask for options alone
 	testChoice         // the second argument where the first is on, else the third
 	testChoice0        // … else 0
 	testChoice1        // … else 1
@@ -106,14 +106,25 @@ func (e *expander) test(kind test, args [][]token) []token {
 		}
 		return number(0)
 	}
+	n, d := kind.count(len(args), func(i int) (parser.Tri, doubt) {
+		if kind == testPins || kind == testAnyPin {
+			return e.pin(args[i])
+		}
+		return e.on(args[i])
+	})
+	if n < 0 {
+		return []token{e.doubtful(d)}
+	}
+	return number(n)
+}
+
+// count gives the result of a test that asks which of n things are on; -1, and
+// why, where that cannot be told.
+func (kind test) count(n int, on func(int) (parser.Tri, doubt)) (int, doubt) {
 	least, most := 0, 0 // how many are on
 	var d doubt
-	for _, arg := range args {
-		t, why := e.on(arg)
-		if kind == testPins || kind == testAnyPin {
-			t, why = e.pin(arg)
-		}
-		switch t {
+	for i := range n {
+		switch t, why := on(i); t {
 		case parser.Yes:
 			least++
 			most++
@@ -122,29 +133,27 @@ func (e *expander) test(kind test, args [][]token) []token {
 			d = why
 		}
 	}
-	settled := func(yes, no bool) []token {
-		switch {
-		case yes:
-			return number(1)
-		case no:
-			return number(0)
-		}
-		return []token{e.doubtful(d)}
-	}
+	yes, no := least == n, most < n
 	switch kind {
 	case testDisabled:
-		return settled(most == 0, least > 0)
+		yes, no = most == 0, least > 0
 	case testAny, testAnyPin:
-		return settled(least > 0, most == 0)
+		yes, no = least > 0, most == 0
 	case testMany:
-		return settled(least > 1, most < 2)
+		yes, no = least > 1, most < 2
 	case testCount:
 		if least == most {
-			return number(least)
+			return least, d
 		}
-		return []token{e.doubtful(d)}
+		yes, no = false, false
 	}
-	return settled(least == len(args), most < len(args))
+	switch {
+	case yes:
+		return 1, d
+	case no:
+		return 0, d
+	}
+	return -1, d
 }
 
 // on says whether an option is on: its value is empty, 1 or true.
@@ -158,7 +167,8 @@ func (e *expander) on(arg []token) (parser.Tri, doubt) {
 	case t.kind == tokenUnknown:
 		return parser.Maybe, e.unknown[t.arg]
 	case len(value) > 1 || t.kind != tokenWord && t.kind != tokenNumber:
-		return parser.Maybe, doubt{name: -1, text: "the value " + clip(spell(value)) + " is neither on nor off"}
+		text := "the value " + clip(spell(value)) + " is neither on nor off"
+		return parser.Maybe, doubt{name: -1, text: text}
 	case t.kind == tokenWord && t.text != "true" && t.text != "false" && e.foreign(t.text):
 		return parser.Maybe, doubt{name: e.s.table.intern(t.text)}
 	case t.text == "1" || t.text == "true" || t.text == "0x1":

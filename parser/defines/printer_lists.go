@@ -1,9 +1,7 @@
 package defines
 
 import (
-	"bytes"
 	"fmt"
-	"strings"
 
 	"preflash/parser"
 )
@@ -29,9 +27,10 @@ func (r *reader) element(d *define, index int, repeats bool) (at parser.Span, te
 	case repeats:
 		index = len(items) - 1
 	default:
-		return d.body, "", fmt.Sprintf("%s: %s has %d elements, and number %d is needed", d.at, d.name, len(items), index+1)
+		return d.body, "", fmt.Sprintf("%s: %s has %d elements, and number %d is needed",
+			d.at, d.name, len(items), index+1)
 	}
-	return items[index], withoutComments(items[index].Text()), ""
+	return items[index], unspliced(items[index].Text()), ""
 }
 
 // list splits the value of a define. It follows a value that is the name of
@@ -66,131 +65,50 @@ func isName(s string) bool {
 
 // splitList gives the elements of { a, b }, without the blanks and comments
 // around them; false where it is no list, or one that is too long.
-func splitList(body parser.Span) ([]parser.Span, bool) {
+func splitList(body parser.Span) (items []parser.Span, ok bool) {
 	if body.File == nil || body.Start >= body.End {
 		return nil, false
 	}
-	text := body.File.Data[body.Start:body.End]
-	open := skipBlank(text, 0)
-	if open >= len(text) || text[open] != '{' {
-		return nil, false
-	}
-	var items []parser.Span
-	start, depth := open+1, 1
-	for i := open + 1; i < len(text); {
-		switch c := text[i]; {
-		case c == '"' || c == '\'':
-			i = skipQuoted(text, i)
-			continue
-		case c == '{' || c == '(' || c == '[':
-			depth++
-		case c == '}' || c == ')' || c == ']':
+	text := textOf(body.File.Data[body.Start:body.End])
+	v := logical(text, 0)
+	v.lex(text, true)
+	depth, item := 0, parser.Span{File: body.File}
+	for p := skipBlanks(v.text, 0); p < len(v.text) && len(items) <= listLength; p = skipBlanks(v.text, p) {
+		start := p
+		_, p = nextToken(v.text, p)
+		word := v.text[start:p]
+		switch word {
+		case "{", "(", "[":
+			if depth++; depth == 1 {
+				if word != "{" {
+					return nil, false
+				}
+				continue
+			}
+		case "}", ")", "]":
 			if depth--; depth == 0 {
-				if item := trimItem(body, start, i); item.Start < item.End { // none after a last comma
+				if item.End > 0 { // nothing stands after a last comma
 					items = append(items, item)
 				}
-				return items, true
+				return items, len(items) <= listLength
 			}
-		case c == ',' && depth == 1:
-			if len(items) == listLength {
-				return nil, false
-			}
-			items = append(items, trimItem(body, start, i))
-			start = i + 1
-		case c == '/':
-			if end := skipBlank(text, i); end > i {
-				i = end
+		case ",":
+			if depth == 1 {
+				if item.End == 0 {
+					item.Start = body.Start + int(v.at(start))
+					item.End = item.Start
+				}
+				items, item = append(items, item), parser.Span{File: body.File}
 				continue
 			}
 		}
-		i++
+		if depth <= 0 {
+			return nil, false
+		}
+		if item.End == 0 {
+			item.Start = body.Start + int(v.at(start))
+		}
+		item.End = body.Start + int(v.after(p))
 	}
 	return nil, false
-}
-
-// trimItem narrows a part of a body to what is no blank and no comment.
-func trimItem(body parser.Span, start, end int) parser.Span {
-	text := body.File.Data[body.Start : body.Start+end]
-	from := skipBlank(text, start)
-	to := from
-	for i := from; i < end; {
-		next := skipBlank(text, i)
-		if next == i {
-			next++
-			to = next
-		}
-		i = next
-	}
-	return parser.Span{File: body.File, Start: body.Start + from, End: body.Start + to}
-}
-
-// skipBlank returns the offset of the first byte at or after i that is no
-// white space, line splice or comment.
-func skipBlank(text []byte, i int) int {
-	for i < len(text) {
-		rest := text[i:]
-		switch {
-		case rest[0] == ' ' || rest[0] >= '\t' && rest[0] <= '\r':
-			i++
-		case rest[0] == '\\' && bytes.HasPrefix(rest, []byte("\\\n")):
-			i += 2
-		case rest[0] == '\\' && bytes.HasPrefix(rest, []byte("\\\r\n")):
-			i += 3
-		case bytes.HasPrefix(rest, []byte("/*")):
-			end := bytes.Index(rest[2:], []byte("*/"))
-			if end < 0 {
-				return len(text)
-			}
-			i += 2 + end + 2
-		case bytes.HasPrefix(rest, []byte("//")):
-			end := bytes.IndexByte(rest, '\n')
-			if end < 0 {
-				return len(text)
-			}
-			i += end
-		default:
-			return i
-		}
-	}
-	return i
-}
-
-// skipQuoted returns the offset after a string or character literal.
-func skipQuoted(text []byte, i int) int {
-	quote := text[i]
-	for i++; i < len(text); i++ {
-		switch text[i] {
-		case '\\':
-			i++
-		case quote:
-			return i + 1
-		}
-	}
-	return len(text)
-}
-
-// withoutComments takes comments and line splices out of a value.
-func withoutComments(s string) string {
-	if !strings.ContainsAny(s, "/\\") {
-		return s
-	}
-	text := []byte(s)
-	var out []byte
-	for i := 0; i < len(text); {
-		switch c := text[i]; {
-		case c == '"' || c == '\'':
-			end := skipQuoted(text, i)
-			out = append(out, text[i:min(end, len(text))]...)
-			i = end
-		default:
-			if end := skipBlank(text, i); end > i {
-				out = append(out, ' ')
-				i = end
-				continue
-			}
-			out = append(out, c)
-			i++
-		}
-	}
-	return strings.TrimSpace(string(out))
 }

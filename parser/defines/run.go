@@ -46,7 +46,8 @@ func (s *source) open(name string) (*header, error) {
 		return u, nil
 	}
 	if len(s.units) == parser.MaxFiles {
-		return nil, &parser.Error{File: s.tree.Shown(name), Message: "is one file more than the 256 that a printer may have; include fewer"}
+		return nil, &parser.Error{File: s.tree.Shown(name),
+			Message: "is one file more than the 256 that a printer may have; include fewer"}
 	}
 	file, err := s.tree.Open(name)
 	if err != nil {
@@ -129,13 +130,15 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 	around, aroundCause := live, cause
 	for i := u.from; i < u.to; i++ {
 		if s.steps++; s.steps > maxSteps {
-			return parser.Errorf(u.span(s.lines[i].start, s.lines[i].start), "reading takes more than %d steps up to here; no configuration does: look for macros or includes that multiply", maxSteps)
+			return parser.Errorf(u.span(s.lines[i].start, s.lines[i].start), "reading takes more than %d steps"+
+				" up to here; no configuration does: look for macros or includes that multiply", maxSteps)
 		}
 		d := &s.lines[i]
 		switch d.kind {
 		case kindIf, kindIfdef, kindIfndef:
 			if len(frames) == maxNesting {
-				return parser.Errorf(u.span(d.start, d.start), "conditionals nest deeper than %d levels here; close them with #endif", maxNesting)
+				return parser.Errorf(u.span(d.start, d.start),
+					"conditionals nest deeper than %d levels here; close them with #endif", maxNesting)
 			}
 			f := frame{line: i, parent: live, live: parser.No, taken: parser.Yes, cause: cause}
 			if live != parser.No {
@@ -147,7 +150,8 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 			continue
 		case kindElif, kindElifdef, kindElifndef, kindElse, kindEndif:
 			if len(frames) == 0 {
-				return parser.Errorf(u.span(d.start, d.start), "%s without an #if before it; remove it, or restore the #if", d.kind)
+				return parser.Errorf(u.span(d.start, d.start),
+					"%s without an #if before it; remove it, or restore the #if", d.kind)
 			}
 			f := &frames[len(frames)-1]
 			switch {
@@ -166,7 +170,8 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 				continue
 			case f.orElse:
 				line, _ := u.file.Position(int(s.lines[f.line].start))
-				return parser.Errorf(u.span(d.start, d.start), "%s after the #else of the #if in line %d; remove one of them", d.kind, line)
+				return parser.Errorf(u.span(d.start, d.start),
+					"%s after the #else of the #if in line %d; remove one of them", d.kind, line)
 			}
 			f.orElse = d.kind == kindElse
 			if f.group && f.live != parser.No {
@@ -192,7 +197,8 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 	}
 	if n := len(frames); n > 0 {
 		d := &s.lines[frames[n-1].line]
-		return parser.Errorf(u.span(d.start, d.start), "the %s of this line is never closed; close it with #endif", d.kind)
+		return parser.Errorf(u.span(d.start, d.start),
+			"the %s of this line is never closed; close it with #endif", d.kind)
 	}
 	return nil
 }
@@ -284,7 +290,8 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 		}
 	case kindBad:
 		if live == parser.Yes {
-			s.note(i, parser.RemarkBroken, "the compiler refuses this line: "+u.file.Cite(clip(strings.TrimSpace(u.text[d.start:d.end]))))
+			text := clip(strings.TrimSpace(u.text[d.start:d.end]))
+			s.note(i, parser.RemarkBroken, "the compiler refuses this line: "+u.file.Cite(text))
 		}
 	}
 	return nil

@@ -56,14 +56,14 @@ type scanner struct {
 	unit *header
 	file *parser.File
 	text string
-	walk walker
+	view view // the line that is read
 	err  *parser.Error
 }
 
 // scan appends the directives of a file to s.lines.
 func (s *source) scan(u *header) (text string, err error) {
 	text = textOf(u.file.Data)
-	c := scanner{s: s, unit: u, file: u.file, text: text, walk: walker{text: text}}
+	c := scanner{s: s, unit: u, file: u.file, text: text}
 	c.run()
 	if c.err != nil {
 		return "", c.err
@@ -84,101 +84,84 @@ func (c *scanner) run() {
 		p = 3
 	}
 	for p < len(text) {
-		p = c.line(p)
+		if text[p] == '\n' {
+			p++
+		} else {
+			p = c.line(p)
+		}
 	}
 }
 
 // line reads the logical line that starts at p and returns the start of the
 // next one.
-func (c *scanner) line(p int) int {
-	text, start := c.text, p
+func (c *scanner) line(start int) int {
+	v := &c.view
+	v.join(c.text, start)
 	for {
-		p = skipBlanks(text, p)
-		if p == len(text) {
-			return p
-		}
-		switch text[p] {
-		case '\n':
-			return p + 1
-		case '#':
-			return c.directive(start, p+1)
-		case '%':
-			if next, q := peek(text, p+1); next == ':' {
-				return c.directive(start, q+1)
+		v.skip(skipBlanks(v.text, 0))
+		switch {
+		case v.text == "":
+			return v.end
+		case v.text[0] == '#':
+			return c.directive(start, v, 1)
+		case strings.HasPrefix(v.text, "%:"):
+			return c.directive(start, v, 2)
+		case strings.HasPrefix(v.text, "//"):
+			c.lineComment(start, v)
+			return v.end
+		case strings.HasPrefix(v.text, "/*"):
+			p, inside := int(v.at(0)), int(v.after(2))
+			if !v.skipComment(c.text, 0) {
+				return c.fail(p, unterminatedComment)
 			}
-			return c.code(p)
-		case '\\':
-			next := splice(text, p)
-			if next == 0 {
-				return c.code(p)
-			}
-			p = next
-		case '/':
-			next, q := peek(text, p+1)
-			switch next {
-			case '/':
-				return c.lineComment(start, p, q+1)
-			case '*':
-				end := commentEnd(text, q+1)
-				if end < 0 {
-					return c.fail(p, unterminatedComment)
-				}
-				c.blockComment(p, q+1, end)
-				// The line goes on after the comment, and may be a directive.
-				if n := strings.LastIndexByte(text[p:end], '\n'); n >= 0 {
-					start = p + n + 1
-				}
-				p = end
-			default:
-				return c.code(p)
+			c.blockComment(p, inside, v.base)
+			// The line goes on after the comment, and may be a directive.
+			if n := strings.LastIndexByte(c.text[p:v.base], '\n'); n >= 0 {
+				start = p + n + 1
 			}
 		default:
-			return c.code(p)
+			c.lex(v, false)
+			if strings.Contains(v.text, "_Pragma") && strings.Contains(v.text, "_macro") {
+				return c.fail(start, "_Pragma with push_macro or pop_macro is not followed here; write it as #pragma")
+			}
+			return v.end
 		}
 	}
 }
 
 const unterminatedComment = "the comment that starts here is never closed; close it with */"
 
-// code passes over a line that is no directive.
-func (c *scanner) code(p int) int {
-	end, spliced := physicalEnd(c.text, p)
-	line := c.text[p:end]
-	if strings.Contains(line, "_Pragma") && strings.Contains(line, "_macro") {
-		return c.fail(p, "_Pragma with push_macro or pop_macro is not followed here; write it as #pragma")
-	}
-	if !spliced && strings.IndexByte(line, '/') < 0 && strings.IndexByte(line, '"') < 0 {
-		return min(end+1, len(c.text))
-	}
-	c.walk.keep = false
-	return c.walked(p)
-}
-
-func (c *scanner) walked(p int) int {
-	next := c.walk.line(p)
-	if at := c.walk.open; at >= 0 {
+// lex takes the comments out of a line.
+func (c *scanner) lex(v *view, directive bool) {
+	v.lex(c.text, directive)
+	if at := v.open; at >= 0 {
 		if c.text[at] == '/' {
-			return c.fail(at, unterminatedComment)
+			c.fail(at, unterminatedComment)
+		} else {
+			c.fail(at, "the raw string that starts here is never closed")
 		}
-		return c.fail(at, "the raw string that starts here is never closed")
 	}
-	return next
 }
 
-// lineComment passes over a // comment whose contents start at p; slashes is
-// where it starts.
-func (c *scanner) lineComment(start, slashes, p int) int {
-	text := c.text
-	next, spliced := logicalEnd(text, p)
-	for p < next && text[p] == '/' {
-		p++
+// lineComment looks for a define in the // comment v.
+func (c *scanner) lineComment(start int, v *view) {
+	d := directive{start: int32(start), end: int32(v.end), slashes: v.at(0)}
+	v.skip(skipBlanks(v.text, slashes(v.text)))
+	if v.text != "" && v.text[0] == '#' && isDefine(v.text[1:]) {
+		c.commentedOut(c.text, v, &d)
 	}
-	if hash := skipBlanks(text, p); hash < next && text[hash] == '#' && isDefine(text[hash+1:next]) {
-		v := c.view(hash+1, next, spliced)
-		d := directive{start: int32(start), end: int32(next), slashes: int32(slashes), comment: true, block: v.open}
-		c.define(&v, &d)
-	}
-	return next
+}
+
+// slashes counts the slashes that a text starts with.
+func slashes(text string) int { return len(text) - len(strings.TrimLeft(text, "/")) }
+
+// commentedOut adds the commented-out define that starts with the # of v. It
+// ends with its line, whatever it holds.
+func (c *scanner) commentedOut(text string, v *view, d *directive) {
+	v.skip(1)
+	v.lex(text[:v.end], true)
+	d.comment, d.block = true, d.block || v.open >= 0
+	c.define(v, d)
 }
 
 // blockComment looks for defines at the starts of lines in a block comment,
@@ -198,13 +181,12 @@ func (c *scanner) blockComment(start, p, end int) {
 		if (q > p && text[q-1] != '\n') || !isDefine(text[at+1:]) {
 			continue
 		}
-		lineEnd, spliced := logicalEnd(text, at)
 		lineStart := strings.LastIndexByte(text[:at], '\n') + 1
-		next, _ := logicalEnd(c.text, lineEnd-1)
-		d := directive{start: int32(lineStart), end: int32(next), slashes: int32(start), comment: true, block: true}
-		v := c.view(at+1, lineEnd, spliced)
-		c.define(&v, &d)
-		at = lineEnd - 1
+		v, whole := logical(text, at), logical(c.text, at)
+		d := directive{start: int32(lineStart), end: int32(whole.end), slashes: int32(start), block: true}
+		end := v.end
+		c.commentedOut(text, &v, &d)
+		at = end - 1
 	}
 }
 
@@ -214,105 +196,14 @@ func isDefine(text string) bool {
 	return strings.HasPrefix(text[p:], "define") && p+6 < len(text) && isBlank(text[p+6])
 }
 
-// view is the text of a directive after its #: a piece of the file as it is,
-// or, where it is joined from several pieces, a clean copy.
-type view struct {
-	text    string
-	base    int
-	offsets []int32 // nil for a piece of the file
-	end     int     // start of the next logical line
-	open    bool    // a comment opens in it and does not close
-}
-
-// at gives the offset in the file of position i, and after that of the end of
-// what stands before position i.
-func (v *view) at(i int) int32 {
-	switch {
-	case v.offsets == nil:
-		return int32(v.base + i)
-	case i < len(v.offsets):
-		return v.offsets[i]
+// directive reads the directive that starts with the line v, whose # or %: ends
+// at position p.
+func (c *scanner) directive(start int, v *view, p int) int {
+	v.skip(p)
+	c.lex(v, true)
+	if c.err == nil {
+		c.command(v, &directive{start: int32(start), end: int32(v.end)})
 	}
-	return v.after(i)
-}
-
-func (v *view) after(i int) int32 {
-	switch {
-	case v.offsets == nil:
-		return int32(v.base + i)
-	case i == 0:
-		return int32(v.base)
-	}
-	return v.offsets[i-1] + 1
-}
-
-// view reads a commented-out define, which ends at limit whatever it holds.
-func (c *scanner) view(p, limit int, spliced bool) view {
-	if !spliced {
-		if text, ok := c.plain(p, trimEnd(c.text, p, limit)); ok {
-			return view{text: text, base: p, end: limit}
-		}
-	}
-	w := walker{text: c.text[:limit], keep: true}
-	w.line(p)
-	return view{text: string(w.clean), base: p, offsets: w.offsets, end: limit, open: w.open >= 0}
-}
-
-// plain takes the text as it is, up to a comment that ends it. It gives up on
-// what only the walker can judge.
-func (c *scanner) plain(p, end int) (string, bool) {
-	line := c.text[p:end]
-	for at := 0; ; at++ {
-		n := strings.IndexByte(line[at:], '/')
-		if n < 0 {
-			break
-		}
-		at += n
-		if at+1 == len(line) || line[at+1] != '/' && line[at+1] != '*' {
-			continue
-		}
-		if q := skipBlanks(line, 0); strings.HasPrefix(line[q:], "include") && strings.IndexByte(line[:at], '<') > 0 {
-			if n := strings.IndexByte(line[at:], '>'); n >= 0 { // slashes in a header's name
-				at += n
-				continue
-			}
-		}
-		if strings.IndexByte(line[:at], '"') >= 0 || strings.IndexByte(line[:at], '\'') >= 0 {
-			return "", false
-		}
-		if line[at+1] == '*' {
-			closed := strings.Index(line[at+2:], "*/")
-			if closed < 0 {
-				return "", false
-			}
-			tail := line[at+2+closed+2:]
-			if q := skipBlanks(tail, 0); q < len(tail) && !strings.HasPrefix(tail[q:], "//") {
-				return "", false
-			}
-		}
-		line = line[:at]
-		break
-	}
-	return line[:trimEnd(line, 0, len(line))], true
-}
-
-// directive reads the directive whose # ends at p.
-func (c *scanner) directive(start, p int) int {
-	end, spliced := physicalEnd(c.text, p)
-	v := view{base: p, end: min(end+1, len(c.text))}
-	ok := false
-	if !spliced {
-		v.text, ok = c.plain(p, end)
-	}
-	if !ok {
-		c.walk.keep = true
-		next := c.walked(p)
-		if c.err != nil {
-			return next
-		}
-		v.text, v.offsets, v.end = string(c.walk.clean), c.walk.offsets, next
-	}
-	c.command(&v, &directive{start: int32(start), end: int32(v.end)})
 	return v.end
 }
 

@@ -93,8 +93,10 @@ type macro struct {
 	// same holds the defines of which one is in force instead of winner,
 	// with the same value, depending on an unknown condition. A change must
 	// be made to them too.
-	same   []*define
-	others []*define   // defines that were read, and lost to a later define or #undef; with Maybe, all that may be in force
+	same []*define
+	// others are the defines that were read, and lost to a later define or #undef;
+	// with Maybe, all that may be in force.
+	others []*define
 	undef  parser.Span // the #undef that ended it, where state is No for that reason
 	// removed: the firmware itself takes it out, since what it belongs to is not there.
 	removed bool
@@ -119,6 +121,7 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 		}
 		units = append(units, u)
 	}
+	s.gen = s.likely()
 	for range maxRounds {
 		if err := s.run(units); err != nil {
 			return nil, err
@@ -133,6 +136,26 @@ func load(t *parser.Tree, r parser.Request, option func(name string) bool) (*sou
 		}
 	}
 	return s, s.contradicted(r.Outside)
+}
+
+// likely is the generation that the files look like before they are run: it
+// mostly saves a round.
+func (s *source) likely() generation {
+	for _, name := range versionOptions {
+		if id := s.table.find(name); id >= 0 && s.table.all[id].last >= 0 {
+			if g := versionGeneration(s.body(s.table.all[id].last)); g != genUnknown {
+				return g
+			}
+		}
+	}
+	for _, mark := range &generationMarks {
+		for _, name := range mark.names {
+			if id := s.table.find(name); id >= 0 && s.table.all[id].last >= 0 {
+				return mark.gen
+			}
+		}
+	}
+	return genUnknown
 }
 
 // grow makes room for the lines and names of a file. There are about as many
@@ -180,7 +203,8 @@ func (s *source) at(line int32) *define {
 		joined:       l.joined,
 	}
 	if l.comment && !l.block {
-		end := skipSlashes(u.text, l.slashes)
+		comment := logical(u.text, int(l.slashes))
+		end := comment.after(slashes(comment.text))
 		// One blank belongs to the slashes; more are an indentation.
 		if u.text[end] == ' ' && u.text[end+1] == '#' {
 			end++
@@ -205,17 +229,6 @@ func (s *source) at(line int32) *define {
 	}
 	s.made[line] = d
 	return d
-}
-
-// skipSlashes returns the position after the slashes that start a comment.
-func skipSlashes(text string, p int32) int32 {
-	for {
-		c, q := peek(text, int(p))
-		if c != '/' {
-			return p
-		}
-		p = int32(q) + 1
-	}
 }
 
 // all returns every define line, in reading order.

@@ -112,6 +112,34 @@ func (s *source) define(id int32) (line int32, sure bool) {
 	return line, sure && all
 }
 
+// maxLoose bounds how far loose follows names.
+const maxLoose = 8
+
+// loose reports whether one of the values that a macro may have has operators
+// outside brackets: 0 && X is true where X is 1 || 1.
+func (s *source) loose(id int32, depth int) bool {
+	found := depth == 0
+	s.each(s.table.all[id].state, func(one state) {
+		if found || one < 0 || s.lines[one].kind != kindDefine {
+			return
+		}
+		body, open := s.definition(one).body, 0
+		for i, t := range body {
+			switch t.text {
+			case "(":
+				open++
+			case ")":
+				open--
+			}
+			found = found || open == 0 && i < len(body)-1 && t.text != "-" && t.text != "+"
+		}
+		if len(body) == 1 && body[0].kind == tokenWord {
+			found = s.loose(s.table.intern(body[0].text), depth-1)
+		}
+	})
+	return found
+}
+
 // alike reports whether two define lines mean the same.
 func (s *source) alike(a, b int32) bool {
 	if s.lines[a].function || s.lines[b].function {

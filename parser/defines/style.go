@@ -2,6 +2,7 @@ package defines
 
 import (
 	"bytes"
+	"strings"
 
 	"preflash/parser"
 )
@@ -26,9 +27,6 @@ const recognisedDefines = 3
 // does in C, and it has enough #define lines. Those are looked at whole, since
 // in another style # begins a comment, which may speak of a #define.
 func (style) Recognises(f *parser.File) bool {
-	if firstText(f.Data) == '[' {
-		return false
-	}
 	found := 0
 	for rest := f.Data; found < recognisedDefines; {
 		at := bytes.Index(rest, []byte("#define"))
@@ -41,27 +39,42 @@ func (style) Recognises(f *parser.File) bool {
 		}
 		rest = rest[at+len("#define"):]
 	}
-	return true
+	return !mayOpenBracket(f.Data) || firstText(textOf(f.Data)) != '['
+}
+
+// mayOpenBracket reports whether a bracket stands where some line or comment
+// ends before it. It is a quick look, since in headers none does.
+func mayOpenBracket(data []byte) bool {
+	for at := 0; ; at++ {
+		n := bytes.IndexByte(data[at:], '[')
+		if n < 0 {
+			return false
+		}
+		at += n
+		lead := bytes.TrimRight(data[1+bytes.LastIndexByte(data[:at], '\n'):at], " \t\v\f\r\ufeff")
+		if len(lead) == 0 || bytes.HasSuffix(lead, []byte("/")) {
+			return true
+		}
+	}
 }
 
 // firstText is the first character outside comments and directives; 0 where
 // there is none.
-func firstText(data []byte) byte {
-	for rest := bytes.TrimPrefix(data, []byte("\ufeff")); ; {
-		rest = bytes.TrimLeft(rest, " \t\r\n")
+func firstText(text string) byte {
+	text = strings.TrimPrefix(text, "\ufeff")
+	for v := logical(text, 0); ; {
+		v.skip(skipBlanks(v.text, 0))
 		switch {
-		case len(rest) == 0:
+		case strings.HasPrefix(v.text, "/*"):
+			if !v.skipComment(text, 0) {
+				return 0
+			}
+		case v.text != "" && v.text[0] != '#' && !strings.HasPrefix(v.text, "//"):
+			return v.text[0]
+		case v.end == len(text):
 			return 0
-		case bytes.HasPrefix(rest, []byte("/*")):
-			_, rest, _ = bytes.Cut(rest, []byte("*/"))
-			continue
-		case rest[0] != '#' && !bytes.HasPrefix(rest, []byte("//")):
-			return rest[0]
-		}
-		for spliced := true; spliced; {
-			var line []byte
-			line, rest, _ = bytes.Cut(rest, []byte("\n"))
-			spliced = bytes.HasSuffix(bytes.TrimSuffix(line, []byte("\r")), []byte("\\"))
+		default:
+			v.join(text, v.end)
 		}
 	}
 }

@@ -34,10 +34,7 @@ func tokenise(text string, tokens []token) []token {
 		if len(tokens) > maxExpansion {
 			return tokens
 		}
-		q := p
-		for q < len(text) && (isBlank(text[q]) || text[q] == '\r' || text[q] == '\n') {
-			q++
-		}
+		q := skipBlanks(text, p)
 		if q == len(text) {
 			return tokens
 		}
@@ -104,19 +101,17 @@ func numberEnd(text string, p int) int {
 }
 
 // quotedEnd ends the constant whose prefix starts at p and whose quote is at
-// q. A constant that nothing closes is a stray quote.
+// q. One that nothing closes is a stray mark of all the rest.
 func quotedEnd(text string, p, q int) (tokenKind, int) {
 	kind, quote := tokenString, text[q]
 	if quote == '\'' {
 		kind = tokenChar
 	}
-	if quote == '"' && q > p && text[q-1] == 'R' {
-		if open := strings.IndexByte(text[q:], '('); open > 0 && open <= 17 {
-			closing := ")" + text[q+1:q+open] + `"`
-			if n := strings.Index(text[q+open:], closing); n >= 0 {
-				return kind, q + open + n + len(closing)
-			}
+	if closing := rawClosing(text[p:], q-p); closing != "" {
+		if n := strings.Index(text[q:], closing); n >= 0 {
+			return kind, q + n + len(closing)
 		}
+		return tokenMark, len(text)
 	}
 	for end := q + 1; end < len(text); end++ {
 		switch text[end] {
@@ -126,7 +121,20 @@ func quotedEnd(text string, p, q int) (tokenKind, int) {
 			end++
 		}
 	}
-	return tokenMark, q + 1
+	return tokenMark, len(text)
+}
+
+// rawClosing returns what closes the raw string that starts with a prefix and
+// the quote at q; "" where it is none.
+func rawClosing(text string, q int) string {
+	if q <= 0 || text[q] != '"' || text[q-1] != 'R' {
+		return ""
+	}
+	n := strings.IndexAny(text[q+1:min(q+18, len(text))], "( )\\\t\v\f\n\r\"")
+	if n < 0 || text[q+1+n] != '(' {
+		return ""
+	}
+	return ")" + text[q+1:q+1+n] + `"`
 }
 
 // marks are the operators of more than one character, the longer ones first.
@@ -135,7 +143,7 @@ var marks = [...]string{"%:%:", "...", "<<=", ">>=", "->*",
 	"+=", "-=", "*=", "/=", "%=", "&=", "|=", "^=", "::", ".*", "%:"}
 
 func markLength(text string) int {
-	if len(text) > 1 && text[1] > ' ' && !isDigit(text[1]) && !isNameStart(text[1]) && text[1] != '(' && text[1] != ')' {
+	if len(text) > 1 && strings.IndexByte("%.<>=-&|+#:*", text[1]) >= 0 {
 		for _, m := range &marks {
 			if strings.HasPrefix(text, m) {
 				return len(m)
