@@ -32,6 +32,7 @@ func FuzzActualTemperature(f *testing.F) {
 	f.Add(true, byte(2), uint16(1000), uint16(3950), uint16(650), uint16(90), uint16(85), uint16(70), byte(0), byte(16))
 	f.Add(false, byte(0), uint16(500), uint16(1200), uint16(650), uint16(90), uint16(85), uint16(70), byte(0), byte(8))
 	f.Add(true, byte('P'), uint16(1122), uint16(4074), uint16(4355), uint16(273), uint16(222), uint16(160), byte('A'), byte(0xf2))
+	f.Add(true, byte(0xbe), uint16(1000), uint16(4140), uint16(4040), uint16(365), uint16(136), uint16(259), byte(0x13), byte('$'))
 	rows := rowsOf(f)
 	f.Fuzz(func(t *testing.T, defines bool, reads byte, r25, beta, wired, maxC, ratedC, topC uint16, board, shape byte) {
 		c := drawn{
@@ -170,15 +171,11 @@ func (c *drawn) actual(t *testing.T, rows func(number int, newer bool) [][2]floa
 		}
 		return x
 	}
-	const zero = 273.15
 	// What is wired, on its own pull-up: the ratio of the divider tells its
 	// resistance, and that its temperature.
 	wired := func(ratio float64) float64 {
 		ohm := ratio / (1 - ratio) * c.board
-		if inverse := 1/(25+zero) + math.Log(ohm/100e3)/c.wired; inverse > 0 {
-			return 1/inverse - zero
-		}
-		return math.Inf(1) // no temperature is high enough
+		return inverted(1/(25+zero) + math.Log(ohm/100e3)/c.wired)
 	}
 	ratioOf := func(ohm, pullup float64) float64 { return ohm / (ohm + pullup) }
 	if !c.defines {
@@ -212,7 +209,7 @@ func (c *drawn) actual(t *testing.T, rows func(number int, newer bool) [][2]floa
 		base := x[0] - (slope+cubic*l[0]*l[0])*l[0]
 		return wired(ratioOf(halve(func(ohm float64) float64 {
 			lr := math.Log(ohm)
-			return 1/(base+slope*lr+cubic*lr*lr*lr) - zero
+			return inverted(base + slope*lr + cubic*lr*lr*lr)
 		}, target), pullup))
 	}
 	target, sensor := number("HEATER_0_MAXTEMP")-number("HOTEND_OVERSHOOT"), int(number("TEMP_SENSOR_0"))
@@ -225,7 +222,7 @@ func (c *drawn) actual(t *testing.T, rows func(number int, newer bool) [][2]floa
 		base := 1/(25+zero) - ln/beta - cubic*ln*ln*ln
 		return wired(ratioOf(halve(func(ohm float64) float64 {
 			lr := math.Log(ohm)
-			return 1/(base+lr/beta+cubic*lr*lr*lr) - zero
+			return inverted(base + lr/beta + cubic*lr*lr*lr)
 		}, target), number("HOTEND0_PULLUP_RESISTOR_OHMS")))
 	}
 	table := rows(sensor, options["CONFIGURATION_H_VERSION"] == "02010300")
@@ -249,6 +246,17 @@ var builtIns = map[string][][2]float64{
 	"Generic 3950":           {{25, 100000}, {150, 1770}, {250, 230}},
 	"ATC Semitec 104GT-2":    {{20, 126800}, {150, 1360}, {300, 80.65}},
 	"EPCOS 100K B57560G104F": {{25, 100000}, {150, 1641.9}, {250, 226.15}},
+}
+
+const zero = 273.15 // K at 0 °C
+
+// inverted is the temperature, °C, of which a formula gives the inverse, 1/K;
+// infinite where no temperature is high enough.
+func inverted(inverse float64) float64 {
+	if inverse <= 0 {
+		return math.Inf(1)
+	}
+	return 1/inverse - zero
 }
 
 // halve finds where a falling function of the resistance has a value.
