@@ -76,6 +76,30 @@ func TestProveAll(t *testing.T) {
 	}
 }
 
+// Two names of one file by a hard link are one file, which no diff may part.
+func TestProveAllHardLink(t *testing.T) {
+	list := sources(t, map[string]string{
+		"a.toml": sheetOf("a.cfg", "0"), "b.toml": sheetOf("b.cfg", "0"), "c.toml": sheetOf("c.cfg", "0"),
+		"a.cfg": replace("max_temp: 290", "max_temp: 330"), "b.cfg": proofConfig, "c.cfg": replace("max_temp: 290", "max_temp: 330"),
+	}, "a.toml", "b.toml", "c.toml")
+	if err := os.Remove("b.cfg"); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Link("a.cfg", "b.cfg"); err != nil {
+		t.Skip(err)
+	}
+	for _, s := range list {
+		if err := s.Read(); err != nil {
+			t.Fatal(err)
+		}
+	}
+	list[1].Silent = true
+	got := patch.ProveAll(list, all)
+	if len(got) != 2 || !slices.Equal(got[0].Owners, []string{"a.toml", "b.toml"}) || got[0].Err == nil || !strings.Contains(got[0].Err.Error(), "hard link") || got[1].Err != nil {
+		t.Errorf("outcomes are %+v", got)
+	}
+}
+
 // A later round may come to a file that another printer reads.
 func TestProveAllLaterFile(t *testing.T) {
 	list := sources(t, map[string]string{

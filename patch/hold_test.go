@@ -372,6 +372,9 @@ func TestEditedLines(t *testing.T) {
 	if !edited.touches(parser.Span{File: parser.NewFile("f", old), Start: 1, End: 3}, true) {
 		t.Error("a place of two lines is not edited")
 	}
+	if !edited.touches(parser.Span{File: parser.NewFile("f", old), Start: 2, End: 2}, true) {
+		t.Error("a name without a value is not edited with its line")
+	}
 	if edited.touches(parser.Span{File: parser.NewFile("other", old), Start: 2, End: 3}, true) {
 		t.Error("another file is edited")
 	}
