@@ -319,7 +319,11 @@ func (g *group) hold() (*Plan, error) {
 			continue // untouched
 		}
 		if err := g.holdTrial(t); err != nil {
-			return nil, fmt.Errorf("%s: the diff failed its proof and is not shown: %w", t.Owner, err)
+			also := ""
+			if t.Silent {
+				also = " (it reads a file of the diff; name its sheet as well, and its own changes are made with it)"
+			}
+			return nil, fmt.Errorf("%s: the diff failed its proof and is not shown%s: %w", t.Owner, also, err)
 		}
 		g.plan.after[t.Owner] = t.now.input
 	}
