@@ -96,6 +96,16 @@ func TestTooHighToBuild(t *testing.T) {
 	// A weak hotend's change keeps to both.
 	in.Sheet.New.RatedC.Value = 250
 	wantChanges(t, one(t, tempCeiling, in), parser.Change{Key: parser.MaxTemp, Value: 257.0})
+	// So low that nothing melts, the definition is at fault, and not the limit.
+	in.Sheet.New.RatedC.Value, s.Most = 300, 204
+	f = one(t, configBroken, in)
+	wantChanges(t, f) // prints from 190 °C, and 189 °C would remain
+	wantSaid(t, f, "too low to print: take another definition")
+	s.Most = 205
+	wantChanges(t, one(t, configBroken, in), parser.Change{Key: parser.MaxTemp, Value: 205.0})
+	in.Sheet.New.PrintC.Value[0], s.Most = 100, 164
+	wantChanges(t, one(t, configBroken, in))
+	in.Sheet.New.PrintC.Value[0], s.Most = 190, 257.5
 	// Another definition may reach further.
 	in.Changed = map[parser.Key]any{parser.HotendSensor: parser.SensorDef{}}
 	wantChanges(t, one(t, configBroken, in))
