@@ -61,7 +61,7 @@ type SensorDef struct {
 	SeriesOhm float64 // resistor in series with the sensor, usually 0
 
 	// FormAmplifier of a platinum sensor: the sensor's resistance at 0 °C that
-	// the chip is told; 0 where nothing says.
+	// the chip is told, or that the amplifier is for; 0 where nothing says.
 	R0Ohm float64
 	// The chip's reference resistor, and the wires between chip and sensor; 0
 	// where nothing says.

@@ -40,7 +40,7 @@ type Config interface {
 	Printer() *Printer
 	// Others holds the other tools, the bed, the chamber and every further
 	// heater of the configuration: what a change for this tool must leave as it
-	// is. Rules do not look at them.
+	// is.
 	Others() []Heater
 	// Edits turns changes into the smallest edits that make them, sorted by
 	// file (in reading order) and offset, none overlapping. It reads nothing

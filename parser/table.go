@@ -43,6 +43,8 @@ var rows = sync.OnceValue(func() map[Key]row {
 		FaultChecks:  {safer: On, with: []Key{HotendSensor}},
 		Watchdog:     {safer: On},
 
+		HeaterOutputs: {safer: Lower},
+
 		FunctionalRange: {unit: "K"},
 		DerivativeTime:  {unit: "s"},
 		OnOffBand:       {unit: "K"},

@@ -19,6 +19,7 @@ func TestLooser(t *testing.T) {
 		{HotendRiseWindow, 0.0, 40.0, false}, // it was off
 		{BedHoldPeriod, 0.0, 20.0, false},
 		{BadSamples("in a row"), 0.0, 4.0, true},
+		{HeaterOutputs, 1.0, 2.0, true},
 		{Grace("while heating up"), 0.0, 30.0, true},
 		{Preset(3), 200.0, 220.0, true},
 		{PowerLimit("heater"), 0.5, 1.0, true},

@@ -309,7 +309,8 @@ func (g *group) apply(sets []Owned) error {
 	return nil
 }
 
-// hold holds what the changes led to against the start, for every printer.
+// hold holds what the changes led to against the start, for every printer. As in
+// attempt, neither a plan nor an error means that the group must start again.
 func (g *group) hold() (*Plan, error) {
 	if err := g.holdNames(); err != nil {
 		return nil, err
@@ -317,6 +318,9 @@ func (g *group) hold() (*Plan, error) {
 	for _, t := range g.trials {
 		if t.now == t.before {
 			continue // untouched
+		}
+		if err := g.holdTemperature(t); err != nil && g.barRaises(t, err) {
+			return nil, nil
 		}
 		if err := g.holdTrial(t); err != nil {
 			also := ""
@@ -328,6 +332,20 @@ func (g *group) hold() (*Plan, error) {
 		g.plan.after[t.Owner] = t.now.input
 	}
 	return g.plan, nil
+}
+
+// barRaises bars what raised the max temp of a printer whose hotend would get too
+// hot: that alone must not hide the rest. It reports whether there is any.
+func (g *group) barRaises(t *trial, err error) bool {
+	was, barred := t.before.settings[parser.MaxTemp], false
+	for _, r := range g.plan.Reasons {
+		raises := func(c parser.Change) bool { return c.Key == was.Key && c.Key.Looser(c.Value, was.Value) }
+		if r.Owner == t.Owner && slices.ContainsFunc(r.Finding.Changes, raises) {
+			g.bar(t.Owner, r.Finding, err)
+			barred = true
+		}
+	}
+	return barred
 }
 
 // unsettled says who asked for changes in the last two rounds: one printer, or

@@ -122,9 +122,14 @@ func (g *group) holdTemperature(t *trial) error {
 func (g *group) holdSettings(t *trial) error {
 	var errs []error
 	for _, is := range t.now.config.Printer().Settings() {
-		if _, was := t.before.settings[is.Key]; !was && is.Key.Safer() != parser.Neither && is.State != parser.Off && len(t.askedFor(is.Key)) == 0 {
-			errs = append(errs, fmt.Errorf("the %s would come into force although no rule asked for it", is.Key))
+		if _, was := t.before.settings[is.Key]; was || is.State == parser.Off || len(t.askedFor(is.Key)) > 0 {
+			continue
 		}
+		if is.Key.Safer() == parser.Neither {
+			g.aside(t, is)
+			continue
+		}
+		errs = append(errs, fmt.Errorf("the %s would come into force although no rule asked for it", is.Key))
 	}
 	for _, was := range t.before.config.Printer().Settings() {
 		is, still := t.now.settings[was.Key]
@@ -137,6 +142,14 @@ func (g *group) holdSettings(t *trial) error {
 		}
 	}
 	return errors.Join(errs...)
+}
+
+// aside says that a setting came into force without being asked for, where no
+// edit names it.
+func (g *group) aside(t *trial, is parser.Description) {
+	if !g.editedLines().touches(is.At, false) {
+		g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, fmt.Sprintf("the %s, %s, would come into force", is.Key, is.Text())})
+	}
 }
 
 // askedFor lists the rules that asked for a setting, or for one that carries it
@@ -159,11 +172,17 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	if on(was) && !on(is) {
 		return fmt.Errorf("the %s would turn off", was.Key)
 	}
+	if _, figure := was.Value.(float64); figure && told && was.Key.Safer() != parser.Neither && is.State == parser.Off {
+		return fmt.Errorf("the %s would turn off", was.Key)
+	}
 	if is.State == parser.Unknown && was.State != parser.Unknown {
 		return fmt.Errorf("the %s would become unknown: %s", was.Key, is.Why)
 	}
 	if told && len(asked) == 0 && !on(is) {
 		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
+	}
+	if len(asked) == 0 && is.State != parser.Off {
+		g.aside(t, is)
 	}
 	if !told || !was.Key.Looser(is.Value, was.Value) {
 		return nil

@@ -237,6 +237,8 @@ func TestHoldSettings(t *testing.T) {
 		{name: "nothing"},
 		{"turns off", on(func(p *parser.Printer) { p.Hotend.Watch.On.State = parser.Off }), asked{parser.HotendWatchOn: {"runaway-tight"}}, "the hotend runaway protection would turn off", 0},
 		{"turns off by its value", on(func(p *parser.Printer) { p.Hotend.Watch.On.Value = false }), asked{parser.HotendWatchOn: {"runaway-tight"}}, "the hotend runaway protection would turn off", 0},
+		{"a limit turns off", on(func(p *parser.Printer) { p.Limits.MaxTemp.State, p.Limits.MaxTemp.Value = parser.Off, 0 }),
+			asked{parser.MaxTemp: {"temp-ceiling"}}, "the max temp would turn off", 0},
 		{"becomes unknown", on(func(p *parser.Printer) { p.Flow.NozzleMM.State, p.Flow.NozzleMM.Why = parser.Unknown, "it hangs" }), asked{parser.NozzleDiameter: {"nozzle-size"}}, "the nozzle diameter would become unknown: it hangs", 0},
 		{"changes unasked", on(func(p *parser.Printer) { p.Hotend.Loop.Kp.Value = 21 }), asked{parser.GainI: {"pid-stale"}}, "the kp would change although no rule asked for it", 0},
 		{"changes unasked to what protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), nil, "the max temp would change although no rule asked for it", 0},
@@ -262,6 +264,9 @@ func TestHoldSettings(t *testing.T) {
 				trial.asked[key] = by
 			}
 			expect(t, g.holdSettings(trial), tt.want)
+			if aside := len(g.plan.Asides) == 1; aside != (tt.name == "comes into force without a safer way" || tt.name == "turns on unasked") {
+				t.Errorf("said aside: %v", g.plan.Asides)
+			}
 			if len(g.plan.Moves) != tt.moves {
 				t.Errorf("moves are %v, want %d", g.plan.Moves, tt.moves)
 			}

@@ -271,3 +271,19 @@ func TestProveLeaves(t *testing.T) {
 		t.Errorf("the other change is not made: %v", plan.Files)
 	}
 }
+
+// So is one that makes a limit which the firmware refuses.
+func TestProveLeavesRefused(t *testing.T) {
+	config := strings.Replace(replace("max_temp: 290", "max_temp: 330"), "min_temp: 0", "min_temp: 310", 1) + "check_gain_time: 500\n"
+	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+	plan, err := patch.Prove(list, all)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(plan.Left) != 1 || plan.Left[0].Finding.Rule != "temp-ceiling" || !strings.Contains(plan.Left[0].Err.Error(), "must be above 310") {
+		t.Errorf("left are %+v", plan.Left)
+	}
+	if len(plan.Files) != 1 || !strings.Contains(string(plan.Files[0].New), "check_gain_time: 20") || !strings.Contains(string(plan.Files[0].New), "max_temp: 330") {
+		t.Errorf("the plan is %v", texts(plan))
+	}
+}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -144,16 +145,26 @@ func TestSensorCases(t *testing.T) {
 }
 
 // A higher max temp while a wrong definition stays takes the hotend past its
-// rating: not proved. With the definition put right it is.
+// rating: it is left out, and hides nothing else. With the definition put right
+// it is proved.
 func TestProveActualTemperature(t *testing.T) {
 	sheet := strings.NewReplacer("printer.cfg", "Configuration.h", "250]", "285]", "rated_c = 300", "rated_c = 298").Replace(proofSheet)
-	header := fmt.Sprintf(sweepHeader, "02010300", 5)
+	header := strings.Replace(fmt.Sprintf(sweepHeader, "02010300", 5), "WATCH_TEMP_PERIOD 40", "WATCH_TEMP_PERIOD 400", 1)
 	list := printers(t, map[string]string{"swap.toml": sheet, "Configuration.h": header}, "swap.toml")
 	list[0].Style = defines.Style
 	list[0].Request = parser.Request{Files: []string{"Configuration.h"}}
-	_, err := patch.Prove(list, func(rule string) bool { return rule == "temp-reach" })
-	if err == nil || !strings.Contains(err.Error(), "at the highest target instead of 277.7 °C, and the hotend is rated for 298 °C") {
-		t.Errorf("proved, or refused with %v", err)
+	for _, tt := range []struct {
+		rules []string
+		files int
+	}{{[]string{"temp-reach"}, 0}, {[]string{"temp-reach", "runaway-loose"}, 1}} {
+		plan, err := patch.Prove(list, func(rule string) bool { return slices.Contains(tt.rules, rule) })
+		if err != nil || len(plan.Files) != tt.files || len(plan.Left) != 1 || plan.Left[0].Finding.Rule != "temp-reach" ||
+			!strings.Contains(plan.Left[0].Err.Error(), "at the highest target instead of 277.7 °C, and the hotend is rated for 298 °C") {
+			t.Errorf("%v: the plan is %+v, %v", tt.rules, plan, err)
+		}
+		if tt.files > 0 && !strings.Contains(string(plan.Files[0].New), "MAXTEMP 275\n") {
+			t.Errorf("%s", plan.Files[0].New)
+		}
 	}
 	plan, err := patch.Prove(list, all)
 	if err != nil {

@@ -65,9 +65,13 @@ func (t *trial) read(contents map[string][]byte) error {
 	return nil
 }
 
-// unmoved says, as an error, that this round's edit left a setting as it was.
+// unmoved says, as an error, that this round's edit left a setting as it was, or
+// made one of it that cannot be told, such as a limit that the firmware refuses.
 func (t *trial) unmoved(key parser.Key) error {
 	was, is := t.previous.settings[key], t.now.settings[key]
+	if is.State == parser.Unknown && was.State != parser.Unknown {
+		return parser.Errorf(is.At, "with an edit of %s the %s cannot be told: %s; change it by hand", is.Name, key, is.Why)
+	}
 	if !alike(was, is) {
 		return nil
 	}

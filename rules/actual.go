@@ -33,11 +33,20 @@ func actualAt(in *Input, shownC float64) (float64, bool) {
 		}
 		return believed.Actual(real, shownC), true
 	}
-	// A chip reports a temperature by itself.
-	want, s := &in.Sheet.New.Sensor, &in.Printer.Hotend.Sensor
-	right := s.Known() && s.Value.Form == parser.FormAmplifier && s.Value.Kind == want.Kind.Value && !sensor.HasCurve(want.Kind.Value)
-	if right {
-		platinumTold(in, &s.Value, func(f Finding) { right = right && f.Level < Error })
+	return shownC, amplifierRight(in) // which reports a temperature by itself
+}
+
+// amplifierRight reports whether a chip or an amplifier is for the sheet's
+// sensor, and nothing that it is told speaks against that.
+func amplifierRight(in *Input) bool {
+	s, want := &in.Printer.Hotend.Sensor, in.Sheet.New.Sensor.Kind.Value
+	d := &s.Value
+	if !s.Known() || d.Form != parser.FormAmplifier || d.Kind != want || sensor.HasCurve(want) || correction(d) != "" {
+		return false
 	}
-	return shownC, right
+	right := true
+	told := func(f Finding) { right = right && f.Level < Error }
+	platinumTold(in, d, told)
+	chipTold(in, d, told)
+	return right
 }

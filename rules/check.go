@@ -77,9 +77,15 @@ func waivedBy(in *Input, rule *Rule) string {
 	if rule.Unwaived {
 		return ""
 	}
+	return waiverOf(in, rule.ID)
+}
+
+// waiverOf returns the reason of a waiver that names a rule and holds today, or
+// "".
+func waiverOf(in *Input, rule string) string {
 	for i := range in.Sheet.Waivers {
 		w := &in.Sheet.Waivers[i]
-		if w.Rule.Value == rule.ID && !expired(in, w) {
+		if w.Rule.Value == rule && !expired(in, w) {
 			return w.Reason.Value
 		}
 	}

@@ -6,8 +6,8 @@ import (
 	"preflash/parser"
 )
 
-// coldestPreset is the lowest preset that a change makes: below it nothing
-// melts (common practice, no source).
+// coldestPreset is the lowest preset, °C, that a change makes or leaves room for:
+// below it nothing melts (common practice, no source).
 const coldestPreset = 150
 
 var presetOver = &Rule{

@@ -22,10 +22,10 @@ none while nothing says which pull-up the board has. The two run in opposite
 directions, so that the reading falls as the hotend heats: no actual temperature
 belongs to what is shown.
 Behind an amplifier or a chip it is a matter of wiring, and there is no change:
-a person must look at the board. So it is where a chip for platinum is told
-another resistance at 0 °C than the sheet's curve has, since its reference
-resistor must suit the sensor, or one that is below 3 or above 6 times the
-sensor's (common practice, no source).
+a person must look at the board. So it is where a chip for platinum is told,
+or an amplifier is for, another resistance at 0 °C than the sheet's curve has;
+and where the chip's reference resistor is below 3 or above 6 times the sensor's
+(common practice, no source).
 Note: for how many wires a chip is set up, and what an amplifier is told.
 Cannot be waived. Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
@@ -113,8 +113,9 @@ func (r *reading) tripsCold(in *Input) (shownC float64, trips bool) {
 	return shownC, limit.Known() && shownC > limit.Value || c.Ends() && shownC >= c.HighC
 }
 
-// platinumTold compares the platinum sensor that a chip is told of with that of
-// the sheet. The two that are sold are a factor of ten apart.
+// platinumTold compares the platinum sensor that a chip is told of, or that an
+// amplifier is for, with that of the sheet. The two that are sold are a factor of
+// ten apart.
 func platinumTold(in *Input, d *parser.SensorDef, report func(Finding)) {
 	want := &in.Sheet.New.Sensor
 	k, ok := sensor.Find(want.Curve.Value)
@@ -122,7 +123,8 @@ func platinumTold(in *Input, d *parser.SensorDef, report func(Finding)) {
 		return
 	}
 	if r0 := k.Curve.Ohms(0); math.Abs(d.R0Ohm-r0) > 0.05*r0 {
-		report(Sayf(Error, sensorAt(in), "the chip is told of a platinum sensor of %.4g Ω at 0 °C; the sheet names %s, which has %.4g Ω; the chip's reference resistor must suit the sensor too, so look at the board before anything is heated",
+		report(Sayf(Error, sensorAt(in), "the firmware takes the sensor for a platinum one of %.4g Ω at 0 °C; the sheet names %s, which has %.4g Ω; "+
+			"the chip or amplifier on the board must suit the sensor too, so look at the board before anything is heated",
 			d.R0Ohm, k.ID, r0))
 	}
 }

@@ -14,6 +14,8 @@ var sensorPlaceholder = &Rule{
 firmware cannot see how hot it is, and nothing stops it. Hotend and bed are
 looked at. Change for the hotend: the definition of the sheet's sensor, as
 sensor-curve would choose it. Cannot be waived.
+Warning: so it is with another hotend of the printer, the chamber or a further
+heater: whether a heater is on that output, the files do not say.
 Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
 		p := in.Printer
@@ -21,7 +23,22 @@ Source: common practice, no source.`,
 		if p.Bed.Heated.State != parser.Off {
 			dummy(in, "bed", &p.Bed.Sensor, report)
 		}
+		for _, h := range in.Config.Others() {
+			dummyOf(in, h, report)
+		}
 	},
+}
+
+// dummyOf looks at a heater that is not the sheet's business.
+func dummyOf(in *Input, h parser.Heater, report func(Finding)) {
+	for _, s := range h.Settings {
+		d, ok := s.Value.(parser.SensorDef)
+		if !ok || s.State != parser.Set || d.Form != parser.FormPlaceholder {
+			continue
+		}
+		report(Sayf(Warning, placed(s.At, sensorAt(in)), "the sensor of %s is a dummy (%s) that always reads %s: with a heater on its output the firmware cannot see how hot that is; see that there is none, or name the sensor that it has",
+			h.Name, definition(&d), celsius(d.FixedC)).Of(s.Key.Of(h.Name)))
+	}
 }
 
 func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report func(Finding)) {

@@ -35,6 +35,24 @@ func TestSensorPlaceholder(t *testing.T) {
 	silent(t, sensorPlaceholder, in)
 }
 
+// Another hotend on a dummy is no part of the swap, and said all the same.
+func TestSensorPlaceholderElsewhere(t *testing.T) {
+	in := healthyInput()
+	sensor := set(parser.HotendSensor, parser.SensorDef{Form: parser.FormPlaceholder, Name: "998", FixedC: 25})
+	tool := parser.Heater{Name: "tool 1", Tool: 1, Settings: []parser.Description{sensor.Describe()}}
+	in.Config = stubConfig{others: []parser.Heater{tool}}
+	f := one(t, sensorPlaceholder, in)
+	wantSaid(t, f, "the sensor of tool 1 is a dummy (998) that always reads 25 °C")
+	wantChanges(t, f)
+	if f.Level != Warning || f.About != "tool 1: hotend sensor" {
+		t.Errorf("%s about %q", f.Level, f.About)
+	}
+	tool.Settings[0].State = parser.Off // no such hotend
+	silent(t, sensorPlaceholder, in)
+	tool.Settings[0].State, tool.Settings[0].Value = parser.Set, any(stubDef)
+	silent(t, sensorPlaceholder, in)
+}
+
 func TestSensorPlaceholderCannotTell(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Sensor = unknown[parser.SensorDef](parser.HotendSensor)

@@ -23,8 +23,9 @@ Change: the lowest whole max temp that does it, as far as temp-ceiling and the
 firmware's own checks allow; where a rating or the table forbids it there is
 none, and print_c must come down. Nor is there one while the reading will not be
 right after this run: it falls as the hotend heats, its definition stands for no
-curve or is an error of sensor-curve that stays, or nothing says which pull-up
-it has.`,
+curve, is for another kind of sensor, or is an error of sensor-curve that stays;
+what a chip or amplifier is told does not go with the sensor; or nothing says
+which pull-up it has.`,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
 		if !ok {
@@ -97,13 +98,13 @@ func (c ceiling) tableShort(in *Input, highest float64) Finding {
 // after this run; "" where it is.
 func readingInDoubt(in *Input) string {
 	const mend = ": mend the sensor definition first"
-	s := &in.Printer.Hotend.Sensor
+	_, told := actualAt(in, in.Sheet.New.PrintC.Value[1])
 	switch {
 	case reversed(in):
 		return "the reading falls as the hotend heats" + mend
 	case pullupUnsaid(in):
 		return "nothing says which pull-up the board has: give printer.pullup_ohm"
-	case !s.Known() || s.Value.Form == parser.FormUnknown || s.Value.Form == parser.FormPlaceholder:
+	case !told:
 		return "nothing says how hot the hotend is" + mend
 	}
 	if r, believed, ok := readingToCome(in); ok {

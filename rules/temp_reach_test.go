@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"preflash/parser"
+	"preflash/parser/sheet"
 	"preflash/rules/sensor"
 )
 
@@ -95,6 +96,16 @@ func TestTooHighToBuild(t *testing.T) {
 	// A weak hotend's change keeps to both.
 	in.Sheet.New.RatedC.Value = 250
 	wantChanges(t, one(t, tempCeiling, in), parser.Change{Key: parser.MaxTemp, Value: 257.0})
+	// So low that nothing melts, the definition is at fault, and not the limit.
+	in.Sheet.New.RatedC.Value, s.Most = 300, 204
+	f = one(t, configBroken, in)
+	wantChanges(t, f) // prints from 190 °C, and 189 °C would remain
+	wantSaid(t, f, "too low to print: take another definition")
+	s.Most = 205
+	wantChanges(t, one(t, configBroken, in), parser.Change{Key: parser.MaxTemp, Value: 205.0})
+	in.Sheet.New.PrintC.Value[0], s.Most = 100, 164
+	wantChanges(t, one(t, configBroken, in))
+	in.Sheet.New.PrintC.Value[0], s.Most = 190, 257.5
 	// Another definition may reach further.
 	in.Changed = map[parser.Key]any{parser.HotendSensor: parser.SensorDef{}}
 	wantChanges(t, one(t, configBroken, in))
@@ -110,6 +121,17 @@ func TestTempReachReversed(t *testing.T) {
 	f := one(t, tempReach, in)
 	wantChanges(t, f)
 	wantSaid(t, f, "nothing is proposed while the reading falls")
+}
+
+// amplifier puts a sensor behind an amplifier into the sheet, a Pt1000 where it
+// is platinum, and into the configuration what reads one.
+func amplifier(in *Input, kind parser.SensorKind, d parser.SensorDef) {
+	in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve = kind, absent("new.sensor.curve", "")
+	if kind == parser.PlatinumAmplifier {
+		in.Sheet.New.Sensor.Curve = given("new.sensor.curve", "pt1000")
+	}
+	d.Form, d.Name = parser.FormAmplifier, "x"
+	in.Printer.Hotend.Sensor.Value = d
 }
 
 // A max temp is not raised while nobody can say how hot the hotend is.
@@ -134,12 +156,33 @@ func TestTempReachInDoubt(t *testing.T) {
 			in.Config = stubConfig{form: parser.FormAmplifier}
 			in.Printer.Hotend.Sensor.Value.Curve = "ntc-100k-4267"
 		}, "as far off as sensor-curve says"},
+		{func(in *Input) { // one does, and its change is waived
+			in.Printer.Hotend.Sensor.Value.Curve = "ntc-100k-4267"
+			in.Sheet.Waivers = []sheet.Waiver{waiver("sensor-curve", "2027-01-01")}
+		}, "as far off as sensor-curve says"},
+		{func(in *Input) { amplifier(in, parser.Thermocouple, parser.SensorDef{}) }, "how hot the hotend is"},
+		{func(in *Input) {
+			amplifier(in, parser.Thermocouple, parser.SensorDef{Kind: parser.Thermocouple, Gain: 0.5})
+		}, "how hot the hotend is"},
+		{func(in *Input) {
+			amplifier(in, parser.PlatinumAmplifier, parser.SensorDef{Kind: parser.PlatinumAmplifier, R0Ohm: 1000, ReferenceOhm: 430})
+		}, "how hot the hotend is"},
+		{func(in *Input) {
+			amplifier(in, parser.PlatinumAmplifier, parser.SensorDef{Kind: parser.PlatinumAmplifier, R0Ohm: 100})
+		}, "how hot the hotend is"},
 	} {
 		in := short()
 		tt.spoil(in)
 		f := one(t, tempReach, in)
 		wantSaid(t, f, tt.says)
 		wantChanges(t, f)
+	}
+	for _, d := range []parser.SensorDef{
+		{Kind: parser.Thermocouple, Gain: 1}, {Kind: parser.PlatinumAmplifier, R0Ohm: 1000, ReferenceOhm: 4300},
+	} {
+		in := short()
+		amplifier(in, d.Kind, d)
+		wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 275.0})
 	}
 }
 

@@ -336,9 +336,12 @@ func (stubConfig) Steps(task parser.Task) []string {
 type stubConfig struct {
 	builds map[string]float64 // the highest max temp, by definition
 	parser.Config
-	defs []parser.SensorDef
-	form parser.SensorForm
+	defs   []parser.SensorDef
+	form   parser.SensorForm
+	others []parser.Heater
 }
+
+func (c stubConfig) Others() []parser.Heater { return c.others }
 
 func (c stubConfig) Definitions() []parser.SensorDef { return c.defs }
 

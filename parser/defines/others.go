@@ -54,6 +54,9 @@ func (c *config) other(name string, tool int, prefix, sensor string, watch *watc
 			custom = "HOTEND" + strconv.Itoa(tool)
 		}
 		s := r.sensor(parser.HotendSensor, sensor, custom)
+		if tool >= c.hotends && s.State == parser.Set {
+			s.State = parser.Off // there is no such hotend
+		}
 		h.Settings = append(h.Settings, s.Describe())
 	}
 	if watch != nil && c.gen != gen10 { // which had neither a chamber nor a cooler

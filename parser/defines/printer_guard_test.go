@@ -150,3 +150,24 @@ func TestStoredMaxTemp(t *testing.T) {
 		}
 	}
 }
+
+// The sensor of a hotend that there is not says nothing.
+func TestOthersThatThereAreNot(t *testing.T) {
+	for _, tt := range []struct {
+		text string
+		want parser.State
+	}{
+		{"#define EXTRUDERS 2\n#define TEMP_SENSOR_1 998\n", parser.Set},
+		{"#define EXTRUDERS 1\n#define TEMP_SENSOR_1 998\n", parser.Off},
+		{"#define EXTRUDERS 2\n#define SINGLENOZZLE\n#define TEMP_SENSOR_1 998\n", parser.Off},
+		{"#define EXTRUDERS 2\n", parser.Unknown},
+	} {
+		for _, h := range readText(t, 0, "h", "#define TEMP_SENSOR_0 1\n"+tt.text).Others() {
+			for _, d := range h.Settings {
+				if h.Tool == 1 && d.Key == parser.HotendSensor && d.State != tt.want {
+					t.Errorf("%q: the sensor of tool 1 is %s, want %s", tt.text, d.State, tt.want)
+				}
+			}
+		}
+	}
+}

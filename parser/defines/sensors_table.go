@@ -32,6 +32,7 @@ type special struct {
 	kind      parser.SensorKind
 	form      parser.SensorForm
 	low, high float64 // ends, °C
+	r0Ohm     float64 // at 0 °C, of the platinum sensor that an amplifier is for
 	note      string
 }
 
@@ -43,12 +44,12 @@ var specials = [...]special{
 	{number: -2, kind: parser.Thermocouple, form: parser.FormAmplifier},
 	{number: -1, kind: parser.Thermocouple, form: parser.FormAmplifier},
 	{number: 0, form: parser.FormNone},
-	{number: 20, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 1100},
-	{number: 21, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 500},
+	{number: 20, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 1100, r0Ohm: 100},
+	{number: 21, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 500, r0Ohm: 100},
 	{number: 22, kind: parser.NTC, note: "its table goes back and forth, so that one reading stands for two temperatures"},
-	{number: 68, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 500},
+	{number: 68, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 500, r0Ohm: 100},
 	{number: 100, note: "the controller chip's own temperature; no sensor for a hotend"},
-	{number: 201, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 432},
+	{number: 201, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 432, r0Ohm: 100},
 	{number: 331, kind: parser.NTC, note: "its table is that of 1 for a pull-up on 3.3 V and a converter on 5 V, which the configuration cannot show"},
 	{number: placeholderCold, form: parser.FormPlaceholder},
 	{number: placeholderHot, form: parser.FormPlaceholder},
@@ -162,7 +163,7 @@ func (b basis) definition(number int) (parser.SensorDef, bool) {
 		if s.number != number {
 			continue
 		}
-		d := parser.SensorDef{Form: s.form, Kind: s.kind, Name: strconv.Itoa(number), LowC: s.low, HighC: s.high, Note: s.note}
+		d := parser.SensorDef{Form: s.form, Kind: s.kind, Name: strconv.Itoa(number), LowC: s.low, HighC: s.high, R0Ohm: s.r0Ohm, Note: s.note}
 		for _, n := range newerOnly {
 			if n == number && b.is(older) {
 				return parser.SensorDef{}, false

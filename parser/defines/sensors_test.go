@@ -14,7 +14,7 @@ import (
 )
 
 // The chip for platinum is told the sensor's resistance, by the tool's option
-// or by that of older generations.
+// or by that of older generations. An amplifier's table is for one of 100 Ω.
 func TestNominalResistance(t *testing.T) {
 	for _, test := range []struct {
 		text string
@@ -27,6 +27,8 @@ func TestNominalResistance(t *testing.T) {
 		{"#define TEMP_SENSOR_0 -5\n#if TEMP_SENSOR_IS_MAX_TC(0)\n#define MAX31865_SENSOR_OHMS_0 100\n#endif\n", 100},
 		{"#define TEMP_SENSOR_0 -5\n#if BOARD_HAS_CHIP\n#define MAX31865_SENSOR_OHMS_0 100\n#endif\n", 0}, // unknown
 		{"#define TEMP_SENSOR_0 -3\n#define MAX31865_SENSOR_OHMS_0 1000\n", 0},
+		{"#define TEMP_SENSOR_0 20\n", 100},
+		{"#define TEMP_SENSOR_0 201\n", 100},
 	} {
 		if got := readText(t, 0, "h", test.text).Printer().Hotend.Sensor.Value.R0Ohm; got != test.want {
 			t.Errorf("%q: %g Ω, want %g", test.text, got, test.want)

@@ -145,11 +145,12 @@ func TestChips(t *testing.T) {
 		{"MAX31856\ntc_type: j\n", "is none of B E J K N R S T"},
 		{"AD595\n", "full scale is 5 V"},
 		{"PT100 INA826\nadc_voltage: 3.3\nvoltage_offset: 0.1\n", "full scale is 3.3 V, and that the amplifier's zero lies at 0.1 V"},
+		{"PT100 INA826\nadc_voltage: 0\n", "must be above 0"},
 		{"AD597\nadc_voltage: 0\n", "must be above 0"},
 	} {
 		d := readText(t, "[extruder]\nsensor_type: "+test.text).Printer().Hotend.Sensor.Value
 		got := d.Note
-		if d.R0Ohm > 0 {
+		if d.ReferenceOhm > 0 {
 			got = strings.Join([]string{decimal(d.R0Ohm, ""), decimal(d.ReferenceOhm, ""), decimal(float64(d.Wires), "")}, " ")
 		}
 		if !strings.Contains(got, test.want) {

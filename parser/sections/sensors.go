@@ -23,6 +23,7 @@ type builtIn struct {
 	kind  parser.SensorKind
 	curve string  // FormCurve
 	beta  float64 // FormBeta, K, with 100 kΩ at 25 °C
+	r0Ohm float64 // FormAmplifier: at 0 °C, of the platinum sensor that it is for
 	note  string
 
 	removed string // the day from which the firmware refuses the name, "" for none
@@ -44,7 +45,7 @@ var builtIns = [...]builtIn{
 		removed: "2024-02-15", instead: "write Generic 3950, which is another curve, or the same one in a [thermistor …] section of your own: temperature1 25, resistance1 100000, beta 3950"},
 	{name: "PT1000", form: parser.FormPoints, kind: parser.Platinum, curve: "pt1000"},
 
-	{name: "PT100 INA826", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
+	{name: "PT100 INA826", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier, r0Ohm: 100},
 	{name: "MAX31865", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier},
 	{name: "MAX6675", form: parser.FormAmplifier, kind: parser.Thermocouple},
 	{name: "MAX31855", form: parser.FormAmplifier, kind: parser.Thermocouple},
@@ -77,7 +78,7 @@ var builtIns = [...]builtIn{
 
 // def is the definition in neutral form.
 func (b *builtIn) def() parser.SensorDef {
-	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Curve: b.curve, Note: b.note}
+	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Curve: b.curve, R0Ohm: b.r0Ohm, Note: b.note}
 	switch b.form {
 	case parser.FormBeta:
 		d.R25Ohm, d.BetaK = 100e3, b.beta

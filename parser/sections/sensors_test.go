@@ -51,6 +51,7 @@ func TestNominalResistance(t *testing.T) {
 		{"sensor_type: MAX31865\nrtd_nominal_r: 1000\n", 1000},
 		{"sensor_type: MAX31865\nrtd_nominal_r: ten\n", 0},
 		{"sensor_type: MAX31855\nrtd_nominal_r: 1000\n", 0},
+		{"sensor_type: PT100 INA826\n", 100}, // an amplifier's table is for that one
 	} {
 		if got := readText(t, "[extruder]\n"+test.options).Printer().Hotend.Sensor.Value.R0Ohm; got != test.want {
 			t.Errorf("%q: %g Ω, want %g", test.options, got, test.want)

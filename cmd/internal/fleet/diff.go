@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"path"
-	"regexp"
 	"slices"
 	"strings"
 	"sync"
@@ -163,30 +162,63 @@ func (f *Fleet) elsewhere(sources []*patch.Source, most int) (e elsewhere) {
 	return e
 }
 
-// quoted finds the strings of a sheet, whatever else is wrong with it.
-var quoted = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`"([^"\n]+)"|'([^'\n]+)'`) })
+// maxQuoted bounds the words of a sheet that are taken for names.
+const maxQuoted = 4096
+
+// quoted lists what stands beside quotes in a sheet, whatever is wrong with it.
+func quoted(sheet []byte) []string {
+	isQuote := func(r rune) bool { return r == '"' || r == '\'' || r == '\n' || r == '\r' }
+	words := strings.FieldsFunc(string(sheet), isQuote)
+	return words[:min(len(words), maxQuoted)]
+}
 
 // names lists the files that the printer reads or that its sheet names, as far
-// as that can be told of one that cannot be read.
+// as that can be told of one that cannot be read. What it found it keeps.
 func (s *Source) names() []patch.FileRef {
-	refs := slices.Clone(s.Files)
-	paths := append(s.reading.Names(), s.Request.Files...)
-	for _, name := range s.Request.Files { // what it includes, as far as one file alone tells
-		for _, style := range known() {
-			tree, reading := s.Tree.ForPrinter()
-			_, _ = style.Read(tree, parser.Request{Files: []string{name}, Absent: s.Request.Absent})
-			paths = append(paths, reading.Names()...)
-		}
+	if s.named != nil {
+		return s.named
 	}
+	main := s.Request.Files
 	if f, err := s.Tree.Open(s.target.Sheet); s.Sheet == nil && err == nil {
-		for _, m := range quoted().FindAllSubmatch(f.Data, parser.MaxFiles) {
-			paths = append(paths, path.Join(path.Dir(s.target.Sheet), string(m[1])+string(m[2])))
+		for _, word := range quoted(f.Data) {
+			main = append(main, path.Join(path.Dir(s.target.Sheet), word))
 		}
 	}
-	for _, name := range paths {
+	refs, asked := slices.Clone(s.Files), s.reading.Names()
+	for _, name := range main {
+		if _, err := s.Tree.Open(name); err == nil {
+			asked = append(append(asked, name), s.includedBy(name)...)
+		}
+	}
+	for _, name := range asked {
 		if f, err := s.Tree.Open(name); err == nil {
 			refs = append(refs, patch.RefOf(f))
 		}
 	}
+	s.named = refs
 	return refs
+}
+
+// includedBy lists what a file asks for, as far as it tells by itself: also what
+// comes behind an include that does not exist.
+func (s *Source) includedBy(name string) []string {
+	var names []string
+	for _, style := range known() {
+		absent := slices.Clone(s.Request.Absent)
+		for range parser.MaxIncludeDepth {
+			tree, reading := s.Tree.ForPrinter()
+			_, err := style.Read(tree, parser.Request{Files: []string{name}, Absent: absent})
+			had := len(absent)
+			for _, asked := range reading.Names() {
+				if _, gone := tree.Lstat(asked); gone != nil && !slices.Contains(absent, asked) {
+					absent = append(absent, asked)
+				}
+			}
+			if err == nil || len(absent) == had {
+				names = append(names, reading.Names()...)
+				break
+			}
+		}
+	}
+	return names
 }

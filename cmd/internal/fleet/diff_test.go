@@ -39,11 +39,15 @@ func TestUnreadableNamesFiles(t *testing.T) {
 		"single quotes":    strings.Replace(strings.ReplaceAll(sheetFor("../a/c.h"), `"`, "'"), "rated_c = 300", "rated = 300", 1),
 		"a missing file":   sheetFor("../a/c.h", "gone.h"),
 		"an include of it": sheetFor("main.h", "gone.h"),
+
+		"an include of it, and a wrong key":    strings.Replace(sheetFor("main.h"), "rated_c = 300", "rated = 300", 1),
+		"an include of it behind a gone one":   sheetFor("late.h"),
+		"no TOML, and a quote without its end": "don't config = [\"../a/c.h\"]",
 	} {
 		t.Run(name, func(t *testing.T) {
 			write(t, map[string]string{
 				"a/swap.toml": sheetFor("c.h"), "a/c.h": wrong(),
-				"b/swap.toml": sheet, "b/main.h": "#include \"../a/c.h\"\n",
+				"b/swap.toml": sheet, "b/main.h": "#include \"../a/c.h\"\n", "b/late.h": "#include \"gone.h\"\n#include \"../a/c.h\"\n",
 				"c/swap.toml": sheetFor("c.h"), "c/c.h": wrong(),
 				"d/swap.toml": "format = 9",
 			})

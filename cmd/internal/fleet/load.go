@@ -34,6 +34,7 @@ type Source struct {
 	Err error // why it could not be read, or not whole
 
 	reading *parser.Reading // all that was asked for
+	named   []patch.FileRef // see names
 
 	every    []Finding // those that count, apart from the text
 	findings []Finding // the same, with what hangs on one cause as one
