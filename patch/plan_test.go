@@ -217,3 +217,9 @@ func TestUnquoteName(t *testing.T) {
 		}
 	}
 }
+
+func TestHarmlessWriterFails(t *testing.T) {
+	if n, err := HarmlessWriter(failing{}).Write([]byte("x")); n != 0 || err != errFull {
+		t.Errorf("a full disk: %d bytes, %v", n, err)
+	}
+}
