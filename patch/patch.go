@@ -17,7 +17,6 @@ import (
 func Apply(f *parser.File, edits []parser.Edit) ([]byte, error) {
 	edits = slices.Clone(edits)
 	slices.SortStableFunc(edits, byPlace)
-	size := len(f.Data)
 	for i, e := range edits {
 		if !sameFile(e.At.File, f) {
 			return nil, &parser.Error{File: f.Name, Message: fmt.Sprintf("an edit of the %s belongs to another file (%s); this is a fault in preflash, please report it", e.For, e.At)}
@@ -28,9 +27,8 @@ func Apply(f *parser.File, edits []parser.Edit) ([]byte, error) {
 		if i > 0 && edits[i-1].At.End > e.At.Start {
 			return nil, parser.Errorf(e.At, "two changes want the same text: the %s and the %s; make one of them by hand, then run again", edits[i-1].For, e.For)
 		}
-		size += len(e.New) - (e.At.End - e.At.Start)
 	}
-	text := make([]byte, 0, size)
+	text := make([]byte, 0, len(f.Data))
 	done := 0
 	for _, e := range edits {
 		text = append(text, f.Data[done:e.At.Start]...)

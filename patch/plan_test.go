@@ -206,7 +206,7 @@ func TestParseExtent(t *testing.T) {
 func TestUnquoteName(t *testing.T) {
 	for text, want := range map[string]string{
 		`a/x`: "a/x", `a/x y` + "\t": "a/x y", `"a/\303\244"`: "a/ä", `"a/\t\"\\"`: "a/\t\"\\",
-		``: "!", `"`: "!", `"a`: "!", `"a"b"`: "!", `"a\`: "!", `"a\"`: "!", `"\8"`: "!", `"\40"`: "!", `"\777"`: "!", `"\00"`: "!",
+		`""`: "", `"\377"`: "\xff", ``: "!", `"`: "!", `"a`: "!", `"a"b"`: "!", `"a\`: "!", `"a\"`: "!", `"\8"`: "!", `"\40"`: "!", `"\777"`: "!", `"\00"`: "!",
 	} {
 		got, ok := unquoteName(text)
 		if !ok {
