@@ -13,9 +13,9 @@ import (
 // another, such as a protection that is turned on with figures too wide.
 const maxRounds = 8
 
-// maxAttempts bounds how often a group starts again without a change that no
-// edit makes.
-const maxAttempts = 16
+// maxUnmade bounds the changes of a group that no edit makes. For each of them it
+// starts again twice at most: to put it off, and to leave it out.
+const maxUnmade = 16
 
 // Prove collects the changes of all findings that count and are not waived,
 // makes them in memory, and reads and checks the result again, until nothing
@@ -23,20 +23,21 @@ const maxAttempts = 16
 // rules. It returns an error, and no plan, where the changes contradict each
 // other, do not settle, leave what they were made for, or make anything worse.
 func Prove(sources []*Source, counts func(rule string) bool) (*Plan, error) {
-	g := group{counts: counts, barred: make(map[claim]Reason)}
-	for range maxAttempts {
+	g := group{counts: counts, barred: make(map[claim]Reason), late: make(map[claim]bool)}
+	for range 2 * maxUnmade {
 		plan, err := g.attempt(sources)
 		if plan != nil || err != nil {
 			return plan, err
 		}
 	}
-	return nil, fmt.Errorf("%s: more than %d changes that no edit of the files makes; make them by hand. Nothing is shown", sources[0].Owner, maxAttempts)
+	return nil, fmt.Errorf("%s: more than %d changes that no edit of the files makes; make them by hand. Nothing is shown", sources[0].Owner, maxUnmade)
 }
 
 // group is printers on their way to one plan.
 type group struct {
 	counts func(rule string) bool
 	barred map[claim]Reason // findings whose changes are not made, and why
+	late   map[claim]bool   // findings whose changes are made once nothing else is asked for
 
 	plan     *Plan
 	trials   []*trial
@@ -55,8 +56,8 @@ func (g *group) bar(owner string, f rules.Finding, err error) {
 }
 
 // attempt makes rounds until nothing is asked for any more. Neither a plan nor
-// an error means that a change did not take hold: it is barred, and the group
-// must start again.
+// an error means that a change did not take hold: it is put off, then barred,
+// and the group must start again.
 func (g *group) attempt(sources []*Source) (*Plan, error) {
 	g.plan, g.trials, g.contents = &Plan{after: make(map[string]*rules.Input)}, nil, make(map[string][]byte)
 	for _, s := range sources {
@@ -101,15 +102,24 @@ func (g *group) attempt(sources []*Source) (*Plan, error) {
 	}
 }
 
-// holdsFast bars what was changed this round and did not take hold.
+// holdsFast bars what was changed this round and did not take hold. What was
+// changed in one round with others gets a round of its own first: another edit
+// may have made another place the one that decides.
 func (g *group) holdsFast(t *trial) bool {
 	held := true
 	for _, r := range t.made {
 		for _, c := range r.Finding.Changes {
-			if err := t.unmoved(c.Key); err != nil {
-				g.bar(t.Owner, r.Finding, err)
-				held = false
+			err := t.unmoved(c.Key)
+			if err == nil {
+				continue
 			}
+			held = false
+			if one := claimOf(t.Owner, r.Finding); !g.late[one] {
+				g.late[one] = true
+			} else {
+				g.bar(t.Owner, r.Finding, err)
+			}
+			break
 		}
 	}
 	t.made = nil
@@ -118,9 +128,16 @@ func (g *group) holdsFast(t *trial) bool {
 
 // round collects what is asked for, settles it, and turns it into edits.
 func (g *group) round() ([]Owned, error) {
-	for _, t := range g.trials {
-		if err := g.collect(t); err != nil {
-			return nil, err
+	for _, late := range [...]bool{false, true} {
+		asked := false
+		for _, t := range g.trials {
+			if err := g.collect(t, late); err != nil {
+				return nil, err
+			}
+			asked = asked || len(t.made) > 0
+		}
+		if asked {
+			break
 		}
 	}
 	if err := g.settle(); err != nil {
@@ -166,13 +183,13 @@ func (g *group) ask(t *trial, key parser.Key, rule string) {
 }
 
 // collect takes what one printer asks for in this round.
-func (g *group) collect(t *trial) error {
+func (g *group) collect(t *trial, late bool) error {
 	t.made, t.changes = nil, make(map[parser.Key]any)
 	if t.Silent {
 		return nil
 	}
 	for _, f := range t.now.findings {
-		if _, barred := g.barred[claimOf(t.Owner, f)]; barred || !wanted(f, g.counts) {
+		if _, barred := g.barred[claimOf(t.Owner, f)]; barred || !wanted(f, g.counts) || g.late[claimOf(t.Owner, f)] != late {
 			continue
 		}
 		if u, key := g.overruling(t, f); u != nil {

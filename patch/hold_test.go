@@ -413,7 +413,7 @@ func TestCollect(t *testing.T) {
 	for _, tt := range tests {
 		g, trial := alter(t, nil, nil)
 		trial.now.findings = tt.findings
-		err := g.collect(trial)
+		err := g.collect(trial, false)
 		if (err != nil) != (tt.err != "") || err != nil && !strings.HasPrefix(err.Error(), tt.err) {
 			t.Errorf("%s: %v, want %q", tt.name, err, tt.err)
 		}
@@ -421,7 +421,7 @@ func TestCollect(t *testing.T) {
 			t.Errorf("%s: %v, want %v", tt.name, trial.changes, tt.want)
 		}
 		trial.Silent = true
-		if err := g.collect(trial); err != nil || len(trial.changes)+len(trial.made) > 0 {
+		if err := g.collect(trial, false); err != nil || len(trial.changes)+len(trial.made) > 0 {
 			t.Errorf("%s: a silent printer asks for %v, %v", tt.name, trial.changes, err)
 		}
 	}

@@ -1,6 +1,7 @@
 package patch_test
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -272,7 +273,39 @@ func TestProveLeaves(t *testing.T) {
 	}
 }
 
-// So is one that makes a limit which the firmware refuses.
+// One that missed because another change of its round made another place decide
+// is made after that one.
+func TestProvePutsOff(t *testing.T) {
+	header := fmt.Sprintf(sweepHeader, "02000901", 61) + `#undef THERMAL_PROTECTION_HYSTERESIS
+#define THERMAL_PROTECTION_HYSTERESIS 20
+#undef WATCH_TEMP_PERIOD
+#if THERMAL_PROTECTION_HYSTERESIS < 20
+  #define WATCH_TEMP_PERIOD 400
+#else
+  #define WATCH_TEMP_PERIOD 400
+#endif
+`
+	list := sources(t, map[string]string{"swap.toml": sheetOf("c.h", "0"), "c.h": header}, "swap.toml")
+	plan, err := patch.Prove(list, all)
+	if err != nil || len(plan.Left) > 0 {
+		t.Fatalf("%+v, %v", plan, err)
+	}
+	text := texts(plan)["c.h"]
+	if !strings.Contains(text, "HYSTERESIS 4\n#undef WATCH") || !strings.Contains(text, "PERIOD 40\n#else") || !strings.Contains(text, "PERIOD 400\n#endif") {
+		t.Errorf("the text is %q", text)
+	}
+	if err := os.WriteFile("c.h", []byte(text), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	if err := list[0].Read(); err != nil {
+		t.Fatal(err)
+	}
+	if again, err := patch.Prove(list, all); err != nil || len(again.Files) > 0 {
+		t.Errorf("a second diff is not empty: %v", err)
+	}
+}
+
+// One that makes a limit which the firmware refuses is left out.
 func TestProveLeavesRefused(t *testing.T) {
 	config := strings.Replace(replace("max_temp: 290", "max_temp: 330"), "min_temp: 0", "min_temp: 310", 1) + "check_gain_time: 500\n"
 	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")

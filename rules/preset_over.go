@@ -39,6 +39,9 @@ there.`,
 				With(Values{"preset_c": auto.Value, "target_limit_c": c.targetC()}))
 		}
 		later := c.settled(&in.Sheet.New)
+		if to, changed := in.Changed[parser.MaxTemp].(float64); later.maxC > c.maxC && !(changed && to > c.maxC) {
+			later.maxC = c.maxC // temp-reach proposes nothing
+		}
 		for i := range presets {
 			s := &presets[i]
 			switch {

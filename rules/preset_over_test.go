@@ -21,9 +21,16 @@ func TestPresetOver(t *testing.T) {
 
 	// temp-reach raises the max temp to 285 in the same run: 270 then fits.
 	in.Sheet.New.PrintC.Value[1] = 270
+	in.Changed = map[parser.Key]any{parser.MaxTemp: 285.0}
 	f = one(t, presetOver, in)
 	wantChanges(t, f)
 	wantSaid(t, f, "it fits once the max temp is raised to 285 °C")
+
+	// While the reading is in doubt it does not.
+	for _, changed := range []map[parser.Key]any{nil, {parser.MaxTemp: 270.0}} {
+		in.Changed = changed
+		wantChanges(t, one(t, presetOver, in), parser.Change{Key: parser.Preset(2), Value: 260.0})
+	}
 
 	// temp-ceiling lowers it to 255: presets go straight to where that leads.
 	in.Sheet.New.Liner.Value = "ptfe"
