@@ -64,6 +64,8 @@ const (
 	LongestPush    Key = "longest push of filament"
 	LineSection    Key = "largest cross section of a line"
 	ProbeTrigger   Key = "probe trigger height"
+	EndstopHeight  Key = "endstop height"
+	TowerHeight    Key = "tower height"
 	NozzleProbes   Key = "nozzle as its own probe"
 	StorageOn      Key = "stored settings"
 )
@@ -78,6 +80,10 @@ const (
 
 // Preset is the key of the nth temperature preset, from 1.
 func Preset(n int) Key { return Key(presetPrefix + strconv.Itoa(n)) }
+
+// PresetOf is the key of the nth preset where it stands in something that has a
+// name, such as a macro.
+func PresetOf(n int, where string) Key { return Preset(n) + Key(" ("+where+")") }
 
 // PowerBelowRange is the power limit of a ranged loop below its functional
 // range, where another may hold than inside it.

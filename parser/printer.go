@@ -96,6 +96,9 @@ type Loop struct {
 	SmoothS    Setting[float64] // LoopClamped: derivative smoothing time, s
 	BandC      Setting[float64] // on/off control: half of its band, K
 
+	// Shared is how many hotends run on these gains; 0 or 1 where each has its own.
+	Shared int
+
 	// Variants are the ways in which a LoopRange may run that the files do not
 	// tell apart; of several the worse one counts.
 	Variants []LoopVariant
@@ -244,14 +247,43 @@ type Geometry struct {
 	// NozzleProbes: the nozzle itself is the probe, so that its tip is where it
 	// triggers.
 	NozzleProbes Setting[bool]
+	// NozzleSeems: by its figures the nozzle is the probe, which is evidence and no
+	// proof.
+	NozzleSeems bool
 	// Offsets are the distances between the hotends, mm; none with one hotend.
 	Offsets []Setting[float64]
+
+	// Homes is what finds the bed, or the end of the travel, when Z homes.
+	Homes Homing
+	// Away: Z homes at the end that is far from the bed.
+	Away Tri
+	// EndstopMM is the height of the nozzle above the bed where the switch that
+	// homes triggers; absent where that is not a setting.
+	EndstopMM Setting[float64]
+	// LowestMM is the lowest height that a move goes to; absent where that is not
+	// known.
+	LowestMM Setting[float64]
+	// Towers: the head hangs on three towers, whose ends of travel are its height.
+	Towers bool
 }
+
+// Homing is what a printer homes Z with.
+type Homing uint8
+
+const (
+	HomesUnknown Homing = iota // these files do not tell
+	HomesProbe                 // the probe
+	HomesSwitch                // a switch; a probe only levels
+)
 
 // Storage is the firmware's own memory of settings, apart from the files.
 type Storage struct {
 	On    Setting[bool]
 	Keeps []Key // the settings that stay in force from there until they are reset
+	// CustomLays: a sensor definition that is written out lays the memory out
+	// anew, so that a build that begins or ceases to have one drops all that an
+	// earlier one stored.
+	CustomLays bool
 }
 
 // RemarkKind sorts what a style noticed while it read.
@@ -320,7 +352,7 @@ func (p *Printer) Settings() []Description {
 	add(p.ColdSide.Fan.Describe())
 	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS, p.Flow.PushMM, p.Flow.CrossMM2)
 	numbers(p.Flow.CarriedOver...)
-	numbers(p.Geometry.TriggerMM)
+	numbers(p.Geometry.TriggerMM, p.Geometry.EndstopMM)
 	add(p.Geometry.NozzleProbes.Describe())
 	numbers(p.Geometry.Offsets...)
 	add(p.Storage.On.Describe())

@@ -70,6 +70,7 @@ var rows = sync.OnceValue(func() map[Key]row {
 		LineSection:    {unit: "mm²", safer: Lower},
 		MaxFlow:        {unit: "mm³/s", safer: Lower},
 		ProbeTrigger:   {unit: "mm"},
+		EndstopHeight:  {unit: "mm"},
 	}
 	for _, k := range []*WatchKeys{&HotendWatch, &BedWatch} {
 		on := []Key{k.On}

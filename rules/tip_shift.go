@@ -75,7 +75,7 @@ func offsetsStale(in *Input, report func(Finding)) {
 func probeShift(in *Input, shift float64, report func(Finding)) {
 	s := &in.Printer.Geometry.TriggerMM
 	at := in.Sheet.New.Nozzle.TipShiftMM.At
-	steps := stepsText(in, parser.Task{Kind: parser.TaskReplaceTrigger, Tool: in.Printer.Tool})
+	const steps = " (preflash bench has the steps)"
 	values := Values{"shift_mm": shift, "trigger_mm": nil}
 	switch {
 	case s.State == parser.Unknown:

@@ -15,7 +15,7 @@ func TestTipShift(t *testing.T) {
 		trigger any
 		says    []string
 	}{
-		{"probe, lower", "probe", 0.5, Warning, 1.3, []string{"0.5 mm lower", "from 1.8 mm to about 1.3 mm", "PROBE AGAIN, then SAVE STORED"}},
+		{"probe, lower", "probe", 0.5, Warning, 1.3, []string{"0.5 mm lower", "from 1.8 mm to about 1.3 mm", "preflash bench has the steps"}},
 		{"probe, higher", "probe", -0.5, Warning, 2.3, []string{"0.5 mm higher", "to about 2.3 mm"}},
 		{"probe, touches first", "probe", 2, Error, -0.2, []string{"touches the bed before the probe triggers", "by more than 0.2 mm"}},
 		{"probe, just touches", "probe", 1.8, Error, 0.0, []string{"touches the bed"}},

@@ -1,6 +1,7 @@
 package defines
 
 import (
+	"slices"
 	"strings"
 
 	"preflash/parser"
@@ -90,6 +91,7 @@ func (r *reader) geometry() parser.Geometry {
 	if r.on(nozzleProbe) != parser.No {
 		g.NozzleProbes = r.flag(parser.NozzleProbes, []string{nozzleProbe}, nil)
 	}
+	r.homing(&g)
 	if r.hotends < 2 {
 		return g
 	}
@@ -100,6 +102,35 @@ func (r *reader) geometry() parser.Geometry {
 			list: true, element: index, absent: absentHidden}))
 	}
 	return g
+}
+
+// homesByProbe are the options of which one says that the probe homes.
+var homesByProbe = []string{"Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN", "USE_PROBE_FOR_Z_HOMING"}
+
+// homing tells what homes Z. That a probe homes only where one of two options
+// says so is from memory, and so is the end that Z_HOME_DIR names. Files that do not mention
+// those options, commented out or not, do not tell.
+func (r *reader) homing(g *parser.Geometry) {
+	g.Towers = r.on("DELTA") == parser.Yes
+	g.Away = parser.Maybe
+	switch end := r.value(figure{names: []string{"Z_HOME_DIR"}, absent: absentHidden}); {
+	case g.Towers, end.Known() && end.Value > 0:
+		g.Away = parser.Yes
+	case end.Known() && end.Value < 0:
+		g.Away = parser.No
+	}
+	byProbe := r.any(homesByProbe)
+	spoken := slices.ContainsFunc(homesByProbe, func(name string) bool { return len(r.s.mentions(name)) > 0 })
+	switch {
+	case g.TriggerMM.State == parser.Off, g.Away == parser.Yes:
+		g.Homes = parser.HomesSwitch
+	case g.TriggerMM.State == parser.Unknown || byProbe == parser.Maybe || !spoken:
+		g.Homes = parser.HomesUnknown
+	case byProbe == parser.Yes:
+		g.Homes = parser.HomesProbe
+	default:
+		g.Homes = parser.HomesSwitch
+	}
 }
 
 // probing are the options that need a probe, unless the person is the probe.
@@ -154,6 +185,7 @@ func (r *reader) storage(p *parser.Printer) parser.Storage {
 	if st.On.State == parser.Off {
 		return st
 	}
+	st.CustomLays = true // as the style's firmware publishes it, in both generations
 	keep := func(found bool, keys ...parser.Key) {
 		if found {
 			st.Keeps = append(st.Keeps, keys...)
