@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"cmp"
 	"slices"
 
 	"preflash/parser"
@@ -10,8 +9,8 @@ import (
 // mostOfARule is how many findings of one rule and level are told one by one.
 const mostOfARule = 1000
 
-// Check runs every rule over one printer. Findings come worst first, then by
-// rule, file and place. Those that a waiver of the sheet covers carry its
+// Check runs every rule over one printer. Findings come in the order of
+// danger. Those that a waiver of the sheet covers carry its
 // reason in Waived.
 func Check(in *Input) []Finding {
 	var found []Finding
@@ -48,14 +47,7 @@ func Check(in *Input) []Finding {
 			found = append(found, f)
 		})
 	}
-	slices.SortStableFunc(found, func(a, b Finding) int {
-		return cmp.Or(
-			cmp.Compare(b.Level, a.Level),
-			cmp.Compare(a.Rule, b.Rule),
-			cmp.Compare(fileName(a.At), fileName(b.At)),
-			cmp.Compare(a.At.Start, b.At.Start),
-		)
-	})
+	ByDanger(found)
 	return found
 }
 

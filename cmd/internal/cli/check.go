@@ -110,11 +110,8 @@ func levelOf(word string) (rules.Level, error) {
 }
 
 func textOptions(w io.Writer, color string) (report.TextOptions, error) {
-	width, isTerminal := terminal(w)
-	o := report.TextOptions{Width: min(max(width, 40), 100)}
-	if !isTerminal {
-		o.Width = 80
-	}
+	_, isTerminal := terminal(w)
+	o := report.TextOptions{Width: textWidth(w)}
 	switch color {
 	case "always":
 		o.Color = true

@@ -160,6 +160,16 @@ func terminal(w io.Writer) (width int, ok bool) {
 	return width, err == nil
 }
 
+// textWidth is how many columns text gets: those of the terminal within reason,
+// 80 elsewhere.
+func textWidth(w io.Writer) int {
+	width, isTerminal := terminal(w)
+	if !isTerminal {
+		return 80
+	}
+	return min(max(width, 40), 100)
+}
+
 // formatFlag is --format, with the formats that a command knows.
 type formatFlag struct {
 	value string

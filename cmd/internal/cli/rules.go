@@ -22,13 +22,13 @@ func newRules() *cobra.Command {
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return output.write(cmd, nil, func(w io.Writer) error {
 				if len(args) == 0 {
-					return report.RuleList(w, rules.All())
+					return report.RuleList(w, rules.All(), textWidth(w))
 				}
 				r := rules.Find(args[0])
 				if r == nil {
 					return fmt.Errorf("there is no rule %q; `preflash rules` lists them", args[0])
 				}
-				return report.RulePage(w, r)
+				return report.RulePage(w, r, textWidth(w))
 			})
 		},
 	}

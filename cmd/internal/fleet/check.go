@@ -71,8 +71,9 @@ func (f *Fleet) Proved() *Result {
 
 // findingOf tells a finding apart from the buffers that it was found in.
 func findingOf(config parser.Config, f rules.Finding) Finding {
+	rank, danger := rules.RankOf(&f)
 	out := Finding{
-		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), More: f.More,
+		Rule: f.Rule, Level: f.Level, Rank: rank, Danger: danger, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), More: f.More,
 		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same, unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {

@@ -54,6 +54,8 @@ type Finding struct {
 	Rule    string
 	Also    []string // the other rules that could not tell for the same cause
 	Level   rules.Level
+	Rank    int          // its place in the order of danger, from 1
+	Danger  rules.Danger // what it can lead to
 	Region  Region
 	Message string
 	More    int    // further findings of this rule and level that are not listed

@@ -60,6 +60,8 @@ type findingJSON struct {
 	Waived  *string        `json:"waived"`
 	Values  map[string]any `json:"values"`
 	More    int            `json:"more,omitempty"`
+	Rank    int            `json:"rank"`
+	Danger  string         `json:"danger"`
 }
 
 type summaryJSON struct {
@@ -88,7 +90,7 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		for j, f := range p.Findings {
 			row.Findings[j] = findingJSON{
 				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
-				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Values: valuesOf(f.Values), More: f.More,
+				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(),
 			}
 		}
 		out.Printers[i] = row

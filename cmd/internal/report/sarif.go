@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"fmt"
 	"io"
+	"math"
 	"net/url"
 	"strings"
 	"unicode/utf8"
@@ -72,6 +73,7 @@ type sarifResult struct {
 	Locations    []sarifLocation    `json:"locations"`
 	Fingerprints map[string]string  `json:"partialFingerprints"`
 	Suppressions []sarifSuppression `json:"suppressions"`
+	Rank         float64            `json:"rank"`
 	Fixes        []sarifFix         `json:"fixes,omitempty"`
 	Properties   map[string]any     `json:"properties,omitempty"`
 }
@@ -157,6 +159,7 @@ func SARIF(w io.Writer, r *fleet.Result, list []*rules.Rule) error {
 				Locations:    []sarifLocation{location(p, f.Region)},
 				Fingerprints: map[string]string{"swapFinding/v1": fingerprint(key, seen[key])},
 				Suppressions: suppressions(f),
+				Rank:         sarifRank(f),
 				Fixes:        fixes(f),
 				Properties:   valuesOf(f.Values),
 			})
@@ -221,6 +224,12 @@ func fingerprintKey(p *fleet.Printer, f *fleet.Finding) string {
 // fingerprint tells equal findings of one printer apart by their order.
 func fingerprint(key string, before int) string {
 	return fmt.Sprintf("%x", sha256.Sum256(fmt.Appendf(nil, "%s\x00%d", key, before)))[:32]
+}
+
+// sarifRank gives the order of danger as SARIF has it, 100 for what matters most.
+func sarifRank(f *fleet.Finding) float64 {
+	last := float64(len(rules.Ranks()))
+	return math.Round(1000*(1-(float64(max(f.Rank, 1))-1)/last)) / 10
 }
 
 // suppressions is empty, not absent, where there is none: SARIF takes that for

@@ -192,20 +192,25 @@ func (p *textPrinter) paint(colour, s string) string {
 	return "\x1b[" + colour + "m" + s + "\x1b[0m"
 }
 
-// worstFirst sorts findings by level, the waived ones last.
+// worstFirst gives findings in the order of danger, the waived ones last.
 func worstFirst(findings []fleet.Finding) []*fleet.Finding {
 	sorted := make([]*fleet.Finding, len(findings))
 	for i := range findings {
 		sorted[i] = &findings[i]
 	}
-	rank := func(f *fleet.Finding) int {
-		if f.Waived != "" {
-			return int(f.Level)
-		}
-		return 10 + int(f.Level)
-	}
-	slices.SortStableFunc(sorted, func(a, b *fleet.Finding) int { return cmp.Compare(rank(b), rank(a)) })
+	slices.SortStableFunc(sorted, byDanger)
 	return sorted
+}
+
+// byDanger puts what does not count behind what does.
+func byDanger(a, b *fleet.Finding) int {
+	passed := func(f *fleet.Finding) int {
+		if f.Waived != "" {
+			return 1
+		}
+		return 0
+	}
+	return cmp.Or(cmp.Compare(passed(a), passed(b)), cmp.Compare(a.Rank, b.Rank), cmp.Compare(b.Level, a.Level))
 }
 
 func placeText(file string, line int) string {
