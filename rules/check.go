@@ -17,7 +17,7 @@ func Check(in *Input) []Finding {
 	changed := make(map[parser.Key]any)
 	run := *in
 	told := make(map[parser.Key]bool)
-	run.Changed, run.told, run.rules = changed, told, All()
+	run.Changed, run.told, run.rules, run.waivers = changed, told, All(), newWaivers(in)
 	for _, rule := range run.rules {
 		if lacksHotend(in.Printer) && !rule.Whole {
 			continue
@@ -28,7 +28,7 @@ func Check(in *Input) []Finding {
 			if f.Figure == (Figure{}) {
 				f.Figure = rule.Figure.of(f.Values)
 			}
-			f.Waived = waivedBy(in, rule)
+			f.Waived = run.waivers.cover(rule, &f)
 			if f.At.IsZero() { // nothing in the configuration to point at
 				f.At = in.Sheet.Printer.Config[0].At
 			}
@@ -62,20 +62,6 @@ func fileName(at parser.Span) string {
 		return ""
 	}
 	return at.File.Name
-}
-
-// waivedBy returns the reason of the waiver that covers a rule today, or "".
-func waivedBy(in *Input, rule *Rule) string {
-	if rule.Unwaived {
-		return ""
-	}
-	for i := range in.Sheet.Waivers {
-		w := &in.Sheet.Waivers[i]
-		if w.Rule.Value == rule.ID && !expired(in, w) {
-			return w.Reason.Value
-		}
-	}
-	return ""
 }
 
 // Find returns the rule with this ID, or nil.

@@ -54,6 +54,8 @@ type Input struct {
 
 	told  map[parser.Key]bool // settings that a rule said it could not tell
 	rules []*Rule             // what runs; not All(), which would refer to itself
+
+	waivers *waivers
 }
 
 // Finding is what a rule says.
