@@ -60,7 +60,7 @@ func causeOf(f *Finding) string {
 // worst of them, and waived only where each of them is.
 func (s *Source) settle(list []*Finding, answered bool) Finding {
 	first := list[0]
-	out := Finding{Rule: first.Rule, Level: first.Level, Rank: first.Rank, Danger: first.Danger, Region: first.Region, Waived: first.Waived}
+	out := Finding{Rule: first.Rule, Level: first.Level, Rank: first.Rank, Danger: first.Danger, Region: first.Region, Waived: first.Waived, Known: first.Known, Baseline: first.Baseline}
 	var names []string
 	var keys []parser.Key
 	for _, f := range list {
@@ -69,6 +69,12 @@ func (s *Source) settle(list []*Finding, answered bool) Finding {
 		}
 		if f.Waived == "" {
 			out.Waived = ""
+		}
+		if f.Known == "" {
+			out.Known = ""
+		}
+		if f.Baseline != out.Baseline {
+			out.Baseline = Updated
 		}
 		if !slices.Contains(names, f.Rule) {
 			names = append(names, f.Rule)

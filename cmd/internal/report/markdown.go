@@ -92,8 +92,11 @@ func everyPrinters(r *fleet.Result) []ofPrinter {
 
 // dangerTitle is the heading that a finding stands under.
 func dangerTitle(f *fleet.Finding) string {
-	if f.Waived != "" {
+	switch {
+	case f.Waived != "":
 		return "Waived, not counted"
+	case f.Known != "":
+		return "Known, not counted"
 	}
 	return f.Danger.Text()
 }
@@ -103,6 +106,9 @@ func markdownFinding(f ofPrinter) string {
 	word := f.Level.String()
 	if f.Waived != "" {
 		word = "waived " + word
+	}
+	if f.Known != "" {
+		word = "known " + word
 	}
 	fmt.Fprintf(b, "- **%s** %s, %s", word, markdown(f.printer.Name), f.Rule)
 	if place := placeText(f.Region.File, f.Region.Line); place != "" {
