@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/report"
+	"preflash/parser"
 	"preflash/rules"
 )
 
@@ -24,9 +25,9 @@ func newRules() *cobra.Command {
 				if len(args) == 0 {
 					return report.RuleList(w, rules.All(), textWidth(w))
 				}
-				r := rules.Find(args[0])
-				if r == nil {
-					return fmt.Errorf("there is no rule %q; `preflash rules` lists them", args[0])
+				r, err := ruleNamed(args[0])
+				if err != nil {
+					return err
 				}
 				return report.RulePage(w, r, textWidth(w))
 			})
@@ -34,4 +35,15 @@ func newRules() *cobra.Command {
 	}
 	output.add(cmd)
 	return cmd
+}
+
+// ruleNamed finds a rule, or says which one may be meant.
+func ruleNamed(id string) (*rules.Rule, error) {
+	if r := rules.Find(id); r != nil {
+		return r, nil
+	}
+	if near := parser.Nearest(id, ruleIDs()); near != "" {
+		return nil, fmt.Errorf("there is no rule %q; did you mean %s?", id, near)
+	}
+	return nil, fmt.Errorf("there is no rule %q; preflash rules lists them", id)
 }

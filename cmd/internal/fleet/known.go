@@ -295,3 +295,17 @@ func (f *Fleet) WriteKnown(w io.Writer) error {
 	}
 	return nil
 }
+
+// SameWaiver reports whether one waiver covers both findings, apart from their
+// figures.
+func (f *Finding) SameWaiver(g *Finding) bool {
+	return f.Rule == g.Rule && (f.about == g.about || f.figure.Worse == rules.Never && g.figure.Worse == rules.Never)
+}
+
+// WorseThan reports whether a finding has the worse figure.
+func (f *Finding) WorseThan(g *Finding) bool { return f.figure.WorseThan(g.figure) }
+
+// WaiverLines are the lines of a waiver that say up to where it holds.
+func (f *Finding) WaiverLines() []string {
+	return rules.WaiverLines(&rules.Finding{Figure: f.figure, About: f.about})
+}
