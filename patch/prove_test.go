@@ -144,7 +144,7 @@ func TestProve(t *testing.T) {
 // A waived finding, or one of a rule that does not count, asks for nothing.
 func TestProveLeavesOut(t *testing.T) {
 	config := replace("max_temp: 290", "max_temp: 330")
-	waiver := proofSheet + "[[waiver]]\nrule = \"temp-ceiling\"\nreason = \"bench only\"\nuntil = 2027-01-01\n"
+	waiver := proofSheet + "[[waiver]]\nrule = \"temp-ceiling\"\nat = 330\nreason = \"bench only\"\nuntil = 2027-01-01\n"
 	plan, err := patch.Prove(printers(t, map[string]string{"swap.toml": waiver, "printer.cfg": config}, "swap.toml"), all)
 	if err != nil || len(plan.Files) != 0 {
 		t.Errorf("a waived finding changes something: %v, %v", plan, err)

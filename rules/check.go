@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"cmp"
 	"slices"
 
 	"preflash/parser"
@@ -10,15 +9,15 @@ import (
 // mostOfARule is how many findings of one rule and level are told one by one.
 const mostOfARule = 1000
 
-// Check runs every rule over one printer. Findings come worst first, then by
-// rule, file and place. Those that a waiver of the sheet covers carry its
+// Check runs every rule over one printer. Findings come in the order of
+// danger. Those that a waiver of the sheet covers carry its
 // reason in Waived.
 func Check(in *Input) []Finding {
 	var found []Finding
 	changed := make(map[parser.Key]any)
 	run := *in
 	told := make(map[parser.Key]bool)
-	run.Changed, run.told, run.rules = changed, told, All()
+	run.Changed, run.told, run.rules, run.waivers = changed, told, All(), newWaivers(in)
 	for _, rule := range run.rules {
 		if lacksHotend(in.Printer) && !rule.Whole {
 			continue
@@ -29,7 +28,7 @@ func Check(in *Input) []Finding {
 			if f.Figure == (Figure{}) {
 				f.Figure = rule.Figure.of(f.Values)
 			}
-			f.Waived = waivedBy(in, rule)
+			f.Waived = run.waivers.cover(rule, &f)
 			if f.At.IsZero() { // nothing in the configuration to point at
 				f.At = in.Sheet.Printer.Config[0].At
 			}
@@ -48,14 +47,7 @@ func Check(in *Input) []Finding {
 			found = append(found, f)
 		})
 	}
-	slices.SortStableFunc(found, func(a, b Finding) int {
-		return cmp.Or(
-			cmp.Compare(b.Level, a.Level),
-			cmp.Compare(a.Rule, b.Rule),
-			cmp.Compare(fileName(a.At), fileName(b.At)),
-			cmp.Compare(a.At.Start, b.At.Start),
-		)
-	})
+	ByDanger(found)
 	return found
 }
 
@@ -70,26 +62,6 @@ func fileName(at parser.Span) string {
 		return ""
 	}
 	return at.File.Name
-}
-
-// waivedBy returns the reason of the waiver that covers a rule today, or "".
-func waivedBy(in *Input, rule *Rule) string {
-	if rule.Unwaived {
-		return ""
-	}
-	return waiverOf(in, rule.ID)
-}
-
-// waiverOf returns the reason of a waiver that names a rule and holds today, or
-// "".
-func waiverOf(in *Input, rule string) string {
-	for i := range in.Sheet.Waivers {
-		w := &in.Sheet.Waivers[i]
-		if w.Rule.Value == rule && !expired(in, w) {
-			return w.Reason.Value
-		}
-	}
-	return ""
 }
 
 // Find returns the rule with this ID, or nil.

@@ -175,7 +175,7 @@ func TestLackingHotend(t *testing.T) {
 	for _, f := range Check(in) {
 		got = append(got, f.Rule)
 	}
-	if want := "[runaway-off-bed sheet-mismatch]"; fmt.Sprint(got) != want {
+	if want := "[sheet-mismatch runaway-off-bed]"; fmt.Sprint(got) != want {
 		t.Errorf("rules %v, want %s", got, want)
 	}
 }

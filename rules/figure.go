@@ -2,8 +2,10 @@ package rules
 
 import (
 	"math"
+	"strings"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 // Worse is the way in which a figure gets worse.
@@ -15,7 +17,8 @@ const (
 	Lower               // a lower one is worse
 )
 
-// Figure is how bad a finding is.
+// Figure is how bad a finding is, in the unit that its message writes: a share
+// is in per cent.
 type Figure struct {
 	Value float64
 	Unit  string
@@ -39,6 +42,27 @@ func (f Figure) WorseThan(g Figure) bool {
 	return false
 }
 
+// Outgrows reports whether a figure is worse than one that was accepted, by more
+// than the smallest difference that is shown.
+func (f Figure) Outgrows(accepted Figure) bool {
+	step := unit.Step(f.Unit)
+	if f.Worse == Lower {
+		step = -step
+	}
+	accepted.Value += step
+	return f.WorseThan(accepted)
+}
+
+// Given reports whether there is a figure.
+func (f Figure) Given() bool {
+	return f.Worse != Never && !math.IsNaN(f.Value) && !math.IsInf(f.Value, 0)
+}
+
+// Shown is the figure as it is written, without its unit.
+func (f Figure) Shown() string { return strings.TrimSuffix(unit.Of(f.Value, f.Unit), " "+f.Unit) }
+
+func (f Figure) String() string { return unit.Of(f.Value, f.Unit) }
+
 // figureOf is how far a setting is to its less safe side.
 func figureOf(s *parser.Setting[float64]) Figure {
 	f := Figure{Value: s.Value, Unit: s.Key.Unit(), Worse: Higher}
@@ -59,6 +83,9 @@ func (o FigureOf) of(v Values) Figure {
 	x, ok := v[o.Value].(float64)
 	if !ok {
 		return Figure{}
+	}
+	if o.Unit == "%" {
+		x *= 100
 	}
 	return Figure{x, o.Unit, o.Worse}
 }

@@ -15,7 +15,7 @@ const fullHeadroom = 1.15
 var heaterHeadroom = &Rule{
 	ID:      "heater-headroom",
 	Level:   Error,
-	Figure:  FigureOf{"headroom", "", Lower},
+	Figure:  FigureOf{"headroom", "%", Lower},
 	Summary: "The heater has too little power for its top temperature and flow.",
 	Doc: `at_c = top of new.print_c, part fan full:
   available = P(at_c) · duty limit, the lower of sheet and configuration

@@ -16,7 +16,7 @@ var heaterOverpower = &Rule{
 	ID:       "heater-overpower",
 	Level:    Error,
 	Unwaived: true,
-	Figure:   FigureOf{"ratio", "", Higher},
+	Figure:   FigureOf{"ratio", "%", Higher},
 	Summary:  "The supply's voltage is too high for the heater.",
 	Doc:      heaterRatioFormula + "Error: ratio above 1.15 (common practice, no source). Cannot be waived." + heaterRatioValues,
 	Check: func(in *Input, report func(Finding)) {

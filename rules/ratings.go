@@ -93,8 +93,8 @@ func withinRating(in *Input, c ceiling, r rating) float64 {
 }
 
 // readingToCome is the hotend's sensor, and the definition that reads it, once
-// sensor-curve has made its change, unless that is waived; false where there is none, or where nothing
-// says which pull-up it is on.
+// sensor-curve has made its change, unless that may be waived; false where there
+// is none, or where nothing says which pull-up it is on.
 func readingToCome(in *Input) (*reading, []*sensor.Circuit, bool) {
 	s := &in.Printer.Hotend.Sensor
 	if !s.Known() || kindOf(&s.Value) != in.Sheet.New.Sensor.Kind.Value || pullupUnsaid(in) {
@@ -108,7 +108,7 @@ func readingToCome(in *Input) (*reading, []*sensor.Circuit, bool) {
 	if !ok {
 		return nil, nil, false
 	}
-	if m := r.judge(believed); m.wrong() && waiverOf(in, "sensor-curve") == "" {
+	if m := r.judge(believed); m.wrong() && !mayWaive(in, "sensor-curve") {
 		if fix, repaired := r.repair(in, believed); repaired {
 			believed = []*sensor.Circuit{fix.leaves.believed}
 		}

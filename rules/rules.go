@@ -54,6 +54,8 @@ type Input struct {
 
 	told  map[parser.Key]bool // settings that a rule said it could not tell
 	rules []*Rule             // what runs; not All(), which would refer to itself
+
+	waivers *waivers
 }
 
 // Finding is what a rule says.
@@ -70,6 +72,7 @@ type Finding struct {
 	// setting, or the text that it points at. Empty for a rule that speaks of
 	// one thing.
 	About   string
+	Harm    string          // what sets it apart from other findings of its rule in the order of danger
 	Changes []parser.Change // together they remove the finding; none where a person must decide
 	Partial bool            // the changes are the best there is and leave some of it, as the message says
 	Waived  string          // the reason, where a waiver covers it

@@ -85,7 +85,7 @@ goes down with it. A wrong pull-up that is a setting of its own is changed too.`
 		}
 		fix, repaired := r.repair(in, believed)
 		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
-		f.Partial = repaired && fix.partial
+		f.Partial, f.Harm = repaired && fix.partial, m.harm()
 		f = f.With(r.values(m)).Bad(Figure{math.Abs(m.worstK), "K", Higher}).Change(fix.changes...)
 		if repaired {
 			f = lowered(in, f, fix)
@@ -183,6 +183,17 @@ type misreading struct {
 }
 
 func (m *misreading) wrong() bool { return m.level != Note }
+
+// harm says where in the order of danger the misreading stands.
+func (m *misreading) harm() string {
+	switch {
+	case m.overRating:
+		return pastRating
+	case m.worstK > 0:
+		return overShown
+	}
+	return ""
+}
 
 // judge holds a definition against the sensor; of several the worst counts.
 func (r *reading) judge(believed []*sensor.Circuit) (worst misreading) {

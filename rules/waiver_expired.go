@@ -1,34 +1,56 @@
 package rules
 
-import "preflash/parser/sheet"
+import (
+	"fmt"
+	"strings"
+	"time"
+)
 
 var waiverExpired = &Rule{
 	Whole:    true,
 	ID:       "waiver-expired",
 	Level:    Error,
 	Unwaived: true,
-	Summary:  "A waiver is past its date, or covers what cannot be waived.",
-	Doc: `A waiver holds up to and including its day. Past it, the finding that it
-covered counts again, and the waiver itself is an error until it is removed or
-renewed. A waiver of a rule that does not exist, or of one that may not be
-waived, covers nothing. Cannot be waived itself.`,
+	Summary:  "A waiver does not hold: past its date, for too long, without a figure, or outgrown.",
+	Doc: `A waiver holds up to and including its day, for a year from today at most, and
+as long as the finding's figure is no worse than at, by more than the smallest
+difference that the finding shows. Else the finding counts again, and the waiver
+itself is an error until it is removed or renewed. Where the rule speaks of
+several settings, setting says which. A waiver of a rule that does not exist, or
+of one that may not be waived, covers nothing. Cannot be waived itself.`,
 	Check: func(in *Input, report func(Finding)) {
-		for i := range in.Sheet.Waivers {
-			w := &in.Sheet.Waivers[i]
-			rule := find(in.rules, w.Rule.Value)
+		w := in.waivers
+		for i := range w.list {
+			one := &w.list[i]
+			rule := find(in.rules, one.Rule.Value)
 			switch {
 			case rule == nil:
-				report(Sayf(Error, w.Rule.At, "the waiver names %q, which is no rule; `rules` lists them", w.Rule.Value))
+				report(Sayf(Error, one.Rule.At, "correct the waiver: %q is no rule; preflash rules lists them", one.Rule.Value))
 			case rule.Unwaived:
-				report(Sayf(Error, w.Rule.At, "%s cannot be waived; mend what it finds and remove the waiver", w.Rule.Value))
-			case expired(in, w):
-				report(Sayf(Error, w.Until.At, "the waiver of %s ended on %s; mend what it covered, or renew it with a new date and reason",
-					w.Rule.Value, w.Until.Value.Format("2006-01-02")))
+				report(Sayf(Error, one.Rule.At, "remove the waiver: %s cannot be waived; fix what it finds", one.Rule.Value))
+			case w.past(one):
+				report(Sayf(Error, one.Until.At, "fix what the waiver of %s covered, or renew it: it ended on %s",
+					one.Rule.Value, one.Until.Value.Format(time.DateOnly)))
+			case w.tooLong(one):
+				report(Sayf(Error, one.Until.At, "write until = %s at the latest: a waiver of %s may hold for a year",
+					w.longest().Format(time.DateOnly), one.Rule.Value))
+			case w.bare[i] != nil:
+				f := w.bare[i]
+				report(Sayf(Error, one.Rule.At, "add to the waiver of %s: %s%s; without, it covers nothing",
+					one.Rule.Value, strings.Join(WaiverLines(f), " and "), inUnit(f.Figure)))
+			case w.grown[i] != nil:
+				f := w.grown[i]
+				report(Sayf(Error, one.At.At, "fix what %s finds: it was accepted up to %s and is %s now",
+					one.Rule.Value, Figure{one.At.Value, f.Figure.Unit, f.Figure.Worse}, f.Figure))
 			}
 		}
 	},
 }
 
-func expired(in *Input, w *sheet.Waiver) bool {
-	return in.Today.After(w.Until.Value)
+// inUnit says in brackets what unit the figure of a waiver has.
+func inUnit(f Figure) string {
+	if f.Unit == "" {
+		return ""
+	}
+	return fmt.Sprintf(" (%s)", f.Unit)
 }

@@ -378,9 +378,11 @@ func readWaivers(top *scope) []Waiver {
 	for _, row := range v.rows {
 		s := top.walk.scope("waiver", row.at, false, row)
 		list = append(list, Waiver{
-			Rule:   s.text("rule", true, "the rule that it waives"),
-			Reason: s.label("reason", true, "the reason"),
-			Until:  s.day("until", true, "the last day it holds, such as 2027-03-31"),
+			Rule:    s.text("rule", true, "the rule that it waives"),
+			Setting: s.label("setting", false, "the setting that the finding is about"),
+			At:      s.float("at", span(-1e6, 1e6, "in the unit of the finding")),
+			Reason:  s.label("reason", true, "the reason"),
+			Until:   s.day("until", true, "the last day it holds, such as 2027-03-31"),
 		})
 		s.done()
 	}

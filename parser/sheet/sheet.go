@@ -136,9 +136,12 @@ func (t *Tuned) Gains() *Tuned {
 	return t
 }
 
-// Waiver is one [[waiver]].
+// Waiver is one [[waiver]]. It covers the findings of a rule, or those about one
+// setting, as long as they are no worse than a figure.
 type Waiver struct {
-	Rule   Key[string]
-	Reason Key[string]
-	Until  Key[time.Time] // the last day it holds
+	Rule    Key[string]
+	Setting Key[string]  // which of several things the rule speaks of
+	At      Key[float64] // in the unit of the finding
+	Reason  Key[string]
+	Until   Key[time.Time] // the last day it holds
 }

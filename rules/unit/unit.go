@@ -4,6 +4,7 @@
 package unit
 
 import (
+	"math"
 	"strconv"
 	"strings"
 )
@@ -31,6 +32,27 @@ func Ohms(r float64) string {
 		return Figure(r/1e3, 1) + " kΩ"
 	}
 	return Figure(r, 1) + " Ω"
+}
+
+// Of writes a figure in the unit with this sign; per cent as such, not as a
+// share.
+func Of(x float64, sign string) string {
+	return strings.TrimSpace(Figure(x, decimals(sign)) + " " + sign)
+}
+
+// Step is the smallest difference that figures in a unit show.
+func Step(sign string) float64 { return math.Pow10(-decimals(sign)) }
+
+func decimals(sign string) int {
+	switch sign {
+	case "A":
+		return 2
+	case "%", "":
+		return 0
+	case "mm":
+		return 3
+	}
+	return 1
 }
 
 // Figure rounds to at most so many decimals and drops trailing zeros.

@@ -2,9 +2,12 @@ package cli
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"io"
 	"os"
+	"path/filepath"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -17,7 +20,8 @@ import (
 func newCheck() *cobra.Command {
 	var c common
 	var format formatFlag
-	var failOn, color, since string
+	var failOn, color, since, known string
+	writeKnown := outputFlag{name: "--write-known"}
 	cmd := &cobra.Command{
 		Use:   "check [PATH…]",
 		Short: "Say what no longer fits",
@@ -27,9 +31,18 @@ configurations that they name, and says what no longer fits.
 
 It exits with 0 where no finding reaches the level of --fail-on, 1 where one
 does, 2 where a printer could not be read; then the others are shown all the
-same.`,
+same.
+
+A fleet with old debts starts with --write-known FILE: what is found now becomes
+known. From then on --known FILE lets it pass until it gets worse by more than
+the finding shows, or a year is over; what is fixed is named. What cannot be
+waived, a waiver that ended, an unreadable printer and a protection that cannot
+be told are never known. The file holds a line of JSON for each finding: sheet
+(relative to the file), tool, rule, setting, level, figure, unit, since.`,
 		Example: `  preflash check
   preflash check printers/egret-03/swap.toml
+  preflash check --write-known known.jsonl printers
+  preflash check --known known.jsonl printers
   preflash check --format json --output findings.json printers`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			level, err := levelOf(failOn)
@@ -44,6 +57,9 @@ same.`,
 				return err
 			}
 			o.Since = since
+			if o.Known, err = knownOf(known, writeKnown.file, o.Today); err != nil {
+				return err
+			}
 			step, finish := progress(cmd.ErrOrStderr())
 			f := fleet.Load(pathsOr(args), o, step)
 			defer f.Close()
@@ -68,6 +84,9 @@ same.`,
 				}
 				return report.Text(w, result, opts)
 			})
+			if err == nil && writeKnown.file != "" {
+				err = writeKnown.write(cmd, filesOf(result), f.WriteKnown)
+			}
 			switch {
 			case err != nil:
 				return err
@@ -84,6 +103,8 @@ same.`,
 	format.add(cmd, "text", "json", "sarif", "markdown")
 	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
 	cmd.Flags().StringVar(&since, "changed-since", "", "check only printers whose sheet, hotend file or configuration changed in git since this revision")
+	cmd.Flags().StringVar(&known, "known", "", "let the findings pass that this file says are known")
+	cmd.Flags().StringVar(&writeKnown.file, "write-known", "", "make what is found now known, and write it to this file")
 	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
 	completeFlag(cmd, "fail-on", words("error", "warning", "note"))
 	completeFlag(cmd, "color", words("auto", "always", "never"))
@@ -100,6 +121,19 @@ func foldedDiff(f *fleet.Fleet) []byte {
 	return text.Bytes()
 }
 
+// knownOf reads the file of known findings; nil where none is named.
+func knownOf(read, write string, today time.Time) (*fleet.Known, error) {
+	switch {
+	case read == "" && write == "":
+		return nil, nil
+	case read != "" && write != "" && filepath.Clean(read) != filepath.Clean(write):
+		return nil, errors.New("--known and --write-known name two files; --write-known alone also reads what it replaces")
+	case write != "":
+		return fleet.ReadKnown(write, true, today)
+	}
+	return fleet.ReadKnown(read, false, today)
+}
+
 func levelOf(word string) (rules.Level, error) {
 	for _, l := range []rules.Level{rules.Error, rules.Warning, rules.Note} {
 		if l.String() == word {
@@ -110,11 +144,8 @@ func levelOf(word string) (rules.Level, error) {
 }
 
 func textOptions(w io.Writer, color string) (report.TextOptions, error) {
-	width, isTerminal := terminal(w)
-	o := report.TextOptions{Width: min(max(width, 40), 100)}
-	if !isTerminal {
-		o.Width = 80
-	}
+	_, isTerminal := terminal(w)
+	o := report.TextOptions{Width: textWidth(w)}
 	switch color {
 	case "always":
 		o.Color = true

@@ -111,7 +111,7 @@ func (c *drawn) write(t *testing.T) {
 	}
 	waiver := ""
 	if c.shape&16 != 0 {
-		waiver = "[[waiver]]\nrule = \"sensor-curve\"\nreason = \"as drawn\"\nuntil = 2027-01-01\n"
+		waiver = "[[waiver]]\nrule = \"sensor-curve\"\nat = 100\nreason = \"as drawn\"\nuntil = 2027-01-01\n"
 	}
 	put("swap.toml", fmt.Sprintf(`format = 1
 [printer]

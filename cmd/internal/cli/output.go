@@ -2,6 +2,7 @@ package cli
 
 import (
 	"bytes"
+	"cmp"
 	"crypto/rand"
 	"errors"
 	"fmt"
@@ -18,8 +19,14 @@ import (
 	"preflash/parser"
 )
 
-// outputFlag is --output: the only place that the program writes to.
-type outputFlag struct{ file string }
+// outputFlag is --output, or another option that names a file to write: the only
+// places that the program writes to.
+type outputFlag struct {
+	file string
+	name string // "" for --output
+}
+
+func (o *outputFlag) String() string { return cmp.Or(o.name, "--output") + " " + o.file }
 
 func (o *outputFlag) add(cmd *cobra.Command) {
 	cmd.Flags().StringVar(&o.file, "output", "", "write to this file instead of standard output")
@@ -45,14 +52,17 @@ func (o *outputFlag) write(cmd *cobra.Command, read []string, render func(io.Wri
 	if err := render(&text); err != nil {
 		return err
 	}
-	return replace(o.file, text.Bytes(), mode)
+	if err := replace(o.file, text.Bytes(), mode); err != nil {
+		return fmt.Errorf("%s: %w", o, err)
+	}
+	return nil
 }
 
 // check refuses a file that must not be written, and returns the mode of the
 // one that is there; 0 where there is none.
 func (o *outputFlag) check(read []string, root string) (fs.FileMode, error) {
 	refuse := func(format string, args ...any) (fs.FileMode, error) {
-		return 0, fmt.Errorf("--output %s %s", o.file, fmt.Sprintf(format, args...))
+		return 0, fmt.Errorf("%s %s", o, fmt.Sprintf(format, args...))
 	}
 	if link := linkOnTheWay(o.file); link != "" {
 		return refuse("leads through the link %s; name the place itself", link)
@@ -90,7 +100,7 @@ func (o *outputFlag) check(read []string, root string) (fs.FileMode, error) {
 	}
 	switch sheet, err := fleet.NamedBy(o.file, root); {
 	case err != nil:
-		return 0, fmt.Errorf("--output: %w", err)
+		return 0, fmt.Errorf("%s: %w", o, err)
 	case sheet != "":
 		return refuse("is a file that %s reads; Preflash never writes to a configuration or a sheet", sheet)
 	case there && namedAsInput(o.file):
@@ -127,7 +137,7 @@ func replace(name string, text []byte, mode fs.FileMode) (err error) {
 	temp := filepath.Join(filepath.Dir(name), ".preflash-"+rand.Text())
 	file, err := os.OpenFile(temp, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
 	if err != nil {
-		return fmt.Errorf("--output %s: its folder takes no new file: %w", name, err)
+		return fmt.Errorf("its folder takes no new file: %w", err)
 	}
 	defer func() {
 		if err != nil {
@@ -158,6 +168,16 @@ func terminal(w io.Writer) (width int, ok bool) {
 	}
 	width, _, err := term.GetSize(int(f.Fd()))
 	return width, err == nil
+}
+
+// textWidth is how many columns text gets: those of the terminal within reason,
+// 80 elsewhere.
+func textWidth(w io.Writer) int {
+	width, isTerminal := terminal(w)
+	if !isTerminal {
+		return 80
+	}
+	return min(max(width, 40), 100)
 }
 
 // formatFlag is --format, with the formats that a command knows.

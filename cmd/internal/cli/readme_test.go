@@ -37,6 +37,9 @@ func TestReadme(t *testing.T) {
 			t.Fatalf("%q is no preflash command", command)
 		}
 		var stdout, stderr bytes.Buffer
+		if strings.HasPrefix(args, "check") { // the demo's waivers end some day
+			args += " --today 2026-11-25"
+		}
 		if Run(strings.Fields(args), &stdout, &stderr) == exitFailure {
 			t.Errorf("%s: %s", command, &stderr)
 		}

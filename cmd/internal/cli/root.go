@@ -14,7 +14,6 @@ import (
 	"preflash/cmd/internal/fleet"
 	"preflash/parser"
 	"preflash/patch"
-	"preflash/rules"
 )
 
 // Exit codes of every command.
@@ -73,7 +72,7 @@ It never writes to a configuration.`,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 	}
-	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(), newHeat(), newFlow(), newRules())
+	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(), newHeat(), newFlow(), newWaive(), newRules())
 	return root
 }
 
@@ -113,8 +112,8 @@ func (c *common) options() (fleet.Options, error) {
 		o.Today = day
 	}
 	for _, id := range append(c.only[:len(c.only):len(c.only)], c.except...) {
-		if rules.Find(id) == nil {
-			return o, fmt.Errorf("there is no rule %q; `preflash rules` lists them", id)
+		if _, err := ruleNamed(id); err != nil {
+			return o, err
 		}
 	}
 	return o, nil

@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/report"
+	"preflash/parser"
 	"preflash/rules"
 )
 
@@ -22,16 +23,27 @@ func newRules() *cobra.Command {
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return output.write(cmd, nil, func(w io.Writer) error {
 				if len(args) == 0 {
-					return report.RuleList(w, rules.All())
+					return report.RuleList(w, rules.All(), textWidth(w))
 				}
-				r := rules.Find(args[0])
-				if r == nil {
-					return fmt.Errorf("there is no rule %q; `preflash rules` lists them", args[0])
+				r, err := ruleNamed(args[0])
+				if err != nil {
+					return err
 				}
-				return report.RulePage(w, r)
+				return report.RulePage(w, r, textWidth(w))
 			})
 		},
 	}
 	output.add(cmd)
 	return cmd
+}
+
+// ruleNamed finds a rule, or says which one may be meant.
+func ruleNamed(id string) (*rules.Rule, error) {
+	if r := rules.Find(id); r != nil {
+		return r, nil
+	}
+	if near := parser.Nearest(id, ruleIDs()); near != "" {
+		return nil, fmt.Errorf("there is no rule %q; did you mean %s?", id, near)
+	}
+	return nil, fmt.Errorf("there is no rule %q; preflash rules lists them", id)
 }

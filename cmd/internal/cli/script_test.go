@@ -24,6 +24,7 @@ func TestScripts(t *testing.T) {
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
 			"status": status,
 			"link":   hardLink,
+			"append": appendFile,
 		},
 	})
 }
@@ -50,4 +51,13 @@ func hardLink(ts *testscript.TestScript, neg bool, args []string) {
 		ts.Fatalf("usage: link OLD NEW")
 	}
 	ts.Check(os.Link(ts.MkAbs(args[0]), ts.MkAbs(args[1])))
+}
+
+// appendFile adds a file to the end of another: append FILE OTHER.
+func appendFile(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: append FILE OTHER")
+	}
+	text := ts.ReadFile(args[0]) + ts.ReadFile(args[1])
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(text), 0o666))
 }

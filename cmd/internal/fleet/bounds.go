@@ -12,6 +12,7 @@ const (
 	maxAlike   = 20   // findings of one rule and level; the others are counted
 	maxParts   = 20   // of what is wrong with a sheet
 	maxMessage = 2000 // bytes of a sentence, or of what a change says
+	maxLabel   = 200  // bytes of what a finding is about
 	maxPath    = 1024 // bytes of a path that is told; longer ones do not exist
 )
 

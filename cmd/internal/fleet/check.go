@@ -19,6 +19,7 @@ type Options struct {
 	Only   []string // rules that count; none means all
 	Except []string // rules that do not count
 	Since  string   // a git revision: leave out printers of which nothing changed since; "" leaves none out
+	Known  *Known   // findings that do not count; nil where there is no such file
 	Keep   bool     // keep all text, however much it is, for Inputs
 }
 
@@ -32,10 +33,11 @@ func (o *Options) counts(rule string) bool {
 
 // Check says what was found on every printer.
 func (f *Fleet) Check() *Result {
-	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Since: f.Options.Since}
+	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Since: f.Options.Since, Compared: f.Options.Known != nil}
 	for i, s := range f.Sources {
 		p := &r.Printers[i]
 		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Findings: slices.Clone(s.findings), every: s.every}
+		r.Fixed = append(r.Fixed, s.known.fixed...)
 		if s.Style != nil {
 			p.Style = s.Style.Name()
 		}
@@ -71,9 +73,10 @@ func (f *Fleet) Proved() *Result {
 
 // findingOf tells a finding apart from the buffers that it was found in.
 func findingOf(config parser.Config, f rules.Finding) Finding {
+	rank, danger := rules.RankOf(&f)
 	out := Finding{
-		Rule: f.Rule, Level: f.Level, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), More: f.More,
-		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same, unknown: f.Unknown, cause: f.Cause,
+		Rule: f.Rule, Level: f.Level, Rank: rank, Danger: danger, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), More: f.More,
+		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same, about: parser.Clip(f.About, maxLabel), figure: f.Figure, unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {
 		return out

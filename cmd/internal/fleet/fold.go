@@ -1,6 +1,7 @@
 package fleet
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -33,6 +34,7 @@ func (s *Source) fold(every []Finding) []Finding {
 	for i, cause := range causes {
 		folded[at[cause]] = s.settle(hang[cause], i < maxAnswered)
 	}
+	slices.SortStableFunc(folded, func(a, b Finding) int { return cmp.Compare(a.Rank, b.Rank) })
 	return folded
 }
 
@@ -58,15 +60,21 @@ func causeOf(f *Finding) string {
 // worst of them, and waived only where each of them is.
 func (s *Source) settle(list []*Finding, answered bool) Finding {
 	first := list[0]
-	out := Finding{Rule: first.Rule, Level: first.Level, Region: first.Region, Waived: first.Waived}
+	out := Finding{Rule: first.Rule, Level: first.Level, Rank: first.Rank, Danger: first.Danger, Region: first.Region, Waived: first.Waived, Known: first.Known, Baseline: first.Baseline}
 	var names []string
 	var keys []parser.Key
 	for _, f := range list {
-		if f.Level > out.Level {
-			out.Rule, out.Level = f.Rule, f.Level
+		if f.Level > out.Level || f.Level == out.Level && f.Rank < out.Rank {
+			out.Rule, out.Level, out.Rank, out.Danger = f.Rule, f.Level, f.Rank, f.Danger
 		}
 		if f.Waived == "" {
 			out.Waived = ""
+		}
+		if f.Known == "" {
+			out.Known = ""
+		}
+		if f.Baseline != out.Baseline {
+			out.Baseline = Updated
 		}
 		if !slices.Contains(names, f.Rule) {
 			names = append(names, f.Rule)

@@ -40,6 +40,7 @@ type Source struct {
 	findings []Finding // the same, with what hangs on one cause as one
 	shown    []string  // the files that were read, as shown
 	size     int       // of them, bytes
+	known    knownOf
 }
 
 // keptBytes is how much text of configurations is kept for the proof, unless
@@ -83,6 +84,9 @@ func (s *Source) check(o *Options) (err error) {
 		}
 	}
 	s.every = all.findings()
+	if o.Known != nil && s.Err == nil {
+		o.Known.mark(s, s.every, o)
+	}
 	s.findings = s.fold(s.every)
 	for _, file := range s.Config.Printer().Files {
 		s.shown = append(s.shown, file.Name)

@@ -13,6 +13,8 @@ type Result struct {
 	Printers []Printer
 	Since    string   // the revision, where only what changed since it was checked
 	Gone     []string // sheets that the revision held and HEAD does not, as shown
+	Compared bool     // with a file of known findings
+	Fixed    []Fixed  // known findings that are gone
 	Version  string
 }
 
@@ -54,18 +56,38 @@ type Finding struct {
 	Rule    string
 	Also    []string // the other rules that could not tell for the same cause
 	Level   rules.Level
+	Rank    int          // its place in the order of danger, from 1
+	Danger  rules.Danger // what it can lead to
 	Region  Region
 	Message string
 	More    int    // further findings of this rule and level that are not listed
 	Change  string // what `diff` would do, "" where a person must decide
 	Waived  string // the reason of the waiver that covers it, or ""
+	Known   string // the day since which it is known and does not count, or ""
 	Values  rules.Values
 	Fix     []Replacement
 
-	same    string     // see rules.Finding
+	Baseline Baseline // how it compares with what is known
+
+	same    string // see rules.Finding
+	about   string
+	figure  rules.Figure
 	unknown parser.Key // the setting that could not be told, if that is what it says
 	cause   parser.Cause
 }
+
+// Counts reports whether neither a waiver covers a finding nor it is known.
+func (f *Finding) Counts() bool { return f.Waived == "" && f.Known == "" }
+
+// Baseline is how a finding compares with those that are known.
+type Baseline uint8
+
+const (
+	NoBaseline Baseline = iota
+	New
+	Unchanged // known
+	Updated   // known with another figure, or worse than what is known
+)
 
 // Count is how many findings this one stands for.
 func (f *Finding) Count() int { return 1 + f.More }
@@ -93,15 +115,15 @@ func (r *Result) tellOnce() {
 	for i := range r.Printers {
 		p := &r.Printers[i]
 		p.Findings = slices.DeleteFunc(p.Findings, func(f Finding) bool {
-			told := f.same != "" && first[f.Rule+f.same] != nil
+			told := f.same != "" && first[f.sameKey()] != nil
 			if told {
-				more[first[f.Rule+f.same]]++
+				more[first[f.sameKey()]]++
 			}
 			return told
 		})
 		for j := range p.Findings {
 			if f := &p.Findings[j]; f.same != "" {
-				first[f.Rule+f.same] = f
+				first[f.sameKey()] = f
 			}
 		}
 	}
@@ -110,10 +132,13 @@ func (r *Result) tellOnce() {
 	}
 }
 
-// Summary counts what a Result holds. Waived findings are not counted among
-// the levels.
+// sameKey tells apart what is told once for several printers.
+func (f *Finding) sameKey() string { return fmt.Sprint(f.Rule, f.same, f.Counts()) }
+
+// Summary counts what a Result holds. Waived and known findings are not counted
+// among the levels.
 type Summary struct {
-	Printers, Unreadable, Errors, Warnings, Notes, Waived int
+	Printers, Unreadable, Errors, Warnings, Notes, Waived, Known int
 }
 
 // Summary counts the result.
@@ -128,6 +153,8 @@ func (r *Result) Summary() Summary {
 			switch f := &p.Findings[j]; {
 			case f.Waived != "":
 				s.Waived += f.Count()
+			case f.Known != "":
+				s.Known += f.Count()
 			case f.Level == rules.Error:
 				s.Errors += f.Count()
 			case f.Level == rules.Warning:
@@ -145,7 +172,7 @@ func (r *Result) Worst(level rules.Level) bool {
 	for i := range r.Printers {
 		every := r.Printers[i].Every()
 		for j := range every {
-			if f := &every[j]; f.Waived == "" && f.Level >= level {
+			if f := &every[j]; f.Counts() && f.Level >= level {
 				return true
 			}
 		}

@@ -194,7 +194,7 @@ func goesIn(in *rules.Input) string {
 	return shown(cmp.Or(in.Sheet.New.Name.Value, "a hotend without a name"))
 }
 
-// findingGroup is the findings of one level.
+// findingGroup is the findings of one danger, or those that are waived.
 type findingGroup struct {
 	Title    string
 	Findings []findingView
@@ -205,14 +205,12 @@ type findingView struct {
 }
 
 func (v *printerView) group(findings []fleet.Finding) {
-	var waived int
 	for _, f := range worstFirst(findings) {
 		view := findingView{
 			Class: f.Level.String(), Level: f.Level.String(), Message: shown(sentence(f.Message)),
 			Change: shown(f.Change), Place: shown(placeText(f.Region.File, f.Region.Line)), Rule: f.Rule,
 		}
 		if f.Waived != "" {
-			waived++
 			view.Class, view.Level, view.Waived = "waived", "waived", shown(fmt.Sprintf("%s, since: %s", f.Level, f.Waived))
 		} else {
 			switch f.Level {
@@ -224,23 +222,10 @@ func (v *printerView) group(findings []fleet.Finding) {
 				v.Notes++
 			}
 		}
-		if n := len(v.Groups); n == 0 || v.Groups[n-1].Findings[0].Class != view.Class {
-			v.Groups = append(v.Groups, findingGroup{})
+		if title := dangerTitle(f); len(v.Groups) == 0 || v.Groups[len(v.Groups)-1].Title != title {
+			v.Groups = append(v.Groups, findingGroup{Title: title})
 		}
 		g := &v.Groups[len(v.Groups)-1]
 		g.Findings = append(g.Findings, view)
-	}
-	for i := range v.Groups {
-		g := &v.Groups[i]
-		switch g.Findings[0].Class {
-		case "error":
-			g.Title = plural(v.Errors, "error")
-		case "warning":
-			g.Title = plural(v.Warnings, "warning")
-		case "note":
-			g.Title = plural(v.Notes, "note")
-		default:
-			g.Title = fmt.Sprintf("%d waived, not counted", waived)
-		}
 	}
 }

@@ -25,6 +25,7 @@ type resultJSON struct {
 	Tool     toolJSON      `json:"tool"`
 	Printers []printerJSON `json:"printers"`
 	Gone     []string      `json:"gone,omitempty"`
+	Fixed    []fixedJSON   `json:"fixed,omitempty"`
 	Summary  summaryJSON   `json:"summary"`
 }
 
@@ -40,6 +41,14 @@ type printerJSON struct {
 	Files    []string      `json:"files"`
 	Error    *problemJSON  `json:"error"`
 	Findings []findingJSON `json:"findings"`
+}
+
+type fixedJSON struct {
+	Name    string `json:"name"`
+	Sheet   string `json:"sheet"`
+	Rule    string `json:"rule"`
+	Setting string `json:"setting"`
+	Since   string `json:"since"`
 }
 
 type problemJSON struct {
@@ -58,8 +67,11 @@ type findingJSON struct {
 	Message string         `json:"message"`
 	Change  *string        `json:"change"`
 	Waived  *string        `json:"waived"`
+	Known   *string        `json:"known,omitempty"`
 	Values  map[string]any `json:"values"`
 	More    int            `json:"more,omitempty"`
+	Rank    int            `json:"rank"`
+	Danger  string         `json:"danger"`
 }
 
 type summaryJSON struct {
@@ -80,6 +92,9 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		Gone:     r.Gone,
 		Summary:  summaryJSON{s.Printers, s.Unreadable, s.Errors, s.Warnings, s.Notes},
 	}
+	for _, f := range r.Fixed {
+		out.Fixed = append(out.Fixed, fixedJSON{f.Printer, f.Sheet, f.Rule, f.Setting, f.Since})
+	}
 	for i, p := range r.Printers {
 		row := printerJSON{Name: p.Name, Sheet: p.Sheet, Style: p.Style, Files: append([]string{}, p.Files...), Findings: make([]findingJSON, len(p.Findings))}
 		if p.Problem != nil {
@@ -88,7 +103,7 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		for j, f := range p.Findings {
 			row.Findings[j] = findingJSON{
 				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
-				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Values: valuesOf(f.Values), More: f.More,
+				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Known: orNull(f.Known), Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(),
 			}
 		}
 		out.Printers[i] = row

@@ -2,7 +2,6 @@ package report
 
 import (
 	"bytes"
-	"cmp"
 	"fmt"
 	"io"
 	"slices"
@@ -10,7 +9,6 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/patch"
-	"preflash/rules"
 )
 
 // A review comment has to stay short enough to be accepted and read: forges
@@ -39,33 +37,31 @@ func (c *review) item(n int, head *string, text string) {
 	*head = ""
 }
 
-// Markdown prints a result as a comment for a review: the verdict, then the
-// printers, worst first, then the diff, folded in. Text from configurations is
-// escaped so that it can neither format, link, mention nor hide anything. The
-// whole is less than 60,000 bytes.
+// Markdown prints a result as a comment for a review: the verdict, what cannot
+// be read, then the findings of all printers in the order of danger, then the
+// diff, folded in. Text from configurations is escaped so that it can neither
+// format, link, mention nor hide anything. The whole is less than 60,000 bytes.
 func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
 	var c review
 	fmt.Fprintf(&c, "**Preflash:** %s\n", verdict(r))
-	for _, p := range worstPrinters(r) {
-		if p.Problem == nil && c.shown >= maxShown {
-			for i := range p.Findings {
-				c.left += p.Findings[i].Count()
-			}
-			continue
-		}
-		head := fmt.Sprintf("\n### %s\n\n%s\n\n", markdown(p.Name), code(p.Sheet))
-		if p.Problem != nil {
+	head := "\n### Cannot be read\n\n"
+	for i := range r.Printers {
+		if p := &r.Printers[i]; p.Problem != nil {
 			for _, one := range p.Problem.Each() {
-				c.item(1, &head, fmt.Sprintf("- **unread** %s: %s\n", code(placeText(one.File, one.Line)), markdown(one.Message)))
+				c.item(1, &head, fmt.Sprintf("- **unread** %s, %s: %s\n", markdown(p.Name), code(placeText(one.File, one.Line)), markdown(one.Message)))
 			}
-		}
-		for _, f := range worstFirst(p.Findings) {
-			c.item(f.Count(), &head, markdownFinding(f))
 		}
 	}
-	head := "\n"
+	head = "\n### No longer checked\n\n"
 	for _, sheet := range r.Gone {
 		c.item(1, &head, fmt.Sprintf("- **gone** %s\n", code(sheet)))
+	}
+	title := ""
+	for _, f := range everyPrinters(r) {
+		if t := dangerTitle(f.Finding); t != title {
+			title, head = t, "\n### "+t+"\n\n"
+		}
+		c.item(f.Count(), &head, markdownFinding(f))
 	}
 	if c.left > 0 {
 		fmt.Fprintf(&c, "\nNot listed here: %s. Run `preflash check` to see all.\n", plural(c.left, "finding"))
@@ -75,13 +71,46 @@ func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
 	return err
 }
 
-func markdownFinding(f *fleet.Finding) string {
+// ofPrinter is a finding and the printer that has it.
+type ofPrinter struct {
+	*fleet.Finding
+	printer *fleet.Printer
+}
+
+// everyPrinters gives the findings of all printers in the order of danger.
+func everyPrinters(r *fleet.Result) []ofPrinter {
+	var list []ofPrinter
+	for i := range r.Printers {
+		p := &r.Printers[i]
+		for j := range p.Findings {
+			list = append(list, ofPrinter{&p.Findings[j], p})
+		}
+	}
+	slices.SortStableFunc(list, func(a, b ofPrinter) int { return byDanger(a.Finding, b.Finding) })
+	return list
+}
+
+// dangerTitle is the heading that a finding stands under.
+func dangerTitle(f *fleet.Finding) string {
+	switch {
+	case f.Waived != "":
+		return "Waived, not counted"
+	case f.Known != "":
+		return "Known, not counted"
+	}
+	return f.Danger.Text()
+}
+
+func markdownFinding(f ofPrinter) string {
 	b := new(strings.Builder)
 	word := f.Level.String()
 	if f.Waived != "" {
 		word = "waived " + word
 	}
-	fmt.Fprintf(b, "- **%s** %s", word, f.Rule)
+	if f.Known != "" {
+		word = "known " + word
+	}
+	fmt.Fprintf(b, "- **%s** %s, %s", word, markdown(f.printer.Name), f.Rule)
 	if place := placeText(f.Region.File, f.Region.Line); place != "" {
 		fmt.Fprintf(b, " at %s", code(place))
 	}
@@ -116,44 +145,6 @@ func markdownDiff(b *bytes.Buffer, diff []byte) {
 		return
 	}
 	fmt.Fprintf(b, "\n<details>\n<summary>The diff to review, then apply by hand</summary>\n\n%sdiff\n%s%s\n\n</details>\n", fence, text.String(), fence)
-}
-
-// worstPrinters sorts the printers that have something to say: unreadable ones,
-// then by their numbers of errors, warnings and notes.
-func worstPrinters(r *fleet.Result) []*fleet.Printer {
-	type ranked struct {
-		*fleet.Printer
-		unread int
-		count  [rules.Error + 1]int
-	}
-	var list []ranked
-	for i := range r.Printers {
-		p := ranked{Printer: &r.Printers[i]}
-		if p.Problem != nil {
-			p.unread = 1
-		}
-		for _, f := range p.Findings {
-			if f.Waived == "" {
-				p.count[f.Level] += f.Count()
-			}
-		}
-		if p.unread > 0 || len(p.Findings) > 0 {
-			list = append(list, p)
-		}
-	}
-	slices.SortStableFunc(list, func(a, b ranked) int {
-		return cmp.Or(
-			cmp.Compare(b.unread, a.unread),
-			cmp.Compare(b.count[rules.Error], a.count[rules.Error]),
-			cmp.Compare(b.count[rules.Warning], a.count[rules.Warning]),
-			cmp.Compare(b.count[rules.Note], a.count[rules.Note]),
-		)
-	})
-	printers := make([]*fleet.Printer, len(list))
-	for i, p := range list {
-		printers[i] = p.Printer
-	}
-	return printers
 }
 
 // fenceFor gives more backticks than a text holds in a row, at least so many.

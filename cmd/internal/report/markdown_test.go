@@ -68,22 +68,22 @@ func TestMarkdownStaysShort(t *testing.T) {
 }
 
 func TestMarkdownWorstFirst(t *testing.T) {
-	printer := func(name string, levels ...rules.Level) fleet.Printer {
-		p := fleet.Printer{Name: name}
-		for _, l := range levels {
-			p.Findings = append(p.Findings, fleet.Finding{Level: l})
-		}
-		return p
+	finding := func(rule string, rank int, danger rules.Danger, waived string) fleet.Finding {
+		return fleet.Finding{Rule: rule, Rank: rank, Danger: danger, Waived: waived}
 	}
 	r := &fleet.Result{Printers: []fleet.Printer{
-		printer("clean"), printer("note", rules.Note), printer("warnings", rules.Warning, rules.Warning),
-		printer("error", rules.Error), printer("errors", rules.Error, rules.Error), {Name: "unread", Problem: &fleet.Problem{}},
+		{Name: "clean"},
+		{Name: "egret-01", Findings: []fleet.Finding{finding("a", 1, rules.Fire, "known"), finding("d", 30, rules.Bad, "")}},
+		{Name: "egret-02", Findings: []fleet.Finding{finding("b", 2, rules.Fire, ""), finding("c", 3, rules.Fire, "")}},
+		{Name: "egret-03", Findings: []fleet.Finding{finding("b", 2, rules.Fire, "")}},
+		{Name: "unread", Problem: &fleet.Problem{}},
 	}}
-	var names []string
-	for _, m := range regexp.MustCompile(`(?m)^### (.*)`).FindAllStringSubmatch(markdownOf(t, r, nil), -1) {
-		names = append(names, m[1])
+	var lines []string
+	for _, m := range regexp.MustCompile(`(?m)^### (.*)|^- \*\*[a-z ]+\*\* ([a-z0-9-]+, [a-z]?)`).FindAllStringSubmatch(markdownOf(t, r, nil), -1) {
+		lines = append(lines, m[1]+m[2])
 	}
-	if got := strings.Join(names, " "); got != "unread errors error warnings note" {
+	want := "Cannot be read|unread, |Can start a fire, or blinds the firmware|egret-02, b|egret-03, b|egret-02, c|Prints badly|egret-01, d|Waived, not counted|egret-01, a"
+	if got := strings.Join(lines, "|"); got != want {
 		t.Errorf("order: %s", got)
 	}
 }

@@ -37,7 +37,7 @@ func overview(r *fleet.Result) (printers, byRule []tally) {
 		seen := make(map[string]bool)
 		for j := range p.Findings {
 			f := &p.Findings[j]
-			if f.Waived != "" {
+			if !f.Counts() {
 				continue
 			}
 			mine.levels[f.Level] += f.Count()

@@ -2,11 +2,13 @@ package report
 
 import (
 	"bytes"
+	"cmp"
 	"flag"
 	"io"
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -113,6 +115,13 @@ func workshop() *fleet.Result {
 	broken := fleet.Printer{
 		Name: "egret-04", Sheet: "printers/egret-04/swap.toml",
 		Problem: &fleet.Problem{File: "printers/egret-04/printer.cfg", Line: 12, Column: 10, Message: "includes panel.cfg, which does not exist; correct the name, add the file, or list it under absent in the sheet"},
+	}
+	for _, p := range []fleet.Printer{egret03, odd, waived} {
+		for i := range p.Findings {
+			f := &p.Findings[i]
+			f.Rank, f.Danger = rules.RankOf(&rules.Finding{Rule: f.Rule, Level: f.Level})
+		}
+		slices.SortStableFunc(p.Findings, func(a, b fleet.Finding) int { return cmp.Compare(a.Rank, b.Rank) })
 	}
 	return &fleet.Result{Version: "v1.2.3", Printers: []fleet.Printer{clean("egret-01"), clean("egret-02"), egret03, broken, waived, odd}}
 }

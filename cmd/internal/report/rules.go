@@ -3,19 +3,46 @@ package report
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"preflash/rules"
 )
 
-// RuleList prints every rule with its summary, in 80 columns.
-func RuleList(w io.Writer, list []*rules.Rule) error {
-	const margin = 29
+// RuleList prints every rule with its summary, at the worst place that it has in
+// the order of danger.
+func RuleList(w io.Writer, list []*rules.Rule, width int) error {
+	const margin, beside = 33, 30 // columns before the summary, and the fewest for it
+	narrow := width < margin+beside
+	indent := margin
+	if narrow {
+		indent = 4
+	}
 	var b strings.Builder
-	for _, r := range list {
-		head := fmt.Sprintf("%-19s %-8s ", r.ID, r.Level)
-		for _, line := range wrap(r.Summary, 80-margin) {
-			fmt.Fprintf(&b, "%*s%s\n", -margin, head, line)
+	said := make(map[string]bool)
+	title := ""
+	for i, rank := range rules.Ranks() {
+		at := slices.IndexFunc(list, func(r *rules.Rule) bool { return r.ID == rank.Rule })
+		if at < 0 || said[rank.Rule] {
+			continue
+		}
+		said[rank.Rule] = true
+		if t := rank.Danger.Text(); t != title {
+			if title != "" {
+				b.WriteByte('\n')
+			}
+			title = t
+			b.WriteString(t + "\n")
+		}
+		r := list[at]
+		head := fmt.Sprintf("%3d %-19s %-8s ", i+1, r.ID, r.Level)
+		if narrow {
+			b.WriteString(strings.TrimRight(head, " ") + "\n")
+			head = ""
+		}
+		for _, line := range wrap(r.Summary, width-indent) {
+			fmt.Fprintf(&b, "%*s%s\n", -indent, head, line)
 			head = ""
 		}
 	}
@@ -23,10 +50,60 @@ func RuleList(w io.Writer, list []*rules.Rule) error {
 	return err
 }
 
-// RulePage prints one rule with its formula, limits and sources.
-func RulePage(w io.Writer, r *rules.Rule) error {
+// RulePage prints one rule with its place in the order of danger, its formula,
+// limits and sources.
+func RulePage(w io.Writer, r *rules.Rule, width int) error {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s (up to %s)\n%s\n\n%s\n", r.ID, r.Level, strings.Join(wrap(r.Summary, 80), "\n"), r.Doc)
+	fmt.Fprintf(&b, "%s (up to %s)\n%s\n\n%s\n", r.ID, r.Level, strings.Join(wrap(r.Summary, width), "\n"), reflow(r.Doc, width))
+	b.WriteString("\nOrder of danger:\n")
+	for i, rank := range rules.Ranks() {
+		if rank.Rule != r.ID {
+			continue
+		}
+		text := rank.Danger.Text()
+		if rank.Only != "" {
+			text += "; " + rank.Only
+		}
+		switch rank.From {
+		case rules.Error:
+			text += "; an error"
+		case rules.Warning:
+			text += "; a warning or an error"
+		}
+		fmt.Fprintf(&b, "%3d %s\n", i+1, text)
+	}
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// docWidth is the width that texts of rules are written for.
+const docWidth = 80
+
+// reflow wraps a text that was written for docWidth columns. A line that ends
+// before the next word had to go on is left to end there; one that is indented
+// stays so.
+func reflow(text string, width int) string {
+	if width >= docWidth {
+		return text
+	}
+	var out []string
+	lines := strings.Split(text, "\n")
+	for i := 0; i < len(lines); i++ {
+		line := lines[i]
+		indent := len(line) - len(strings.TrimLeft(line, " "))
+		for i+1 < len(lines) {
+			next := lines[i+1]
+			word, _, _ := strings.Cut(strings.TrimLeft(next, " "), " ")
+			fits := utf8.RuneCountInString(lines[i])+1+utf8.RuneCountInString(word) <= docWidth
+			if next == "" || fits || len(next)-len(strings.TrimLeft(next, " ")) < indent {
+				break
+			}
+			line += " " + strings.TrimLeft(next, " ")
+			i++
+		}
+		for _, part := range wrap(line, width-indent) {
+			out = append(out, strings.Repeat(" ", indent)+part)
+		}
+	}
+	return strings.Join(out, "\n")
 }

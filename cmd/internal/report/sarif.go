@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"fmt"
 	"io"
+	"math"
 	"net/url"
 	"strings"
 	"unicode/utf8"
@@ -72,6 +73,8 @@ type sarifResult struct {
 	Locations    []sarifLocation    `json:"locations"`
 	Fingerprints map[string]string  `json:"partialFingerprints"`
 	Suppressions []sarifSuppression `json:"suppressions"`
+	Rank         float64            `json:"rank"`
+	Baseline     string             `json:"baselineState,omitempty"`
 	Fixes        []sarifFix         `json:"fixes,omitempty"`
 	Properties   map[string]any     `json:"properties,omitempty"`
 }
@@ -157,11 +160,16 @@ func SARIF(w io.Writer, r *fleet.Result, list []*rules.Rule) error {
 				Locations:    []sarifLocation{location(p, f.Region)},
 				Fingerprints: map[string]string{"swapFinding/v1": fingerprint(key, seen[key])},
 				Suppressions: suppressions(f),
+				Rank:         sarifRank(f),
+				Baseline:     baselineState(f.Baseline),
 				Fixes:        fixes(f),
 				Properties:   valuesOf(f.Values),
 			})
 			seen[key]++
 		}
+	}
+	for _, f := range r.Fixed {
+		run.Results = append(run.Results, fixedResult(f, index))
 	}
 	for _, sheet := range r.Gone {
 		note := &run.Invocations[0].Notifications
@@ -221,6 +229,32 @@ func fingerprintKey(p *fleet.Printer, f *fleet.Finding) string {
 // fingerprint tells equal findings of one printer apart by their order.
 func fingerprint(key string, before int) string {
 	return fmt.Sprintf("%x", sha256.Sum256(fmt.Appendf(nil, "%s\x00%d", key, before)))[:32]
+}
+
+// baselineState is SARIF's word for how a finding compares with what is known.
+func baselineState(b fleet.Baseline) string {
+	return [...]string{"", "new", "unchanged", "updated"}[b]
+}
+
+// fixedResult is a known finding that is gone.
+func fixedResult(f fleet.Fixed, index map[string]int) sarifResult {
+	at := sarifLocation{Logical: []sarifLogical{{f.Printer, "printer"}}}
+	at.Physical.Artifact = artifact(f.Sheet)
+	text := "Fixed: " + f.Rule + " was known since " + f.Since + " and is gone."
+	if f.Setting != "" {
+		text = "Fixed: " + f.Rule + " (" + f.Setting + ") was known since " + f.Since + " and is gone."
+	}
+	key := strings.Join([]string{f.Rule, f.Sheet, f.Setting, f.Since}, "\x00")
+	return sarifResult{
+		RuleID: f.Rule, RuleIndex: index[f.Rule], Level: rules.Note.String(), Message: sarifText{text}, Locations: []sarifLocation{at},
+		Fingerprints: map[string]string{"swapFinding/v1": fingerprint(key, 0)}, Suppressions: []sarifSuppression{}, Baseline: "absent",
+	}
+}
+
+// sarifRank gives the order of danger as SARIF has it, 100 for what matters most.
+func sarifRank(f *fleet.Finding) float64 {
+	last := float64(len(rules.Ranks()))
+	return math.Round(1000*(1-(float64(max(f.Rank, 1))-1)/last)) / 10
 }
 
 // suppressions is empty, not absent, where there is none: SARIF takes that for

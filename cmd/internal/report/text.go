@@ -105,7 +105,7 @@ func alike(findings []*fleet.Finding) [][]*fleet.Finding {
 	index := make(map[saying]int)
 	var groups [][]*fleet.Finding
 	for _, f := range findings {
-		key := saying{f.Message, placeText(f.Region.File, f.Region.Line), f.Waived}
+		key := saying{f.Message, placeText(f.Region.File, f.Region.Line), f.Waived + f.Known}
 		if i, said := index[key]; said {
 			groups[i] = append(groups[i], f)
 			continue
@@ -127,8 +127,11 @@ func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 		names, label = names+", "+other.Rule, "rules"
 	}
 	word, colour := f.Level.String(), levelColour(f.Level)
-	if f.Waived != "" {
+	switch {
+	case f.Waived != "":
 		word, colour = "waived", ""
+	case f.Known != "":
+		word, colour = "known", ""
 	}
 	p.entry(word, colour, f.Message)
 	if f.Change != "" {
@@ -136,6 +139,9 @@ func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 	}
 	if f.Waived != "" {
 		p.line("Waiver", fmt.Sprintf("%s, since: %s", f.Level, f.Waived))
+	}
+	if f.Known != "" {
+		p.line("Known", fmt.Sprintf("%s, since %s", f.Level, f.Known))
 	}
 	place := placeText(f.Region.File, f.Region.Line)
 	if place == "" {
@@ -192,20 +198,28 @@ func (p *textPrinter) paint(colour, s string) string {
 	return "\x1b[" + colour + "m" + s + "\x1b[0m"
 }
 
-// worstFirst sorts findings by level, the waived ones last.
+// worstFirst gives findings in the order of danger, the waived ones last.
 func worstFirst(findings []fleet.Finding) []*fleet.Finding {
 	sorted := make([]*fleet.Finding, len(findings))
 	for i := range findings {
 		sorted[i] = &findings[i]
 	}
-	rank := func(f *fleet.Finding) int {
-		if f.Waived != "" {
-			return int(f.Level)
-		}
-		return 10 + int(f.Level)
-	}
-	slices.SortStableFunc(sorted, func(a, b *fleet.Finding) int { return cmp.Compare(rank(b), rank(a)) })
+	slices.SortStableFunc(sorted, byDanger)
 	return sorted
+}
+
+// byDanger puts what does not count behind what does.
+func byDanger(a, b *fleet.Finding) int {
+	passed := func(f *fleet.Finding) int {
+		switch {
+		case f.Waived != "":
+			return 2
+		case f.Known != "":
+			return 1
+		}
+		return 0
+	}
+	return cmp.Or(cmp.Compare(passed(a), passed(b)), cmp.Compare(a.Rank, b.Rank), cmp.Compare(b.Level, a.Level))
 }
 
 func placeText(file string, line int) string {

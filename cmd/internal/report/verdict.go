@@ -29,6 +29,12 @@ func verdict(r *fleet.Result) string {
 	if s.Waived > 0 {
 		say = append(say, fmt.Sprintf("Waived, not counted: %d.", s.Waived))
 	}
+	if s.Known > 0 {
+		say = append(say, fmt.Sprintf("Known, not counted: %d.", s.Known))
+	}
+	if len(r.Fixed) > 0 {
+		say = append(say, fixed(r.Fixed))
+	}
 	if n := unread(r); n > 0 {
 		say = append(say, fmt.Sprintf("%s could not be read, or not whole, so what stands there is not known: mend that first.", plural(n, "printer")))
 	}
@@ -39,6 +45,24 @@ func verdict(r *fleet.Result) string {
 		say = append(say, nextStep(r))
 	}
 	return strings.Join(say, " ")
+}
+
+// fixed names known findings that are gone.
+func fixed(list []fleet.Fixed) string {
+	const most = 10
+	var names []string
+	for _, f := range list[:min(len(list), most)] {
+		name := f.Printer + " " + f.Rule
+		if f.Setting != "" {
+			name += " (" + f.Setting + ")"
+		}
+		names = append(names, name)
+	}
+	text := "Known and fixed: " + strings.Join(names, ", ")
+	if n := len(list) - most; n > 0 {
+		text += fmt.Sprintf(" and %d more", n)
+	}
+	return text + "."
 }
 
 // unread counts the printers that could not be read; an entry that tells of the
@@ -77,7 +101,7 @@ func nextStep(r *fleet.Result) string {
 	for _, p := range r.Printers {
 		for _, f := range p.Findings {
 			switch {
-			case f.Waived != "":
+			case !f.Counts():
 			case f.Change != "":
 				changes += f.Count()
 			case f.Level > 0:
@@ -100,7 +124,7 @@ func withFindings(r *fleet.Result) int {
 	n := 0
 	for _, p := range r.Printers {
 		for _, f := range p.Findings {
-			if f.Waived == "" {
+			if f.Counts() {
 				n++
 				break
 			}

@@ -1,0 +1,89 @@
+package report
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/patch"
+)
+
+// Waivers lists the findings that a waiver may cover, each for its printer. Of
+// several that one waiver covers, the worst is told.
+func Waivers(r *fleet.Result) []Waiver {
+	var list []Waiver
+	for i := range r.Printers {
+		p := &r.Printers[i]
+		every := p.Every()
+		for j := range every {
+			f := &every[j]
+			if !f.Counts() {
+				continue
+			}
+			one := Waiver{sheet: p.Sheet, rule: f.Rule, finding: f}
+			at := len(list)
+			for k := range list {
+				if list[k].sheet == one.sheet && list[k].finding.SameWaiver(f) {
+					at = k
+				}
+			}
+			if at == len(list) {
+				list = append(list, one)
+			} else if f.WorseThan(list[at].finding) {
+				list[at] = one
+			}
+		}
+	}
+	return list
+}
+
+// Waiver is a finding to be waived.
+type Waiver struct {
+	sheet, rule string
+	finding     *fleet.Finding
+}
+
+// PrintWaivers prints waivers as TOML, each below the finding that it covers.
+func PrintWaivers(w io.Writer, r *fleet.Result, list []Waiver, reason, until string) error {
+	var b bytes.Buffer
+	for i, one := range list {
+		if i > 0 {
+			b.WriteByte('\n')
+		}
+		for _, line := range wrap(patch.Visible("for "+one.sheet+": "+one.finding.Message), 76) {
+			b.WriteString("# " + line + "\n")
+		}
+		fmt.Fprintf(&b, "[[waiver]]\nrule = %q\n", one.rule)
+		for _, line := range one.finding.WaiverLines() {
+			b.WriteString(line + "\n")
+		}
+		fmt.Fprintf(&b, "reason = %s\nuntil = %s\n", tomlText(reason), until)
+	}
+	for i := range r.Printers {
+		if p := &r.Printers[i]; p.Problem != nil {
+			fmt.Fprintf(&b, "# %s cannot be read: %s\n", patch.Visible(p.Sheet), patch.Visible(p.Problem.String()))
+		}
+	}
+	_, err := w.Write(b.Bytes())
+	return err
+}
+
+// tomlText writes a basic string of TOML, which has fewer escapes than Go.
+func tomlText(s string) string {
+	var b strings.Builder
+	b.WriteByte('"')
+	for _, r := range s {
+		switch {
+		case r == '"' || r == '\\':
+			b.WriteString(`\` + string(r))
+		case patch.Hidden(r):
+			b.WriteString(`\U` + strings.ToUpper(fmt.Sprintf("%08s", strconv.FormatInt(int64(r), 16))))
+		default:
+			b.WriteRune(r)
+		}
+	}
+	return b.String() + `"`
+}

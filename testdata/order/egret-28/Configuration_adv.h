@@ -1,0 +1,74 @@
+/**
+ * egret-28, second file
+ */
+#pragma once
+
+#define CONFIGURATION_ADV_H_VERSION     02010300
+
+//===========================================================================
+//================================= Watches =================================
+//===========================================================================
+
+#if ALL(HAS_HOTEND, THERMAL_PROTECTION_HOTENDS)
+  #define THERMAL_PROTECTION_PERIOD     300                     // s, ditto
+  #define THERMAL_PROTECTION_HYSTERESIS 30                      // °C
+  //#define ADAPTIVE_FAN_SLOWING
+
+  #define WATCH_TEMP_PERIOD             400                     // s, more patience
+  #define WATCH_TEMP_INCREASE           2                       // °C
+#endif
+
+#if ENABLED(THERMAL_PROTECTION_BED)
+  #define THERMAL_PROTECTION_BED_PERIOD 20
+  #define THERMAL_PROTECTION_BED_HYSTERESIS 2
+
+  #define WATCH_BED_TEMP_PERIOD         60
+  #define WATCH_BED_TEMP_INCREASE       2
+#endif
+
+//===========================================================================
+//========================= Patience with the sensor ========================
+//===========================================================================
+
+//#define MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED 2
+//#define PREHEAT_TIME_HOTEND_MS        0
+
+//===========================================================================
+//=================================== Fans ==================================
+//===========================================================================
+
+#define E0_AUTO_FAN_PIN                 FAN1_PIN
+#define EXTRUDER_AUTO_FAN_TEMPERATURE   50                      // °C
+#define EXTRUDER_AUTO_FAN_SPEED         255
+//#define FAN_MIN_PWM                   50
+
+//===========================================================================
+//=========================== Heater and filament ===========================
+//===========================================================================
+
+//#define AUTOTEMP
+//#define LIN_ADVANCE
+
+//#define ADVANCED_PAUSE_FEATURE
+#if ENABLED(ADVANCED_PAUSE_FEATURE)
+  #define PAUSE_PARK_RETRACT_LENGTH     2
+  #define FILAMENT_CHANGE_UNLOAD_LENGTH 100
+  #define FILAMENT_CHANGE_SLOW_LOAD_LENGTH 0
+  #define FILAMENT_CHANGE_FAST_LOAD_LENGTH 0
+  #define ADVANCED_PAUSE_PURGE_LENGTH   50
+#endif
+
+#define BABYSTEPPING
+#if ENABLED(BABYSTEPPING)
+  #define BABYSTEP_MULTIPLICATOR_Z      1
+  #define BABYSTEP_MULTIPLICATOR_XY     1
+#endif
+
+//#define HOST_ACTION_COMMANDS
+#define AUTO_REPORT_TEMPERATURES
+//#define ARC_SUPPORT
+
+// House rule: nobody runs this kind of bead with a maximum above 280 here.
+#if TEMP_SENSOR_0 == 61 && HEATER_0_MAXTEMP > 280
+  #error "HEATER_0_MAXTEMP is above what the house allows for this bead (280)."
+#endif
