@@ -106,6 +106,7 @@ var families = [...]struct {
 	{samplesPrefix, row{safer: Lower}},
 	{powerPrefix, row{safer: Lower}},
 	{offsetPrefix, row{unit: "mm"}},
+	{endstopPrefix, row{unit: "mm"}},
 }
 
 func (k Key) row() row {

@@ -120,34 +120,3 @@ func (c *config) standsStill(fan string) bool {
 	off := c.read(figure{section: fan, option: "off_below", optional: true, demand: atLeast(0)})
 	return speed.Known() && (speed.Value == 0 || off.Known() && speed.Value < off.Value)
 }
-
-// geometry finds the probe's trigger height.
-func (c *config) geometry() parser.Geometry {
-	g := parser.Geometry{TriggerMM: parser.Setting[float64]{Key: parser.ProbeTrigger, State: parser.Off}}
-	for _, s := range c.sections {
-		if !isProbe(s.kind) {
-			continue
-		}
-		o, _ := c.find(s.name, "z_offset")
-		if o == nil && len(s.headers) == 0 {
-			continue // only the firmware writes of it
-		}
-		g.TriggerMM = c.read(figure{key: parser.ProbeTrigger, section: s.name, option: "z_offset", demand: anything})
-		if s.kind == "probe_eddy_current" {
-			g.TriggerMM.State = parser.Unknown
-			g.TriggerMM.Why = "[" + s.name + "] measures distance by a calibration that was made with the old nozzle; calibrate it again"
-		}
-		break
-	}
-	return g
-}
-
-// isProbe reports whether sections of that kind describe a Z probe whose
-// trigger height is its z_offset.
-func isProbe(kind string) bool {
-	switch kind {
-	case "probe", "bltouch", "smart_effector", "load_cell_probe", "dockable_probe", "probe_eddy_current":
-		return true
-	}
-	return false
-}
