@@ -63,9 +63,9 @@ const (
 	MaxFlow        Key = "volumetric limit"
 	LongestPush    Key = "longest push of filament"
 	LineSection    Key = "largest cross section of a line"
+	ZHoming        Key = "Z homes by"
 	ProbeTrigger   Key = "probe trigger height"
-	EndstopHeight  Key = "endstop height"
-	TowerHeight    Key = "tower height"
+	TowerHeight    Key = "ends of the towers' travel"
 	NozzleProbes   Key = "nozzle as its own probe"
 	StorageOn      Key = "stored settings"
 )
@@ -76,6 +76,7 @@ const (
 	powerPrefix   = "power limit "
 	samplesPrefix = "number of bad samples "
 	offsetPrefix  = "hotend offset "
+	endstopPrefix = "Z endstop height"
 )
 
 // Preset is the key of the nth temperature preset, from 1.
@@ -95,6 +96,15 @@ func PowerLimit(kind string) Key { return Key(powerPrefix + kind) }
 
 // Offset is the key of the distance between hotends along an axis.
 func Offset(axis string) Key { return Key(offsetPrefix + axis) }
+
+// Endstop is the key of the nozzle's height at the switch that homes; tower is
+// the one that it belongs to on a delta, else empty.
+func Endstop(tower string) Key {
+	if tower == "" {
+		return endstopPrefix
+	}
+	return Key(endstopPrefix + " of tower " + tower)
+}
 
 // Grace is the key of a grace time, BadSamples that of a number of bad samples
 // that is tolerated, Carried that of a figure that belongs to the old melt

@@ -239,42 +239,45 @@ type Flow struct {
 	CarriedOver []Setting[float64] // advance, retraction, load and unload figures that belong to a melt path
 }
 
+// Homing is what stops the Z axis when it homes.
+type Homing uint8
+
+const (
+	HomesByProbe  Homing = iota // the probe, which may be the nozzle
+	HomesAtBed                  // a switch that triggers near the bed
+	HomesFar                    // a switch at the other end, such as on top of a delta's towers
+	HomesBySwitch               // a switch; at which end does not stand in the files
+)
+
+func (h Homing) String() string {
+	return [...]string{"the probe", "a switch near the bed", "a switch far from the bed", "a switch"}[h]
+}
+
 // Geometry is where the nozzle is.
 type Geometry struct {
+	// Homes is absent where the files do not tell.
+	Homes Setting[Homing]
+	// EndstopMM is the height of the nozzle when the switch triggers: one, or one
+	// for each tower of a delta; none where a probe homes or nothing is written.
+	EndstopMM []Setting[float64]
+	// BesideNozzle: the probe is written to be beside the nozzle. Where it is not
+	// and TriggerMM is not above 0, the nozzle may be the probe.
+	BesideNozzle bool
 	// TriggerMM is the height of the nozzle above the bed when the probe
 	// triggers, positive up; Off where there is no probe.
 	TriggerMM Setting[float64]
 	// NozzleProbes: the nozzle itself is the probe, so that its tip is where it
 	// triggers.
 	NozzleProbes Setting[bool]
-	// NozzleSeems: by its figures the nozzle is the probe, which is evidence and no
-	// proof.
-	NozzleSeems bool
 	// Offsets are the distances between the hotends, mm; none with one hotend.
 	Offsets []Setting[float64]
 
-	// Homes is what finds the bed, or the end of the travel, when Z homes.
-	Homes Homing
-	// Away: Z homes at the end that is far from the bed.
-	Away Tri
-	// EndstopMM is the height of the nozzle above the bed where the switch that
-	// homes triggers; absent where that is not a setting.
-	EndstopMM Setting[float64]
 	// LowestMM is the lowest height that a move goes to; absent where that is not
 	// known.
 	LowestMM Setting[float64]
 	// Towers: the head hangs on three towers, whose ends of travel are its height.
 	Towers bool
 }
-
-// Homing is what a printer homes Z with.
-type Homing uint8
-
-const (
-	HomesUnknown Homing = iota // these files do not tell
-	HomesProbe                 // the probe
-	HomesSwitch                // a switch; a probe only levels
-)
 
 // Storage is the firmware's own memory of settings, apart from the files.
 type Storage struct {
@@ -352,7 +355,9 @@ func (p *Printer) Settings() []Description {
 	add(p.ColdSide.Fan.Describe())
 	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS, p.Flow.PushMM, p.Flow.CrossMM2)
 	numbers(p.Flow.CarriedOver...)
-	numbers(p.Geometry.TriggerMM, p.Geometry.EndstopMM)
+	add(p.Geometry.Homes.Describe())
+	numbers(p.Geometry.EndstopMM...)
+	numbers(p.Geometry.TriggerMM)
 	add(p.Geometry.NozzleProbes.Describe())
 	numbers(p.Geometry.Offsets...)
 	add(p.Storage.On.Describe())

@@ -135,7 +135,7 @@ type Task struct {
 
 	LengthMM, SpeedMMS float64 // mm, and of filament mm/s
 
-	Figure Key // of the paper tasks: ProbeTrigger, EndstopHeight, TowerHeight or none
+	Figure Key // of the paper tasks: ProbeTrigger, Endstop(""), TowerHeight or none
 }
 
 // Keeping is how figures that were measured at the console outlive a restart.

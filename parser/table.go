@@ -70,7 +70,6 @@ var rows = sync.OnceValue(func() map[Key]row {
 		LineSection:    {unit: "mm²", safer: Lower},
 		MaxFlow:        {unit: "mm³/s", safer: Lower},
 		ProbeTrigger:   {unit: "mm"},
-		EndstopHeight:  {unit: "mm"},
 	}
 	for _, k := range []*WatchKeys{&HotendWatch, &BedWatch} {
 		on := []Key{k.On}
@@ -109,6 +108,7 @@ var families = [...]struct {
 	{samplesPrefix, row{safer: Lower}},
 	{powerPrefix, row{safer: Lower}},
 	{offsetPrefix, row{unit: "mm"}},
+	{endstopPrefix, row{unit: "mm"}},
 }
 
 func (k Key) row() row {

@@ -1,9 +1,6 @@
 package defines
 
 import (
-	"slices"
-	"strings"
-
 	"preflash/parser"
 )
 
@@ -71,106 +68,6 @@ func (r *reader) maxFlow() parser.Setting[float64] {
 	}
 	if s.State == parser.Set && s.Value == 0 {
 		s.State = parser.Off
-	}
-	return s
-}
-
-// probes are the options that say that the printer has a probe, as both
-// generations publish them; the last three are the newer one's.
-var probes = []string{
-	"FIX_MOUNTED_PROBE", nozzleProbe, "BLTOUCH", "TOUCH_MI_PROBE", "Z_PROBE_ALLEN_KEY", "Z_PROBE_SLED", "SOLENOID_PROBE",
-	"SENSORLESS_PROBING", "RACK_AND_PINION_PROBE", "MAGLEV4", "MAG_MOUNTED_PROBE", "BD_SENSOR",
-}
-
-// nozzleProbe says that the nozzle itself touches.
-const nozzleProbe = "NOZZLE_AS_PROBE"
-
-// geometry reads where nozzle and probe are.
-func (r *reader) geometry() parser.Geometry {
-	g := parser.Geometry{TriggerMM: r.trigger()}
-	if r.on(nozzleProbe) != parser.No {
-		g.NozzleProbes = r.flag(parser.NozzleProbes, []string{nozzleProbe}, nil)
-	}
-	r.homing(&g)
-	if r.hotends < 2 {
-		return g
-	}
-	// Offsets are seen from hotend 0: those of the next one tell of that.
-	index := max(r.hotend, 1)
-	for _, axis := range [...]string{"x", "y", "z"} {
-		g.Offsets = appendFound(g.Offsets, r.number(figure{key: parser.Offset(axis), names: []string{"HOTEND_OFFSET_" + strings.ToUpper(axis)},
-			list: true, element: index, absent: absentHidden}))
-	}
-	return g
-}
-
-// homesByProbe are the options of which one says that the probe homes.
-var homesByProbe = []string{"Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN", "USE_PROBE_FOR_Z_HOMING"}
-
-// homing tells what homes Z. That a probe homes only where one of two options
-// says so is from memory, and so is the end that Z_HOME_DIR names. Files that do not mention
-// those options, commented out or not, do not tell.
-func (r *reader) homing(g *parser.Geometry) {
-	g.Towers = r.on("DELTA") == parser.Yes
-	g.Away = parser.Maybe
-	switch end := r.value(figure{names: []string{"Z_HOME_DIR"}, absent: absentHidden}); {
-	case g.Towers, end.Known() && end.Value > 0:
-		g.Away = parser.Yes
-	case end.Known() && end.Value < 0:
-		g.Away = parser.No
-	}
-	byProbe := r.any(homesByProbe)
-	spoken := slices.ContainsFunc(homesByProbe, func(name string) bool { return len(r.s.mentions(name)) > 0 })
-	switch {
-	case g.TriggerMM.State == parser.Off, g.Away == parser.Yes:
-		g.Homes = parser.HomesSwitch
-	case g.TriggerMM.State == parser.Unknown || byProbe == parser.Maybe || !spoken:
-		g.Homes = parser.HomesUnknown
-	case byProbe == parser.Yes:
-		g.Homes = parser.HomesProbe
-	default:
-		g.Homes = parser.HomesSwitch
-	}
-}
-
-// probing are the options that need a probe, unless the person is the probe.
-var probing = []string{
-	"AUTO_BED_LEVELING_3POINT", "AUTO_BED_LEVELING_LINEAR", "AUTO_BED_LEVELING_BILINEAR", "AUTO_BED_LEVELING_NONLINEAR",
-	"AUTO_BED_LEVELING_UBL", "AUTO_BED_LEVELING_FEATURE", "ENABLE_AUTO_BED_LEVELING",
-}
-
-// trigger reads the height at which the probe triggers. The option holds where
-// the probe is, seen from the nozzle: below is negative.
-func (r *reader) trigger() parser.Setting[float64] {
-	f := figure{key: parser.ProbeTrigger, names: []string{"NOZZLE_TO_PROBE_OFFSET"}, unit: unitNegative, list: true, element: 2}
-	if r.s.macro(f.names[0]).state == parser.No {
-		f = figure{key: f.key, names: []string{"Z_PROBE_OFFSET_FROM_EXTRUDER"}, unit: unitNegative}
-		if r.gen >= gen20 && len(r.s.mentions(f.names[0])) == 0 {
-			f.names[0] = "NOZZLE_TO_PROBE_OFFSET"
-		}
-	}
-	s := r.number(f)
-	probe := r.any(probes)
-	// Levelling without a probe came later.
-	if r.gen == gen10 && r.on("ENABLE_AUTO_BED_LEVELING") == parser.Yes {
-		probe = parser.Yes
-	}
-	for _, name := range [...]string{"Z_PROBE_SERVO_NR", "Z_ENDSTOP_SERVO_NR"} {
-		// Servo 0 is a servo: the number does not switch it off.
-		if state := r.s.macro(name).state; state != parser.No && probe == parser.No {
-			probe = state
-		}
-	}
-	if probe == parser.No && r.any(probing) != parser.No && r.on("PROBE_MANUALLY") == parser.No {
-		probe = parser.Maybe
-	}
-	switch probe {
-	case parser.No:
-		return parser.Setting[float64]{Key: s.Key, Name: s.Name, State: parser.Off}
-	case parser.Maybe:
-		s.State, s.Why = parser.Unknown, "it cannot be told whether the printer has a probe"
-		r.hangsOn(s.Key, probes...)
-		r.hangsOn(s.Key, probing...)
 	}
 	return s
 }

@@ -80,7 +80,7 @@ func (c *config) paperSteps(task parser.Task) []string {
 		switch {
 		case probe:
 			steps = append(steps, "M851 Z<the Z that M114 shows>")
-		case task.Figure == parser.EndstopHeight && c.homeOffset():
+		case task.Figure == parser.Endstop("") && c.homeOffset():
 			steps = append(steps, "M206 Z<the Z that M114 shows, with the other sign>")
 		}
 		return append(steps, "G90", "G1 Z10 F600", "M211 S1")
@@ -134,7 +134,7 @@ func (c *config) Keep(keys ...parser.Key) parser.Keeping {
 	if on := &c.printer.Storage.On; on.State == parser.Off || on.State == parser.Set && !on.Value {
 		return parser.Keeping{ByHand: c.places(keys), Why: "this firmware stores none, so they hold until the next start only"}
 	}
-	if slices.ContainsFunc(keys, func(k parser.Key) bool { return k == parser.EndstopHeight || k == parser.TowerHeight }) && !c.homeOffset() {
+	if slices.ContainsFunc(keys, func(k parser.Key) bool { return k == parser.Endstop("") || k == parser.TowerHeight }) && !c.homeOffset() {
 		return parser.Keeping{Why: "this firmware takes no home offset at the console: correct the height in the files by what was shown, or move the switch"}
 	}
 	return parser.Keeping{Steps: []string{"M500"}}

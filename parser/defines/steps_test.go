@@ -34,9 +34,9 @@ func TestStepsOfAConfiguration(t *testing.T) {
 	}{
 		{"a probe", bed, paper(parser.ProbeTrigger, parser.TaskBeginPaper), "M851 Z0; G28; G90; G1 Z10 F600; G1 X117.5 Y110 F3000; " + down},
 		{"its height", bed, paper(parser.ProbeTrigger, parser.TaskEndPaper), "M114; M851 Z<the Z that M114 shows>; " + up},
-		{"a switch", bed, paper(parser.EndstopHeight, parser.TaskBeginPaper), "G90; G1 Z10 F600; G1 X117.5 Y110 F3000; " + down},
-		{"its height", bed, paper(parser.EndstopHeight, parser.TaskEndPaper), "M114; M206 Z<the Z that M114 shows, with the other sign>; " + up},
-		{"no home offset", "#define NO_HOME_OFFSETS\n", paper(parser.EndstopHeight, parser.TaskEndPaper), "M114; " + up},
+		{"a switch", bed, paper(parser.Endstop(""), parser.TaskBeginPaper), "G90; G1 Z10 F600; G1 X117.5 Y110 F3000; " + down},
+		{"its height", bed, paper(parser.Endstop(""), parser.TaskEndPaper), "M114; M206 Z<the Z that M114 shows, with the other sign>; " + up},
+		{"no home offset", "#define NO_HOME_OFFSETS\n", paper(parser.Endstop(""), parser.TaskEndPaper), "M114; " + up},
 		{"towers", bed + "#define DELTA\n", paper("", parser.TaskBeginPaper), "G90; G1 Z10 F600; G1 X0 Y0 F3000; " + down},
 		{"a bed of which nothing is known", "", paper("", parser.TaskBeginPaper), "G90; G1 Z10 F600; G1 X<middle of the bed> Y<middle of the bed> F3000; " + down},
 		{"a firmware that prints nothing", "#define DISABLE_M503\n", parser.Task{Kind: parser.TaskShowStored}, ""},
@@ -57,34 +57,11 @@ func TestKeep(t *testing.T) {
 	}{
 		{"a memory", "#define EEPROM_SETTINGS\n", parser.GainP, "M500", 0, ""},
 		{"none", "#define PIDTEMP\n#define DEFAULT_Kp 20\n//#define EEPROM_SETTINGS\n", parser.GainP, "", 1, "stores none"},
-		{"a height that the console does not take", "#define EEPROM_SETTINGS\n#define NO_HOME_OFFSETS\n", parser.EndstopHeight, "", 0, "no home offset"},
+		{"a height that the console does not take", "#define EEPROM_SETTINGS\n#define NO_HOME_OFFSETS\n", parser.Endstop(""), "", 0, "no home offset"},
 	} {
 		kept := readText(t, 0, "Configuration.h", c.text).Keep(c.key)
 		if strings.Join(kept.Steps, "; ") != c.steps || len(kept.ByHand) != c.byHand || !strings.Contains(kept.Why, c.says) {
 			t.Errorf("%s: %+v", c.name, kept)
-		}
-	}
-}
-
-// A probe homes only where an option says so.
-func TestHoming(t *testing.T) {
-	const probe = "#define CONFIGURATION_H_VERSION 02010300\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 0, 0, -2 }\n"
-	for _, c := range []struct {
-		name, text string
-		homes      parser.Homing
-		away       parser.Tri
-	}{
-		{"by its option", probe + "#define Z_HOME_DIR -1\n#define USE_PROBE_FOR_Z_HOMING\n", parser.HomesProbe, parser.No},
-		{"on the endstop's pin", probe + "#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n", parser.HomesProbe, parser.Maybe},
-		{"a probe that only levels", probe + "//#define USE_PROBE_FOR_Z_HOMING\n", parser.HomesSwitch, parser.Maybe},
-		{"no probe", "#define Z_HOME_DIR -1\n", parser.HomesSwitch, parser.No},
-		{"far from the bed", probe + "#define Z_HOME_DIR 1\n#define USE_PROBE_FOR_Z_HOMING\n", parser.HomesSwitch, parser.Yes},
-		{"towers", "#define DELTA\n#define Z_HOME_DIR -1\n", parser.HomesSwitch, parser.Yes},
-		{"files that do not speak of it", probe, parser.HomesUnknown, parser.Maybe},
-		{"an old firmware", "#define CONFIGURATION_H_VERSION 010109\n#define FIX_MOUNTED_PROBE\n", parser.HomesUnknown, parser.Maybe},
-	} {
-		if g := readText(t, 0, "Configuration.h", c.text).Printer().Geometry; g.Homes != c.homes || g.Away != c.away {
-			t.Errorf("%s: homes %d, away %v", c.name, g.Homes, g.Away)
 		}
 	}
 }

@@ -260,26 +260,3 @@ func (c *config) advances(hotend string) (list []parser.Setting[float64]) {
 	}
 	return list
 }
-
-// macroOffsets reads how far from the others a tool's macro sets the tool.
-func (c *config) macroOffsets(s *section) (list []parser.Setting[float64]) {
-	o, _ := c.findIn(s, "gcode")
-	if o == nil {
-		return nil
-	}
-	o.pieces(func(at int, piece []byte) {
-		axes := [...]string{"X", "Y", "Z"}
-		for i, value := range argumentsOf(piece, "SET_GCODE_OFFSET", axes[:]...) {
-			text := string(piece[value[0]:value[1]])
-			v, ok := number(text)
-			if !ok || len(list) >= len(axes) || !literalNumber([]byte(strings.TrimPrefix(text, "-"))) {
-				continue
-			}
-			list = append(list, parser.Setting[float64]{
-				Key: parser.Offset(strings.ToLower(axes[i])), Value: v, State: parser.Set, Name: "[" + s.name + "]",
-				Place: parser.Place{At: parser.Span{File: o.file, Start: at + value[0], End: at + value[1]}, Value: text, Saved: o.saved},
-			})
-		}
-	})
-	return list
-}

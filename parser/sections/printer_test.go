@@ -473,21 +473,3 @@ func TestAdvancesInMacros(t *testing.T) {
 		t.Errorf("%q, want %q", got, want)
 	}
 }
-
-func TestOffsetsOfATool(t *testing.T) {
-	const two = "[extruder]\n[extruder1]\n"
-	for _, test := range []struct{ name, text, want string }{
-		{"none", two, ""},
-		{"its macro", two + "[gcode_macro T0]\ngcode:\n  SET_GCODE_OFFSET X=9\n[gcode_macro T1]\ngcode:\n  SET_GCODE_OFFSET X=0.2 Y=-1.5 Z={z} MOVE=1\n", "hotend offset x 0.2, hotend offset y -1.5"},
-		{"a tool changer", two + "[tool left]\nextruder: extruder1\ngcode_x_offset: 0.1\ngcode_z_offset: -0.3\n", "hotend offset x 0.1, hotend offset z -0.3"},
-	} {
-		c := readFiles(t, map[string]string{"printer.cfg": test.text}, func(r *parser.Request) { r.Tool = 1 })
-		var got []string
-		for _, s := range c.Printer().Geometry.Offsets {
-			got = append(got, string(s.Key)+" "+s.At.Text())
-		}
-		if strings.Join(got, ", ") != test.want {
-			t.Errorf("%s: %q, want %q", test.name, got, test.want)
-		}
-	}
-}

@@ -80,7 +80,7 @@ func (c *config) beginPaper(figure parser.Key) []string {
 		default:
 			return []string{"PROBE_CALIBRATE"}
 		}
-	case parser.EndstopHeight:
+	case parser.Endstop(""):
 		if o, _ := c.find("stepper_z", "position_endstop"); o != nil {
 			return []string{"Z_ENDSTOP_CALIBRATE"}
 		}
@@ -168,7 +168,7 @@ func (c *config) saves(keys []parser.Key) (list []sectionOption) {
 			} else if probe != nil {
 				add(probe.name, "z_offset")
 			}
-		case parser.EndstopHeight:
+		case parser.Endstop(""):
 			add("stepper_z", "position_endstop")
 		case parser.TowerHeight:
 			add("printer", "delta_radius")

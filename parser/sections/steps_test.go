@@ -56,8 +56,8 @@ func TestStepsOfAConfiguration(t *testing.T) {
 		{"no macro", "", parser.Task{Kind: parser.TaskSelect, Tool: 1}, "ACTIVATE_EXTRUDER EXTRUDER=extruder1"},
 		{"a macro, as it is written", "[gcode_macro t1]\ngcode:\n  M105\n", parser.Task{Kind: parser.TaskSelect, Tool: 1}, "t1"},
 		{"a probe", "", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.ProbeTrigger}, over + "PROBE_CALIBRATE"},
-		{"no switch", "", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.EndstopHeight}, over + "MANUAL_PROBE"},
-		{"a switch", "[stepper_z]\nposition_endstop: 0.4\n", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.EndstopHeight}, over + "Z_ENDSTOP_CALIBRATE"},
+		{"no switch", "", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.Endstop("")}, over + "MANUAL_PROBE"},
+		{"a switch", "[stepper_z]\nposition_endstop: 0.4\n", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.Endstop("")}, over + "Z_ENDSTOP_CALIBRATE"},
 		{"a coil", "[probe_eddy_current Coil]\nz_offset: 2\n", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.ProbeTrigger}, over + "PROBE_CALIBRATE"},
 		{"towers that calibrate", "[delta_calibrate]\nradius: 80\n", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.TowerHeight}, over + "DELTA_CALIBRATE METHOD=manual"},
 		{"towers that do not", "", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.TowerHeight}, over + "MANUAL_PROBE"},
@@ -109,31 +109,5 @@ func TestKeepWithADamagedBlock(t *testing.T) {
 	kept := readFiles(t, map[string]string{"printer.cfg": "[extruder]\ncontrol: pid\n\n" + strings.Join(savedHeader[:], "\n") + "\n#*# [extruder]\nmine: 1\n"}).Keep(parser.GainP)
 	if !strings.Contains(kept.Why, "damaged") || strings.Join(kept.Steps, "") != "RESTART" {
 		t.Errorf("%+v", kept)
-	}
-}
-
-func TestGeometry(t *testing.T) {
-	const rail = "[printer]\nkinematics: cartesian\n[stepper_z]\nendstop_pin: PC2\nposition_max: 240\n"
-	for _, test := range []struct {
-		name, text string
-		homes      parser.Homing
-		away       parser.Tri
-		endstop    float64
-		seems      bool
-	}{
-		{name: "a probe homes", text: "[stepper_z]\nendstop_pin: probe:z_virtual_endstop\n[probe]\nz_offset: 2\n", homes: parser.HomesProbe, away: parser.No},
-		{name: "nothing", text: "[extruder]\nmin_temp: 0\n"},
-		{name: "a switch below", text: rail + "position_endstop: 0.5\n", homes: parser.HomesSwitch, away: parser.No, endstop: 0.5},
-		{name: "a switch above", text: rail + "position_endstop: 230\n", homes: parser.HomesSwitch, away: parser.Yes, endstop: 230},
-		{name: "a switch in the middle", text: rail + "position_endstop: 118\n", homes: parser.HomesSwitch, away: parser.Maybe, endstop: 118},
-		{name: "a direction that is written", text: rail + "position_endstop: 118\nhoming_positive_dir: true\n", homes: parser.HomesSwitch, away: parser.Yes, endstop: 118},
-		{name: "towers", text: "[printer]\nkinematics: delta\n[stepper_a]\nendstop_pin: PC0\nposition_endstop: 297\n", homes: parser.HomesSwitch, away: parser.Yes, endstop: 297},
-		{name: "a nozzle that seems to touch", text: "[stepper_z]\nendstop_pin: probe:z_virtual_endstop\n[probe]\nz_offset: -0.9\n", homes: parser.HomesProbe, seems: true},
-		{name: "a probe beside it", text: "[stepper_z]\nendstop_pin: probe:z_virtual_endstop\n[probe]\nx_offset: 3\nz_offset: -0.9\n", homes: parser.HomesProbe},
-	} {
-		g := readFiles(t, map[string]string{"printer.cfg": test.text}).Printer().Geometry
-		if g.Homes != test.homes || g.Away != test.away || g.EndstopMM.Value != test.endstop || g.NozzleSeems != test.seems {
-			t.Errorf("%s: homes %d, away %v, endstop %g, seems %v", test.name, g.Homes, g.Away, g.EndstopMM.Value, g.NozzleSeems)
-		}
 	}
 }

@@ -48,6 +48,7 @@ func Read(t *parser.Tree, name string) (*Sheet, error) {
 		s.Tuned = readTuned(top.sub("tuned"))
 	}
 	top.ask("tuned")
+	s.Done = readDone(top.sub("done"))
 	s.Waivers = readWaivers(top)
 	top.done()
 	if err := w.err(); err != nil {
@@ -363,6 +364,12 @@ func readTuned(s *scope) *Tuned {
 	}
 	s.done()
 	return t
+}
+
+func readDone(s *scope) Done {
+	d := Done{HeightOn: s.day("height_on", false, "the day on which the nozzle's height was measured again, such as 2026-11-20")}
+	s.done()
+	return d
 }
 
 func readWaivers(top *scope) []Waiver {

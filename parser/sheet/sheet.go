@@ -23,6 +23,7 @@ type Sheet struct {
 	New     Hotend
 	Old     *Hotend // nil where the sheet does not describe it
 	Tuned   *Tuned  // nil before the new hotend was tuned
+	Done    Done
 	Waivers []Waiver
 }
 
@@ -134,6 +135,13 @@ func (t *Tuned) Gains() *Tuned {
 		return nil
 	}
 	return t
+}
+
+// Done is [done]: what was made on the new hotend, with the day.
+type Done struct {
+	// HeightOn is when the nozzle's height was measured again, and the distances
+	// to other tools with it.
+	HeightOn Key[time.Time]
 }
 
 // Waiver is one [[waiver]]. It covers the findings of a rule, or those about one

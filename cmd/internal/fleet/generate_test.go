@@ -55,6 +55,8 @@ heat_capacity_j_per_k = 16.7
 loss_w_per_k = 0.068
 loss_fan_w_per_k = 0.097
 sensor_lag_s = 4.5
+[done]
+height_on = 2026-10-02
 [tuned]
 at_c = 220
 kp = 21.7

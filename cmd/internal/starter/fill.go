@@ -6,6 +6,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // New makes the sheet of a configuration.
@@ -29,7 +30,7 @@ func New(f Facts) *Sheet {
 		printerGroup(f),
 		newGroup(), sensorGroup(), heaterGroup(), blockGroup(), fanGroup(p), nozzleGroup())
 	s.groups = append(s.groups, oldGroups(p)...)
-	s.groups = append(s.groups, tunedGroup())
+	s.groups = append(s.groups, tunedGroup(), doneGroup())
 	for i := range s.groups {
 		g := &s.groups[i]
 		for _, e := range g.entries {
@@ -107,12 +108,31 @@ func pullup(p *parser.Printer) *Entry {
 	return option("pullup_ohm", number(sensor.UsualPullupOhm), "resistor above the sensor: the board's papers")
 }
 
-// zReference is told where the configuration holds a probe's height.
+// zReference is what homes Z, as far as the configuration tells.
 func zReference(p *parser.Printer) *Entry {
-	if t := &p.Geometry.TriggerMM; t.State == parser.Set {
-		return set("z_reference", `"probe"`, `what finds the bed, since the files hold a probe's height; else "endstop", or "nozzle" where the nozzle itself touches`)
+	const words = `"probe", "endstop", or "nozzle" where the nozzle itself touches the bed`
+	g := &p.Geometry
+	homes, t := &g.Homes, &g.TriggerMM
+	by := "what finds the bed: the configuration homes Z by " + homes.Value.String()
+	if !homes.At.IsZero() {
+		by += " (" + homes.At.String() + ")"
 	}
-	return blank("z_reference", `"endstop"`, `What finds the bed: "probe", "endstop", or "nozzle" where the nozzle itself touches the bed.`)
+	switch {
+	case homes.Known() && homes.Value == parser.HomesFar:
+		return set("z_reference", `"endstop"`, by)
+	case homes.Known() && homes.Value != parser.HomesByProbe:
+		return set("z_reference", `"endstop"`, by+`; "nozzle" where the nozzle itself presses it`)
+	case homes.Known() && g.NozzleProbes.Known() && g.NozzleProbes.Value:
+		return set("z_reference", `"nozzle"`, by+", which is the nozzle itself")
+	case homes.Known() && t.Known() && t.Value <= 0 && !g.BesideNozzle:
+		return blank("z_reference", `"nozzle"`, "What finds the bed: "+words+". The configuration homes Z by a probe that is written neither beside nor below the nozzle ("+
+			unit.Figure(t.Value, 3)+" mm at "+t.At.String()+"): evidence, not proof, that the nozzle is the probe. Look.")
+	case homes.Known():
+		return set("z_reference", `"probe"`, by+`; "nozzle" where the nozzle itself is that probe`)
+	case t.State == parser.Set:
+		return blank("z_reference", `"probe"`, "What finds the bed: "+words+". There is a probe, and the configuration does not say whether it homes Z or only levels the bed.")
+	}
+	return blank("z_reference", `"endstop"`, "What finds the bed: "+words+".")
 }
 
 func newGroup() group {
@@ -181,6 +201,12 @@ func tunedGroup() group {
 		option("ki", "1.4", ""),
 		option("kd", "84.0", ""),
 		option("on", "2026-10-02", "the day"),
+	}}
+}
+
+func doneGroup() group {
+	return group{header: "done", notes: []string{"What ends the swap."}, entries: []*Entry{
+		option("height_on", "2026-10-02", "the day on which the nozzle's height was measured again"),
 	}}
 }
 

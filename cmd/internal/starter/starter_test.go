@@ -41,6 +41,7 @@ func definesFacts() Facts {
 	l.Kp, l.Ki, l.Kd = written(parser.GainP, 22.2, main, 294), written(parser.GainI, 1.08, main, 295), written(parser.GainD, 114.0, main, 296)
 	p.Flow.NozzleMM = written(parser.NozzleDiameter, 0.4, main, 727)
 	p.Geometry.TriggerMM = written(parser.ProbeTrigger, 2.15, main, 528)
+	p.Geometry.Homes = written(parser.ZHoming, parser.HomesByProbe, main, 530)
 	p.ColdSide.Fan = written(parser.FanOutput, "PC7", main, 234)
 	p.ColdSide.OnAboveC = written(parser.FanOnAbove, 50.0, main, 243)
 	return Facts{Name: "egret-91", Place: "printers/egret-91/swap.toml",

@@ -29,12 +29,17 @@ func (b *builder) done() Section {
 			lines = append(lines, "[tuned]", at, "on = 20__-__-__")
 		}
 	}
-	lines = append(lines, "[done]", "height_on = 20__-__-__")
+	if !b.in.Sheet.Done.HeightOn.Given {
+		lines = append(lines, "[done]", "height_on = 20__-__-__")
+	}
+	if len(lines) > 0 {
+		s.Items = append(s.Items, Item{
+			Do:     fmt.Sprintf("Write in the sheet, %s, with the days on which it was done:", name),
+			Expect: "gains that stand in the files exactly as in the sheet",
+			Sheet:  lines,
+		})
+	}
 	s.Items = append(s.Items, Item{
-		Do:     fmt.Sprintf("Write in the sheet, %s, with the days on which it was done:", name),
-		Expect: "gains that stand in the files exactly as in the sheet",
-		Sheet:  lines,
-	}, Item{
 		Do:     "Check the sheet once more.",
 		Run:    []string{"preflash check " + name},
 		Expect: "no error and no warning; notes may stay. The swap is over",

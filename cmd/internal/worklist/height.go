@@ -38,7 +38,7 @@ func (b *builder) height() []Section {
 	reference := b.reference()
 	if says := b.in.Sheet.Printer.ZReference; says.Given && says.Value != reference {
 		s.Items = append(s.Items, Item{
-			Do:     fmt.Sprintf("The sheet says that the %s finds the bed; by the files it is the %s, and the steps below are for that. See which it is, and correct the sheet%s.", says.Value, reference, place(b.in.Printer.Geometry.EndstopMM.At)),
+			Do:     fmt.Sprintf("The sheet says that the %s finds the bed; by the files it is the %s, and the steps below are for that. See which it is, and correct the sheet%s.", says.Value, reference, place(b.in.Printer.Geometry.Homes.At)),
 			Expect: "what moves, or clicks, as Z homes",
 		})
 	}
@@ -71,19 +71,40 @@ func (b *builder) height() []Section {
 	return []Section{s}
 }
 
-// reference is what finds the bed: what the sheet says, but where the files tell
-// that the nozzle is the probe, or that a switch homes and not the probe.
+// reference is what finds the bed, as rule tip-shift has it: what homes by the
+// files, else what the sheet says.
 func (b *builder) reference() string {
 	g, says := &b.in.Printer.Geometry, b.in.Sheet.Printer.ZReference.Value
-	switch {
-	case says == "nozzle", g.NozzleProbes.Known() && g.NozzleProbes.Value && g.Homes != parser.HomesSwitch:
-		return "nozzle"
-	case g.Homes == parser.HomesSwitch:
-		return "endstop"
-	case says == "" && g.Homes == parser.HomesProbe:
-		return "probe"
+	finds := says
+	if g.Homes.Known() {
+		switch {
+		case says == "nozzle" && g.Homes.Value != parser.HomesFar:
+			return says
+		case g.Homes.Value != parser.HomesByProbe:
+			return "endstop"
+		}
+		finds = "probe"
 	}
-	return says
+	if finds == "probe" && g.NozzleProbes.Known() && g.NozzleProbes.Value {
+		return "nozzle"
+	}
+	return finds
+}
+
+// endstop is the height at which the switch triggers that homes; absent where no
+// setting holds it.
+func (b *builder) endstop() *parser.Setting[float64] {
+	if list := b.in.Printer.Geometry.EndstopMM; len(list) > 0 {
+		return &list[0]
+	}
+	return new(parser.Setting[float64])
+}
+
+// nozzleSeems reports whether by its figures the nozzle is the probe, which is
+// evidence and no proof.
+func (b *builder) nozzleSeems() bool {
+	g := &b.in.Printer.Geometry
+	return g.TriggerMM.Known() && g.TriggerMM.Value <= 0 && !g.BesideNozzle
 }
 
 func (b *builder) otherTools() int {
@@ -120,14 +141,14 @@ func (b *builder) byProbe() []Item {
 	var items []Item
 	g := &b.in.Printer.Geometry
 	t := &g.TriggerMM
-	if g.NozzleSeems {
+	if b.nozzleSeems() {
 		items = append(items, Item{
 			Do:     fmt.Sprintf("Look whether the nozzle itself is the probe: a trigger height of %s%s with no distance in X and Y speaks for it.", unit.Millimetres(t.Value), place(t.At)),
 			Expect: "where it is, write z_reference = \"nozzle\" in the sheet and leave the height as it stands",
 		})
 	}
 	height, told := b.expected(t)
-	if told && height <= 0 && !g.NozzleSeems {
+	if told && height <= 0 && !b.nozzleSeems() {
 		items = append(items, Item{
 			Do:     fmt.Sprintf("Move the probe down by more than %s before anything homes.", unit.Millimetres(-height)),
 			Expect: "the probe is the first to touch: by what the sheet says, the nozzle would be",
@@ -140,16 +161,16 @@ func (b *builder) byProbe() []Item {
 func (b *builder) byEndstop() []Item {
 	var items []Item
 	g, shift := &b.in.Printer.Geometry, &b.in.Sheet.New.Nozzle.TipShiftMM
-	height, told := b.expected(&g.EndstopMM)
+	height, told := b.expected(b.endstop())
 	switch {
-	case g.Away == parser.Yes:
+	case g.Towers || g.Homes.Known() && g.Homes.Value == parser.HomesFar:
 		items = append(items, Item{
 			Do:     "It homes far from the bed, where nothing can strike. The danger is the first move down: stay at the switch, and let nothing print before the height is measured.",
 			Expect: "the nozzle stops well above the bed" + b.lowerThan(),
 		})
 	case told && height > 0:
 		items = append(items, Item{
-			Do:     fmt.Sprintf("Look at the switch that homes: it should trigger with the nozzle about %s above the bed (%s before%s).", unit.Millimetres(height), unit.Millimetres(g.EndstopMM.Value), place(g.EndstopMM.At)),
+			Do:     fmt.Sprintf("Look at the switch that homes: it should trigger with the nozzle about %s above the bed (%s before%s).", unit.Millimetres(height), unit.Millimetres(b.endstop().Value), place(b.endstop().At)),
 			Expect: "the bed is clear by that much",
 		})
 	case !shift.Given || shift.Value >= 0:
@@ -164,9 +185,9 @@ func (b *builder) byEndstop() []Item {
 	}
 	items = append(items, b.home("the endstop triggers, and the nozzle touches nothing"))
 	if g.Towers {
-		items = append(items, b.paper(parser.TowerHeight, b.about(&g.EndstopMM, "the end of the towers' travel"))...)
+		items = append(items, b.paper(parser.TowerHeight, b.about(b.endstop(), "the end of the towers' travel"))...)
 	} else {
-		items = append(items, b.paper(parser.EndstopHeight, b.about(&g.EndstopMM, "it"))...)
+		items = append(items, b.paper(parser.Endstop(""), b.about(b.endstop(), "it"))...)
 	}
 	probe := g.TriggerMM.State != parser.Off && g.TriggerMM.State != parser.Absent
 	if probe && !(g.NozzleProbes.Known() && g.NozzleProbes.Value) {

@@ -167,8 +167,8 @@ func TestSections(t *testing.T) {
 			}},
 		{name: "a switch that clears the bed", title: "Nozzle height", says: `about 0\.4 mm above the bed \(0\.6 mm before`, silence: "strikes the bed",
 			change: func(in *rules.Input) {
-				in.Printer.Geometry.Homes = parser.HomesSwitch
-				in.Printer.Geometry.EndstopMM = parser.Setting[float64]{Key: parser.EndstopHeight, State: parser.Set, Value: 0.6}
+				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesAtBed}
+				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""), State: parser.Set, Value: 0.6}}
 				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 0.2, Given: true}
 			}},
 		{name: "a way down that ends too early", title: "Nozzle height", says: `it ends at -1 mm, so write -3 mm there first`,
@@ -177,7 +177,11 @@ func TestSections(t *testing.T) {
 				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: -1.5, Given: true}
 			}},
 		{name: "a nozzle that seems to be the probe", title: "Nozzle height", says: `Look whether the nozzle itself is the probe`,
-			change: func(in *rules.Input) { in.Printer.Geometry.NozzleSeems = true }},
+			change: func(in *rules.Input) { in.Printer.Geometry.TriggerMM.Value = -0.9 }},
+		{name: "what is done is not written again", title: "The end of the swap", says: `Check the sheet once more`, silence: `height_on`,
+			change: func(in *rules.Input) {
+				in.Sheet.Done.HeightOn = sheet.Key[time.Time]{Value: today, Given: true}
+			}},
 		{name: "what ends it", title: "The end of the swap", says: `height_on`},
 		{name: "a tip below the probe's reach", title: "Nozzle height", says: `Move the probe down by more than 0\.2 mm before anything homes`,
 			change: func(in *rules.Input) {

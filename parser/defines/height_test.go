@@ -1,0 +1,41 @@
+package defines
+
+import (
+	"testing"
+
+	"preflash/parser"
+)
+
+// What homes Z; the options that decide are from memory.
+func TestHoming(t *testing.T) {
+	const probe = "#define Z_HOME_DIR -1\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { -20, 5, -2 }\n"
+	for _, tt := range []struct {
+		name, text string
+		state      parser.State
+		homes      parser.Homing
+		endstop    float64 // 0: none
+	}{
+		{"the probe in the switch's place", probe + "#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n", parser.Set, parser.HomesByProbe, 0},
+		{"the probe on its own pin", probe + "//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n#define USE_PROBE_FOR_Z_HOMING\n", parser.Set, parser.HomesByProbe, 0},
+		{"a switch, and the probe levels", probe + "//#define USE_PROBE_FOR_Z_HOMING\n", parser.Set, parser.HomesAtBed, 0},
+		{"not said", probe, parser.Absent, 0, 0},
+		{"a switch", "#define Z_HOME_DIR -1\n#define MANUAL_Z_HOME_POS 0.3\n", parser.Set, parser.HomesAtBed, 0.3},
+		{"upwards", "#define Z_HOME_DIR 1\n#define FIX_MOUNTED_PROBE\n#define USE_PROBE_FOR_Z_HOMING\n#define MANUAL_Z_HOME_POS 201\n", parser.Set, parser.HomesFar, 201},
+		{"towers", "#define DELTA\n#define Z_HOME_DIR 1\n#define DELTA_HEIGHT 300.5\n", parser.Set, parser.HomesFar, 300.5},
+		{"no direction", "#define FIX_MOUNTED_PROBE\n", parser.Absent, 0, 0},
+	} {
+		g := readText(t, 0, "Configuration.h", tt.text).Printer().Geometry
+		if g.Homes.State != tt.state || g.Homes.Value != tt.homes {
+			t.Errorf("%s: homes %+v", tt.name, g.Homes)
+		}
+		if tt.endstop == 0 && len(g.EndstopMM) > 0 || tt.endstop != 0 && (len(g.EndstopMM) != 1 || g.EndstopMM[0].Value != tt.endstop) {
+			t.Errorf("%s: heights %+v", tt.name, g.EndstopMM)
+		}
+	}
+	if g := readText(t, 0, "Configuration.h", probe).Printer().Geometry; !g.BesideNozzle {
+		t.Error("the probe is not beside the nozzle")
+	}
+	if g := readText(t, 0, "Configuration.h", "#define Z_PROBE_OFFSET_FROM_EXTRUDER -1\n#define Y_PROBE_OFFSET_FROM_EXTRUDER 0\n").Printer().Geometry; g.BesideNozzle {
+		t.Error("the probe is beside the nozzle")
+	}
+}
