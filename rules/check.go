@@ -20,12 +20,15 @@ func Check(in *Input) []Finding {
 	told := make(map[parser.Key]bool)
 	run.Changed, run.told, run.rules = changed, told, All()
 	for _, rule := range run.rules {
-		if lacksHotend(in.Printer) && !rule.Whole {
+		if lacksHotend(in.Printer) && !rule.Whole || in.NoSheet && rule.NeedsSheet {
 			continue
 		}
 		var count, last [Error + 1]int
 		rule.Check(&run, func(f Finding) {
 			f.Rule = rule.ID
+			if in.NoSheet {
+				f.Changes = nil
+			}
 			if f.Figure == (Figure{}) {
 				f.Figure = rule.Figure.of(f.Values)
 			}

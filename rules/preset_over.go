@@ -38,7 +38,10 @@ there.`,
 				auto.Key, celsius(auto.Value), celsius(c.targetC())).
 				With(Values{"preset_c": auto.Value, "target_limit_c": c.targetC()}))
 		}
-		later := c.settled(&in.Sheet.New)
+		later := c
+		if !in.NoSheet {
+			later = c.settled(&in.Sheet.New)
+		}
 		for i := range presets {
 			s := &presets[i]
 			switch {

@@ -90,7 +90,7 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	p.Remarks = append(p.Remarks, outOfOrder(s)...)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
-	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, hotend: r.hotend, slots: r.slots, printer: p,
+	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, hotend: r.hotend, tools: r.tools, slots: r.slots, printer: p,
 		looks: r.basis.may(newer) && r.on(storedMaxTemp) == parser.No}, nil
 }
 
@@ -102,6 +102,7 @@ type config struct {
 	gen     generation
 	basis   basis
 	hotend  int
+	tools   int
 	slots   []slot
 	printer *parser.Printer
 	looks   bool // its build may hold the max temp against the table of the sensor

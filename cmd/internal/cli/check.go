@@ -25,6 +25,9 @@ func newCheck() *cobra.Command {
 (files called swap.toml, or whose name ends in .swap.toml), and the
 configurations that they name, and says what no longer fits.
 
+A path may be a configuration too, or a folder that holds one and no sheet: then
+the rules that need no hotend run, and the verdict says how to begin a sheet.
+
 It exits with 0 where no finding reaches the level of --fail-on, 1 where one
 does, 2 where a printer could not be read; then the others are shown all the
 same.`,
@@ -43,7 +46,7 @@ same.`,
 			if err != nil {
 				return err
 			}
-			o.Since = since
+			o.Since, o.Bare = since, true
 			step, finish := progress(cmd.ErrOrStderr())
 			f := fleet.Load(pathsOr(args), o, step)
 			defer f.Close()

@@ -20,6 +20,7 @@ type Options struct {
 	Except []string // rules that do not count
 	Since  string   // a git revision: leave out printers of which nothing changed since; "" leaves none out
 	Keep   bool     // keep all text, however much it is, for Inputs
+	Bare   bool     // look at configurations without a sheet too
 }
 
 // counts reports whether the options let a rule speak.
@@ -38,6 +39,9 @@ func (f *Fleet) Check() *Result {
 		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Findings: slices.Clone(s.findings), every: s.every}
 		if s.Style != nil {
 			p.Style = s.Style.Name()
+		}
+		if s.NoSheet {
+			p.Begin, p.Passed = s.target.without.Begin(), s.target.without.Passed
 		}
 		if s.Err != nil {
 			problem := problemOf(s.Err)
