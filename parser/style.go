@@ -48,6 +48,12 @@ type Config interface {
 	// read. The error is an *Error with the place of a setting that cannot be
 	// changed by editing the files.
 	Edits(changes []Change) ([]Edit, error)
+	// Lacks names what a whole configuration of the style has and this one does
+	// not, as a person would look for it; none where it is whole. With includes
+	// that were missing it cannot be told, and is none.
+	Lacks() []Lack
+	// Tools is how many hotends there are; 0 where that cannot be told.
+	Tools() int
 	// Definitions lists the sensor definitions that a hotend of this
 	// configuration can name, chips and placeholders left out. A definition that
 	// the files alone do not settle is here only where every firmware they may
@@ -67,6 +73,13 @@ type Config interface {
 	Keep(keys ...Key) Keeping
 	// Entries lists every macro or option in reading order.
 	Entries() []Entry
+}
+
+// Lack is a part that a configuration does not have.
+type Lack struct {
+	What string // such as [printer], or the option that stands for it
+	// Without: the rest can be read and checked all the same.
+	Without bool
 }
 
 // Heater is what a configuration says of one heater, as far as it protects.

@@ -19,6 +19,7 @@ type Source struct {
 	Style   parser.Style
 	Request parser.Request
 	Sheet   *sheet.Sheet
+	NoSheet bool // Sheet only stands in for one
 	Today   time.Time
 
 	Config   parser.Config   // nil where its text was not kept: it is read again if need be
@@ -49,7 +50,7 @@ func (r FileRef) In(list []FileRef) bool {
 
 // Input is what the rules look at.
 func (s *Source) Input(config parser.Config) *rules.Input {
-	return &rules.Input{Printer: config.Printer(), Config: config, Sheet: s.Sheet, Today: s.Today}
+	return &rules.Input{Printer: config.Printer(), Config: config, Sheet: s.Sheet, NoSheet: s.NoSheet, Today: s.Today}
 }
 
 // Read reads and checks the printer as it stands.

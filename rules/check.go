@@ -19,12 +19,15 @@ func Check(in *Input) []Finding {
 	told := make(map[parser.Key]bool)
 	run.Changed, run.told, run.rules, run.waivers = changed, told, All(), newWaivers(in)
 	for _, rule := range run.rules {
-		if lacksHotend(in.Printer) && !rule.Whole {
+		if lacksHotend(in.Printer) && !rule.Whole || in.NoSheet && rule.NeedsSheet {
 			continue
 		}
 		var count, last [Error + 1]int
 		rule.Check(&run, func(f Finding) {
 			f.Rule = rule.ID
+			if in.NoSheet {
+				f.Changes = nil
+			}
 			if f.Figure == (Figure{}) {
 				f.Figure = rule.Figure.of(f.Values)
 			}

@@ -11,9 +11,10 @@ import (
 const fanTolerance = 0.15
 
 var fanVoltage = &Rule{
-	ID:      "fan-voltage",
-	Level:   Error,
-	Summary: "The heat-break fan gets a voltage that it is not made for.",
+	ID:         "fan-voltage",
+	NeedsSheet: true,
+	Level:      Error,
+	Summary:    "The heat-break fan gets a voltage that it is not made for.",
 	Doc: `gets_v = output_v, times the share of full power at which the configuration
 runs the fan, which acts as its mean does (common practice, no source).
 Error: gets_v more than 15 % above or below the fan's rated_v (common practice,

@@ -1,9 +1,10 @@
 package rules
 
 var fanWires = &Rule{
-	ID:      "fan-wires",
-	Level:   Note,
-	Summary: "The heat-break fan has other wires than plus and minus.",
+	ID:         "fan-wires",
+	NeedsSheet: true,
+	Level:      Note,
+	Summary:    "The heat-break fan has other wires than plus and minus.",
 	Doc: `The third wire gives the fan's speed, the fourth takes a speed command (common
 practice, no source). Both may stay unconnected. Silent on two wires, unless
 [old.fan] says that the old one had more.

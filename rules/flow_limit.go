@@ -11,9 +11,10 @@ import (
 const usualFilamentMM = 1.75
 
 var flowLimit = &Rule{
-	ID:      "flow-limit",
-	Level:   Warning,
-	Summary: "The volumetric limit does not fit what the new hotend can melt.",
+	ID:         "flow-limit",
+	NeedsSheet: true,
+	Level:      Warning,
+	Summary:    "The volumetric limit does not fit what the new hotend can melt.",
 	Doc: `filament speed = max_flow_mm3_s / (π d²/4), d the filament's diameter in the
 configuration, else 1.75 mm (common practice, no source).
 Warning: the configuration's volumetric limit is above max_flow_mm3_s.

@@ -6,10 +6,11 @@ import (
 )
 
 var heaterCurrent = &Rule{
-	ID:      "heater-current",
-	Level:   Error,
-	Figure:  FigureOf{"peak_a", "A", Higher},
-	Summary: "The heater draws more current than its output stands.",
+	ID:         "heater-current",
+	NeedsSheet: true,
+	Level:      Error,
+	Figure:     FigureOf{"peak_a", "A", Higher},
+	Summary:    "The heater draws more current than its output stands.",
 	Doc: `lowest resistance = rated_v² / largest power in rated_w and hot_w
 peak_a = supply_v / lowest resistance, times the heaters that the configuration
 runs together: they share what feeds them, if not an output

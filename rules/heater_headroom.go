@@ -13,10 +13,11 @@ import (
 const fullHeadroom = 1.15
 
 var heaterHeadroom = &Rule{
-	ID:      "heater-headroom",
-	Level:   Error,
-	Figure:  FigureOf{"headroom", "%", Lower},
-	Summary: "The heater has too little power for its top temperature and flow.",
+	ID:         "heater-headroom",
+	NeedsSheet: true,
+	Level:      Error,
+	Figure:     FigureOf{"headroom", "%", Lower},
+	Summary:    "The heater has too little power for its top temperature and flow.",
 	Doc: `at_c = top of new.print_c, part fan full:
   available = P(at_c) · duty limit, the lower of sheet and configuration
   loss      = loss_fan_w_per_k · (at_c − ambient_c)

@@ -12,9 +12,10 @@ import (
 const modelTolerance = 0.15
 
 var heaterModel = &Rule{
-	ID:      "heater-model",
-	Level:   Error,
-	Summary: "Model-based control was told a heater power that is not the new heater's.",
+	ID:         "heater-model",
+	NeedsSheet: true,
+	Level:      Error,
+	Summary:    "Model-based control was told a heater power that is not the new heater's.",
 	Doc: `actual_w = rated_w · (supply_v / rated_v)²; for a PTC heater the power of its
 table at the reference temperature of the model, or in the middle of print_c
 where the model has none.

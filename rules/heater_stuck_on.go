@@ -9,10 +9,11 @@ import (
 )
 
 var heaterStuckOn = &Rule{
-	ID:      "heater-stuck-on",
-	Level:   Note,
-	Figure:  FigureOf{"equilibrium_c", "°C", Higher},
-	Summary: "A heater output that is welded on takes the hotend past its rating.",
+	ID:         "heater-stuck-on",
+	NeedsSheet: true,
+	Level:      Note,
+	Figure:     FigureOf{"equilibrium_c", "°C", Higher},
+	Summary:    "A heater output that is welded on takes the hotend past its rating.",
 	Doc: `The block settles where P(T) = loss_w_per_k · (T − ambient_c), at full duty
 whatever limit the firmware has, part fan off; the power of a PTC heater is held
 flat beyond its table. Radiation is left out, so it is an upper bound, given in

@@ -8,11 +8,12 @@ import (
 )
 
 var pidStale = &Rule{
-	ID:        "pid-stale",
-	Level:     Error,
-	MayWorsen: true, // gains whose overshoot meets a max temp that was lowered to a rating
-	Figure:    FigureOf{"overshoot_c", "K", Higher},
-	Summary:   "The control gains are not those tuned on the new hotend.",
+	ID:         "pid-stale",
+	NeedsSheet: true,
+	Level:      Error,
+	MayWorsen:  true, // gains whose overshoot meets a max temp that was lowered to a rating
+	Figure:     FigureOf{"overshoot_c", "K", Higher},
+	Summary:    "The control gains are not those tuned on the new hotend.",
 	Doc: `Gains belong to one heater, block and sensor. They are compared with [tuned],
 to the precision in which the configuration writes them (0.5 %). What they
 would do is simulated: a step from ambient_c to the top of new.print_c, or to

@@ -38,7 +38,10 @@ there.`,
 				auto.Key, celsius(auto.Value), celsius(c.targetC())).
 				With(Values{"preset_c": auto.Value, "target_limit_c": c.targetC()}))
 		}
-		later := c.settled(&in.Sheet.New)
+		later := c
+		if !in.NoSheet {
+			later = c.settled(&in.Sheet.New)
+		}
 		if to, changed := in.Changed[parser.MaxTemp].(float64); later.maxC > c.maxC && !(changed && to > c.maxC) {
 			later.maxC = c.maxC // temp-reach proposes nothing
 		}

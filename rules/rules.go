@@ -29,6 +29,9 @@ type Rule struct {
 	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
 	Unwaived bool   // cannot be waived, which Doc says too
 	Whole    bool   // is about more than the hotend: runs also where the configuration lacks it
+	// NeedsSheet: it judges by the hotend that goes in, so it has nothing to say
+	// where there is no sheet.
+	NeedsSheet bool
 	// Figure says which of the values tells how bad a finding is.
 	Figure FigureOf
 	// MayLoosen lists the settings that its change may make protect less, such
@@ -48,6 +51,7 @@ type Input struct {
 	Config  parser.Config // that Printer is of
 	Sheet   *sheet.Sheet
 	Today   time.Time
+	NoSheet bool // Sheet only stands in for one; nothing is proposed then
 
 	// Changed holds what the findings so far would change, and to what.
 	Changed map[parser.Key]any

@@ -81,6 +81,9 @@ func (l loosest) figures() parser.WatchFigures {
 // firmware ships with, or the wider ones that the new hotend needs.
 func enough(in *Input) parser.WatchFigures {
 	to := in.Printer.Hotend.Watch.Usual
+	if in.NoSheet {
+		return to
+	}
 	w, missing := watchOf(in)
 	if missing != nil || w.Form == heat.NoWatch {
 		return to

@@ -10,10 +10,11 @@ import (
 )
 
 var runawayTight = &Rule{
-	ID:        "runaway-tight",
-	Level:     Warning,
-	MayLoosen: []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum, parser.HotendRise},
-	Summary:   "The runaway protection would shut down a healthy new hotend.",
+	ID:         "runaway-tight",
+	NeedsSheet: true,
+	Level:      Warning,
+	MayLoosen:  []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum, parser.HotendRise},
+	Summary:    "The runaway protection would shut down a healthy new hotend.",
 	Doc: `The new hotend is heated from ambient_c at full duty, part fan full, in the
 model C dT/dt = P(T) − h (T − ambient), dS/dt = (T − S)/lag (fixed-step
 Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c, or

@@ -20,9 +20,10 @@ const (
 )
 
 var sensorCurve = &Rule{
-	ID:      "sensor-curve",
-	Level:   Error,
-	Summary: "The firmware reads the sensor by another curve, so the nozzle is hotter or colder than shown.",
+	ID:         "sensor-curve",
+	NeedsSheet: true,
+	Level:      Error,
+	Summary:    "The firmware reads the sensor by another curve, so the nozzle is hotter or colder than shown.",
 	Doc: `Chain: indicated temperature → resistance by the definition → ratio of the
 divider with the definition's pull-up → resistance of the real sensor at that
 ratio with the real pull-up → actual temperature. A series resistor that the

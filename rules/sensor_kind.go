@@ -9,11 +9,12 @@ import (
 )
 
 var sensorKind = &Rule{
-	ID:       "sensor-kind",
-	Level:    Error,
-	Unwaived: true,
-	Hides:    []string{"sensor-curve"},
-	Summary:  "The definition is for another kind of sensor than the one that goes in.",
+	ID:         "sensor-kind",
+	NeedsSheet: true,
+	Level:      Error,
+	Unwaived:   true,
+	Hides:      []string{"sensor-curve"},
+	Summary:    "The definition is for another kind of sensor than the one that goes in.",
 	Doc: `Kinds: bead thermistor, bare platinum, platinum behind an amplifier,
 thermocouple. One kind read as another gives temperatures that mean nothing.
 Bead and bare platinum hang on the same two wires and the same divider: the

@@ -8,9 +8,10 @@ import (
 )
 
 var sensorRedundant = &Rule{
-	ID:      "sensor-redundant",
-	Level:   Error,
-	Summary: "A second sensor must agree with this hotend's, and is not read as the new one.",
+	ID:         "sensor-redundant",
+	NeedsSheet: true,
+	Level:      Error,
+	Summary:    "A second sensor must agree with this hotend's, and is not read as the new one.",
 	Doc: `Some firmware compares a second sensor on the hotend with its own at every
 reading, also cold, and stops the printer where they differ by more than a
 limit. After a swap both must be read as what is in the hotend now.

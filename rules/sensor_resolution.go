@@ -15,10 +15,11 @@ const (
 )
 
 var sensorResolution = &Rule{
-	ID:      "sensor-resolution",
-	Level:   Warning,
-	Figure:  FigureOf{"c_per_count", "K", Higher},
-	Summary: "One count of the converter is so many degrees that control gets coarse.",
+	ID:         "sensor-resolution",
+	NeedsSheet: true,
+	Level:      Warning,
+	Figure:     FigureOf{"c_per_count", "K", Higher},
+	Summary:    "One count of the converter is so many degrees that control gets coarse.",
 	Doc: `c_per_count = dT/dcount of the sheet's sensor on the board's pull-up, read by a
 converter of adc_bits, at the top of print_c (at_c). effective_c is what is left
 after the firmware averages n readings: c_per_count / √n, since the noise of n

@@ -7,10 +7,11 @@ import "preflash/rules/heat"
 const supplyShare = 0.8
 
 var supplyBudget = &Rule{
-	ID:      "supply-budget",
-	Level:   Error,
-	Figure:  FigureOf{"share", "%", Higher},
-	Summary: "The heater and all else ask for more than the power supply gives.",
+	ID:         "supply-budget",
+	NeedsSheet: true,
+	Level:      Error,
+	Figure:     FigureOf{"share", "%", Higher},
+	Summary:    "The heater and all else ask for more than the power supply gives.",
 	Doc: `load_w = other_load_w + rated power · (supply_v / rated_v)², with the largest
 power in rated_w and hot_w, times the heaters that the configuration runs
 together; share = load_w / supply_w

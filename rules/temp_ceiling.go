@@ -7,12 +7,13 @@ import (
 )
 
 var tempCeiling = &Rule{
-	MayLoosen: []parser.Key{parser.MinExtrude}, // a guard above the max temp comes down with it
-	ID:        "temp-ceiling",
-	Level:     Error,
-	Hides:     []string{"preset-over"},
-	Figure:    FigureOf{"trip_c", "°C", Higher},
-	Summary:   "The firmware lets the hotend get hotter than its weakest part is rated for.",
+	MayLoosen:  []parser.Key{parser.MinExtrude}, // a guard above the max temp comes down with it
+	ID:         "temp-ceiling",
+	NeedsSheet: true,
+	Level:      Error,
+	Hides:      []string{"preset-over"},
+	Figure:     FigureOf{"trip_c", "°C", Higher},
+	Summary:    "The firmware lets the hotend get hotter than its weakest part is rated for.",
 	Doc: `R = lowest of new.rated_c, new.sensor.rated_c and, with a PTFE liner, 240 °C
 target limit = max temp − target margin; trip = max temp. Where the sensor's
 definition is a table, its end caps both: trip 1 °C, target limit 2 °C below it,

@@ -7,9 +7,10 @@ import (
 )
 
 var tempReach = &Rule{
-	ID:        "temp-reach",
-	Level:     Warning,
-	MayLoosen: []parser.Key{parser.MaxTemp},
+	ID:         "temp-reach",
+	NeedsSheet: true,
+	Level:      Warning,
+	MayLoosen:  []parser.Key{parser.MaxTemp},
 
 	Figure:  FigureOf{"target_limit_c", "°C", Lower},
 	Summary: "The firmware does not let the hotend reach the top of its printing range.",

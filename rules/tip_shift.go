@@ -9,9 +9,10 @@ import (
 )
 
 var tipShift = &Rule{
-	ID:      "tip-shift",
-	Level:   Error,
-	Summary: "The new nozzle tip sits at another height than the old one.",
+	ID:         "tip-shift",
+	NeedsSheet: true,
+	Level:      Error,
+	Summary:    "The new nozzle tip sits at another height than the old one.",
 	Doc: `shift = new.nozzle.tip_shift_mm, positive where the new tip sits lower. What
 finds the bed is what homes Z by the configuration, else printer.z_reference;
 where the two contradict each other, a warning of its own.

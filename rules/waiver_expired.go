@@ -7,11 +7,12 @@ import (
 )
 
 var waiverExpired = &Rule{
-	Whole:    true,
-	ID:       "waiver-expired",
-	Level:    Error,
-	Unwaived: true,
-	Summary:  "A waiver does not hold: past its date, for too long, without a figure, or outgrown.",
+	Whole:      true,
+	ID:         "waiver-expired",
+	NeedsSheet: true,
+	Level:      Error,
+	Unwaived:   true,
+	Summary:    "A waiver does not hold: past its date, for too long, without a figure, or outgrown.",
 	Doc: `A waiver holds up to and including its day, for a year from today at most, and
 as long as the finding's figure is no worse than at, by more than the smallest
 difference that the finding shows. Else the finding counts again, and the waiver

@@ -66,6 +66,7 @@ func (r *reader) tool(p *parser.Printer) {
 	extruders := 1
 	if count.Known() && count.Value <= mostHotends {
 		extruders = int(count.Value)
+		r.tools = extruders
 	}
 	r.hotends = extruders
 	// Several extruders may feed one hotend: the firmware derives how many of

@@ -15,6 +15,7 @@ type reader struct {
 	basis   basis
 	checks  basis // whose checks the build is sure to meet: see published
 	hotend  int   // index of the hotend's options
+	tools   int   // how many sheets may name, 0 where that cannot be told
 	hotends int   // how many there are, as far as that can be told
 	slots   []slot
 	hangs   map[parser.Key]string // the option that decides whether a setting counts, where that cannot be told

@@ -103,7 +103,7 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	p.Remarks = append(p.Remarks, outOfOrder(s)...)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
-	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, hotend: r.hotend, hotends: r.hotends, slots: r.slots, printer: p,
+	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, hotend: r.hotend, hotends: r.hotends, tools: r.tools, slots: r.slots, printer: p,
 		looks: r.basis.may(newer) && r.on(storedMaxTemp) == parser.No}, nil
 }
 
@@ -116,6 +116,7 @@ type config struct {
 	basis   basis
 	hotend  int
 	hotends int
+	tools   int
 	slots   []slot
 	printer *parser.Printer
 	looks   bool // its build may hold the max temp against the table of the sensor

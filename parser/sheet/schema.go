@@ -57,6 +57,14 @@ func Read(t *parser.Tree, name string) (*Sheet, error) {
 	return s, nil
 }
 
+// What is taken where the sheet says nothing.
+const (
+	usualPullupOhm = 4700
+	usualADCBits   = 12
+	usualAmbientC  = 22
+	usualFanOnC    = 50
+)
+
 func readPrinter(s *scope, dir string) Printer {
 	p := Printer{
 		Name:       s.label("name", true, "the printer's name"),
@@ -70,9 +78,9 @@ func readPrinter(s *scope, dir string) Printer {
 		SupplyW:    s.float("supply_w", power().within(1, 10_000)),
 		OtherLoadW: s.float("other_load_w", power().within(0, 10_000)),
 		OutputA:    s.float("output_a", span(0.1, 100, "A")),
-		PullupOhm:  s.float("pullup_ohm", span(10, 1e6, "Ω").or(4700)),
-		ADCBits:    s.whole("adc_bits", 12, 8, 16),
-		AmbientC:   s.float("ambient_c", span(-40, 80, "°C").or(22)),
+		PullupOhm:  s.float("pullup_ohm", span(10, 1e6, "Ω").or(usualPullupOhm)),
+		ADCBits:    s.whole("adc_bits", usualADCBits, 8, 16),
+		AmbientC:   s.float("ambient_c", span(-40, 80, "°C").or(usualAmbientC)),
 	}
 	s.done()
 	return p
@@ -334,7 +342,7 @@ func readFan(s *scope, supplyV float64) Fan {
 		Wires:    s.whole("wires", 2, 2, 4),
 		OutputV:  s.float("output_v", span(1, 60, "V").or(supplyV)),
 		AlwaysOn: s.truth("always_on"),
-		OnAboveC: s.float("on_above_c", span(0, 500, "°C").or(50)),
+		OnAboveC: s.float("on_above_c", span(0, 500, "°C").or(usualFanOnC)),
 	}
 	s.done()
 	return f

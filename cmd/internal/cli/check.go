@@ -29,6 +29,9 @@ func newCheck() *cobra.Command {
 (files called swap.toml, or whose name ends in .swap.toml), and the
 configurations that they name, and says what no longer fits.
 
+A path may be a configuration too, or a folder that holds one and no sheet: then
+the rules that need no hotend run, and the verdict says how to begin a sheet.
+
 It exits with 0 where no finding reaches the level of --fail-on, 1 where one
 does, 2 where a printer could not be read; then the others are shown all the
 same.
@@ -56,7 +59,7 @@ be told are never known. The file holds a line of JSON for each finding: sheet
 			if err != nil {
 				return err
 			}
-			o.Since = since
+			o.Since, o.Bare = since, true
 			if o.Known, err = knownOf(known, writeKnown.file, o.Today); err != nil {
 				return err
 			}

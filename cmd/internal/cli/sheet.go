@@ -89,7 +89,7 @@ func placeFor(c *fleet.Configuration, output string) (string, error) {
 }
 
 func starterOf(c *fleet.Configuration, place string) (*starter.Sheet, error) {
-	f := starter.Facts{Name: nameFor(c, place), Place: c.Tree.Shown(place), Guess: c.Guess, Printer: c.Printer()}
+	f := starter.Facts{Name: c.NameFor(place), Place: c.Tree.Shown(place), Guess: c.Guess, Printer: c.Printer()}
 	for _, list := range []struct {
 		from []string
 		to   *[]string
@@ -103,13 +103,4 @@ func starterOf(c *fleet.Configuration, place string) (*starter.Sheet, error) {
 		}
 	}
 	return starter.New(f), nil
-}
-
-// nameFor calls a printer after the folder of its sheet.
-func nameFor(c *fleet.Configuration, place string) string {
-	abs, err := filepath.Abs(filepath.FromSlash(c.Tree.Shown(place)))
-	if err != nil {
-		return "printer"
-	}
-	return filepath.Base(filepath.Dir(abs))
 }

@@ -244,7 +244,7 @@ func (f *Fleet) onlyChanged(folders []Target) {
 	before := len(f.problems)
 	for _, s := range f.Sources {
 		ask(s.Tree)
-		onDisk[s.Tree][s.target.Sheet] = true
+		onDisk[s.Tree][s.target.Sheet] = s.target.without == nil
 	}
 	for _, folder := range folders {
 		ask(folder.Tree)

@@ -21,6 +21,7 @@ type Options struct {
 	Since  string   // a git revision: leave out printers of which nothing changed since; "" leaves none out
 	Known  *Known   // findings that do not count; nil where there is no such file
 	Keep   bool     // keep all text, however much it is, for Inputs
+	Bare   bool     // look at configurations without a sheet too
 }
 
 // counts reports whether the options let a rule speak.
@@ -40,6 +41,9 @@ func (f *Fleet) Check() *Result {
 		r.Fixed = append(r.Fixed, s.known.fixed...)
 		if s.Style != nil {
 			p.Style = s.Style.Name()
+		}
+		if s.NoSheet {
+			p.Begin, p.Passed = s.target.without.Begin(), s.target.without.Passed
 		}
 		if s.Err != nil {
 			problem := problemOf(s.Err)

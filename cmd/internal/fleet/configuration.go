@@ -7,7 +7,6 @@ import (
 	"path"
 	"path/filepath"
 	"slices"
-	"strings"
 
 	"preflash/parser"
 )
@@ -18,8 +17,9 @@ type Configuration struct {
 	Style  parser.Style
 	Files  []string // in reading order, paths inside the tree
 	Absent []string // included files that are not there, paths inside the tree
-	Guess  bool     // the files were found, not named
-
+	Guess  bool     // not all of the files were named: some were found
+	Passed []string // what was found beside them and is none of it, with the reason
+	Alone  bool     // no other configuration lies in the folder
 	parser.Config
 	root string
 }
@@ -31,9 +31,10 @@ func (c *Configuration) Inside(name string) (string, error) { return insideOf(c.
 // file is missing.
 const maxAbsent = 32
 
-// ReadConfiguration reads the files of a configuration, in this order; where
-// none is named, the ones in the working directory. An included file that is
-// missing is taken to be one that lies elsewhere. tool is the hotend, from 0.
+// ReadConfiguration reads the files of a configuration, in this order, or the
+// one that a folder holds; where none is named, that of the working directory. An
+// included file that is missing is taken to be one that lies elsewhere. tool is the
+// hotend, from 0. The error says what a part lacks, and what there is to choose.
 func ReadConfiguration(names []string, root string, tool int) (*Configuration, error) {
 	first := "."
 	if len(names) > 0 {
@@ -43,25 +44,82 @@ func ReadConfiguration(names []string, root string, tool int) (*Configuration, e
 	if err != nil {
 		return nil, err
 	}
-	c := &Configuration{Tree: tree, root: root}
-	if len(names) == 0 {
-		if err := c.look(root, tool); err != nil {
+	return readConfiguration(&Configuration{Tree: tree, root: root}, names, tool)
+}
+
+// readConfiguration does so in a tree that is open.
+func readConfiguration(c *Configuration, names []string, tool int) (*Configuration, error) {
+	first := "."
+	if len(names) > 0 {
+		first = names[0]
+	}
+	inside, err := insideOf(c.root, first)
+	if err != nil {
+		return nil, err
+	}
+	if info, err := os.Stat(first); err == nil && info.IsDir() {
+		if len(names) > 1 {
+			return nil, &parser.Error{File: filepath.ToSlash(first), Message: "is a folder; name one folder alone, or the files of one printer"}
+		}
+		if err := c.look(inside); err != nil {
 			return nil, err
 		}
-		c.Guess, c.root = true, root
-		return c, nil
+	} else if err := c.named(names); err != nil {
+		return nil, err
 	}
+	if n := c.Tools(); n > 0 && tool >= n {
+		return nil, fmt.Errorf("--tool %d is not there: this configuration has %s", tool, toolsText(n))
+	}
+	return c, c.read(tool)
+}
+
+// toolsText says how many tools there are.
+func toolsText(n int) string {
+	if n == 1 {
+		return "one tool, 0"
+	}
+	between := "to"
+	if n == 2 {
+		between = "and"
+	}
+	return fmt.Sprintf("%d tools, 0 %s %d", n, between, n-1)
+}
+
+// named reads files that a person names. One header of two finds the other.
+func (c *Configuration) named(names []string) error {
 	for _, name := range names {
-		inside, err := insideOf(root, name)
+		inside, err := insideOf(c.root, name)
 		if err != nil {
-			return nil, err
+			return err
 		}
 		c.Files = append(c.Files, inside)
 	}
-	if c.Style, err = recognise(tree, c.Files); err != nil {
-		return nil, err
+	var err error
+	if c.Style, err = recognise(c.Tree, c.Files); err != nil {
+		return err
 	}
-	return c, c.read(tool)
+	if err := c.read(0); err != nil {
+		return err
+	}
+	lacks := c.Lacks()
+	if len(lacks) == 0 {
+		return nil
+	}
+	f := c.folder(path.Dir(c.Files[0]))
+	if len(names) == 1 && c.Style.Joins() {
+		if other := f.completes(c); other != nil {
+			if !lacks[0].Without { // the one that holds more comes first
+				return &parser.Error{File: c.Tree.Shown(c.Files[0]), Message: "is a part of a configuration: it lacks " + lackText(lacks) +
+					". " + path.Base(other.Files[0]) + " beside it has that; name both: preflash sheet " + c.Tree.Shown(other.Files[0]) + " " + c.Tree.Shown(c.Files[0])}
+			}
+			c.Files, c.Guess = append(c.Files, other.Files...), true
+			return c.read(0)
+		}
+	}
+	if slices.ContainsFunc(lacks, func(l parser.Lack) bool { return !l.Without }) {
+		return &parser.Error{File: c.Tree.Shown(c.Files[0]), Message: "is a part of a configuration: it lacks " + lackText(lacks) + f.whoReads(c)}
+	}
+	return nil
 }
 
 // treeOf opens the root that bounds all reading of a file.
@@ -103,8 +161,9 @@ func styleLike(f *parser.File) parser.Style {
 // read reads the files, as often as it takes to name every missing include.
 func (c *Configuration) read(tool int) error {
 	for {
+		tree, _ := c.Tree.ForPrinter() // as bounded as that of a sheet
 		var err error
-		c.Config, err = c.Style.Read(c.Tree, parser.Request{Files: c.Files, Absent: c.Absent, Tool: tool})
+		c.Config, err = c.Style.Read(tree, parser.Request{Files: c.Files, Absent: c.Absent, Tool: tool})
 		var e *parser.Error
 		if !errors.As(err, &e) || e.Missing == "" || len(c.Absent) >= maxAbsent ||
 			slices.Contains(c.Absent, e.Missing) || !filepath.IsLocal(filepath.FromSlash(e.Missing)) {
@@ -112,112 +171,4 @@ func (c *Configuration) read(tool int) error {
 		}
 		c.Absent = append(c.Absent, e.Missing)
 	}
-}
-
-// maxLook is how many files of a folder are looked at.
-const maxLook = 64
-
-// look finds the configuration in the working directory: the files that a style
-// recognises and that no other of them includes.
-func (c *Configuration) look(root string, tool int) error {
-	entries, err := os.ReadDir(".")
-	if err != nil {
-		return err
-	}
-	var found []*Configuration
-	looked := 0
-	for _, e := range entries {
-		ext := strings.ToLower(path.Ext(e.Name()))
-		if e.IsDir() || ext != ".h" && ext != ".cfg" {
-			continue
-		}
-		if looked++; looked > maxLook {
-			return fmt.Errorf("there are more than %d files here that could be a configuration; name those of the printer: preflash sheet FILE…", maxLook)
-		}
-		inside, err := insideOf(root, e.Name())
-		if err != nil {
-			return err
-		}
-		f, err := c.Tree.Open(inside)
-		if err != nil {
-			continue // a link out of the tree, or no text
-		}
-		style := styleLike(f)
-		if style == nil {
-			continue
-		}
-		one := &Configuration{Tree: c.Tree, Style: style, Files: []string{inside}}
-		if err := one.read(tool); err != nil {
-			return err
-		}
-		found = append(found, one)
-	}
-	if len(found) == 0 {
-		return errors.New("there is no configuration here (no .h or .cfg file that looks like one); name its files: preflash sheet FILE…")
-	}
-	if own := mains(found); len(own) > 0 {
-		found = own
-	}
-	if len(found) == 1 {
-		*c = *found[0]
-		return nil
-	}
-	if !joins(found) {
-		var list []string
-		for _, one := range found {
-			list = append(list, path.Base(one.Files[0]))
-		}
-		return fmt.Errorf("which files are the printer's cannot be told; name them in reading order, such as: preflash sheet %s", strings.Join(list, " "))
-	}
-	c.Style = found[0].Style
-	for _, one := range found {
-		c.Files = append(c.Files, one.Files...)
-	}
-	return c.read(tool)
-}
-
-// mains leaves out what another configuration includes and what sets nothing.
-func mains(found []*Configuration) []*Configuration {
-	return slices.DeleteFunc(slices.Clone(found), func(one *Configuration) bool {
-		return len(one.sets()) == 0 || slices.ContainsFunc(found, func(other *Configuration) bool {
-			return one != other && slices.ContainsFunc(other.Printer().Files, func(f *parser.File) bool {
-				return f.Path == one.Files[0]
-			})
-		})
-	})
-}
-
-// sets lists what a configuration sets by itself.
-func (c *Configuration) sets() []parser.Key {
-	var keys []parser.Key
-	for _, s := range c.Printer().Settings() {
-		if s.State == parser.Set {
-			keys = append(keys, s.Key)
-		}
-	}
-	return keys
-}
-
-// joins reports whether files make one configuration together: their style
-// reads several, and no two set mostly the same, as a copy would.
-func joins(found []*Configuration) bool {
-	for i, one := range found {
-		if one.Style != found[0].Style || !one.Style.Joins() {
-			return false
-		}
-		own := one.sets()
-		for _, other := range found[i+1:] {
-			theirs := other.sets()
-			both := 0
-			for _, key := range own {
-				if slices.Contains(theirs, key) {
-					both++
-				}
-			}
-			if 2*both > min(len(own), len(theirs)) {
-				return false
-			}
-		}
-	}
-	return true
 }

@@ -129,7 +129,7 @@ func (f *Fleet) elsewhere(sources []*patch.Source, most int) (e elsewhere) {
 			if walked++; walked > most {
 				e.err = &parser.Error{File: tree.Shown("."), Message: fmt.Sprintf("holds more than %d files, so whether another sheet reads what this diff changes cannot be told; name a smaller folder with --root", most)}
 			}
-			if t := (Target{tree, file}); isSheet(path.Base(file)) && !named[t.Shown()] {
+			if t := (Target{Tree: tree, Sheet: file}); isSheet(path.Base(file)) && !named[t.Shown()] {
 				named[t.Shown()] = true
 				others.Sources = append(others.Sources, newSource(t, f.Options))
 			}

@@ -14,10 +14,13 @@ import (
 	"preflash/parser"
 )
 
-// Target is one sheet to be read, inside the tree that bounds its reading.
+// Target is one sheet to be read, inside the tree that bounds its reading, or a
+// configuration without one.
 type Target struct {
 	Tree  *parser.Tree
-	Sheet string // the sheet's path inside the tree
+	Sheet string // the sheet's path inside the tree; the main file where there is none
+
+	without *Configuration // where there is no sheet
 }
 
 // Shown is the sheet's path as a person would write it.
@@ -29,6 +32,7 @@ type search struct {
 	folders  []Target // that were searched; Sheet is the folder
 	problems []Problem
 
+	bare  bool // look for configurations where there is no sheet
 	trees map[string]*parser.Tree
 	seen  map[string]bool // sheets, as shown
 }
@@ -37,8 +41,9 @@ type search struct {
 // sheet below a folder, in a stable order and each once. root bounds all reading;
 // "" means, for each path, the nearest parent that holds .git, else the working
 // directory. Folders that cannot be read are problems: they hide nothing else.
-func searchIn(paths []string, root string) *search {
-	s := &search{trees: make(map[string]*parser.Tree), seen: make(map[string]bool)}
+// bare says that a folder without sheets may hold a configuration instead.
+func searchIn(paths []string, root string, bare bool) *search {
+	s := &search{bare: bare, trees: make(map[string]*parser.Tree), seen: make(map[string]bool)}
 	for _, p := range paths {
 		if err := s.find(p, root); err != nil {
 			s.failed(err)
@@ -82,16 +87,50 @@ func (s *search) find(name, root string) error {
 		s.trees[root] = tree
 	}
 	if !info.IsDir() {
-		s.add(Target{tree, inside})
+		if !s.mayBeSheet(tree, inside) {
+			return s.addWithout(tree, root, name)
+		}
+		s.add(Target{Tree: tree, Sheet: inside})
 		return nil
 	}
-	s.folders = append(s.folders, Target{tree, inside})
+	s.folders = append(s.folders, Target{Tree: tree, Sheet: inside})
+	before := len(s.targets) + len(s.problems)
+	found := false
 	tree.Walk(inside, func(file string) bool {
 		if isSheet(path.Base(file)) {
-			s.add(Target{tree, file})
+			found = true
+			s.add(Target{Tree: tree, Sheet: file})
 		}
 		return true
 	}, s.failed)
+	if s.bare && !found && len(s.targets)+len(s.problems) == before {
+		return s.addWithout(tree, root, name)
+	}
+	return nil
+}
+
+// mayBeSheet reports whether a file that was named is to be read as a sheet, by
+// its name or because it is no configuration.
+func (s *search) mayBeSheet(tree *parser.Tree, inside string) bool {
+	if strings.EqualFold(path.Ext(inside), ".toml") {
+		return true
+	}
+	f, err := tree.Open(inside)
+	return err != nil || styleLike(f) == nil && !parser.NamedAsConfiguration(inside)
+}
+
+// addWithout adds the configuration that a path leads to, which has no sheet.
+func (s *search) addWithout(tree *parser.Tree, root, name string) error {
+	c, err := readConfiguration(&Configuration{Tree: tree, root: root}, []string{name}, 0)
+	var e *parser.Error
+	switch info, _ := os.Stat(name); {
+	case err == nil:
+	case errors.As(err, &e) && info != nil && info.IsDir():
+		return &parser.Error{Message: errNoSheet.Message + "; and " + e.File + " " + e.Message}
+	default:
+		return err
+	}
+	s.add(Target{Tree: tree, Sheet: c.Files[0], without: c})
 	return nil
 }
 
@@ -178,4 +217,28 @@ func problemOf(err error) Problem {
 	return clipProblem(p)
 }
 
+// errNoSheet is what a call ends in whose folders hold neither.
 var errNoSheet = &parser.Error{Message: "no sheet found: a sheet is a file called swap.toml, or one whose name ends in .swap.toml"}
+
+// Begin is the command that begins a sheet for a configuration.
+func (c *Configuration) Begin() string {
+	dir := path.Dir(c.Tree.Shown(c.Files[0]))
+	names := strings.Join(shownAll(c.Tree, c.Files), " ")
+	if c.Alone {
+		names = dir
+	}
+	return "preflash sheet --ask --output " + path.Join(dir, "swap.toml") + " " + names
+}
+
+func shownAll(tree *parser.Tree, files []string) []string {
+	list := make([]string, len(files))
+	for i, name := range files {
+		list[i] = tree.Shown(name)
+	}
+	return list
+}
+
+// needsSheet is the error of a command that cannot do without a sheet.
+func (c *Configuration) needsSheet() error {
+	return &parser.Error{File: c.Tree.Shown(c.Files[0]), Message: "has no sheet, which says what hotend goes in: without it there is nothing to change or to list, and only check and values can be run. Begin one: " + c.Begin()}
+}

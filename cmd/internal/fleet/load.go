@@ -98,9 +98,13 @@ func (s *Source) check(o *Options) (err error) {
 // open finds the sheets, and leaves out what did not change where the options
 // say so.
 func open(paths []string, o Options) *Fleet {
-	found := searchIn(paths, o.Root)
+	found := searchIn(paths, o.Root, o.Since == "")
 	f := &Fleet{Options: o, trees: found.trees, problems: found.problems}
 	for _, t := range found.targets {
+		if t.without != nil && !o.Bare {
+			f.problems = append(f.problems, problemOf(t.without.needsSheet()))
+			continue
+		}
 		f.Sources = append(f.Sources, newSource(t, o))
 	}
 	if o.Since != "" {
@@ -147,6 +151,10 @@ func (s *Source) load() {
 	defer explain(s.Owner, &s.Err)
 	var tree *parser.Tree
 	tree, s.reading = s.Tree.ForPrinter()
+	if s.target.without != nil {
+		s.loadBare(tree)
+		return
+	}
 	if s.Sheet, s.Err = sheet.Read(tree, s.target.Sheet); s.Err != nil {
 		s.Sheet = nil
 		return
@@ -166,6 +174,19 @@ func (s *Source) load() {
 		s.Config = nil // whatever came with the error
 		return
 	}
+	s.Err = s.unreadable()
+}
+
+// loadBare reads a configuration that has no sheet.
+func (s *Source) loadBare(tree *parser.Tree) {
+	c := s.target.without
+	s.NoSheet, s.Style = true, c.Style
+	s.Request = parser.Request{Files: c.Files, Absent: c.Absent}
+	if s.Config, s.Err = s.Style.Read(tree, s.Request); s.Err != nil {
+		s.Config = nil
+		return
+	}
+	s.Sheet = sheet.Without(c.Name(c.Files[0]), s.Style.Name(), 0, s.Config.Printer().Files)
 	s.Err = s.unreadable()
 }
 

@@ -56,7 +56,7 @@ func namedBy(file, root string, most int) (string, error) {
 	var named string
 	tree.Walk(".", func(name string) bool {
 		walked++
-		if isSheet(path.Base(name)) && readsFile(Target{tree, name}, inside, real, info) {
+		if isSheet(path.Base(name)) && readsFile(Target{Tree: tree, Sheet: name}, inside, real, info) {
 			named = tree.Shown(name)
 		}
 		return named == "" && walked <= most

@@ -21,7 +21,9 @@ type Result struct {
 // Printer is one sheet and what it led to.
 type Printer struct {
 	Name     string
-	Sheet    string // the sheet's path, as shown
+	Sheet    string   // the sheet's path, as shown; the main file's where there is no sheet
+	Begin    string   // the command that begins a sheet, where there is none
+	Passed   []string // where there is none: what was found beside the main file and is none of it
 	Style    string
 	Files    []string
 	Inputs   []string  // all that was opened or looked for, as shown

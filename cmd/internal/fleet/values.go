@@ -16,6 +16,7 @@ type Values struct {
 // ReadValues finds the sheets and returns the settings of every printer, with
 // every macro or option where all is set.
 func ReadValues(paths []string, o Options, all bool) []Values {
+	o.Bare = true
 	f := open(paths, o)
 	defer f.Close()
 	var list []Values

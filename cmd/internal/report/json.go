@@ -97,6 +97,9 @@ func JSON(w io.Writer, r *fleet.Result) error {
 	}
 	for i, p := range r.Printers {
 		row := printerJSON{Name: p.Name, Sheet: p.Sheet, Style: p.Style, Files: append([]string{}, p.Files...), Findings: make([]findingJSON, len(p.Findings))}
+		if p.Begin != "" {
+			row.Sheet = "" // there is none
+		}
 		if p.Problem != nil {
 			row.Error = &problemJSON{p.Problem.File, p.Problem.Line, p.Problem.Column, p.Problem.Message}
 		}

@@ -16,8 +16,10 @@ func verdict(r *fleet.Result) string {
 	switch {
 	case found != "":
 		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r), plural(s.Printers, "printer")))
-	case checked > 0:
+	case checked > 0 && len(bare(r)) < checked:
 		say = append(say, fmt.Sprintf("nothing to change on %s.", plural(checked, "printer")))
+	case checked > 0:
+		say = append(say, fmt.Sprintf("nothing found on %s.", plural(checked, "printer")))
 	default:
 		say = append(say, "no printer was checked.")
 	}
@@ -41,7 +43,10 @@ func verdict(r *fleet.Result) string {
 	if s.Errors > 0 {
 		say = append(say, "Do not heat before the errors are settled.")
 	}
-	if found != "" {
+	if list := bare(r); len(list) > 0 {
+		say = append(say, withoutSheet(list))
+	}
+	if found != "" && len(bare(r)) < checked {
 		say = append(say, nextStep(r))
 	}
 	return strings.Join(say, " ")

@@ -70,6 +70,7 @@
 
 #define THERMAL_PROTECTION_HOTENDS
 #define THERMAL_PROTECTION_BED
+#define USE_WATCHDOG
 
 // ---------------------------------------------------------------- motion
 

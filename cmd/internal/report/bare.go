@@ -1,0 +1,40 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"preflash/cmd/internal/fleet"
+	"preflash/rules"
+)
+
+// bare lists the printers that were checked without a sheet.
+func bare(r *fleet.Result) []*fleet.Printer {
+	var list []*fleet.Printer
+	for i := range r.Printers {
+		if p := &r.Printers[i]; p.Begin != "" && p.Problem == nil {
+			list = append(list, p)
+		}
+	}
+	return list
+}
+
+// withoutSheet says what a sheet would add, and how to begin one.
+func withoutSheet(list []*fleet.Printer) string {
+	more := 0
+	for _, rule := range rules.All() {
+		if rule.NeedsSheet {
+			more++
+		}
+	}
+	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, temperatures, heater, supply, gains, watches, fan and nozzle height, and preflash diff prints the changes. Begin one: %s",
+		more, list[0].Begin)
+	if n := len(list) - 1; n > 0 {
+		text += fmt.Sprintf(" (%d more printers have none either)", n)
+	}
+	text += "."
+	if passed := list[0].Passed; len(passed) > 0 {
+		text += " Passed over in its folder: " + strings.Join(passed, "; ") + "."
+	}
+	return text
+}
