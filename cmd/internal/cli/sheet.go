@@ -133,7 +133,7 @@ func (s *sheetCommand) begun(args []string) (string, error) {
 // answer.
 func (s *sheetCommand) goOn(cmd *cobra.Command, name string) error {
 	s.output.file = name
-	if err := s.output.mayReplace(); err != nil {
+	if _, err := s.output.mayReplace(); err != nil {
 		return err
 	}
 	text, c, place, err := fleet.ReadBegun(name, s.root)
@@ -150,10 +150,11 @@ func (s *sheetCommand) goOn(cmd *cobra.Command, name string) error {
 
 // replace puts a text in place of the sheet.
 func (s *sheetCommand) replace(text string) error {
-	if err := s.output.mayReplace(); err != nil {
+	mode, err := s.output.mayReplace()
+	if err != nil {
 		return err
 	}
-	return replace(s.output.file, []byte(text), 0)
+	return replace(s.output.file, []byte(text), mode)
 }
 
 func (s *sheetCommand) questions(cmd *cobra.Command, c *fleet.Configuration, about *starter.Sheet, place, text string, save func(string) error) (string, error) {
