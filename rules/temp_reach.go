@@ -7,10 +7,9 @@ import (
 )
 
 var tempReach = &Rule{
-	ID:         "temp-reach",
-	NeedsSheet: true,
-	Level:      Warning,
-	MayLoosen:  []parser.Key{parser.MaxTemp},
+	ID:        "temp-reach",
+	Level:     Warning,
+	MayLoosen: []parser.Key{parser.MaxTemp},
 
 	Figure:  FigureOf{"target_limit_c", "°C", Lower},
 	Summary: "The firmware does not let the hotend reach the top of its printing range.",
@@ -26,6 +25,7 @@ none, and print_c must come down. Nor is there one while the reading will not be
 right after this run: it falls as the hotend heats, its definition stands for no
 curve or is an error of sensor-curve that stays, or nothing says which pull-up
 it has.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
 		if !ok {

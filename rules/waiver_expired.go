@@ -3,16 +3,16 @@ package rules
 import "preflash/parser/sheet"
 
 var waiverExpired = &Rule{
-	Whole:      true,
-	ID:         "waiver-expired",
-	NeedsSheet: true,
-	Level:      Error,
-	Unwaived:   true,
-	Summary:    "A waiver is past its date, or covers what cannot be waived.",
+	Whole:    true,
+	ID:       "waiver-expired",
+	Level:    Error,
+	Unwaived: true,
+	Summary:  "A waiver is past its date, or covers what cannot be waived.",
 	Doc: `A waiver holds up to and including its day. Past it, the finding that it
 covered counts again, and the waiver itself is an error until it is removed or
 renewed. A waiver of a rule that does not exist, or of one that may not be
 waived, covers nothing. Cannot be waived itself.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		for i := range in.Sheet.Waivers {
 			w := &in.Sheet.Waivers[i]
