@@ -65,6 +65,7 @@ const (
 	LineSection    Key = "largest cross section of a line"
 	ZHoming        Key = "Z homes by"
 	ProbeTrigger   Key = "probe trigger height"
+	TowerHeight    Key = "ends of the towers' travel"
 	NozzleProbes   Key = "nozzle as its own probe"
 	StorageOn      Key = "stored settings"
 )
@@ -80,6 +81,10 @@ const (
 
 // Preset is the key of the nth temperature preset, from 1.
 func Preset(n int) Key { return Key(presetPrefix + strconv.Itoa(n)) }
+
+// PresetOf is the key of the nth preset where it stands in something that has a
+// name, such as a macro.
+func PresetOf(n int, where string) Key { return Preset(n) + Key(" ("+where+")") }
 
 // PowerBelowRange is the power limit of a ranged loop below its functional
 // range, where another may hold than inside it.

@@ -96,6 +96,9 @@ type Loop struct {
 	SmoothS    Setting[float64] // LoopClamped: derivative smoothing time, s
 	BandC      Setting[float64] // on/off control: half of its band, K
 
+	// Shared is how many hotends run on these gains; 0 or 1 where each has its own.
+	Shared int
+
 	// Variants are the ways in which a LoopRange may run that the files do not
 	// tell apart; of several the worse one counts.
 	Variants []LoopVariant
@@ -268,12 +271,22 @@ type Geometry struct {
 	NozzleProbes Setting[bool]
 	// Offsets are the distances between the hotends, mm; none with one hotend.
 	Offsets []Setting[float64]
+
+	// LowestMM is the lowest height that a move goes to; absent where that is not
+	// known.
+	LowestMM Setting[float64]
+	// Towers: the head hangs on three towers, whose ends of travel are its height.
+	Towers bool
 }
 
 // Storage is the firmware's own memory of settings, apart from the files.
 type Storage struct {
 	On    Setting[bool]
 	Keeps []Key // the settings that stay in force from there until they are reset
+	// CustomLays: a sensor definition that is written out lays the memory out
+	// anew, so that a build that begins or ceases to have one drops all that an
+	// earlier one stored.
+	CustomLays bool
 }
 
 // RemarkKind sorts what a style noticed while it read.

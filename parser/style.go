@@ -69,6 +69,8 @@ type Config interface {
 	// Steps returns the console commands that do a task, in order; none
 	// where the style has no command for it.
 	Steps(task Task) []string
+	// Keep says how figures that were measured at the console outlive a restart.
+	Keep(keys ...Key) Keeping
 	// Entries lists every macro or option in reading order.
 	Entries() []Entry
 }
@@ -115,18 +117,26 @@ type Entry struct {
 type TaskKind uint8
 
 const (
-	TaskResetStored    TaskKind = iota // forget stored settings, take those of the firmware, save
-	TaskSaveStored                     // save what was set at the console
-	TaskTune                           // tune the hotend's gains at TempC
-	TaskSetGains                       // put gains in force
-	TaskReplaceTrigger                 // measure the probe's trigger height again and save it
-	TaskHeat                           // set the hotend's target to TempC
-	TaskReport                         // show the temperatures
-	TaskHeatersOff
-	TaskShowStored // print the settings in force, stored ones included
-	TaskRestart    // read the configuration again
-	TaskTuneModel  // measure the figures of a model-based control
-	TaskExtrude    // push LengthMM of filament at SpeedMMS
+	TaskResetStored TaskKind = iota // forget stored settings, take those of the firmware, save
+	TaskShowStored                  // print the settings in force, stored ones included
+	TaskRestart                     // read the configuration again
+	TaskReport                      // show the temperatures
+	TaskHeat                        // set the hotend's target to TempC
+	TaskHeatersOff                  //
+	TaskTune                        // tune the hotend's gains at TempC
+	TaskTuneModel                   // measure the figures of a model-based control
+	TaskSetGains                    // put gains in force until the next start
+	TaskSelect                      // take the tool to work with
+	TaskExtrude                     // push LengthMM of filament at SpeedMMS with the tool that was taken
+	TaskHome                        // home all axes
+
+	// The height of the nozzle is measured with paper: home, begin, lower again and
+	// again, end. Figure says what is measured; without one the height is only
+	// shown.
+	TaskBeginPaper // over the middle of the bed, begin to measure Figure
+	TaskLower      // lower the nozzle by LengthMM
+	TaskEndPaper   // the paper drags: take the height
+	TaskAbortPaper // leave off
 )
 
 // Task is a TaskKind with its figures.
@@ -136,5 +146,18 @@ type Task struct {
 	TempC      float64
 	Kp, Ki, Kd float64 // TaskSetGains; all 0 where the person fills them in
 
-	LengthMM, SpeedMMS float64 // TaskExtrude, mm of filament and mm/s
+	LengthMM, SpeedMMS float64 // mm, and of filament mm/s
+
+	Figure Key // of the paper tasks: ProbeTrigger, Endstop(""), TowerHeight or none
+}
+
+// Keeping is how figures that were measured at the console outlive a restart.
+type Keeping struct {
+	// Steps are the console commands that save them; where ByHand is not empty,
+	// those that put in force what was written.
+	Steps []string
+	// ByHand is where the figures are written over the old ones, because no
+	// command does it; Why says why none does.
+	ByHand []Place
+	Why    string
 }

@@ -75,6 +75,35 @@ func TestAdvanceStale(t *testing.T) {
 	}
 }
 
+// A definition that is written out lays the memory out anew, whether it comes
+// or goes.
+func TestStoredSettingsDropped(t *testing.T) {
+	for _, c := range []struct {
+		name     string
+		was, new parser.SensorForm
+		lays     bool
+		drops    bool
+	}{
+		{"comes", parser.FormCurve, parser.FormBeta, true, true},
+		{"goes", parser.FormBeta, parser.FormCurve, true, true},
+		{"stays", parser.FormBeta, parser.FormBeta, true, false},
+		{"a number for another", parser.FormCurve, parser.FormCurve, true, false},
+		{"a firmware that does not mind", parser.FormCurve, parser.FormBeta, false, false},
+	} {
+		in := healthyInput()
+		in.Printer.Storage = parser.Storage{On: set(parser.StorageOn, true), Keeps: []parser.Key{parser.GainP}, CustomLays: c.lays}
+		in.Printer.Hotend.Sensor.Value.Form = c.was
+		in.Changed = map[parser.Key]any{parser.HotendSensor: parser.SensorDef{Form: c.new}}
+		f := one(t, storedSettings, in)
+		if got := f.Level == Warning && strings.Contains(f.Message, "drops all of them"); got != c.drops {
+			t.Errorf("%s: %s %s", c.name, f.Level, f.Message)
+		}
+		if c.drops {
+			wantSaid(t, f, "before flashing", "SHOW STORED")
+		}
+	}
+}
+
 func TestStoredSettings(t *testing.T) {
 	in := healthyInput()
 	silent(t, storedSettings, in)

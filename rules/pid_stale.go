@@ -42,7 +42,7 @@ console steps of a tune.`,
 			gainsStale(in, report)
 		case l.Control.Value == parser.ControlModel && in.Sheet.Tuned == nil:
 			report(Sayf(Warning, l.Control.At, "the heater model in the configuration was measured on the old hotend; measure it on the new one%s",
-				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool})))
+				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool}, parser.ModelPower)))
 		}
 	},
 }
@@ -66,7 +66,7 @@ func gainsStale(in *Input, report func(Finding)) {
 	text := fmt.Sprintf("the gains (kp %s, ki %s, kd %s) are not ", gain(l.Kp.Value), gain(l.Ki.Value), gain(l.Kd.Value))
 	if t == nil {
 		text += "known to be tuned on the new hotend; tune it" +
-			stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool, TempC: tuneAt(in)}) +
+			stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool, TempC: tuneAt(in)}, parser.GainP, parser.GainI, parser.GainD) +
 			"; then write the result in the configuration and in [tuned] of the sheet"
 	} else {
 		text += fmt.Sprintf("the ones tuned on the new hotend (kp %s, ki %s, kd %s); write those in the configuration",

@@ -38,9 +38,19 @@ func finite(x float64) any {
 }
 
 // stepsText gives the console steps of a task in brackets, to follow what they
-// do, or nothing where the style has none.
-func stepsText(in *Input, task parser.Task) string {
+// do, or nothing where the style has none; and those that keep what it measured
+// of some settings.
+func stepsText(in *Input, task parser.Task, keys ...parser.Key) string {
 	steps := in.Config.Steps(task)
+	if kept := in.Config.Keep(keys...); len(steps) > 0 && len(keys) > 0 {
+		if task.Kind == parser.TaskTune {
+			steps = append(steps, in.Config.Steps(parser.Task{Kind: parser.TaskSetGains, Tool: task.Tool})...)
+		}
+		if len(kept.ByHand) > 0 {
+			steps = append(steps, "the figures by hand over those at "+kept.ByHand[0].At.String())
+		}
+		steps = append(steps, kept.Steps...)
+	}
 	if len(steps) == 0 {
 		return ""
 	}

@@ -23,7 +23,9 @@ then a fault shows no sooner. Error too: a definition with which the firmware
 looks at neither limit, so that only the watches protect. Chips tell a fault by
 themselves and are not looked at.
 Values: open_c, short_c, min_c, trip_c (null where the firmware has no such
-limit). No change here: the limit, the definition or the board is at fault.
+limit). Change: the min temp up to 0 or 5 °C (common practice, no source), where
+that is above what the fault reads and below printer.ambient_c, and then both
+faults show. Else none: the definition or the board is at fault.
 Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
 		if s := &in.Printer.Limits.Trips; s.State == parser.Off {
@@ -69,6 +71,10 @@ Source: common practice, no source.`,
 		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
 			f.Message += "; the minimum is looked at only while heating"
 		}
+		if raised, ok := l.raised(in, all); ok {
+			f.Message += "; raise the min temp to " + celsius(raised)
+			f = f.Change(in.Printer.Limits.MinTemp.To(raised))
+		}
 		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC), "trip_c": finite(l.tripC)}))
 	},
 }
@@ -104,6 +110,27 @@ func limitsOf(in *Input) faultLimits {
 		}
 	}
 	return l
+}
+
+// usualMins are the min temps that a person would write, °C: common practice, no
+// source.
+var usualMins = [...]float64{0, 5}
+
+// raised is a min temp with which both faults show; false where none does, or
+// the definition is changed first.
+func (l faultLimits) raised(in *Input, believed []*sensor.Circuit) (float64, bool) {
+	s := &in.Printer.Limits.MinTemp
+	if _, changes := in.Changed[parser.HotendSensor]; changes || s.State != parser.Set {
+		return 0, false
+	}
+	for _, c := range usualMins {
+		with := l
+		with.minC = c
+		if c > l.minC && c < in.Sheet.Printer.AmbientC.Value && (s.Most == 0 || c <= s.Most) && !with.blind(believed) {
+			return c, true
+		}
+	}
+	return 0, false
 }
 
 // pass reports whether the firmware takes a reading for a good one. At the ends

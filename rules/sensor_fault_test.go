@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"math"
 	"testing"
 
 	"preflash/parser"
@@ -53,6 +54,39 @@ func TestSensorFaultTableEnds(t *testing.T) {
 	silent(t, sensorFault, in)
 	in.Printer.Limits.MaxTemp = off[float64](parser.MaxTemp)
 	silent(t, sensorFault, in)
+}
+
+// The min temp goes up where that shows both faults: an open bead reads far
+// below 0 °C, a shorted amplifier about 0 °C.
+func TestSensorFaultRaisesTheMinimum(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		spoil func(*Input)
+		want  float64 // NaN for no change
+	}{
+		{"a bead", func(in *Input) {}, 0},
+		{"a room that is colder", func(in *Input) { in.Sheet.Printer.AmbientC.Value = -5 }, math.NaN()},
+		{"a minimum that reaches no further", func(in *Input) { in.Printer.Limits.MinTemp.Most = -10 }, math.NaN()},
+		{"a hot fault beside it", func(in *Input) { in.Printer.Limits.MaxTemp.Value = 1e6 }, math.NaN()},
+		{"a definition that is changed first", func(in *Input) {
+			in.Changed = map[parser.Key]any{parser.HotendSensor: parser.SensorDef{}}
+		}, math.NaN()},
+		{"nothing to edit", func(in *Input) { in.Printer.Limits.MinTemp.State = parser.Default }, math.NaN()},
+	} {
+		in := healthyInput()
+		noEnds(in)
+		in.Printer.Limits.MinTemp.Value = -200
+		c.spoil(in)
+		f := one(t, sensorFault, in)
+		switch {
+		case math.IsNaN(c.want) && len(f.Changes) > 0:
+			t.Errorf("%s: %v", c.name, f.Changes)
+		case !math.IsNaN(c.want):
+			wantChanges(t, f, parser.Change{Key: parser.MinTemp, Value: c.want})
+			in.Printer.Limits.MinTemp.Value = c.want
+			silent(t, sensorFault, in)
+		}
+	}
 }
 
 func TestSensorFaultValues(t *testing.T) {

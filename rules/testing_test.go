@@ -320,16 +320,20 @@ func wantSaid(t *testing.T, f Finding, parts ...string) {
 // Steps are those of invented spelling.
 func (stubConfig) Steps(task parser.Task) []string {
 	return [][]string{
-		parser.TaskResetStored:    {"RESET STORED", "SAVE STORED"},
-		parser.TaskSaveStored:     {"SAVE STORED"},
-		parser.TaskTune:           {"TUNE " + celsius(task.TempC)},
-		parser.TaskTuneModel:      {"TUNE MODEL"},
-		parser.TaskSetGains:       {"SET GAINS"},
-		parser.TaskReplaceTrigger: {"PROBE AGAIN", "SAVE STORED"},
-		parser.TaskHeat:           {"HEAT " + celsius(task.TempC)},
-		parser.TaskReport:         {"REPORT"},
-		parser.TaskHeatersOff:     {"HEATERS OFF"},
+		parser.TaskResetStored: {"RESET STORED", "SAVE STORED"},
+		parser.TaskShowStored:  {"SHOW STORED"},
+		parser.TaskTune:        {"TUNE " + celsius(task.TempC)},
+		parser.TaskTuneModel:   {"TUNE MODEL"},
+		parser.TaskSetGains:    {"SET GAINS"},
+		parser.TaskHeat:        {"HEAT " + celsius(task.TempC)},
+		parser.TaskReport:      {"REPORT"},
+		parser.TaskHeatersOff:  {"HEATERS OFF"},
 	}[task.Kind]
+}
+
+// Keep is that of a memory of its own.
+func (stubConfig) Keep(...parser.Key) parser.Keeping {
+	return parser.Keeping{Steps: []string{"SAVE STORED"}}
 }
 
 // stubConfig has the definitions that a test gives it, and nothing else.

@@ -82,6 +82,7 @@ func (r *reader) storage(p *parser.Printer) parser.Storage {
 	if st.On.State == parser.Off {
 		return st
 	}
+	st.CustomLays = true // as the style's firmware publishes it, in both generations
 	keep := func(found bool, keys ...parser.Key) {
 		if found {
 			st.Keeps = append(st.Keeps, keys...)

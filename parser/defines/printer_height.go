@@ -22,6 +22,7 @@ func (r *reader) geometry() parser.Geometry {
 	if r.on(nozzleProbe) != parser.No {
 		g.NozzleProbes = r.flag(parser.NozzleProbes, []string{nozzleProbe}, nil)
 	}
+	g.Towers = r.on("DELTA") == parser.Yes
 	r.homing(&g)
 	if r.hotends < 2 {
 		return g

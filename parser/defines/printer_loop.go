@@ -23,6 +23,9 @@ func (r *reader) loop() parser.Loop {
 			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
 		b := r.basis
 		l.Variants = loopVariants(b)
+		if r.any(ownGains) == parser.No {
+			l.Shared = r.hotends
+		}
 		powers("in range", "PID_MAX", "BANG_MAX", "PIDTEMP")
 		if b.may(older) {
 			// Only there another option limits below the functional range.
@@ -40,6 +43,9 @@ func (r *reader) loop() parser.Loop {
 	}
 	return l
 }
+
+// ownGains say that each hotend has gains of its own.
+var ownGains = []string{"PID_PARAMS_PER_HOTEND", "PID_PARAMS_PER_EXTRUDER"}
 
 // loopVariants are the ways in which a basis runs its PID loop, as the style's
 // firmware publishes it: the boards' converters and platforms differ in how
@@ -112,7 +118,7 @@ var gainNames = [...]struct {
 
 // gains reads the PID gains, per 255 duty counts in every generation.
 func (r *reader) gains(l *parser.Loop) {
-	lists := r.on("PID_PARAMS_PER_HOTEND") == parser.Yes || r.on("PID_PARAMS_PER_EXTRUDER") == parser.Yes
+	lists := r.any(ownGains) == parser.Yes
 	for i, to := range [...]*parser.Setting[float64]{&l.Kp, &l.Ki, &l.Kd} {
 		g := &gainNames[i]
 		f := figure{key: g.key, names: []string{g.newName, g.oldName}, near: []string{"PID_FUNCTIONAL_RANGE", "PIDTEMP"}}

@@ -2,6 +2,7 @@ package defines
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"preflash/parser"
@@ -9,14 +10,12 @@ import (
 
 // Steps returns the console commands of a task. Texts in angle brackets are
 // for the person to fill in.
-func (*config) Steps(task parser.Task) []string {
-	e, temp := " E"+strconv.Itoa(task.Tool), " S"+decimal(task.TempC)
+func (c *config) Steps(task parser.Task) []string {
+	e, temp := " E"+strconv.Itoa(c.hotendOf(task.Tool)), " S"+decimal(task.TempC)
 	tool := " T" + strconv.Itoa(task.Tool)
 	switch task.Kind {
 	case parser.TaskResetStored:
 		return []string{"M502", "M500"}
-	case parser.TaskSaveStored:
-		return []string{"M500"}
 	case parser.TaskTune:
 		return []string{"M303" + e + temp + " C8"}
 	case parser.TaskSetGains:
@@ -25,10 +24,6 @@ func (*config) Steps(task parser.Task) []string {
 			p, i, d = decimal(task.Kp), decimal(task.Ki), decimal(task.Kd)
 		}
 		return []string{"M301" + e + " P" + p + " I" + i + " D" + d}
-	case parser.TaskReplaceTrigger:
-		// With an offset of 0 and the lower limit off, the nozzle is brought
-		// down by hand until paper drags; the height shown is the new offset.
-		return []string{"M851 Z0", "G28", "M211 S0", "M114", "M851 Z<the height shown when paper drags, negative>", "M211 S1", "M500"}
 	case parser.TaskHeat:
 		return []string{"M104" + tool + temp}
 	case parser.TaskReport:
@@ -36,14 +31,125 @@ func (*config) Steps(task parser.Task) []string {
 	case parser.TaskHeatersOff:
 		return []string{"M104" + tool + " S0", "M140 S0"}
 	case parser.TaskShowStored:
+		if c.on("DISABLE_M503") == parser.Yes {
+			return nil
+		}
 		return []string{"M503"}
 	case parser.TaskTuneModel:
 		return []string{"M306" + e + " T"} // it chooses its own temperatures
+	case parser.TaskSelect:
+		return []string{"T" + strconv.Itoa(task.Tool)}
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
-		return []string{"T" + strconv.Itoa(task.Tool), "M83", "G1 E" + decimal(task.LengthMM) + " F" + decimal(math.Round(60*task.SpeedMMS))}
+		return []string{"M83", "G1 E" + decimal(task.LengthMM) + " F" + decimal(math.Round(60*task.SpeedMMS))}
+	}
+	return c.paperSteps(task)
+}
+
+// hotendOf is the hotend of a tool: several tools may feed one.
+func (c *config) hotendOf(tool int) int {
+	if c.printer.Tool == tool && c.read() {
+		return c.hotend
+	}
+	return tool
+}
+
+// read reports whether there are files that were read.
+func (c *config) read() bool { return len(c.s.files) > 0 }
+
+// paperSteps are those of the nozzle's height: what paper shows is the place of
+// the nozzle. G28, G90, G91, M114 and M211 are from memory.
+func (c *config) paperSteps(task parser.Task) []string {
+	probe := task.Figure == parser.ProbeTrigger
+	switch task.Kind {
+	case parser.TaskHome:
+		return []string{"G28"}
+	case parser.TaskBeginPaper:
+		// With an offset of 0 the height at which the probe triggers is 0, and the
+		// place at which the paper drags is the new offset. The lower limit is off,
+		// since that place may lie below 0.
+		steps := []string{"G90", "G1 Z10 F600", "G1 " + c.middle() + " F3000", "M211 S0", "G91"}
+		if probe {
+			steps = append([]string{"M851 Z0", "G28"}, steps...)
+		}
+		return steps
+	case parser.TaskLower:
+		return []string{"G1 Z-" + decimal(task.LengthMM) + " F60"}
+	case parser.TaskEndPaper:
+		steps := []string{"M114"}
+		switch {
+		case probe:
+			steps = append(steps, "M851 Z<the Z that M114 shows>")
+		case task.Figure == parser.Endstop("") && c.homeOffset():
+			steps = append(steps, "M206 Z<the Z that M114 shows, with the other sign>")
+		}
+		return append(steps, "G90", "G1 Z10 F600", "M211 S1")
+	case parser.TaskAbortPaper:
+		return []string{"G90", "G1 Z10 F600", "M211 S1"}
 	}
 	return nil
+}
+
+// homeOffset reports whether the console takes an offset of the homed place. That
+// towers have none is from memory.
+func (c *config) homeOffset() bool {
+	return c.on("NO_HOME_OFFSETS") != parser.Yes && c.on("DELTA") != parser.Yes
+}
+
+// middle is the middle of the bed, as the coordinates of a move.
+func (c *config) middle() string {
+	if c.on("DELTA") == parser.Yes || c.on("BED_CENTER_AT_0_0") == parser.Yes {
+		return "X0 Y0"
+	}
+	x, y := c.figure("X_BED_SIZE"), c.figure("Y_BED_SIZE")
+	if x <= 0 || y <= 0 {
+		return "X<middle of the bed> Y<middle of the bed>"
+	}
+	return "X" + decimal(x/2) + " Y" + decimal(y/2)
+}
+
+// on reports whether an option is on that is no setting.
+func (c *config) on(name string) parser.Tri {
+	if !c.read() {
+		return parser.Maybe
+	}
+	return (&reader{s: c.s, gen: c.gen, basis: c.basis}).on(name)
+}
+
+// figure is the number that an option holds; 0 where it cannot be told.
+func (c *config) figure(name string) float64 {
+	if !c.read() {
+		return 0
+	}
+	s := (&reader{s: c.s, gen: c.gen, basis: c.basis}).value(figure{names: []string{name}, absent: absentHidden})
+	if !s.Known() {
+		return 0
+	}
+	return s.Value
+}
+
+// Keep says how figures outlive a restart: in the firmware's own memory where it
+// has one, and else in the files alone.
+func (c *config) Keep(keys ...parser.Key) parser.Keeping {
+	if on := &c.printer.Storage.On; on.State == parser.Off || on.State == parser.Set && !on.Value {
+		return parser.Keeping{ByHand: c.places(keys), Why: "this firmware stores none, so they hold until the next start only"}
+	}
+	if slices.ContainsFunc(keys, func(k parser.Key) bool { return k == parser.Endstop("") || k == parser.TowerHeight }) && !c.homeOffset() {
+		return parser.Keeping{Why: "this firmware takes no home offset at the console: correct the height in the files by what was shown, or move the switch"}
+	}
+	return parser.Keeping{Steps: []string{"M500"}}
+}
+
+// places is where the files hold some settings.
+func (c *config) places(keys []parser.Key) (list []parser.Place) {
+	for _, s := range c.printer.Settings() {
+		for _, key := range keys {
+			if s.Key == key && !s.At.IsZero() {
+				list = append(list, s.Place)
+			}
+		}
+	}
+	return list
 }
 
 // decimal writes a figure in the shortest way that keeps it, without exponent.

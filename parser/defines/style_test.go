@@ -129,20 +129,3 @@ func TestOverrides(t *testing.T) {
 		})
 	}
 }
-
-func TestSteps(t *testing.T) {
-	for kind, want := range map[parser.TaskKind]string{
-		parser.TaskResetStored: "M502; M500", parser.TaskSaveStored: "M500", parser.TaskTune: "M303 E1 S220 C8",
-		parser.TaskSetGains: "M301 E1 P21.7 I1.4 D84", parser.TaskHeat: "M104 T1 S220", parser.TaskReport: "M105",
-		parser.TaskHeatersOff: "M104 T1 S0; M140 S0", parser.TaskShowStored: "M503", parser.TaskTuneModel: "M306 E1 T",
-		parser.TaskExtrude: "T1; M83; G1 E100 F150", parser.TaskRestart: "", 200: "",
-	} {
-		task := parser.Task{Kind: kind, Tool: 1, TempC: 220, Kp: 21.7, Ki: 1.4, Kd: 84, LengthMM: 100, SpeedMMS: 2.5}
-		if got := strings.Join(Style.Blank().Steps(task), "; "); got != want {
-			t.Errorf("task %d: %q, want %q", kind, got, want)
-		}
-	}
-	if steps := Style.Blank().Steps(parser.Task{Kind: parser.TaskReplaceTrigger}); len(steps) < 3 || steps[len(steps)-1] != "M500" {
-		t.Errorf("trigger: %q", steps)
-	}
-}

@@ -182,7 +182,7 @@ func (e *editor) write(s parser.Description, section, option, text string) error
 		return e.replace(s, at, text)
 	}
 	if o != nil && o.saved {
-		if steps := e.Steps(e.retune(s.Key)); len(steps) > 0 {
+		if steps := e.retune(s.Key); len(steps) > 0 {
 			return parser.Errorf(o.valueSpan(), "the %s stands in the saved block, which only the firmware writes; replace it at the console: %s",
 				s.Key, strings.Join(steps, ", then "))
 		}
@@ -190,9 +190,9 @@ func (e *editor) write(s parser.Description, section, option, text string) error
 	return e.insert(s.Key, section, option, text)
 }
 
-// retune is the task that measures a setting again; one without steps for a
-// setting that is chosen, not measured.
-func (e *editor) retune(key parser.Key) parser.Task {
+// retune gives the console steps that measure a setting again and keep it; none
+// for one that is chosen.
+func (e *editor) retune(key parser.Key) []string {
 	switch key {
 	case parser.GainP, parser.GainI, parser.GainD, parser.LoopControl:
 		top := e.printer.Limits.MaxTemp
@@ -200,11 +200,11 @@ func (e *editor) retune(key parser.Key) parser.Task {
 		if top.Known() && top.Value-tuneMarginC < tuneC {
 			task.TempC = top.Value - tuneMarginC
 		}
-		return task
+		return append(e.Steps(task), e.Keep(parser.GainP, parser.GainI, parser.GainD).Steps...)
 	case parser.ProbeTrigger:
-		return parser.Task{Kind: parser.TaskReplaceTrigger, Tool: e.tool}
+		return append(e.beginPaper(key), append([]string{"the nozzle down to the paper and ACCEPT"}, e.Keep(key).Steps...)...)
 	}
-	return parser.Task{Kind: parser.TaskResetStored}
+	return nil
 }
 
 // Where gains are tuned when nothing says where: a common printing

@@ -127,7 +127,7 @@ func TestEdits(t *testing.T) {
 			"[thermistor new_hotend_sensor]\ntemperature1: 25\nresistance1: 100000\nbeta: 3990\n[extruder]\nsensor_type: new_hotend_sensor\n"},
 		{"a name that is taken", "[thermistor new_hotend_sensor]\ntemperature1: 25\nresistance1: 100000\nbeta: 3000\n[extruder]\nsensor_type: Generic 3950\n", []parser.Change{{Key: parser.HotendSensor, Value: beta}},
 			"[thermistor new_hotend_sensor]\ntemperature1: 25\nresistance1: 100000\nbeta: 3000\n[thermistor new_hotend_sensor_2]\ntemperature1: 25\nresistance1: 100000\nbeta: 3990\n\n[extruder]\nsensor_type: new_hotend_sensor_2\n"},
-		{"a preset", "[extruder]\n[gcode_macro A]\ngcode:\n  M104 S240 ; c\n  G28\n", []parser.Change{num(parser.Preset(1), 220)},
+		{"a preset", "[extruder]\n[gcode_macro A]\ngcode:\n  M104 S240 ; c\n  G28\n", []parser.Change{num(parser.PresetOf(1, "A"), 220)},
 			"[extruder]\n[gcode_macro A]\ngcode:\n  M104 S220 ; c\n  G28\n"},
 		{"the cold guard", "[extruder]\nmin_temp: -100\nmin_extrude_temp: 0 # cold pulls\n", []parser.Change{{Key: parser.ColdGuard, Value: true}},
 			"[extruder]\nmin_temp: -100\nmin_extrude_temp: 170 # cold pulls\n"},
@@ -402,7 +402,7 @@ func drawPrinter(t *rapid.T) map[string]string {
 
 func ExampleStyle() {
 	fmt.Println(Style.Blank().Steps(parser.Task{Kind: parser.TaskTune, Tool: 1, TempC: 220}))
-	// Output: [PID_CALIBRATE HEATER=extruder1 TARGET=220 SAVE_CONFIG]
+	// Output: [PID_CALIBRATE HEATER=extruder1 TARGET=220]
 }
 
 // Two sections that go to one place stay whole, in whatever order their options

@@ -12,17 +12,10 @@ import (
 // are apart.
 func (c *config) geometry() parser.Geometry {
 	g := parser.Geometry{TriggerMM: parser.Setting[float64]{Key: parser.ProbeTrigger, State: parser.Off}}
-	for _, s := range c.sections {
-		if !isProbe(s.kind) {
-			continue
-		}
-		o, _ := c.find(s.name, "z_offset")
-		if o == nil && len(s.headers) == 0 {
-			continue // only the firmware writes of it
-		}
+	if s := c.probe(); s != nil {
 		g.TriggerMM = c.read(figure{key: parser.ProbeTrigger, section: s.name, option: "z_offset", demand: anything})
 		switch s.kind {
-		case "probe_eddy_current":
+		case eddyProbe:
 			g.TriggerMM.State = parser.Unknown
 			g.TriggerMM.Why = "[" + s.name + "] measures distance by a calibration that was made with the old nozzle; calibrate it again"
 		case "smart_effector", "load_cell_probe": // facts of the style: the nozzle touches
@@ -30,9 +23,12 @@ func (c *config) geometry() parser.Geometry {
 			g.NozzleProbes.Place = parser.Place{At: c.headingSpan(s.name), Value: s.name}
 		}
 		g.BesideNozzle = c.besideNozzle(s.name)
-		break
 	}
+	g.Towers = c.towers()
 	c.homing(&g)
+	if c.byName[c.rail()] != nil {
+		g.LowestMM = c.lowest()
+	}
 	g.Offsets = c.offsets()
 	return g
 }
@@ -41,7 +37,7 @@ func (c *config) geometry() parser.Geometry {
 // trigger height is its z_offset.
 func isProbe(kind string) bool {
 	switch kind {
-	case "probe", "bltouch", "smart_effector", "load_cell_probe", "dockable_probe", "probe_eddy_current":
+	case "probe", "bltouch", "smart_effector", "load_cell_probe", "dockable_probe", eddyProbe:
 		return true
 	}
 	return false
@@ -64,14 +60,7 @@ const virtualEndstop = ":z_virtual_endstop"
 
 // homing reads what stops Z: the probe, or a switch with its height.
 func (c *config) homing(g *parser.Geometry) {
-	delta := false
-	if kinematics, _ := c.value("printer", "kinematics"); kinematics == "delta" || kinematics == "rotary_delta" {
-		delta = true
-	}
-	axis := "stepper_z"
-	if delta {
-		axis = "stepper_a"
-	}
+	axis := c.rail()
 	pin, _ := c.find(axis, "endstop_pin")
 	if pin == nil {
 		return
@@ -82,7 +71,7 @@ func (c *config) homing(g *parser.Geometry) {
 		h.Value = parser.HomesByProbe
 		return
 	}
-	if delta {
+	if g.Towers {
 		h.Value = parser.HomesFar // its switches are on top of the towers
 		for _, tower := range [...]string{"a", "b", "c"} {
 			s := c.read(figure{key: parser.Endstop(tower), section: "stepper_" + tower, option: "position_endstop", optional: true, demand: anything})

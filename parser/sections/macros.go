@@ -11,47 +11,34 @@ import (
 const mostPresets = 1000
 
 // presets finds the temperatures that macros and menus set the hotend to, as
-// far as they are written as plain numbers. What a template computes is left
-// out, and so is what runs on a timer.
+// far as they are written as plain numbers: in a command, in a variable, in a
+// table in a variable, as what a parameter is without its caller. What a template
+// computes is left out, and so is what runs on a timer.
 func (c *config) presets(heater string) (list []parser.Setting[float64]) {
+	full := false
 	for _, s := range c.sections {
-		if s.kind != "gcode_macro" && s.kind != "menu" {
+		if full || s.kind != "gcode_macro" && s.kind != "menu" {
 			continue
 		}
-		o, _ := c.findIn(s, "gcode")
-		if o == nil || !mayHeat(o.file.Data[o.value:o.valueEnd]) {
-			continue
-		}
-		o.pieces(func(at int, piece []byte) {
-			from, to := target(piece, heater)
-			if to == from || len(list) > mostPresets {
-				return
+		c.macroFigures(s, func(o *option, from, to int, what figureKind) bool {
+			if what != aTarget {
+				return true
 			}
-			if len(list) == mostPresets {
-				c.remark(parser.RemarkGap, parser.Span{File: o.file, Start: at + from, End: at + to}, "more than %d target temperatures stand in macros; those from here on are not looked at", mostPresets)
+			if full = len(list) == mostPresets; full {
+				c.remark(parser.RemarkGap, parser.Span{File: o.file, Start: from, End: to}, "more than %d target temperatures stand in macros; those from here on are not looked at", mostPresets)
+				return false
 			}
-			text := string(piece[from:to])
-			v, ok := number(text)
-			if !ok || v <= 0 {
-				return // 0 switches off
+			text := string(o.file.Data[from:to])
+			if v, ok := number(text); ok && v > 0 { // 0 switches off
+				list = append(list, parser.Setting[float64]{
+					Key: parser.PresetOf(len(list)+1, s.own), Value: v, State: parser.Set, Name: "[" + s.name + "]",
+					Place: parser.Place{At: parser.Span{File: o.file, Start: from, End: to}, Value: text, Saved: o.saved},
+				})
 			}
-			list = append(list, parser.Setting[float64]{
-				Key: parser.Preset(len(list) + 1), Value: v, State: parser.Set, Name: "[" + s.name + "]",
-				Place: parser.Place{At: parser.Span{File: o.file, Start: at + from, End: at + to}, Value: text, Saved: o.saved},
-			})
-		})
+			return true
+		}, heater)
 	}
 	return list
-}
-
-// mayHeat passes over most macros at little cost.
-func mayHeat(gcode []byte) bool {
-	for _, word := range [...]string{"104", "109", "ARGET", "arget"} {
-		if bytes.Contains(gcode, []byte(word)) {
-			return true
-		}
-	}
-	return false
 }
 
 // target finds the number that a console command gives the heater as its
@@ -70,20 +57,8 @@ func target(line []byte, heater string) (from, to int) {
 	}
 	switch command := strings.ToUpper(string(line[:end])); {
 	case command == "SET_HEATER_TEMPERATURE":
-		name, value := [2]int{}, [2]int{}
-		for word := range words(line, end) {
-			at := bytes.IndexByte(line[word[0]:word[1]], '=')
-			if at < 0 {
-				continue
-			}
-			argument := [2]int{word[0] + at + 1, word[1]}
-			switch strings.ToUpper(string(line[word[0] : word[0]+at])) {
-			case "HEATER":
-				name = argument
-			case "TARGET":
-				value = argument
-			}
-		}
+		found := argumentsOf(line, command, "HEATER", "TARGET")
+		name, value := found[0], found[1]
 		if string(line[name[0]:name[1]]) == heater && literalNumber(line[value[0]:value[1]]) {
 			return value[0], value[1]
 		}

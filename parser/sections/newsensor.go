@@ -63,7 +63,6 @@ func (e *editor) define(s parser.Description, section, option string, def parser
 // figures are the options that write a definition out, and the kind of section
 // that they belong in.
 func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
-	plain := func(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
 	kind = "thermistor"
 	switch {
 	case def.Form == parser.FormBeta && def.CubicC != 0:

@@ -175,6 +175,7 @@ func (c *config) flow(hotend string) parser.Flow {
 			c.read(figure{key: parser.Carried("retract length"), section: "firmware_retraction", option: "retract_length", optional: true, demand: atLeast(0)}),
 			c.read(figure{key: parser.Carried("extra length after retract"), section: "firmware_retraction", option: "unretract_extra_length", optional: true, demand: atLeast(0)}))
 	}
+	f.CarriedOver = append(f.CarriedOver, c.advances(hotend)...)
 	f.CarriedOver = append(f.CarriedOver, c.loadLengths()...)
 	return f
 }

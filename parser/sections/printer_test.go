@@ -18,7 +18,7 @@ func TestPrinter(t *testing.T) {
 		"min temp = 0, set at 22 as [extruder] min_temp",
 		"max temp = 285, set at 23 as [extruder] max_temp",
 		"target margin = 0, default",
-		"preset 1 = 210, set at 52 as [gcode_macro PREHEAT]",
+		"preset 1 (PREHEAT) = 210, set at 52 as [gcode_macro PREHEAT]",
 		"cold extrusion guard = true, set at 24 as [extruder] min_extrude_temp",
 		"min extrude temp = 170, set at 24 as [extruder] min_extrude_temp",
 		"control = PID, set at 59 as [extruder] control, saved",
@@ -178,7 +178,7 @@ gcode:
 	for key, want := range map[parser.Key]any{
 		parser.MaxTemp: 350.0, parser.HotendPullup: 2200.0, parser.HotendRiseWindow: 30.0, parser.HotendErrorSum: 120.0,
 		parser.NozzleDiameter: 0.6, parser.FanOutput: "heater_fan second", parser.LoopControl: parser.ControlOnOff, parser.OnOffBand: 2.0,
-		parser.Preset(1): 210.0, parser.Preset(2): 240.0, parser.Preset(3): 200.0, parser.Preset(4): 333.0,
+		parser.PresetOf(1, "PREHEAT"): 210.0, parser.PresetOf(2, "BOTH"): 240.0, parser.PresetOf(3, "BOTH"): 200.0, parser.PresetOf(4, "BOTH"): 333.0,
 	} {
 		if s := described(t, c, key); s.Value != want {
 			t.Errorf("tool 1: %s is %v, want %v", key, s.Value, want)
@@ -342,13 +342,20 @@ func TestPresets(t *testing.T) {
 		{"[extruder]\n[gcode_macro A]\ngcode: M104 S201\n", "201"},
 		{"[extruder]\n[menu __main __heat]\ngcode:\n  M104 S202\n", "202"},
 		{"[extruder]\n[delayed_gcode later]\ngcode:\n  M104 S203\n", ""},
+		{head + "  {% set hot = params.NOZZLE_TEMP|default(240)|int %}\n  M109 S{hot}\n", "240"},
+		{head + "  {% set hot = params.Hot | default( 245.5, true ) %} {% set b = params.BED_TEMP|default(60) %}\n", "245.5"},
+		{head + "  {% set hot = params.TEMP|default(def_temp) %}{% set t = params.TEMP_TIMEOUT|default(600) %}\n", ""},
+		{"[extruder]\n[gcode_macro A]\nvariable_load_temp: 235\nvariable_bed_temp: 60\nvariable_max_temp: 300\nvariable_temp_wait: 90\nvariable_temps: 'x'\ngcode:\n", "235"},
+		{"[extruder]\n[gcode_macro A]\nvariable_temp: 600\nvariable_hotend: 1\nvariable_template: 7\ngcode:\n", ""},
+		{"[extruder]\n[gcode_macro A]\nvariable_material: {'PLA': {'extruder': 210, 'bed': 60},\n  \"PETG\": {\"nozzle_temp\": 240.0, 'fan': 30}}\ngcode:\n", "210 240.0"},
+		{"[extruder]\n[gcode_macro A]\nvariable_material: {'extruder': 210 + 5, extruder: 220, 'extruder': '230'}\ngcode:\n", ""},
 		{head + "  M104 S200\n[gcode_macro A]\ngcode:\n  M104 S210\n", "210"},
 	} {
 		c := readText(t, test.text)
 		var got []string
 		for i, s := range c.Printer().Limits.Presets {
 			got = append(got, s.At.Text())
-			if v, _ := number(s.At.Text()); v != s.Value || s.Key != parser.Preset(i+1) {
+			if v, _ := number(s.At.Text()); v != s.Value || !strings.HasPrefix(string(s.Key), string(parser.Preset(i+1))+" (") {
 				t.Errorf("%q: %+v does not match its place", test.text, s)
 			}
 		}
@@ -445,5 +452,24 @@ func TestHides(t *testing.T) {
 	}
 	if got := strings.Join(hidden, ", "); s.Value != 300.0 || s.Name != "[extruder] Max_Temp" || got != "printer.cfg 280 false, x.cfg 260 false, printer.cfg 290 true" {
 		t.Errorf("%v %s hides %s", s.Value, s.Name, got)
+	}
+}
+
+// Advance counts where it is a plain number, for this hotend, and is called by
+// its macro.
+func TestAdvancesInMacros(t *testing.T) {
+	c := readText(t, "[extruder]\n[gcode_macro START]\nvariable_pa: 0.035\nvariable_pa_smooth_time: 0.04\n"+
+		"variable_materials: {'PLA': {'pa': 0.03}, 'ABS': {'pressure_advance': 0.05}}\ngcode:\n"+
+		"  SET_PRESSURE_ADVANCE ADVANCE=0.06\n  set_pressure_advance extruder=extruder advance=0.07 SMOOTH_TIME=0.02\n"+
+		"  SET_PRESSURE_ADVANCE EXTRUDER=extruder1 ADVANCE=0.08\n  SET_PRESSURE_ADVANCE ADVANCE={params.PA|default(0.09)}\n")
+	var got []string
+	for _, s := range c.Printer().Flow.CarriedOver[1:] {
+		if s.Key != "pressure advance of START" || s.At.Text() != s.Place.Value {
+			t.Errorf("%+v", s)
+		}
+		got = append(got, s.At.Text())
+	}
+	if want := "0.035 0.03 0.05 0.06 0.07 0.09"; strings.Join(got, " ") != want {
+		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -2,6 +2,7 @@ package sections
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"preflash/parser"
@@ -9,17 +10,16 @@ import (
 
 // Steps returns the console commands of a task. This firmware keeps nothing
 // apart from its files, so there is nothing to reset; gains take effect when
-// they are saved or written in the file, so none are set at the console.
-func (*config) Steps(task parser.Task) []string {
-	heater := " HEATER=" + hotendName(task.Tool)
-	target := " TARGET=" + strconv.FormatFloat(task.TempC, 'f', -1, 64)
+// they are saved or written in the file, so none are set at the console. Texts
+// in angle brackets are for the person to fill in.
+func (c *config) Steps(task parser.Task) []string {
+	heater := " HEATER=" + c.heaterOf(hotendName(task.Tool))
+	target := " TARGET=" + plain(task.TempC)
 	switch task.Kind {
-	case parser.TaskSaveStored:
-		return []string{"SAVE_CONFIG"}
 	case parser.TaskTune:
-		return []string{"PID_CALIBRATE" + heater + target, "SAVE_CONFIG"}
-	case parser.TaskReplaceTrigger:
-		return []string{"G28", "PROBE_CALIBRATE", "TESTZ Z=-0.1", "ACCEPT", "SAVE_CONFIG"}
+		return []string{"PID_CALIBRATE" + heater + target}
+	case parser.TaskTuneModel:
+		return []string{"MPC_CALIBRATE" + heater}
 	case parser.TaskHeat:
 		return []string{"SET_HEATER_TEMPERATURE" + heater + target}
 	case parser.TaskReport:
@@ -28,15 +28,171 @@ func (*config) Steps(task parser.Task) []string {
 		return []string{"TURN_OFF_HEATERS"}
 	case parser.TaskRestart:
 		return []string{"FIRMWARE_RESTART"}
-	case parser.TaskTuneModel:
-		return []string{"MPC_CALIBRATE" + heater, "SAVE_CONFIG"}
+	case parser.TaskSelect:
+		return c.selects(task.Tool)
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
-		return []string{"ACTIVATE_EXTRUDER EXTRUDER=" + hotendName(task.Tool), "M83",
-			"G1 E" + strconv.FormatFloat(task.LengthMM, 'f', -1, 64) + " F" + strconv.FormatFloat(math.Round(60*task.SpeedMMS), 'f', -1, 64)}
+		return []string{"M83", "G1 E" + plain(task.LengthMM) + " F" + plain(math.Round(60*task.SpeedMMS))}
+	case parser.TaskHome:
+		return []string{"G28"}
+	case parser.TaskBeginPaper:
+		return append(c.overBed(), c.beginPaper(task.Figure)...)
+	case parser.TaskLower:
+		return []string{"TESTZ Z=-" + plain(task.LengthMM)}
+	case parser.TaskEndPaper:
+		return []string{"ACCEPT"}
+	case parser.TaskAbortPaper:
+		return []string{"ABORT"}
 	}
 	return nil
 }
+
+// selects takes a tool: by its macro where there is one, which may fetch it, else
+// by the firmware's own command, where there are several.
+func (c *config) selects(tool int) []string {
+	if macro := c.toolMacro(tool); macro != nil {
+		return []string{macro.own}
+	}
+	if c.byName[hotendName(1)] == nil {
+		return nil
+	}
+	return []string{"ACTIVATE_EXTRUDER EXTRUDER=" + hotendName(tool)}
+}
+
+// overBed moves over the middle of the bed.
+func (c *config) overBed() []string {
+	at := "X<middle of the bed> Y<middle of the bed>"
+	if x, y, known := c.middle(); known {
+		at = "X" + plain(x) + " Y" + plain(y)
+	}
+	return []string{"G90", "G1 Z10 F600", "G1 " + at + " F3000"}
+}
+
+// beginPaper begins to measure a height with paper.
+func (c *config) beginPaper(figure parser.Key) []string {
+	switch figure {
+	case parser.ProbeTrigger:
+		probe := c.probe()
+		switch {
+		case probe == nil:
+		case probe.kind == eddyProbe:
+			return []string{"PROBE_EDDY_CURRENT_CALIBRATE CHIP=" + probe.own}
+		default:
+			return []string{"PROBE_CALIBRATE"}
+		}
+	case parser.Endstop(""):
+		if o, _ := c.find("stepper_z", "position_endstop"); o != nil {
+			return []string{"Z_ENDSTOP_CALIBRATE"}
+		}
+	case parser.TowerHeight:
+		if c.byName["delta_calibrate"] != nil {
+			return []string{"DELTA_CALIBRATE METHOD=manual"}
+		}
+	}
+	return []string{"MANUAL_PROBE"}
+}
+
+// Keep says whether the firmware's own saving reaches the options that hold
+// some figures. As it is published, it comments out hand-written ones in the
+// main file, but refuses all where one stands in an included file, in an indented
+// line, or under a header with text behind its bracket; and where the saved
+// block is damaged.
+func (c *config) Keep(keys ...parser.Key) parser.Keeping {
+	var refused []parser.Place
+	for _, at := range c.saves(keys) {
+		s := c.byName[at.section]
+		if s == nil {
+			continue
+		}
+		list, sure := c.spelled(s, at.option)
+		for _, i := range list {
+			if o := &c.options[i]; !o.saved && (sure || isKey(c.keyOf(o), at.option)) && !c.commentsOut(o) {
+				refused = append(refused, c.place(o))
+			}
+		}
+	}
+	if slices.Contains(keys, parser.TowerHeight) && c.byName["delta_calibrate"] == nil {
+		return parser.Keeping{Steps: []string{"RESTART"}, ByHand: c.towerEnds(),
+			Why: "without [delta_calibrate] no command saves it: take the height that was shown off each of them"}
+	}
+	if len(refused) > 0 {
+		why := "SAVE_CONFIG refuses to save them: the old ones stand where it does not write"
+		if refused[0].At.File != c.main {
+			why = "SAVE_CONFIG refuses to save them: the old ones stand in an included file"
+		}
+		return parser.Keeping{Steps: []string{"RESTART"}, ByHand: refused, Why: why}
+	}
+	for _, r := range c.remarks {
+		if r.Kind == parser.RemarkSavedDamaged && r.At.File == c.main {
+			return parser.Keeping{Steps: []string{"RESTART"}, ByHand: []parser.Place{{At: r.At}},
+				Why: "SAVE_CONFIG refuses to save anything while the saved block is damaged: mend that first"}
+		}
+	}
+	return parser.Keeping{Steps: []string{"SAVE_CONFIG"}}
+}
+
+// towerEnds is where the ends of the towers' travel are written.
+func (c *config) towerEnds() (list []parser.Place) {
+	for _, tower := range [...]string{"stepper_a", "stepper_b", "stepper_c"} {
+		if o, _ := c.find(tower, "position_endstop"); o != nil {
+			list = append(list, c.place(o))
+		}
+	}
+	return list
+}
+
+type sectionOption struct{ section, option string }
+
+// saves lists the options that a calibration of some settings writes, as the
+// firmware publishes it.
+func (c *config) saves(keys []parser.Key) (list []sectionOption) {
+	heater := c.heaterOf(hotendName(c.tool))
+	add := func(section string, options ...string) {
+		for _, o := range options {
+			list = append(list, sectionOption{section, o})
+		}
+	}
+	for _, key := range keys {
+		switch key {
+		case parser.GainP:
+			add(heater, "control", "pid_kp")
+		case parser.GainI:
+			add(heater, "pid_ki")
+		case parser.GainD:
+			add(heater, "pid_kd")
+		case parser.ModelPower: // option names of forks; what they save was not read
+			add(heater, "control", "block_heat_capacity", "sensor_responsiveness", "ambient_transfer", "fan_ambient_transfer")
+		case parser.ProbeTrigger:
+			if probe := c.probe(); probe != nil && probe.kind == eddyProbe {
+				add(probe.name, "calibrate")
+			} else if probe != nil {
+				add(probe.name, "z_offset")
+			}
+		case parser.Endstop(""):
+			add("stepper_z", "position_endstop")
+		case parser.TowerHeight:
+			add("printer", "delta_radius")
+			for _, tower := range [...]string{"stepper_a", "stepper_b", "stepper_c"} {
+				add(tower, "position_endstop", "angle", "arm_length")
+			}
+		}
+	}
+	return list
+}
+
+// commentsOut reports whether the firmware's saving finds a hand-written option.
+func (c *config) commentsOut(o *option) bool {
+	if o.file != c.main || o.key != o.line {
+		return false
+	}
+	h := o.section.headers[o.heading]
+	stop, _ := lineAt(h.file.Data, h.line)
+	bracket := h.name + len(o.section.name) + 1
+	return bracket > stop || len(clean(h.file.Data[bracket:stop]).text) == 0
+}
+
+// number1 writes a figure in the shortest way that keeps it, without exponent.
+func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // hotendName is the section of a hotend, and the name of its heater.
 func hotendName(tool int) string {

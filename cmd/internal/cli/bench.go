@@ -2,12 +2,15 @@ package cli
 
 import (
 	"io"
+	"slices"
+	"strings"
 
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/report"
 	"preflash/cmd/internal/worklist"
+	"preflash/parser"
 	"preflash/rules"
 )
 
@@ -39,8 +42,11 @@ are those of the files as they stand: apply the diff first.`,
 			list := make([]report.Bench, len(result.Printers))
 			for i := range result.Printers {
 				list[i].Printer = &result.Printers[i]
-				if inputs[i] != nil {
-					list[i].List = worklist.New(inputs[i], errorsOf(&result.Printers[i]))
+				switch {
+				case inputs[i] != nil:
+					list[i].List = worklist.New(inputs[i], worklist.Open{Errors: errorsOf(&result.Printers[i]), Changes: changesOf(inputs[i])})
+				case lacksSensor(&result.Printers[i]):
+					list[i].List = worklist.Unknown()
 				}
 			}
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
@@ -78,4 +84,33 @@ func errorsOf(p *fleet.Printer) []string {
 		}
 	}
 	return list
+}
+
+// changesOf lists what a diff would change at first, each setting once.
+func changesOf(in *rules.Input) []parser.Change {
+	var list []parser.Change
+	found := rules.Check(in)
+	for i := range found {
+		if found[i].Waived != "" {
+			continue
+		}
+		for _, c := range found[i].Changes {
+			list = slices.DeleteFunc(list, func(o parser.Change) bool { return o.Key == c.Key })
+			list = append(list, c)
+		}
+	}
+	return list
+}
+
+// lacksSensor reports whether the sheet does not say which sensor goes in.
+func lacksSensor(p *fleet.Printer) bool {
+	if p.Problem == nil {
+		return false
+	}
+	for _, problem := range p.Problem.Each() {
+		if strings.Contains(problem.String(), "new.sensor") {
+			return true
+		}
+	}
+	return false
 }

@@ -2,15 +2,12 @@ package cli
 
 import (
 	"bytes"
-	"flag"
 	"os"
 	"path/filepath"
 	"strconv"
 	"strings"
 	"testing"
 )
-
-var updateForms = flag.Bool("update", false, "write the golden files of testdata/forms anew")
 
 const formsDir = "../../../testdata/forms"
 
@@ -31,8 +28,7 @@ var forms = []struct {
 	{"gain-lists", 1, "endstop", 2},
 }
 
-// The sheet that is begun for each of them is a golden file beside its
-// configuration: begun.txt.
+// The sheet that is begun for each of them is a golden file.
 func TestFormsSheets(t *testing.T) {
 	t.Chdir(formsDir)
 	for _, f := range forms {
@@ -41,7 +37,7 @@ func TestFormsSheets(t *testing.T) {
 			t.Errorf("%s: exit %d\n%s", f.name, exit, &stderr)
 			continue
 		}
-		golden := filepath.Join(f.name, "begun.txt")
+		golden := filepath.Join("../../cmd/internal/cli/testdata/forms", f.name+".sheet")
 		if *updateForms {
 			if err := os.WriteFile(golden, out.Bytes(), 0o644); err != nil {
 				t.Fatal(err)

@@ -12,7 +12,7 @@ import (
 )
 
 // Bench is the work list of one printer; List is nil where the printer could
-// not be read.
+// not be read, unless it is its sensor that is not known yet.
 type Bench struct {
 	*fleet.Printer
 	List *worklist.List
@@ -26,24 +26,35 @@ func BenchText(w io.Writer, list []Bench, o TextOptions) error {
 	if o.Width <= 0 {
 		o.Width = 80
 	}
-	out := bufio.NewWriter(patch.HarmlessWriter(w))
-	p := textPrinter{out, o}
 	for i, b := range list {
 		if i > 0 {
-			out.WriteByte('\n')
+			if _, err := io.WriteString(w, newPage); err != nil {
+				return err
+			}
 		}
+		out := bufio.NewWriter(patch.HarmlessWriter(w))
+		p := textPrinter{out, o}
 		p.bench(b)
+		if err := out.Flush(); err != nil {
+			return err
+		}
 	}
-	return out.Flush()
+	return nil
 }
+
+// newPage has a printer of paper begin a new page for each printer's list.
+const newPage = "\f\n"
+
+// blank is what a person writes on.
+const blank = "________"
 
 func (p *textPrinter) bench(b Bench) {
 	p.hang(p.bold("Bench list: "), 0, benchTitle(b.Printer))
-	p.out.WriteByte('\n')
+	p.out.WriteString(benchHead + "\n\n")
+	for _, problem := range problems(b.Printer) {
+		p.entry("unread", red, problem)
+	}
 	if b.List == nil {
-		for _, problem := range b.Problem.Each() {
-			p.entry("unread", red, problem.String())
-		}
 		return
 	}
 	p.out.WriteString(Cautions)
@@ -70,12 +81,15 @@ func (p *textPrinter) benchItem(item worklist.Item) {
 		const width = 11
 		p.hang(fmt.Sprintf("%*s%-*s", indent, "", width, label), indent+width, text)
 	}
-	for i, step := range item.Steps {
-		label := ""
-		if i == 0 {
-			label = "Console"
+	for _, block := range [...]struct {
+		name  string
+		lines []string
+	}{{"Console", item.Steps}, {"Run", item.Run}, {"Sheet", item.Sheet}} {
+		label := block.name
+		for _, line := range block.lines {
+			labels(label, line)
+			label = ""
 		}
-		labels(label, step)
 	}
 	if item.Expect != "" {
 		labels("Expect", item.Expect)
@@ -83,6 +97,32 @@ func (p *textPrinter) benchItem(item worklist.Item) {
 	if item.Else != "" {
 		labels("Otherwise", item.Else)
 	}
+	if len(item.Note) > 0 {
+		labels("Write down", readings(item.Note))
+	}
+}
+
+// readings are the boxes to write readings into.
+func readings(list []worklist.Reading) string {
+	boxes := make([]string, len(list))
+	for i, r := range list {
+		boxes[i] = strings.TrimSpace(r.Name + " " + blank + " " + r.Unit)
+	}
+	return strings.Join(boxes, ", ")
+}
+
+// benchHead is who worked through the list, and when.
+const benchHead = "Date " + blank + "  By " + blank
+
+// problems says why a printer could not be read.
+func problems(p *fleet.Printer) (list []string) {
+	if p.Problem == nil {
+		return nil
+	}
+	for _, problem := range p.Problem.Each() {
+		list = append(list, problem.String())
+	}
+	return list
 }
 
 func benchTitle(p *fleet.Printer) string {
@@ -101,7 +141,7 @@ func BenchMarkdown(w io.Writer, list []Bench) error {
 	out := bufio.NewWriter(w)
 	for i, b := range list {
 		if i > 0 {
-			out.WriteByte('\n')
+			out.WriteString("\n<div style=\"page-break-before: always\"></div>\n\n")
 		}
 		benchMarkdown(out, b)
 	}
@@ -110,11 +150,15 @@ func BenchMarkdown(w io.Writer, list []Bench) error {
 
 func benchMarkdown(out *bufio.Writer, b Bench) {
 	fmt.Fprintf(out, "# Bench list: %s\n\n", markdown(benchTitle(b.Printer)))
+	out.WriteString(strings.ReplaceAll(benchHead, "_", "\\_") + "\n\n")
+	for _, problem := range problems(b.Printer) {
+		fmt.Fprintf(out, "- **unread** %s\n", markdown(problem))
+	}
 	if b.List == nil {
-		for _, problem := range b.Problem.Each() {
-			fmt.Fprintf(out, "- **unread** %s\n", markdown(problem.String()))
-		}
 		return
+	}
+	if b.Problem != nil {
+		out.WriteByte('\n')
 	}
 	out.WriteString(strings.Replace(Cautions, ":\n", ":\n\n", 1))
 	if b.List.Mend != "" {
@@ -127,12 +171,10 @@ func benchMarkdown(out *bufio.Writer, b Bench) {
 		}
 		for _, item := range s.Items {
 			fmt.Fprintf(out, "- [ ] %s\n", markdown(item.Do))
-			if len(item.Steps) > 0 {
-				spans := make([]string, len(item.Steps))
-				for i, step := range item.Steps {
-					spans[i] = code(patch.Visible(step))
-				}
-				fmt.Fprintf(out, "  - Console: %s\n", strings.Join(spans, ", then "))
+			commands(out, "Console", item.Steps)
+			commands(out, "Run", item.Run)
+			if len(item.Sheet) > 0 {
+				fmt.Fprintf(out, "  - Sheet:\n\n    ```toml\n    %s\n    ```\n\n", strings.Join(item.Sheet, "\n    "))
 			}
 			if item.Expect != "" {
 				fmt.Fprintf(out, "  - Expect: %s\n", markdown(item.Expect))
@@ -140,6 +182,20 @@ func benchMarkdown(out *bufio.Writer, b Bench) {
 			if item.Else != "" {
 				fmt.Fprintf(out, "  - Otherwise: %s\n", markdown(item.Else))
 			}
+			if len(item.Note) > 0 {
+				fmt.Fprintf(out, "  - Write down: %s\n", markdown(readings(item.Note)))
+			}
 		}
 	}
+}
+
+func commands(out *bufio.Writer, label string, list []string) {
+	if len(list) == 0 {
+		return
+	}
+	spans := make([]string, len(list))
+	for i, step := range list {
+		spans[i] = code(patch.Visible(step))
+	}
+	fmt.Fprintf(out, "  - %s: %s\n", label, strings.Join(spans, ", then "))
 }

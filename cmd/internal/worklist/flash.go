@@ -4,9 +4,11 @@ import (
 	"fmt"
 	"math"
 	"path"
+	"slices"
 	"strings"
 
 	"preflash/parser"
+	"preflash/rules"
 	"preflash/rules/unit"
 )
 
@@ -14,35 +16,108 @@ import (
 // source.
 const coldK = 3
 
-func (b *builder) afterFlashing() Section {
-	s := Section{
-		Title: "After flashing or restart",
-		Note:  "Power on, heaters off.",
+// before keeps what the swap may lose.
+func (b *builder) before() Section {
+	s := Section{Title: "Before the swap", Note: "The printer still as it was, power on, heaters off."}
+	s.Items = append(s.Items, Item{
+		Do:     "Keep a copy of the files that the printer runs on: " + b.files() + ".",
+		Expect: "a copy to go back to",
+	})
+	on := &b.in.Printer.Storage.On
+	if b.keepsNothing() || on.State == parser.Off || on.Known() && !on.Value {
+		return s
 	}
+	item := Item{
+		Expect: "figures that the files lack, such as a probe's height, a mesh, steps per mm: write those that stay into the files",
+		Steps:  b.steps(parser.Task{Kind: parser.TaskShowStored}),
+		Note:   []Reading{{"kept as", ""}},
+	}
+	if item.Do = "Have the old firmware print its stored settings, and keep a copy."; len(item.Steps) == 0 {
+		item.Do = "The firmware stores settings, and this one does not print them at the console: write them down from its display."
+	}
+	if on.State == parser.Unknown {
+		item.Do = "Whether the firmware stores settings cannot be told: " + on.Why + ". " + item.Do
+	}
+	if b.drops() {
+		item.Do += " The change of the sensor definition lays its memory out anew: the new build drops all that is stored at its first start, probe height and gains too."
+	} else {
+		item.Do += " A new build that lays its memory out anew drops all that is stored at its first start: so it is with a custom sensor definition that comes or goes, another kind of control, another number of hotends."
+	}
+	s.Items = append(s.Items, item)
+	return s
+}
+
+// drops reports whether a change that is left makes the firmware drop what it
+// stored.
+func (b *builder) drops() bool {
+	return slices.ContainsFunc(b.changes, func(c parser.Change) bool {
+		def, ok := c.Value.(parser.SensorDef)
+		return ok && c.Key == parser.HotendSensor && rules.Drops(b.in, def)
+	})
+}
+
+// keepsNothing reports whether the firmware keeps nothing apart from its files,
+// into which it writes what was tuned.
+func (b *builder) keepsNothing() bool {
+	return len(b.steps(parser.Task{Kind: parser.TaskResetStored})) == 0
+}
+
+func (b *builder) afterFlashing() Section {
 	restart := b.steps(parser.Task{Kind: parser.TaskRestart})
+	s := Section{Title: "After flashing", Note: "Power on, heaters off."}
 	if len(restart) > 0 {
+		s.Title = "After the restart"
 		s.Items = append(s.Items, Item{
-			Do:     "Put the files on the printer (" + b.files() + ") and have them read again.",
+			Do:     "Put every file that was changed on the printer, included ones too" + b.changed() + ", and have them read again.",
 			Expect: "it starts without an error",
+			Else:   "the copy from above brings it back",
 			Steps:  restart,
 		})
 	} else {
 		s.Items = append(s.Items, Item{
-			Do:     "Build from these files (" + b.files() + ") and flash.",
+			Do:     "Build from these files, " + b.files() + b.changed() + ", and flash.",
 			Expect: "the printer starts, and says at its start that the build is the new one",
 		})
 	}
 	s.Items = append(s.Items, b.stored()...)
-	return Section{Title: s.Title, Note: s.Note, Items: append(s.Items, b.coldReading())}
+	s.Items = append(s.Items, b.coldReading())
+	return s
 }
 
-// files names the configuration's own files, without those that they include.
-func (b *builder) files() string {
+// mostFiles are named one by one.
+const mostFiles = 8
+
+// files names the files of the configuration as seen from its first one.
+func (b *builder) files() string { return b.named(b.in.Printer.Files) }
+
+func (b *builder) named(files []*parser.File) string {
 	var names []string
-	for _, k := range b.in.Sheet.Printer.Config {
-		names = append(names, path.Base(k.Value))
+	if len(b.in.Printer.Files) == 0 {
+		return ""
+	}
+	home := path.Dir(b.in.Printer.Files[0].Path) + "/"
+	for _, f := range files {
+		if name := strings.TrimPrefix(f.Path, home); !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	if more := len(names) - mostFiles; more > 0 {
+		names = append(names[:mostFiles], fmt.Sprintf("%d more", more))
 	}
 	return strings.Join(names, ", ")
+}
+
+// changed names the files that a diff changes.
+func (b *builder) changed() string {
+	edits, err := b.in.Config.Edits(b.changes)
+	if err != nil || len(edits) == 0 {
+		return ""
+	}
+	files := make([]*parser.File, len(edits))
+	for i := range edits {
+		files[i] = edits[i].At.File
+	}
+	return " (the diff that is left changes " + b.named(files) + ")"
 }
 
 // stored has the settings reset that the firmware keeps apart from the files.
@@ -60,25 +135,20 @@ func (b *builder) stored() []Item {
 	if len(kept) > 0 {
 		what = strings.Join(kept, ", ")
 	}
-	doubt := ""
-	if s.On.State == parser.Unknown {
-		doubt = "Whether it stores any cannot be told: " + s.On.Why + ". "
-	}
-	show := b.steps(parser.Task{Kind: parser.TaskShowStored})
-	return []Item{{
-		Do:     doubt + "Have the firmware print what it has in force, and keep a copy.",
-		Expect: "figures that you want to keep and that the files lack, such as one found by measuring: write them into the files first",
-		Steps:  show,
-	}, {
+	items := []Item{{
 		Do:     "Reset the stored settings. What was stored outlives the flash and hides the files: " + what + ".",
-		Expect: "no error; what was stored is gone",
+		Expect: "no error; what was stored is gone, and the copy from above has it",
 		Steps:  reset,
-	}, {
-		Do:     "Print them again.",
-		Expect: "the files' own figures" + b.storedFigures(),
-		Else:   "the reset was not saved, or another build is on the board",
-		Steps:  show,
 	}}
+	if show := b.steps(parser.Task{Kind: parser.TaskShowStored}); len(show) > 0 {
+		items = append(items, Item{
+			Do:     "Print the settings again.",
+			Expect: "the files' own figures" + b.storedFigures(),
+			Else:   "the reset was not saved, or another build is on the board",
+			Steps:  show,
+		})
+	}
+	return items
 }
 
 // storedFigures are some of the files' figures to look for.
@@ -113,6 +183,7 @@ func (b *builder) coldReading() Item {
 		Expect: fmt.Sprintf("the hotend shows the room, %s here, within %s", unit.Celsius(room), unit.Kelvin(coldK)),
 		Else:   "do not heat: sensor, wiring or definition are not what the sheet says",
 		Steps:  b.steps(parser.Task{Kind: parser.TaskReport}),
+		Note:   []Reading{{"room", "°C"}, {"hotend", "°C"}},
 	}
 	if bed := &b.in.Printer.Bed.Heated; bed.Known() && bed.Value {
 		item.Expect += ", and so does the bed"

@@ -58,7 +58,7 @@ func (b *builder) firstHeat() Section {
 	s.Items = append(s.Items, Item{
 		Do:     "Switch the heaters off.",
 		Expect: "the reading falls at once",
-		Else:   "pull the plug: the output is stuck on, and no firmware can stop that",
+		Else:   "pull the plug: the output stays on by a fault, and no firmware can stop that",
 		Steps:  b.steps(parser.Task{Kind: parser.TaskHeatersOff}),
 	})
 	return s
@@ -78,6 +78,7 @@ func (b *builder) stop(t float64) Item {
 	item := Item{
 		Do:    fmt.Sprintf("Set %s and wait until the reading has stood for a minute.", unit.Celsius(t)),
 		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: t}),
+		Note:  []Reading{{"thermometer", "°C"}},
 	}
 	band := 0.0
 	if b.real != nil {

@@ -36,7 +36,10 @@ func (b *builder) beforePower() Section {
 func (b *builder) heaterOhms() Item {
 	h := &b.in.Sheet.New.Heater
 	cold := h.RatedV.Value * h.RatedV.Value / h.RatedW.Value
-	item := Item{Do: "Ohmmeter across the two wires of the heater; subtract what it shows with its tips together."}
+	item := Item{
+		Do:   "Ohmmeter across the two wires of the heater; subtract what it shows with its tips together.",
+		Note: []Reading{{"heater", "Ω"}},
+	}
 	formula := fmt.Sprintf("V²/P = (%s)² / %s", unit.Volts(h.RatedV.Value), unit.Watts(h.RatedW.Value))
 	if h.Kind.Value == sheet.PTC {
 		item.Expect = fmt.Sprintf("roughly %s (%s); a PTC's cold reading proves little: it tells a whole one from a broken one (no reading) or a shorted one (near 0 Ω), not its power",
@@ -65,7 +68,10 @@ func (b *builder) insulation() Item {
 func (b *builder) sensorOhms() Item {
 	s := &b.in.Sheet.New.Sensor
 	room := b.in.Sheet.Printer.AmbientC.Value
-	item := Item{Do: "Ohmmeter across the two wires of the sensor, at room temperature."}
+	item := Item{
+		Do:   "Ohmmeter across the two wires of the sensor, at room temperature.",
+		Note: []Reading{{"room", "°C"}, {"sensor", "Ω"}},
+	}
 	switch {
 	case s.Kind.Value == parser.Thermocouple:
 		item.Expect = "a few Ω, which tells a whole one from a broken one and nothing else"

@@ -3,86 +3,12 @@ package worklist
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"preflash/parser"
 	"preflash/rules"
 	"preflash/rules/unit"
 )
-
-func (b *builder) height() Section {
-	s := Section{
-		Title: "Nozzle height",
-		Note:  "The tip is at another height than before, whatever was measured beforehand.",
-		Items: []Item{{
-			Do:     fmt.Sprintf("Heat to %s, switch the power off, and tighten the nozzle at once, as its maker says.", unit.Celsius(rules.TuneC(b.in))),
-			Expect: "no gap that filament could leave by. This comes before the height is measured, since it moves the tip",
-			Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: rules.TuneC(b.in)}),
-		}},
-	}
-	measure := b.steps(parser.Task{Kind: parser.TaskReplaceTrigger})
-	shift := &b.in.Sheet.New.Nozzle.TipShiftMM
-	switch b.in.Sheet.Printer.ZReference.Value {
-	case "nozzle":
-		s.Items = append(s.Items, Item{
-			Do:     "Wipe the nozzle clean and home; hand at the switch.",
-			Expect: "the nozzle touches the bed and stops there",
-		})
-	case "probe":
-		item := Item{
-			Do:     "Measure the trigger height again; hand at the switch while it homes.",
-			Expect: "the probe triggers before the nozzle touches",
-			Steps:  measure,
-		}
-		t := &b.in.Printer.Geometry.TriggerMM
-		switch {
-		case !t.Known():
-			item.Expect += "; the files hold no trigger height to compare with"
-		case !shift.Given:
-			item.Expect += fmt.Sprintf("; before the swap it was %s%s, and the sheet does not say how far the tip is shifted", unit.Millimetres(t.Value), place(t.At))
-		default:
-			height := math.Round((t.Value-shift.Value)*1000) / 1000
-			item.Expect += fmt.Sprintf("; about %s is to be expected (%s before%s, and the tip sits %s)",
-				unit.Millimetres(height), unit.Millimetres(t.Value), place(t.At), lower(shift.Value))
-			if height <= 0 {
-				s.Items = append(s.Items, Item{
-					Do:     fmt.Sprintf("Move the probe down by more than %s before anything homes.", unit.Millimetres(-height)),
-					Expect: "the probe is the first to touch: by what the sheet says, the nozzle would be",
-				})
-				item.Expect = "the probe triggers before the nozzle touches"
-			}
-		}
-		s.Items = append(s.Items, item)
-	case "endstop":
-		item := Item{
-			Do:     "Before the first homing, lower the bed or move the endstop so far that the nozzle stays clear; then home, hand at the switch, and adjust until paper just drags.",
-			Expect: "the endstop triggers before the nozzle touches",
-		}
-		if shift.Given {
-			item.Expect += "; the tip sits " + lower(shift.Value)
-			if shift.Value > 0 {
-				item.Else = "without that the nozzle strikes the bed"
-			}
-		}
-		s.Items = append(s.Items, item)
-	default:
-		s.Items = append(s.Items, Item{
-			Do:     "The sheet does not say what finds the bed (z_reference). Bring the nozzle down by hand, power off, and see what would touch first.",
-			Expect: "probe or endstop, not the nozzle",
-		})
-	}
-	return s
-}
-
-// lower says a shift of the tip in words.
-func lower(shift float64) string {
-	switch {
-	case shift > 0:
-		return unit.Millimetres(shift) + " lower"
-	case shift < 0:
-		return unit.Millimetres(-shift) + " higher"
-	}
-	return "where the old one sat"
-}
 
 const (
 	usualFilamentMM = 1.75    // where the configuration does not say it: common practice, no source
@@ -118,7 +44,8 @@ func (b *builder) flow() Section {
 			Do:     fmt.Sprintf("Slow: push %s of filament at %s (%s of %s filament), the last step %d times, and weigh what comes out.", unit.Millimetres(total), unit.FlowRate(slowMM3S), unit.Speed(slowMM3S/area), unit.Millimetres(d), pushes),
 			Expect: "an even strand; this mass is the measure for the next",
 			Else:   "a drive that slips already here has a grip problem, no melting one",
-			Steps:  append(heat[:len(heat):len(heat)], push(slowMM3S)...),
+			Steps:  slices.Concat(b.take(), heat, push(slowMM3S)),
+			Note:   []Reading{{"slow", "g"}},
 		}},
 	}
 	limit := &b.in.Sheet.New.Nozzle.MaxFlowMM3S
@@ -126,6 +53,7 @@ func (b *builder) flow() Section {
 		s.Items = append(s.Items, Item{
 			Do:     "The same again, each time a quarter faster, until less than " + unit.Percent(leastShare) + " of that mass comes out or the drive clicks.",
 			Expect: "the last flow that was well is new.nozzle.max_flow_mm3_s of the sheet",
+			Note:   []Reading{{"max_flow_mm3_s", "mm³/s"}},
 		})
 		return s
 	}
@@ -134,8 +62,17 @@ func (b *builder) flow() Section {
 		Expect: "at least " + unit.Percent(leastShare) + " of the slow mass, no clicking, and the temperature holds",
 		Else:   "try 80 % of it, and write what holds in the sheet and in the slicer",
 		Steps:  push(limit.Value),
+		Note:   []Reading{{"full", "g"}},
 	})
 	return s
+}
+
+// take takes the tool to push filament with, where there are several.
+func (b *builder) take() []string {
+	if b.otherTools() == 0 && b.in.Printer.Tool == 0 {
+		return nil
+	}
+	return b.steps(parser.Task{Kind: parser.TaskSelect})
 }
 
 // left lists what is measured and was not guessed.
@@ -157,7 +94,7 @@ func (b *builder) left() Section {
 	for i := range b.in.Printer.Flow.CarriedOver {
 		c := &b.in.Printer.Flow.CarriedOver[i]
 		if c.State == parser.Set && c.Value != 0 {
-			s.Items = append(s.Items, Item{Do: fmt.Sprintf("%s: %s%s. From a test print with the new melt path.", capital(string(c.Key)), unit.Figure(c.Value, 3), place(c.At))})
+			s.Items = append(s.Items, Item{Do: fmt.Sprintf("%s: %s%s. From a test print with the new hotend.", capital(string(c.Key)), unit.Figure(c.Value, 3), place(c.At))})
 		}
 	}
 	for _, name := range rules.Assumed(b.in) {

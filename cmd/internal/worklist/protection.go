@@ -47,7 +47,7 @@ func (b *builder) protection() Section {
 		Expect: "the room's, as before",
 		Steps:  b.steps(parser.Task{Kind: parser.TaskReport}),
 	})
-	s.Items = append(s.Items, b.weldedOutput()...)
+	s.Items = append(s.Items, b.cutOff()...)
 	return s
 }
 
@@ -56,7 +56,8 @@ func (b *builder) riseTest(watch heat.Watch) Item {
 	item := Item{
 		Do:    fmt.Sprintf("Set %s and look at the clock.", unit.Celsius(coldTargetC)),
 		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC}),
-		Else:  "power off; the protection is not in force, whatever the files say",
+		Else:  "power off; the protection does not act, whatever the files say",
+		Note:  []Reading{{"stopped after", "s"}},
 	}
 	room := b.in.Sheet.Printer.AmbientC.Value
 	trip, ok := coldTrip(watch, room)
@@ -152,6 +153,10 @@ func (b *builder) sensorTest() Item {
 		return item
 	}
 	open := c.Open(rules.Converter(b.in))
+	if trips := l.MinTemp.Known() && open < l.MinTemp.Value || l.MaxTemp.Known() && open > l.MaxTemp.Value; trips && !l.MinWhileHeating {
+		item.Do, item.Steps = "Power off, unplug the sensor too, power on.", nil
+		item.Expect = "within seconds and without being asked for heat the firmware stops and reports a faulty sensor"
+	}
 	switch {
 	case l.MinTemp.Known() && open < l.MinTemp.Value:
 		item.Expect = fmt.Sprintf("it would read %s, below the min temp of %s: %s", atMost(open), unit.Celsius(l.MinTemp.Value), item.Expect)
@@ -181,8 +186,8 @@ func atMost(tempC float64) string {
 	return "about " + unit.Celsius(math.Round(tempC))
 }
 
-// weldedOutput says what no test of the firmware can show.
-func (b *builder) weldedOutput() []Item {
+// cutOff says what no test of the firmware can show.
+func (b *builder) cutOff() []Item {
 	rated, by := rules.Rating(b.in)
 	end := rules.StuckOn(b.in)
 	if end.C <= rated {
@@ -190,6 +195,6 @@ func (b *builder) weldedOutput() []Item {
 	}
 	return []Item{{
 		Do:     "See to a cut-off that needs no firmware, such as a thermal fuse on the block.",
-		Expect: fmt.Sprintf("without one, an output that is welded on takes this block %s (an upper bound), past the %s of the %s", end.Text(), unit.Celsius(rated), by),
+		Expect: fmt.Sprintf("without one, an output that stays on by a fault takes this block %s (an upper bound), past the %s of the %s", end.Text(), unit.Celsius(rated), by),
 	}}
 }

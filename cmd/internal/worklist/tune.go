@@ -2,7 +2,6 @@ package worklist
 
 import (
 	"fmt"
-	"path"
 	"slices"
 	"strings"
 
@@ -28,13 +27,13 @@ func (b *builder) tune() Section {
 		s.Items = append(s.Items, Item{
 			Do:     "Have the firmware measure the model's figures.",
 			Expect: "it heats once, cools, and prints the figures",
+			Note:   []Reading{{"figures", ""}},
 			Else:   "it stops where the heater power in the files is not the heater's: see preflash check",
 			Steps:  b.steps(parser.Task{Kind: parser.TaskTuneModel}),
 		})
-		if b.savesInFiles() {
-			s.Items = append(s.Items, b.restarted("the figures"))
-		} else {
-			s.Items = append(s.Items, b.save("the figures"), Item{
+		s.Items = append(s.Items, b.keep("the figures", parser.ModelPower))
+		if !b.keepsNothing() {
+			s.Items = append(s.Items, Item{
 				Do:     "Write the figures in the configuration too, where the old ones stand: beside the model's heater power" + place(loop.ModelPowerW.At) + ".",
 				Expect: "the same figures after the next flash",
 			})
@@ -44,7 +43,8 @@ func (b *builder) tune() Section {
 		s.Items = append(s.Items, b.starting(at)...)
 		s.Items = append(s.Items, b.measureGains(at))
 		if b.in.Sheet.Tuned.Gains() == nil {
-			s.Items = append(s.Items, b.putGains(), b.writeGains(at))
+			s.Items = append(s.Items, b.putGains())
+			s.Items = append(s.Items, b.writeGains()...)
 		} else {
 			s.Items = append(s.Items, b.compareGains())
 		}
@@ -114,6 +114,11 @@ func (b *builder) measureGains(at float64) Item {
 		Do:     fmt.Sprintf("Tune at %s.", unit.Celsius(at)),
 		Expect: "the temperature swings around the target a few times, then the firmware prints kp, ki and kd",
 		Steps:  b.steps(parser.Task{Kind: parser.TaskTune, TempC: at}),
+		Note:   []Reading{{"kp", ""}, {"ki", ""}, {"kd", ""}},
+	}
+	if n := b.in.Printer.Hotend.Loop.Shared; n > 1 {
+		item.Do += fmt.Sprintf(" All %d hotends run on one set of gains: this tune replaces that of the others too.", n)
+		item.Else = "write down the old gains first: a hotend that they suit and the new ones do not needs gains of its own (one set for each hotend), which the files do not have yet"
 	}
 	if t := b.in.Sheet.Tuned.Gains(); t != nil {
 		item.Do = fmt.Sprintf("The sheet has a tune at %s: %s. Tune again only if sensor, heater or block changed since.",
@@ -123,61 +128,53 @@ func (b *builder) measureGains(at float64) Item {
 }
 
 func (b *builder) putGains() Item {
-	if b.savesInFiles() {
-		item := b.restarted("the gains")
-		item.Expect += b.handWritten()
-		return item
-	}
 	set := b.steps(parser.Task{Kind: parser.TaskSetGains})
-	item := b.save("the gains that were printed")
-	item.Steps = slices.Concat(set, item.Steps)
-	item.Do = "Put the gains that were printed in force" + strings.TrimPrefix(item.Do, "Save the gains that were printed")
+	item := b.keep("the gains that were printed", parser.GainP, parser.GainI, parser.GainD)
+	if len(set) > 0 {
+		item.Do = "Put the gains that were printed in force." + " " + item.Do
+		item.Steps = slices.Concat(set, item.Steps)
+	}
 	return item
 }
 
-// savesInFiles reports whether the firmware writes what was tuned into the
-// configuration itself, as one does that keeps nothing apart from it.
-func (b *builder) savesInFiles() bool {
-	return len(b.steps(parser.Task{Kind: parser.TaskResetStored})) == 0
-}
-
-// restarted looks for what the tune's own steps saved.
-func (b *builder) restarted(what string) Item {
-	return Item{
-		Do:     "Wait for the restart that the saving ends with.",
-		Expect: what + " stand in the saved block at the end of the main file",
+// keep makes figures outlive the next start.
+func (b *builder) keep(what string, keys ...parser.Key) Item {
+	k := b.in.Config.Keep(keys...)
+	switch {
+	case len(k.ByHand) > 0:
+		item := Item{
+			Do:     fmt.Sprintf("%s. So write %s over the old ones by hand: %s.", capital(k.Why), what, places(k.ByHand)),
+			Expect: "the figures that were printed stand there",
+			Steps:  k.Steps,
+		}
+		if len(k.Steps) > 0 {
+			item.Expect += ", in the printer's own files, and it starts with them"
+		}
+		return item
+	case len(k.Steps) == 0:
+		return Item{Do: capital(k.Why) + "."}
+	case b.keepsNothing():
+		item := Item{
+			Do:     "Save " + what + ".",
+			Expect: "it restarts by itself, and they stand in the saved block at the end of the main file; old ones that stood there by hand have become comments",
+			Else:   "a refusal names the option and where it stands: write the figures there by hand and restart",
+			Steps:  k.Steps,
+		}
+		return item
 	}
+	return Item{Do: "Save " + what + ".", Expect: "no error", Steps: k.Steps}
 }
 
-// save keeps figures, where the firmware keeps any.
-func (b *builder) save(what string) Item {
-	on := &b.in.Printer.Storage.On
-	steps := b.steps(parser.Task{Kind: parser.TaskSaveStored})
-	if on.Known() && on.Value || on.State == parser.Unknown {
-		return Item{Do: "Save " + what + ".", Expect: "no error", Steps: steps}
-	}
-	return Item{Do: "Save " + what + ": this firmware stores none, so they hold until the next start only, and must go into the files."}
-}
-
-// handWritten warns of gains that hide the saved ones.
-func (b *builder) handWritten() string {
-	loop := &b.in.Printer.Hotend.Loop
-	if loop.Kp.State != parser.Set || loop.Kp.Saved {
-		return ""
-	}
-	return ". Gains written by hand hide them: take out those at " + gainPlaces(loop)
-}
-
-// gainPlaces says where the gains stand.
-func gainPlaces(loop *parser.Loop) string {
+// places lists places by file, with their lines.
+func places(list []parser.Place) string {
 	var names []string
 	lines := make(map[string][]string)
-	for _, s := range []*parser.Setting[float64]{&loop.Kp, &loop.Ki, &loop.Kd} {
-		if s.At.IsZero() {
+	for _, p := range list {
+		if p.At.IsZero() {
 			continue
 		}
-		line, _ := s.At.Position()
-		name := s.At.File.Name
+		line, _ := p.At.Position()
+		name := p.At.File.Name
 		if lines[name] == nil {
 			names = append(names, name)
 		}
@@ -193,18 +190,21 @@ func gainPlaces(loop *parser.Loop) string {
 	return strings.Join(names, "; ")
 }
 
+// gainPlaces says where the gains stand.
+func gainPlaces(loop *parser.Loop) string {
+	return places([]parser.Place{loop.Kp.Place, loop.Ki.Place, loop.Kd.Place})
+}
+
 // writeGains keeps the tune where it outlives the next flash.
-func (b *builder) writeGains(at float64) Item {
-	loop := &b.in.Printer.Hotend.Loop
-	item := Item{
-		Do: fmt.Sprintf("Write the tune in the sheet, %s: [tuned] with at_c = %s, kp, ki, kd, and the day as on.",
-			path.Base(b.in.Sheet.File.Name), unit.Figure(at, 1)),
-		Expect: "preflash check says nothing of pid-stale",
+func (b *builder) writeGains() []Item {
+	places := gainPlaces(&b.in.Printer.Hotend.Loop)
+	if places == "" || b.keepsNothing() || len(b.in.Config.Keep(parser.GainP).ByHand) > 0 {
+		return nil
 	}
-	if places := gainPlaces(loop); places != "" && !b.savesInFiles() {
-		item.Do += " Write the same gains in the configuration: " + places + "."
-	}
-	return item
+	return []Item{{
+		Do:     "Write the same gains in the files: " + places + ".",
+		Expect: "they hold after the next flash and the next reset too",
+	}}
 }
 
 // compareGains sees that a tune that was made is in force.

@@ -33,25 +33,51 @@ type Item struct {
 	Expect string   // what must be seen then
 	Else   string   // what follows where it is not
 	Steps  []string // console commands, in order
+	Run    []string // commands of Preflash
+	Sheet  []string // lines that go into the sheet
+	Note   []Reading
 }
 
-// New makes the list of a printer. errors are the rules of the findings that
-// keep it from being heated, one for each finding.
-func New(in *rules.Input, errors []string) *List {
+// Reading is something to write down.
+type Reading struct{ Name, Unit string }
+
+// Open is what is left to do before the list that it is printed with.
+type Open struct {
+	// Errors are the rules of the findings that keep the hotend from being
+	// heated, one for each finding.
+	Errors []string
+	// Changes are what a diff would change.
+	Changes []parser.Change
+}
+
+// New makes the list of a printer.
+func New(in *rules.Input, open Open) *List {
 	b := newBuilder(in)
-	return &List{
-		Mend: mend(errors),
-		Sections: []Section{
-			b.beforePower(),
-			b.afterFlashing(),
-			b.firstHeat(),
-			b.protection(),
-			b.tune(),
-			b.height(),
-			b.flow(),
-			b.left(),
-		},
+	b.changes = open.Changes
+	list := &List{Mend: mend(open.Errors), Sections: []Section{b.before(), b.beforePower()}}
+	if !b.placed() {
+		cold := coldSensor()
+		cold.Items = append([]Item{{
+			Do: fmt.Sprintf("Stop here: what the firmware makes of definition %s%s is not known, so nothing may heat. Write a definition that is known for the sheet's sensor, and print this list again; where that sensor is not sure either, measure it first.",
+				rules.Definition(b.in), place(b.in.Printer.Hotend.Sensor.At)),
+		}}, cold.Items...)
+		list.Sections = append(list.Sections, cold)
+		return list
 	}
+	list.Sections = append(list.Sections, b.afterFlashing(), b.firstHeat(), b.protection(), b.tune())
+	list.Sections = append(list.Sections, b.height()...)
+	list.Sections = append(list.Sections, b.flow(), b.left(), b.done())
+	return list
+}
+
+// Unknown is the list of a printer whose sensor is not known yet, so that there
+// is no sheet to go by.
+func Unknown() *List { return &List{Sections: []Section{coldSensor()}} }
+
+// placed reports whether it is known what the firmware makes of the sensor.
+func (b *builder) placed() bool {
+	s := &b.in.Printer.Hotend.Sensor
+	return s.Known() && s.Value.Kind != parser.KindUnknown
 }
 
 func mend(errors []string) string {
@@ -63,7 +89,7 @@ func mend(errors []string) string {
 	if len(errors) > 1 {
 		noun, them = "errors", "them"
 	}
-	return fmt.Sprintf("The configuration or the sheet still has %d %s: %s. Mend %s before the heater gets power (preflash check says what is wrong, preflash diff what an edit can do), then print this list again: its figures are those of the files as they stand.",
+	return fmt.Sprintf("The configuration or the sheet still has %d %s: %s. Fix %s before the heater gets power (preflash check says what is wrong, preflash diff what an edit can do), then print this list again: its figures are those of the files as they stand.",
 		len(errors), noun, strings.Join(names, ", "), them)
 }
 
@@ -73,6 +99,7 @@ type builder struct {
 	real    *sensor.Circuit // what is wired in, nil where it has no curve
 	inForce *sensor.Circuit // what the firmware believes, nil where that is no curve of this kind
 	other   *definition     // the wrong definition to tell apart, nil where there is none
+	changes []parser.Change // what a diff would change
 }
 
 // definition is a way to read the sensor that would be wrong.

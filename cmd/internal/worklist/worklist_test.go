@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -88,7 +89,7 @@ func section(t testing.TB, list *worklist.List, title string) string {
 		if s.Title == title {
 			lines := []string{s.Note}
 			for _, i := range s.Items {
-				lines = append(lines, strings.Join([]string{i.Do, i.Expect, i.Else, strings.Join(i.Steps, "; ")}, " | "))
+				lines = append(lines, strings.Join([]string{i.Do, i.Expect, i.Else, strings.Join(slices.Concat(i.Steps, i.Sheet), "; ")}, " | "))
 			}
 			return strings.Join(lines, "\n")
 		}
@@ -137,7 +138,7 @@ func TestSections(t *testing.T) {
 			change: func(in *rules.Input) { in.Sheet.New.Fan.RatedV = sheet.Key[float64]{Value: 12, Given: true} }},
 		{name: "no fan output", title: "Before power", says: `No output that follows this hotend is known`,
 			change: func(in *rules.Input) { in.Printer.ColdSide.Fan.State = parser.Off }},
-		{name: "nothing stored, nothing to reset", title: "After flashing or restart", says: `FIRMWARE_RESTART`, silence: `stored`},
+		{name: "nothing stored, nothing to reset", title: "After the restart", says: `FIRMWARE_RESTART`, silence: `stored`},
 		{name: "no hotter than it may get", title: "First heat", says: `no more than 120 °C may be asked`, silence: `Set 150 °C`,
 			change: func(in *rules.Input) { in.Sheet.New.RatedC.Value = 120 }},
 		{name: "a fan that starts late is looked at late", title: "First heat", says: `(?s)Set 150 °C.*from 100 °C on`,
@@ -154,7 +155,34 @@ func TestSections(t *testing.T) {
 				k := func(x float64) sheet.Key[float64] { return sheet.Key[float64]{Value: x, Given: true} }
 				in.Sheet.Tuned = &sheet.Tuned{AtC: k(230), Kp: k(20), Ki: k(1), Kd: k(90)}
 			}},
-		{name: "hand-written gains hide saved ones", title: "Tune, save, write down", says: `take out those at .*printer\.cfg, lines 5, 6, 7`},
+		{name: "the saving comments the old gains out", title: "Tune, save, write down", says: `old ones that stood there by hand have become comments.*\| SAVE_CONFIG$`},
+		{name: "gains for all hotends", title: "Tune, save, write down", says: `All 2 hotends run on one set of gains`,
+			change: func(in *rules.Input) { in.Printer.Hotend.Loop.Shared = 2 }},
+		{name: "a definition that is not known is not heated", title: "Which sensor it is", says: `Stop here: .*nothing may heat`,
+			change: func(in *rules.Input) { in.Printer.Hotend.Sensor.Value.Kind = parser.KindUnknown }},
+		{name: "a switch that strikes", title: "Nozzle height", says: `without that the nozzle strikes the bed`, silence: "Move the probe",
+			change: func(in *rules.Input) {
+				in.Sheet.Printer.ZReference.Value = "endstop"
+				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 2, Given: true}
+			}},
+		{name: "a switch that clears the bed", title: "Nozzle height", says: `about 0\.4 mm above the bed \(0\.6 mm before`, silence: "strikes the bed",
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesAtBed}
+				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""), State: parser.Set, Value: 0.6}}
+				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 0.2, Given: true}
+			}},
+		{name: "a way down that ends too early", title: "Nozzle height", says: `it ends at -1 mm, so write -3 mm there first`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.LowestMM = parser.Setting[float64]{State: parser.Set, Value: -1}
+				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: -1.5, Given: true}
+			}},
+		{name: "a nozzle that seems to be the probe", title: "Nozzle height", says: `Look whether the nozzle itself is the probe`,
+			change: func(in *rules.Input) { in.Printer.Geometry.TriggerMM.Value = -0.9 }},
+		{name: "what is done is not written again", title: "The end of the swap", says: `Check the sheet once more`, silence: `height_on`,
+			change: func(in *rules.Input) {
+				in.Sheet.Done.HeightOn = sheet.Key[time.Time]{Value: today, Given: true}
+			}},
+		{name: "what ends it", title: "The end of the swap", says: `height_on`},
 		{name: "a tip below the probe's reach", title: "Nozzle height", says: `Move the probe down by more than 0\.2 mm before anything homes`,
 			change: func(in *rules.Input) {
 				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 2, Given: true}
@@ -171,7 +199,7 @@ func TestSections(t *testing.T) {
 			if tt.change != nil {
 				tt.change(in)
 			}
-			text := section(t, worklist.New(in, nil), tt.title)
+			text := section(t, worklist.New(in, worklist.Open{}), tt.title)
 			if !regexp.MustCompile("(?m)" + tt.says).MatchString(text) {
 				t.Errorf("nothing says %q in\n%s", tt.says, text)
 			}
@@ -184,11 +212,11 @@ func TestSections(t *testing.T) {
 
 func TestMend(t *testing.T) {
 	in := input(t)
-	if got := worklist.New(in, nil).Mend; got != "" {
+	if got := worklist.New(in, worklist.Open{}).Mend; got != "" {
 		t.Errorf("a clean printer is told to mend: %s", got)
 	}
-	got := worklist.New(in, []string{"runaway-loose", "heater-current", "runaway-loose"}).Mend
-	if want := "3 errors: heater-current, runaway-loose. Mend them before"; !strings.Contains(got, want) {
+	got := worklist.New(in, worklist.Open{Errors: []string{"runaway-loose", "heater-current", "runaway-loose"}}).Mend
+	if want := "3 errors: heater-current, runaway-loose. Fix them before"; !strings.Contains(got, want) {
 		t.Errorf("%q does not say %q", got, want)
 	}
 }
@@ -203,7 +231,7 @@ func TestDemoListsAreWhole(t *testing.T) {
 		if in == nil {
 			t.Fatalf("%s is not read: %v", r.Printers[i].Name, r.Printers[i].Problem)
 		}
-		whole(t, worklist.New(in, nil))
+		whole(t, worklist.New(in, worklist.Open{}))
 	}
 }
 
@@ -248,7 +276,7 @@ func TestAnyFiguresMakeAWholeList(t *testing.T) {
 		w.HysteresisC.Value, w.ErrorSumCS.Value = within("hysteresis", 0, 500), within("sum", 0, 1e6)
 		p.Limits.MinTemp.Value, p.Limits.MaxTemp.Value = within("min", -273, 50), within("max", 0, 2000)
 		p.Geometry.TriggerMM.Value = within("trigger", -10, 10)
-		whole(t, worklist.New(in, nil))
+		whole(t, worklist.New(in, worklist.Open{}))
 		if t.Failed() {
 			rt.FailNow()
 		}
@@ -262,7 +290,7 @@ var aboutSeconds = regexp.MustCompile(`about ([0-9.]+) s after ([0-9.]+) °C is 
 // shortfall below 35 °C adds up to 120 °C·s.
 func TestHoldTestAgainstClosedForm(t *testing.T) {
 	in := input(t)
-	text := section(t, worklist.New(in, nil), "Protection test")
+	text := section(t, worklist.New(in, worklist.Open{}), "Protection test")
 	m := aboutSeconds.FindStringSubmatch(text)
 	if m == nil || m[2] != "40" {
 		t.Fatalf("no time from 40 °C on in\n%s", text)
