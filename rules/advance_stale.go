@@ -7,13 +7,13 @@ import (
 )
 
 var advanceStale = &Rule{
-	ID:         "advance-stale",
-	NeedsSheet: true,
-	Level:      Note,
-	Summary:    "Advance, retraction and load lengths come from the old melt path.",
+	ID:      "advance-stale",
+	Level:   Note,
+	Summary: "Advance, retraction and load lengths come from the old melt path.",
 	Doc: `Pressure or linear advance, retraction, load and unload lengths depend on the
 length and volume of the melt path. Measure them again on the new hotend; there
 is no formula (common practice, no source).`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		var names []string
 		var at parser.Span

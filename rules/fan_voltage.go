@@ -11,10 +11,9 @@ import (
 const fanTolerance = 0.15
 
 var fanVoltage = &Rule{
-	ID:         "fan-voltage",
-	NeedsSheet: true,
-	Level:      Error,
-	Summary:    "The heat-break fan gets a voltage that it is not made for.",
+	ID:      "fan-voltage",
+	Level:   Error,
+	Summary: "The heat-break fan gets a voltage that it is not made for.",
 	Doc: `gets_v = output_v, times the share of full power at which the configuration
 runs the fan, which acts as its mean does (common practice, no source).
 Error: gets_v more than 15 % above or below the fan's rated_v (common practice,
@@ -23,6 +22,7 @@ Where the sheet gives no output_v it is taken as supply_v. Silent where rated_v
 is not given. A fan on the supply (always_on) gets output_v; one that gets no
 power at all is coldside-fan's.
 Values: rated_v, output_v (gets_v). Change: full power, where that fits.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		rated, output := &in.Sheet.New.Fan.RatedV, &in.Sheet.New.Fan.OutputV
 		if !rated.Given {

@@ -1,14 +1,14 @@
 package rules
 
 var fanWires = &Rule{
-	ID:         "fan-wires",
-	NeedsSheet: true,
-	Level:      Note,
-	Summary:    "The heat-break fan has other wires than plus and minus.",
+	ID:      "fan-wires",
+	Level:   Note,
+	Summary: "The heat-break fan has other wires than plus and minus.",
 	Doc: `The third wire gives the fan's speed, the fourth takes a speed command (common
 practice, no source). Both may stay unconnected. Silent on two wires, unless
 [old.fan] says that the old one had more.
 Values: wires.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		wires := &in.Sheet.New.Fan.Wires
 		values := Values{"wires": wires.Value}

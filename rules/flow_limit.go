@@ -11,16 +11,16 @@ import (
 const usualFilamentMM = 1.75
 
 var flowLimit = &Rule{
-	ID:         "flow-limit",
-	NeedsSheet: true,
-	Level:      Warning,
-	Summary:    "The volumetric limit does not fit what the new hotend can melt.",
+	ID:      "flow-limit",
+	Level:   Warning,
+	Summary: "The volumetric limit does not fit what the new hotend can melt.",
 	Doc: `filament speed = max_flow_mm3_s / (π d²/4), d the filament's diameter in the
 configuration, else 1.75 mm (common practice, no source).
 Warning: the configuration's volumetric limit is above max_flow_mm3_s.
 Note: the configuration has no such limit; it belongs in the slicer then.
 Speed limits of the extruder axis also serve retraction and are not lowered.
 Values: flow_mm3_s, filament_mm_s. Change: the limit, down to the flow.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		flow := &in.Sheet.New.Nozzle.MaxFlowMM3S
 		if !flow.Given || in.Printer.Flow.MaxMM3PerS.State == parser.Absent {

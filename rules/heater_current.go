@@ -6,11 +6,10 @@ import (
 )
 
 var heaterCurrent = &Rule{
-	ID:         "heater-current",
-	NeedsSheet: true,
-	Level:      Error,
-	Figure:     FigureOf{"peak_a", "A", Higher},
-	Summary:    "The heater draws more current than its output stands.",
+	ID:      "heater-current",
+	Level:   Error,
+	Figure:  FigureOf{"peak_a", "A", Higher},
+	Summary: "The heater draws more current than its output stands.",
 	Doc: `lowest resistance = rated_v² / largest power in rated_w and hot_w
 peak_a = supply_v / lowest resistance, times the heaters that the configuration
 runs together: they share what feeds them, if not an output
@@ -18,6 +17,7 @@ Error: peak_a, with 5 % more power than the label (common practice, no source),
 above printer.output_a. A duty limit lowers the mean, not the
 peak: the output is either on or off. Silent where output_a is not given.
 Values: peak_a, limit_a. No change: it is wiring.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		limit := &in.Sheet.Printer.OutputA
 		if !limit.Given {

@@ -7,16 +7,16 @@ import "preflash/parser"
 const halfCount = 0.5 / 255
 
 var heaterDuty = &Rule{
-	ID:         "heater-duty",
-	NeedsSheet: true,
-	Level:      Error,
-	Figure:     FigureOf{"configured", "%", Higher},
-	Summary:    "The configuration drives the heater harder than its duty limit.",
+	ID:      "heater-duty",
+	Level:   Error,
+	Figure:  FigureOf{"configured", "%", Higher},
+	Summary: "The configuration drives the heater harder than its duty limit.",
 	Doc: `limit = new.heater.duty_limit, the highest duty that its maker or owner allows
 Error: an option that limits the heater's power stands above it, by more than
 half a count in 255; or no option limits the power at all.
 Values: configured, limit (shares of full power).
 Change: the limit, in every option that holds one.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		limit := &in.Sheet.New.Heater.DutyLimit
 		if limit.Value >= 1 {

@@ -13,11 +13,10 @@ import (
 const fullHeadroom = 1.15
 
 var heaterHeadroom = &Rule{
-	ID:         "heater-headroom",
-	NeedsSheet: true,
-	Level:      Error,
-	Figure:     FigureOf{"headroom", "%", Lower},
-	Summary:    "The heater has too little power for its top temperature and flow.",
+	ID:      "heater-headroom",
+	Level:   Error,
+	Figure:  FigureOf{"headroom", "%", Lower},
+	Summary: "The heater has too little power for its top temperature and flow.",
 	Doc: `at_c = top of new.print_c, part fan full:
   available = P(at_c) · duty limit, the lower of sheet and configuration
   loss      = loss_fan_w_per_k · (at_c − ambient_c)
@@ -37,6 +36,7 @@ Warning of its own: heating with the fan full stalls so near at_c that no watch
 trips, and below at_c all the same.
 Values: at_c, available_w, loss_w, melt_w, headroom, hold_settle_c, hold_trip_s.
 No change: it takes another heater, less flow or a lower temperature.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		at := in.Sheet.New.PrintC.Value[1]
 		p, assumed := plantOf(in)

@@ -12,10 +12,9 @@ import (
 const modelTolerance = 0.15
 
 var heaterModel = &Rule{
-	ID:         "heater-model",
-	NeedsSheet: true,
-	Level:      Error,
-	Summary:    "Model-based control was told a heater power that is not the new heater's.",
+	ID:      "heater-model",
+	Level:   Error,
+	Summary: "Model-based control was told a heater power that is not the new heater's.",
 	Doc: `actual_w = rated_w · (supply_v / rated_v)²; for a PTC heater the power of its
 table at the reference temperature of the model, or in the middle of print_c
 where the model has none.
@@ -23,6 +22,7 @@ Error: told and actual power differ by more than 15 % of the actual one (common
 practice, no source). Warning where a PTC heater comes without hot_w.
 Values: configured_w, actual_w. Change: the told power. The rest of the model is
 measured, not computed: see pid-stale.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		l := &in.Printer.Hotend.Loop
 		told := &l.ModelPowerW

@@ -14,12 +14,12 @@ const (
 
 var heaterOverpower = &Rule{
 	ID:         "heater-overpower",
-	NeedsSheet: true,
 	Level:      Error,
 	Unwaived:   true,
 	Figure:     FigureOf{"ratio", "%", Higher},
 	Summary:    "The supply's voltage is too high for the heater.",
 	Doc:        heaterRatioFormula + "Error: ratio above 1.15 (common practice, no source). Cannot be waived." + heaterRatioValues,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
 		if ratio := voltageRatio(h, supply); ratio > overpowerRatio+rounding {

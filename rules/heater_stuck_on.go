@@ -9,11 +9,10 @@ import (
 )
 
 var heaterStuckOn = &Rule{
-	ID:         "heater-stuck-on",
-	NeedsSheet: true,
-	Level:      Note,
-	Figure:     FigureOf{"equilibrium_c", "°C", Higher},
-	Summary:    "A heater output that is welded on takes the hotend past its rating.",
+	ID:      "heater-stuck-on",
+	Level:   Note,
+	Figure:  FigureOf{"equilibrium_c", "°C", Higher},
+	Summary: "A heater output that is welded on takes the hotend past its rating.",
 	Doc: `The block settles where P(T) = loss_w_per_k · (T − ambient_c), at full duty
 whatever limit the firmware has, part fan off; the power of a PTC heater is held
 flat beyond its table. Radiation is left out, so it is an upper bound, given in
@@ -22,6 +21,7 @@ Note: that lies above the weakest rating of the hotend. No firmware can stop an
 output that has failed closed; only a cut-off of its own can. new.cutoff_c below
 that rating settles it.
 Values: equilibrium_c (not above 500). No change.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		end, weakest := StuckOn(in), weakestRating(&in.Sheet.New)
 		cutoff := &in.Sheet.New.CutoffC

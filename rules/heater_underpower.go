@@ -2,11 +2,11 @@ package rules
 
 var heaterUnderpower = &Rule{
 	ID:         "heater-underpower",
-	NeedsSheet: true,
 	Level:      Warning,
 	Figure:     FigureOf{"ratio", "%", Lower},
 	Summary:    "The supply's voltage is too low for the heater to give its rated power.",
 	Doc:        heaterRatioFormula + "Warning: ratio below 0.7 (common practice, no source)." + heaterRatioValues,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
 		if ratio := voltageRatio(h, supply); ratio < underpowerRatio-rounding {

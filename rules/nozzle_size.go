@@ -9,15 +9,15 @@ import (
 )
 
 var nozzleSize = &Rule{
-	ID:         "nozzle-size",
-	NeedsSheet: true,
-	Level:      Warning,
-	Summary:    "The configuration was written for another nozzle diameter.",
+	ID:      "nozzle-size",
+	Level:   Warning,
+	Summary: "The configuration was written for another nozzle diameter.",
 	Doc: `Warning: the nozzle diameter of the configuration differs from
 new.nozzle.diameter_mm. Silent where either is not given. It also names a
 written limit of a line's cross section below 4 · diameter², which is what the
 sections style's firmware takes by itself, as it is published.
 Values: configured_mm, diameter_mm. Change: the diameter.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		s, nozzle := &in.Printer.Flow.NozzleMM, &in.Sheet.New.Nozzle.DiameterMM
 		switch {

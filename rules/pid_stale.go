@@ -8,12 +8,11 @@ import (
 )
 
 var pidStale = &Rule{
-	ID:         "pid-stale",
-	NeedsSheet: true,
-	Level:      Error,
-	MayWorsen:  true, // gains whose overshoot meets a max temp that was lowered to a rating
-	Figure:     FigureOf{"overshoot_c", "K", Higher},
-	Summary:    "The control gains are not those tuned on the new hotend.",
+	ID:        "pid-stale",
+	Level:     Error,
+	MayWorsen: true, // gains whose overshoot meets a max temp that was lowered to a rating
+	Figure:    FigureOf{"overshoot_c", "K", Higher},
+	Summary:   "The control gains are not those tuned on the new hotend.",
 	Doc: `Gains belong to one heater, block and sensor. They are compared with [tuned],
 to the precision in which the configuration writes them (0.5 %). What they
 would do is simulated: a step from ambient_c to the top of new.print_c, or to
@@ -32,6 +31,7 @@ Values: kp, ki, kd, overshoot_c, settle_s (within 2 °C, for the last third of a
 run of 900 s or more; null where it does not settle, or does not get there).
 Gains are measured, not guessed, so there is no change: the finding gives the
 console steps of a tune.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		l := &in.Printer.Hotend.Loop
 		switch {

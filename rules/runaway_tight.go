@@ -10,11 +10,10 @@ import (
 )
 
 var runawayTight = &Rule{
-	ID:         "runaway-tight",
-	NeedsSheet: true,
-	Level:      Warning,
-	MayLoosen:  []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum, parser.HotendRise},
-	Summary:    "The runaway protection would shut down a healthy new hotend.",
+	ID:        "runaway-tight",
+	Level:     Warning,
+	MayLoosen: []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum, parser.HotendRise},
+	Summary:   "The runaway protection would shut down a healthy new hotend.",
 	Doc: `The new hotend is heated from ambient_c at full duty, part fan full, in the
 model C dT/dt = P(T) − h (T − ambient), dS/dt = (T − S)/lag (fixed-step
 Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c, or
@@ -41,6 +40,7 @@ Change: the least window, and only then a larger sum, with which nothing trips
 with each of these alone: 7 % less power, 10 % more loss, a room of 15 °C;
 rounded up, never past what runaway-loose allows (120 s, 360 °C·s); none where
 that is not enough.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		holdTight(&in.Printer.Hotend.Watch, report)
 		watch, missing := watchOf(in)

@@ -20,10 +20,9 @@ const (
 )
 
 var sensorCurve = &Rule{
-	ID:         "sensor-curve",
-	NeedsSheet: true,
-	Level:      Error,
-	Summary:    "The firmware reads the sensor by another curve, so the nozzle is hotter or colder than shown.",
+	ID:      "sensor-curve",
+	Level:   Error,
+	Summary: "The firmware reads the sensor by another curve, so the nozzle is hotter or colder than shown.",
 	Doc: `Chain: indicated temperature → resistance by the definition → ratio of the
 divider with the definition's pull-up → resistance of the real sensor at that
 ratio with the real pull-up → actual temperature. A series resistor that the
@@ -55,6 +54,7 @@ points, or three of the curve. A change leaves at most half of the error and
 less than 2.5 K or the band; above 20 K it is the best there is and says what it
 leaves. Where what it leaves would take the hotend past its rating, the max temp
 goes down with it. A wrong pull-up that is a setting of its own is changed too.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
 		if s.State == parser.Unknown {

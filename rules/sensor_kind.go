@@ -9,12 +9,11 @@ import (
 )
 
 var sensorKind = &Rule{
-	ID:         "sensor-kind",
-	NeedsSheet: true,
-	Level:      Error,
-	Unwaived:   true,
-	Hides:      []string{"sensor-curve"},
-	Summary:    "The definition is for another kind of sensor than the one that goes in.",
+	ID:       "sensor-kind",
+	Level:    Error,
+	Unwaived: true,
+	Hides:    []string{"sensor-curve"},
+	Summary:  "The definition is for another kind of sensor than the one that goes in.",
 	Doc: `Kinds: bead thermistor, bare platinum, platinum behind an amplifier,
 thermocouple. One kind read as another gives temperatures that mean nothing.
 Bead and bare platinum hang on the same two wires and the same divider: the
@@ -29,6 +28,7 @@ and where the chip's reference resistor is below 3 or above 6 times the sensor's
 (common practice, no source).
 Note: for how many wires a chip is set up, and what an amplifier is told.
 Cannot be waived. Source: common practice, no source.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Hotend.Sensor
 		want := &in.Sheet.New.Sensor

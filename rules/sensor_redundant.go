@@ -8,10 +8,9 @@ import (
 )
 
 var sensorRedundant = &Rule{
-	ID:         "sensor-redundant",
-	NeedsSheet: true,
-	Level:      Error,
-	Summary:    "A second sensor must agree with this hotend's, and is not read as the new one.",
+	ID:      "sensor-redundant",
+	Level:   Error,
+	Summary: "A second sensor must agree with this hotend's, and is not read as the new one.",
 	Doc: `Some firmware compares a second sensor on the hotend with its own at every
 reading, also cold, and stops the printer where they differ by more than a
 limit. After a swap both must be read as what is in the hotend now.
@@ -20,6 +19,7 @@ cannot be placed on a curve, or reads the sheet's sensor more than 5 K off
 (common practice, no source) between printer.ambient_c and the top of print_c.
 Values: at_c, error_k (shown − actual, where it is worst), limit_k.
 No change: whether that sensor stays in the hotend is for a person to say.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		s, want := &in.Printer.Hotend.Second, &in.Sheet.New.Sensor
 		if s.State == parser.Absent {

@@ -15,11 +15,10 @@ const (
 )
 
 var sensorResolution = &Rule{
-	ID:         "sensor-resolution",
-	NeedsSheet: true,
-	Level:      Warning,
-	Figure:     FigureOf{"c_per_count", "K", Higher},
-	Summary:    "One count of the converter is so many degrees that control gets coarse.",
+	ID:      "sensor-resolution",
+	Level:   Warning,
+	Figure:  FigureOf{"c_per_count", "K", Higher},
+	Summary: "One count of the converter is so many degrees that control gets coarse.",
 	Doc: `c_per_count = dT/dcount of the sheet's sensor on the board's pull-up, read by a
 converter of adc_bits, at the top of print_c (at_c). effective_c is what is left
 after the firmware averages n readings: c_per_count / √n, since the noise of n
@@ -29,6 +28,7 @@ source).
 Note: it would be so with 10 bits, and the sheet does not say how many it has.
 It says so where the firmware takes a reading that does not move for a fault.
 Values: at_c, c_per_count, effective_c. No change: it is the board.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		want := &in.Sheet.New.Sensor
 		curve, err := sensor.OfSheet(want)

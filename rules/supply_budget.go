@@ -7,11 +7,10 @@ import "preflash/rules/heat"
 const supplyShare = 0.8
 
 var supplyBudget = &Rule{
-	ID:         "supply-budget",
-	NeedsSheet: true,
-	Level:      Error,
-	Figure:     FigureOf{"share", "%", Higher},
-	Summary:    "The heater and all else ask for more than the power supply gives.",
+	ID:      "supply-budget",
+	Level:   Error,
+	Figure:  FigureOf{"share", "%", Higher},
+	Summary: "The heater and all else ask for more than the power supply gives.",
 	Doc: `load_w = other_load_w + rated power · (supply_v / rated_v)², with the largest
 power in rated_w and hot_w, times the heaters that the configuration runs
 together; share = load_w / supply_w
@@ -19,6 +18,7 @@ Warning: share above 0.8; error: above 1; both with 5 % more power than the
 heater's label (common practice, no source). Silent
 where supply_w is not given.
 Values: load_w, supply_w, share. No change: it is wiring.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		p := &in.Sheet.Printer
 		if !p.SupplyW.Given {

@@ -7,13 +7,12 @@ import (
 )
 
 var tempCeiling = &Rule{
-	MayLoosen:  []parser.Key{parser.MinExtrude}, // a guard above the max temp comes down with it
-	ID:         "temp-ceiling",
-	NeedsSheet: true,
-	Level:      Error,
-	Hides:      []string{"preset-over"},
-	Figure:     FigureOf{"trip_c", "°C", Higher},
-	Summary:    "The firmware lets the hotend get hotter than its weakest part is rated for.",
+	MayLoosen: []parser.Key{parser.MinExtrude}, // a guard above the max temp comes down with it
+	ID:        "temp-ceiling",
+	Level:     Error,
+	Hides:     []string{"preset-over"},
+	Figure:    FigureOf{"trip_c", "°C", Higher},
+	Summary:   "The firmware lets the hotend get hotter than its weakest part is rated for.",
 	Doc: `R = lowest of new.rated_c, new.sensor.rated_c and, with a PTFE liner, 240 °C
 target limit = max temp − target margin; trip = max temp. Where the sensor's
 definition is a table, its end caps both: trip 1 °C, target limit 2 °C below it,
@@ -24,6 +23,7 @@ Values: target_limit_c, trip_c, rated_c, limited_by.
 Change: the highest whole max temp that satisfies both and keeps the hotend
 itself within R, where its definition shows it too cold. A min extrude temp
 above it goes down with it, to the lower figure of new.print_c.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Limits.MaxTemp
 		weakest := weakestRating(&in.Sheet.New)

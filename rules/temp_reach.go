@@ -7,10 +7,9 @@ import (
 )
 
 var tempReach = &Rule{
-	ID:         "temp-reach",
-	NeedsSheet: true,
-	Level:      Warning,
-	MayLoosen:  []parser.Key{parser.MaxTemp},
+	ID:        "temp-reach",
+	Level:     Warning,
+	MayLoosen: []parser.Key{parser.MaxTemp},
 
 	Figure:  FigureOf{"target_limit_c", "°C", Lower},
 	Summary: "The firmware does not let the hotend reach the top of its printing range.",
@@ -27,6 +26,7 @@ right after this run: it falls as the hotend heats, its definition stands for no
 curve, is for another kind of sensor, or is an error of sensor-curve that stays;
 what a chip or amplifier is told does not go with the sensor; or nothing says
 which pull-up it has.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		c, ok := ceilingOf(in, report)
 		if !ok {

@@ -9,10 +9,9 @@ import (
 )
 
 var tipShift = &Rule{
-	ID:         "tip-shift",
-	NeedsSheet: true,
-	Level:      Error,
-	Summary:    "The new nozzle tip sits at another height than the old one.",
+	ID:      "tip-shift",
+	Level:   Error,
+	Summary: "The new nozzle tip sits at another height than the old one.",
 	Doc: `shift = new.nozzle.tip_shift_mm, positive where the new tip sits lower. What
 finds the bed is what homes Z by the configuration, else printer.z_reference;
 where the two contradict each other, a warning of its own.
@@ -32,6 +31,7 @@ Warning of its own: distances between the hotends, which belong to the old one.
 done.height_on, the day on which all of this was measured again, settles it.
 Values: shift_mm, trigger_mm (the new height; null where it cannot be told). No
 change: heights are measured, never computed.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		if in.Sheet.Done.HeightOn.Given {
 			return

@@ -18,6 +18,7 @@ type figure struct {
 	high     float64
 	unit     string
 	required bool
+	open     bool // may be left blank, which is as if it were not given
 }
 
 // Bounds that several keys share. 60 V is the limit of extra-low DC voltage
@@ -27,6 +28,7 @@ func temperature() figure { return figure{low: 40, high: 1000, unit: "°C"} }
 func power() figure       { return figure{low: 0, high: 5000, unit: "W"} }
 
 func (f figure) needed() figure               { f.required = true; return f }
+func (f figure) mayStay() figure              { f.open = true; return f }
 func (f figure) or(def float64) figure        { f.def = def; return f }
 func (f figure) within(l, h float64) figure   { f.low, f.high = l, h; return f }
 func span(low, high float64, u string) figure { return figure{low: low, high: high, unit: u} }
@@ -53,6 +55,10 @@ func (f figure) take(v *value) (float64, string) {
 }
 
 func (s *scope) float(name string, f figure) Key[float64] {
+	if v := s.find(name); f.open && v != nil && v.blank() {
+		s.walk.open = append(s.walk.open, fault{at: v.at, path: s.full(name), text: s.full(name) + " is blank and " + MayStay})
+		return Key[float64]{Value: f.def, At: v.at, Path: s.full(name)}
+	}
 	return get(s, name, f.required, f.def, f.String, f.take)
 }
 

@@ -57,6 +57,21 @@ func Read(t *parser.Tree, name string) (*Sheet, error) {
 	return s, nil
 }
 
+// ReadPrinter reads the [printer] of a sheet that may have blanks and faults; the
+// error is that it is no TOML.
+func ReadPrinter(t *parser.Tree, name string) (Printer, error) {
+	f, err := t.Open(name)
+	if err != nil {
+		return Printer{}, err
+	}
+	root, wrong := parseTOML(f)
+	if wrong != nil {
+		return Printer{}, wrong.err()
+	}
+	w := &walk{own: f}
+	return readPrinter(w.scope("", root.at, false, root).sub("printer"), path.Dir(f.Path)), nil
+}
+
 // What is taken where the sheet says nothing.
 const (
 	usualPullupOhm = 4700
@@ -75,9 +90,9 @@ func readPrinter(s *scope, dir string) Printer {
 		Outside:    slices.Concat(s.defines("defined", true), s.defines("undefined", false)),
 		Tool:       s.whole("tool", 0, 0, 15),
 		SupplyV:    s.float("supply_v", voltage().needed()),
-		SupplyW:    s.float("supply_w", power().within(1, 10_000)),
-		OtherLoadW: s.float("other_load_w", power().within(0, 10_000)),
-		OutputA:    s.float("output_a", span(0.1, 100, "A")),
+		SupplyW:    s.float("supply_w", power().within(1, 10_000).mayStay()),
+		OtherLoadW: s.float("other_load_w", power().within(0, 10_000).mayStay()),
+		OutputA:    s.float("output_a", span(0.1, 100, "A").mayStay()),
 		PullupOhm:  s.float("pullup_ohm", span(10, 1e6, "Ω").or(usualPullupOhm)),
 		ADCBits:    s.whole("adc_bits", usualADCBits, 8, 16),
 		AmbientC:   s.float("ambient_c", span(-40, 80, "°C").or(usualAmbientC)),
@@ -170,13 +185,14 @@ func readSensor(s *scope) Sensor {
 	for _, p := range pairs.Value {
 		n.Points.Value = append(n.Points.Value, parser.SensorPoint{TempC: p[0], Ohm: p[1]})
 	}
+	s.kindByCurve(&n)
 	s.checkCurve(&n, pairs.Value)
 	s.done()
 	return n
 }
 
 func readKind(s *scope) Key[parser.SensorKind] {
-	word := choice(s, "kind", true, "", "ntc", "platinum", "platinum-amplifier", "thermocouple")
+	word := choice(s, "kind", false, "", "ntc", "platinum", "platinum-amplifier", "thermocouple")
 	k := Key[parser.SensorKind]{Given: word.Given, At: word.At, Path: word.Path}
 	for _, kind := range []parser.SensorKind{parser.NTC, parser.Platinum, parser.PlatinumAmplifier, parser.Thermocouple} {
 		if kind.String() == word.Value {
@@ -201,6 +217,48 @@ func readBeta(s *scope) Key[Beta] {
 		u.done()
 	}
 	return k
+}
+
+// kindByCurve tells the kind of a sensor that the sheet describes without it. What
+// a chip reads must be said.
+func (s *scope) kindByCurve(n *Sensor) {
+	own := func(given bool, at parser.Span) bool { return given && at.File == s.walk.own }
+	described := own(n.Curve.Given, n.Curve.At) || own(n.Points.Given, n.Points.At) || own(n.Beta.Given, n.Beta.At)
+	if n.Kind.Given && (own(true, n.Kind.At) || !described) || s.misspelt("kind") {
+		return
+	}
+	k := &n.Kind
+	switch {
+	case n.Curve.Given:
+		k.At, k.Value = n.Curve.At, kindOfCurve(n.Curve.Value)
+		if k.Value == parser.KindUnknown && n.Curve.Value != "" {
+			s.missing("kind", k.Path+" is missing; "+n.Curve.Path+" does not tell it: correct the curve, or give the kind")
+		}
+	case n.Beta.Given:
+		k.At, k.Value = n.Beta.At, parser.NTC
+	case n.Points.Given:
+		k.At, k.Value = n.Points.At, parser.NTC
+		if p := n.Points.Value; len(p) > 1 && p[len(p)-1].Ohm > p[0].Ohm {
+			k.Value = parser.Platinum
+		}
+	default:
+		if !s.misspelt("curve", "points", "beta") {
+			s.missing("curve", s.path+" has no curve; give curve (a known one), points or beta; or kind, for an amplifier or a thermocouple")
+		}
+		return
+	}
+	k.Given = k.Value != parser.KindUnknown
+}
+
+// kindOfCurve tells the kind by how the names of known curves begin.
+func kindOfCurve(name string) parser.SensorKind {
+	switch {
+	case strings.HasPrefix(name, "ntc-"):
+		return parser.NTC
+	case strings.HasPrefix(name, "pt"):
+		return parser.Platinum
+	}
+	return parser.KindUnknown
 }
 
 // checkCurve sees to it that a sensor has the one curve that its kind needs.
@@ -338,7 +396,7 @@ func readBlock(s *scope) Block {
 
 func readFan(s *scope, supplyV float64) Fan {
 	f := Fan{
-		RatedV:   s.float("rated_v", voltage()),
+		RatedV:   s.float("rated_v", voltage().mayStay()),
 		Wires:    s.whole("wires", 2, 2, 4),
 		OutputV:  s.float("output_v", span(1, 60, "V").or(supplyV)),
 		AlwaysOn: s.truth("always_on"),
@@ -350,8 +408,8 @@ func readFan(s *scope, supplyV float64) Fan {
 
 func readNozzle(s *scope) Nozzle {
 	n := Nozzle{
-		DiameterMM:  s.float("diameter_mm", span(0.05, 5, "mm")),
-		TipShiftMM:  s.float("tip_shift_mm", span(-100, 100, "mm")),
+		DiameterMM:  s.float("diameter_mm", span(0.05, 5, "mm").mayStay()),
+		TipShiftMM:  s.float("tip_shift_mm", span(-100, 100, "mm").mayStay()),
 		MaxFlowMM3S: s.float("max_flow_mm3_s", span(0.1, 500, "mm³/s")),
 	}
 	s.done()

@@ -456,10 +456,10 @@ rated_w = "  "
 		{3, "printer.name is blank"},
 		{4, "printer.config is blank"},
 		{6, "new.rated_c is missing"},
-		{6, "new.sensor.kind is missing"},
+		{6, "new.sensor has no curve"},
 		{7, "new.print_c is blank"},
 		{8, "new.heater.kind is missing"},
-		{9, "new.heater.rated_v is blank; give a number from 3 to 60 V"},
+		{9, "new.heater.rated_v is blank and blocks the check; give a number from 3 to 60 V"},
 		{10, "new.heater.rated_w is blank"},
 	}
 	all := list(t, err)
@@ -536,5 +536,65 @@ func TestLabelsAreCut(t *testing.T) {
 				t.Errorf("%d bytes: %d are kept", n, len(got))
 			}
 		}
+	}
+}
+
+// The curve tells the kind; what a chip reads must be said.
+func TestKindByCurve(t *testing.T) {
+	const was = "kind = \"ntc\"\ncurve = \"ntc-100k-3950\""
+	for _, tt := range []struct {
+		now  string
+		kind parser.SensorKind
+		says string
+	}{
+		{`curve = "ntc-100k-3950"`, parser.NTC, ""},
+		{`curve = "pt1000"`, parser.Platinum, ""},
+		{"beta = { r25_ohm = 100000, b_k = 3950 }", parser.NTC, ""},
+		{"points = [[25, 100000], [150, 1770], [250, 230]]", parser.NTC, ""},
+		{"points = [[0, 1000], [100, 1385], [200, 1759]]", parser.Platinum, ""},
+		{`kind = "thermocouple"`, parser.Thermocouple, ""},
+		{"kind = \"platinum-amplifier\"\ncurve = \"pt100\"", parser.PlatinumAmplifier, ""},
+		{`curve = "glass bead"`, 0, "new.sensor.kind is missing; new.sensor.curve does not tell it"},
+		{``, 0, "or kind, for an amplifier or a thermocouple"},
+		{"kind = \"platinum\"\nbeta = { r25_ohm = 1000, b_k = 3950 }", 0, "describes an NTC"},
+	} {
+		text := strings.Replace(full, was, tt.now, 1)
+		if text == full && tt.now != was {
+			t.Fatalf("%q is not in the sheet", was)
+		}
+		s, err := read(t, text, nil)
+		switch {
+		case tt.says != "":
+			if err == nil || !strings.Contains(err.Error(), tt.says) {
+				t.Errorf("%q: error %v, want %q", tt.now, err, tt.says)
+			}
+		case err != nil:
+			t.Errorf("%q: %v", tt.now, err)
+		case s.New.Sensor.Kind.Value != tt.kind || !s.New.Sensor.Kind.Given:
+			t.Errorf("%q: kind %+v", tt.now, s.New.Sensor.Kind)
+		}
+	}
+}
+
+// A blank that may stay is as if it were not given; beside one that blocks both
+// are told, each in its words.
+func TestBlanksThatMayStay(t *testing.T) {
+	blank := strings.Replace(full, "output_a = 5.0", `output_a = ""`, 1)
+	if blank == full {
+		t.Fatal("no output_a in the sheet")
+	}
+	s := mustRead(t, blank, nil)
+	if a := s.Printer.OutputA; a.Given || a.Value != 0 || a.At.Text() != `""` {
+		t.Errorf("output_a is %+v", a)
+	}
+	both := strings.Replace(blank, "supply_v = 24.0", `supply_v = ""`, 1)
+	_, err := read(t, both, nil)
+	for _, want := range []string{"printer.supply_v is blank and blocks the check; give", "printer.output_a is blank and may stay open"} {
+		if err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("error %v does not say %q", err, want)
+		}
+	}
+	if _, err := read(t, strings.Replace(full, `liner = "none"`, `liner = ""`, 1), nil); err == nil || !strings.Contains(err.Error(), "liner is blank and blocks") {
+		t.Errorf("a blank liner: %v", err)
 	}
 }

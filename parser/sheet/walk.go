@@ -11,11 +11,19 @@ import (
 	"preflash/parser"
 )
 
+// What is said of a blank, here and in a sheet that is begun: whether it keeps the
+// printer from being checked, or not.
+const (
+	Blocks  = "blocks the check"
+	MayStay = "may stay open"
+)
+
 // walk goes over the tree of one sheet and keeps what is wrong with it, so
 // that a person sees all of it at once.
 type walk struct {
 	own     *parser.File
 	faults  []fault
+	open    []fault // blanks that may stay, told only beside what is wrong
 	unknown []stray
 	scopes  []*scope // all that were walked
 }
@@ -163,7 +171,7 @@ func get[T any](s *scope, name string, required bool, def T, what wording, conv 
 	default:
 		k.Given, k.At = true, v.at
 		if v.blank() && (required || v.kind != listValue || len(v.list) > 0) { // an optional list may be empty
-			s.walk.fault(v.at, k.Path, k.Path+" is blank; give "+what())
+			s.walk.fault(v.at, k.Path, k.Path+" is blank and "+Blocks+"; give "+what())
 			break
 		}
 		x, problem := conv(v)
@@ -229,6 +237,9 @@ func (w *walk) err() error {
 	slices.SortStableFunc(w.faults, func(a, b fault) int {
 		return cmp.Or(cmp.Compare(w.rank(a), w.rank(b)), cmp.Compare(a.at.Start, b.at.Start))
 	})
+	if len(w.faults) > 0 {
+		w.faults = append(w.faults, w.open...)
+	}
 	var list []error
 	for i, f := range w.faults {
 		if i == maxFaults {

@@ -109,6 +109,25 @@ func (o *outputFlag) check(read []string, root string) (fs.FileMode, error) {
 	return mode, nil
 }
 
+// mayReplace refuses a sheet that is not to be gone on with, and returns the mode of
+// one that may: a regular file of the user's own, reached through no link.
+func (o *outputFlag) mayReplace() (fs.FileMode, error) {
+	refuse := func(text string) (fs.FileMode, error) { return 0, fmt.Errorf("%s %s", o.file, text) }
+	if link := linkOnTheWay(o.file); link != "" {
+		return refuse("leads through the link " + link + "; name the place itself")
+	}
+	info, err := os.Lstat(o.file)
+	switch {
+	case err != nil:
+		return 0, err
+	case !info.Mode().IsRegular() || !strings.EqualFold(filepath.Ext(o.file), ".toml"):
+		return refuse("is there already and is no sheet; name a new file")
+	case info.Mode()&0o200 == 0:
+		return refuse("is write-protected")
+	}
+	return info.Mode().Perm(), nil
+}
+
 // linkOnTheWay returns the first link on a relative path, or below the working
 // directory on an absolute one: a pull request can bring those.
 func linkOnTheWay(name string) string {

@@ -8,6 +8,7 @@ import (
 	"os"
 	"path"
 	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -15,81 +16,178 @@ import (
 	"preflash/cmd/internal/starter"
 	"preflash/parser"
 	"preflash/parser/sheet"
+	"preflash/patch"
 )
 
 func newSheet() *cobra.Command {
-	var root string
-	var tool int
-	var ask bool
-	var output outputFlag
+	s := &sheetCommand{}
 	cmd := &cobra.Command{
-		Use:   "sheet [CONFIG…]",
+		Use:   "sheet [CONFIG… | FOLDER | SHEET]",
 		Short: "Print a commented sheet to start from, filled from a configuration",
 		Long: `Sheet prints a swap sheet: what the configuration tells about the hotend now on
 the printer, and a blank for each thing that you measure or read from a label,
 with how. "preflash check" names the blanks that are left.
 
-CONFIG are the files of the configuration, in the order in which they are read;
-without them, the ones in the working directory. The sheet belongs in the folder
-of the first one, or where --output says: its paths are relative to that.`,
-		Example: `  preflash sheet Configuration.h Configuration_adv.h > swap.toml
-  preflash sheet --ask --output egret-03/swap.toml egret-03/printer.cfg`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			if tool < 0 || tool > 15 {
-				return fmt.Errorf("--tool %d is no hotend; they count from 0 to 15", tool)
-			}
-			if _, err := os.Lstat(output.file); output.file != "" && !errors.Is(err, fs.ErrNotExist) {
-				return fmt.Errorf("--output %s is there already; name a new file, so that no sheet is lost", output.file)
-			}
-			c, err := fleet.ReadConfiguration(args, root, tool)
-			if err != nil {
-				return err
-			}
-			place, err := placeFor(c, output.file)
-			if err != nil {
-				return err
-			}
-			s, err := starterOf(c, place)
-			if err != nil {
-				return err
-			}
-			if ask {
-				err := starter.Ask(s, cmd.InOrStdin(), cmd.ErrOrStderr(), func(text string) error {
-					_, err := sheet.Read(c.Tree.With(map[string][]byte{c.Tree.Shown(place): []byte(text)}), place)
-					return err
-				})
-				if err != nil {
-					return err
-				}
-			}
-			var read []string
-			for _, f := range c.Printer().Files {
-				read = append(read, f.Name)
-			}
-			return output.write(cmd, read, func(w io.Writer) error {
-				_, err := io.WriteString(w, s.Text())
-				return err
-			})
-		},
+CONFIG are the files of the configuration, in the order in which they are read.
+Of a folder, by default the working directory, it takes the one that lies there,
+and says what it passed over. The sheet belongs in the folder of the first file,
+or where --output says: its paths are relative to that.
+
+With --ask it asks for the blanks one by one. A SHEET that was begun before, named
+or at --output, is gone on with where blanks are left.`,
+		Example: `  preflash sheet --ask --output egret-03/swap.toml egret-03
+  preflash sheet --ask egret-03/swap.toml
+  preflash sheet --tool 1 Configuration.h Configuration_adv.h > tool-1.swap.toml`,
+		RunE: s.run,
 	}
 	f := cmd.Flags()
-	f.IntVar(&tool, "tool", 0, "which hotend, counted from 0")
-	f.BoolVar(&ask, "ask", false, "ask for the blanks one by one")
-	f.StringVar(&root, "root", "", "read nothing outside this folder (default: the repository, else the working directory)")
-	output.add(cmd)
+	f.IntVar(&s.tool, "tool", 0, "which hotend, counted from 0")
+	f.BoolVar(&s.ask, "ask", false, "ask for the blanks one by one")
+	f.StringVar(&s.root, "root", "", "read nothing outside this folder (default: the repository, else the working directory)")
+	s.output.add(cmd)
 	return cmd
 }
 
-// placeFor is where a sheet will stand, inside the tree.
-func placeFor(c *fleet.Configuration, output string) (string, error) {
-	if output == "" {
-		return path.Join(path.Dir(c.Files[0]), "swap.toml"), nil
-	}
-	return c.Inside(output)
+type sheetCommand struct {
+	root   string
+	tool   int
+	ask    bool
+	output outputFlag
 }
 
-func starterOf(c *fleet.Configuration, place string) (*starter.Sheet, error) {
-	f := starter.Facts{Name: c.NameFor(place), Place: c.Tree.Shown(place), Guess: c.Guess, Printer: c.Printer()}
+func (s *sheetCommand) run(cmd *cobra.Command, args []string) error {
+	if s.tool < 0 || s.tool > 15 {
+		return fmt.Errorf("--tool %d is no hotend; they count from 0 to 15", s.tool)
+	}
+	begun, err := s.begun(args)
+	switch {
+	case err != nil:
+		return err
+	case begun != "":
+		return s.goOn(cmd, begun)
+	}
+	c, err := fleet.ReadConfiguration(args, s.root, s.tool)
+	if err != nil {
+		return err
+	}
+	for _, passed := range c.Passed {
+		say(cmd.ErrOrStderr(), "passed over: "+passed)
+	}
+	place, err := placeFor(c, s.output.file)
+	if err != nil {
+		return err
+	}
+	starting, err := starterOf(c, c.NameFor(place), place)
+	if err != nil {
+		return err
+	}
+	var read []string
+	for _, f := range c.Printer().Files {
+		read = append(read, f.Name)
+	}
+	write := func(text string) error {
+		return s.output.write(cmd, read, func(w io.Writer) error {
+			_, err := io.WriteString(w, text)
+			return err
+		})
+	}
+	if !s.ask {
+		return write(starting.Text())
+	}
+	replace := write
+	if s.output.file == "" {
+		replace = func(string) error { return nil } // printed once, at the end
+	} else if err := write(starting.Text()); err != nil {
+		return err
+	} else {
+		replace = s.replace
+	}
+	text, err := s.questions(cmd, c, starting, place, starting.Text(), replace)
+	if err != nil || s.output.file != "" {
+		return err
+	}
+	return write(text)
+}
+
+// begun is the sheet that is to be gone on with; "" where a new one is begun.
+func (s *sheetCommand) begun(args []string) (string, error) {
+	if len(args) == 1 && strings.EqualFold(filepath.Ext(args[0]), ".toml") {
+		if !s.ask {
+			return "", fmt.Errorf("%s is a sheet; to fill its blanks: preflash sheet --ask %s", args[0], args[0])
+		}
+		if s.output.file != "" && filepath.Clean(s.output.file) != filepath.Clean(args[0]) {
+			return "", fmt.Errorf("--output %s is another file than %s; a sheet is gone on with where it is", s.output.file, args[0])
+		}
+		return args[0], nil
+	}
+	switch _, err := os.Lstat(s.output.file); {
+	case s.output.file == "" || errors.Is(err, fs.ErrNotExist):
+		return "", nil
+	case !s.ask:
+		return "", fmt.Errorf("--output %s is there already; to fill its blanks: preflash sheet --ask %s; else name a new file, so that no sheet is lost", s.output.file, s.output.file)
+	}
+	return s.output.file, nil
+}
+
+// goOn asks for the blanks that are left in a sheet, which is replaced after each
+// answer.
+func (s *sheetCommand) goOn(cmd *cobra.Command, name string) error {
+	s.output.file = name
+	if _, err := s.output.mayReplace(); err != nil {
+		return err
+	}
+	text, c, place, err := fleet.ReadBegun(name, s.root)
+	if err != nil {
+		return err
+	}
+	about, err := starterOf(c, c.Name(place), place)
+	if err != nil {
+		return err
+	}
+	_, err = s.questions(cmd, c, about, place, text, s.replace)
+	return err
+}
+
+// replace puts a text in place of the sheet.
+func (s *sheetCommand) replace(text string) error {
+	mode, err := s.output.mayReplace()
+	if err != nil {
+		return err
+	}
+	return replace(s.output.file, []byte(text), mode)
+}
+
+func (s *sheetCommand) questions(cmd *cobra.Command, c *fleet.Configuration, about *starter.Sheet, place, text string, save func(string) error) (string, error) {
+	q := starter.Questions{About: about, Save: save, Check: func(text string) error {
+		_, err := sheet.Read(c.Tree.With(map[string][]byte{c.Tree.Shown(place): []byte(text)}), place)
+		return err
+	}}
+	text, err := q.Ask(text, cmd.InOrStdin(), cmd.ErrOrStderr())
+	if err == nil && s.output.file != "" {
+		next := "preflash check " + s.output.file
+		if q.Left(text) {
+			next = "preflash sheet --ask " + s.output.file + " goes on with them"
+		}
+		fmt.Fprintln(cmd.ErrOrStderr(), patch.Visible("Next: "+next))
+	}
+	return text, err
+}
+
+// placeFor is where a sheet will stand, inside the tree: one of several tools has
+// its own.
+func placeFor(c *fleet.Configuration, output string) (string, error) {
+	if output != "" {
+		return c.Inside(output)
+	}
+	name := "swap.toml"
+	if c.Tools() > 1 {
+		name = fmt.Sprintf("tool-%d.swap.toml", c.Printer().Tool)
+	}
+	return path.Join(path.Dir(c.Files[0]), name), nil
+}
+
+func starterOf(c *fleet.Configuration, name, place string) (*starter.Sheet, error) {
+	f := starter.Facts{Name: name, Place: c.Tree.Shown(place), Guess: c.Guess, Tools: c.Tools(), Printer: c.Printer()}
 	for _, list := range []struct {
 		from []string
 		to   *[]string

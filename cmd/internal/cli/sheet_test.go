@@ -75,7 +75,7 @@ func namesBlanks(t *testing.T, text string) {
 		}
 		blanks++
 		key, _, _ := strings.Cut(line, " ")
-		named := strings.Contains(out.String(), fmt.Sprintf("swap.toml:%d: ", i+1)) && strings.Contains(out.String(), key+" is blank; give ")
+		named := strings.Contains(out.String(), fmt.Sprintf("swap.toml:%d: ", i+1)) && strings.Contains(out.String(), key+" is blank and ")
 		if !named {
 			t.Errorf("check does not name line %d: %s", i+1, line)
 		}
@@ -112,7 +112,7 @@ func fill(t *testing.T, text string, owner map[string]any) string {
 			fmt.Fprintf(&b, "%s = %s\n", key, literal(t, v))
 		case !blank:
 			b.WriteString(line)
-		case !strings.Contains(line, "delete this line"):
+		case !strings.Contains(line, "may stay open"):
 			t.Errorf("%s.%s is a blank that must be filled, and the demo has no figure for it", header, key)
 		}
 	}

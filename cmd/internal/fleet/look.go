@@ -79,7 +79,11 @@ func (c *Configuration) folder(dir string) *folder {
 		inside := path.Join(dir, name)
 		file, err := c.Tree.Open(inside)
 		if err != nil {
-			pass(name, "cannot be read: "+reason(err))
+			why := "cannot be read: " + reason(err)
+			if _, gone := os.Stat(filepath.FromSlash(c.Tree.Shown(inside))); gone != nil && e.Type()&os.ModeSymlink != 0 {
+				why = "is a link that leads nowhere"
+			}
+			pass(name, why)
 			continue
 		}
 		style := styleLike(file)

@@ -1,6 +1,7 @@
 package starter
 
 import (
+	"fmt"
 	"path"
 	"strconv"
 
@@ -19,12 +20,15 @@ func New(f Facts) *Sheet {
 	s := &Sheet{top: []string{
 		"Swap sheet for " + f.Name + ", begun from its configuration.",
 		"",
-		"Save it as " + f.Place + "; the paths in it count from there. Fill in every line that says BLANK. Then run",
+		"Save it as " + f.Place + "; the paths in it count from there. Fill in every line that says BLANK, by hand or with preflash sheet --ask " + f.Place + ". Then run",
 		"",
 		"    " + check,
 		"",
 		"which names the blanks that are left. A key behind a # need not be set: it shows what holds without it, or an example. To set it, take the # away.",
 	}}
+	if f.Tools > 1 {
+		s.top = append(s.top, "", fmt.Sprintf("This printer has %d hotends. Each that is exchanged has a sheet of its own, which --tool 0 to --tool %d begins.", f.Tools, f.Tools-1))
+	}
 	s.groups = append(s.groups,
 		group{entries: []*Entry{{Key: "format", Value: "1"}}},
 		printerGroup(f),
@@ -55,7 +59,7 @@ func blank(key, example, note string) *Entry {
 	return e
 }
 
-// orLeave is a blank whose line may be deleted.
+// orLeave is a blank that may stay.
 func orLeave(key, example, note string) *Entry {
 	e := blank(key, example, note)
 	e.Leave = true
@@ -77,12 +81,12 @@ func printerGroup(f Facts) group {
 			"included, but not found: add the file, or leave it here if it lives elsewhere"))
 	}
 	g.entries = append(g.entries,
-		set("tool", strconv.Itoa(f.Printer.Tool), "which hotend, counted from 0"),
+		tool(f),
 		zReference(f.Printer),
 		blank("supply_v", "24.0", "Voltage of the supply that feeds the heater: its label, or a voltmeter at the board."),
 		orLeave("supply_w", "350.0", "Power that the supply is rated for: its label, in W, or V times A. Without it, its load is not judged."),
 		orLeave("other_load_w", "220.0", "All else on that supply at full load: bed, motors, board, fans. Labels, or V²/R for the bed. Without it, 0 is taken."),
-		orLeave("output_a", "5.0", "What the heater output stands, in A: the lowest of its transistor, fuse and connector, from the board's papers. Without it, the current is not judged."),
+		orLeave("output_a", "5.0", "What the heater output is rated for, in A: the lowest of its transistor, fuse and connector, from the board's papers. Without it, the current is not judged."),
 		pullup(f.Printer),
 		option("adc_bits", "12", "of the converter; 10 on most 8-bit boards"),
 		option("ambient_c", "22", "the room, °C"),
@@ -133,6 +137,15 @@ func zReference(p *parser.Printer) *Entry {
 		return blank("z_reference", `"probe"`, "What finds the bed: "+words+". There is a probe, and the configuration does not say whether it homes Z or only levels the bed.")
 	}
 	return blank("z_reference", `"endstop"`, "What finds the bed: "+words+".")
+}
+
+// tool says which hotend the sheet is for, and which others there are.
+func tool(f Facts) *Entry {
+	note := "which hotend, counted from 0"
+	if f.Tools > 1 {
+		note = fmt.Sprintf("which of %d hotends, counted from 0", f.Tools)
+	}
+	return set("tool", strconv.Itoa(f.Printer.Tool), note)
 }
 
 func newGroup() group {
@@ -189,7 +202,7 @@ func fanGroup(p *parser.Printer) group {
 func nozzleGroup() group {
 	return group{header: "new.nozzle", entries: []*Entry{
 		orLeave("diameter_mm", "0.4", "The mark on the nozzle."),
-		orLeave("tip_shift_mm", "0.8", "How much lower the new tip sits, in mm, below 0 where it sits higher: measure both hotends from the face that they are mounted with to the tip of the nozzle. Without it you measure the nozzle's height again before the first move."),
+		orLeave("tip_shift_mm", "0.8", "How much lower the new tip sits, in mm, below 0 where it sits higher: measure both hotends from the face that they are mounted with to the tip of the nozzle. Without it the height is an open error until it is measured again (done.height_on)."),
 		option("max_flow_mm3_s", "11", "what it melts: the maker's data, or your own trials"),
 	}}
 }

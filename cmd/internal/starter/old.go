@@ -15,8 +15,8 @@ import (
 // sensorGroup is [new.sensor].
 func sensorGroup() group {
 	return group{header: "new.sensor", entries: []*Entry{
-		blank("kind", `"ntc"`, `"ntc" for a bead, "platinum" for a bare platinum element, "platinum-amplifier" or "thermocouple" behind their chip. Ohmmeter at room temperature, off the board: `+coldReadings()+"."),
-		orLeave("curve", `"ntc-100k-3950"`, `The name on its bag or the shop's page; "preflash sensor curves" lists those that are known. A reading at room temperature does not tell beads of one resistance apart. Delete the line for a thermocouple, or where points or beta are given instead.`),
+		blank("curve", `"ntc-100k-3950"`, `The name on its bag or the shop's page; "preflash sensor curves" lists those that are known. A reading at room temperature, off the board, tells the kind (`+coldReadings()+`), not beads of one resistance apart. Where points or beta are given instead, or for a chip, delete this line.`),
+		option("kind", `"thermocouple"`, `only for what sits behind a chip, which no curve tells: "platinum-amplifier" or "thermocouple"`),
 		option("points", "[[25, 100000], [150, 1770], [250, 230]]", "measured, °C and Ω"),
 		option("beta", "{ r25_ohm = 100000, b_k = 3950 }", ""),
 		option("rated_c", "300", "highest temperature on its data sheet"),

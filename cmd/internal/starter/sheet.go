@@ -20,6 +20,7 @@ type Facts struct {
 	Place   string   // the file that the sheet is to be, as a person would write it
 	Config  []string // in reading order, relative to the sheet
 	Guess   bool     // Config was found, not named
+	Tools   int      // how many hotends there are; 0 where that cannot be told
 	Absent  []string // included files that are missing, relative to the sheet
 	Printer *parser.Printer
 }
@@ -44,12 +45,19 @@ type Entry struct {
 	Value   string // TOML; of a blank, what stands for it
 	Blank   bool   // to be filled in
 	Example string // of a blank, TOML
-	Leave   bool   // the line of a blank may be deleted instead
-	PTC     bool   // a blank once the heater is said to be a PTC, commented out before
+	Leave   bool   // the blank may stay
+	PTC     bool   // asked for once the heater is said to be a PTC, commented out before
 	Note    string // how to find the figure, or what it is
 
-	off  bool // commented out
-	line int  // in the text, from 1
+	off bool // commented out
+}
+
+// word says of a blank what check says of it.
+func (e *Entry) word() string {
+	if e.Leave {
+		return sheet.MayStay
+	}
+	return sheet.Blocks
 }
 
 // Blanks returns the entries that are still to be filled in, in order.
@@ -65,13 +73,6 @@ func (s *Sheet) entriesThat(are func(*Entry) bool) []*Entry {
 		}
 	}
 	return list
-}
-
-// ptc reports whether the new heater is said to be a PTC.
-func (s *Sheet) ptc() bool {
-	return len(s.entriesThat(func(e *Entry) bool {
-		return e.Path == "new.heater.kind" && !e.Blank && e.Value == quote(string(sheet.PTC))
-	})) > 0
 }
 
 // lineWidth is how long a line of comment gets, noteColumn where the comment
@@ -165,12 +166,7 @@ func (w *writer) entry(e *Entry, after bool) {
 	above, beside := "", e.Note
 	switch {
 	case e.Blank:
-		above, beside = e.Note, "BLANK: such as "+e.Example
-		if e.Leave {
-			beside = "BLANK, or delete this line: such as " + e.Example
-		}
-	case e.Example != "": // answered
-		above, beside = e.Note, ""
+		above, beside = e.Note, "BLANK, "+e.word()+": such as "+e.Example
 	case utf8.RuneCountInString(text) >= noteColumn || noteColumn+2+utf8.RuneCountInString(beside) > lineWidth:
 		above, beside = sentence(e.Note), ""
 	}
@@ -184,7 +180,6 @@ func (w *writer) entry(e *Entry, after bool) {
 		text = fmt.Sprintf("%-*s # %s", noteColumn-1, text, patch.Visible(beside))
 	}
 	w.add(text)
-	e.line = w.line
 }
 
 // sentence makes a note stand for itself.

@@ -109,7 +109,7 @@ func complaints(err error) []string {
 			for _, e := range many.Unwrap() {
 				walk(e)
 			}
-		} else if errors.As(err, &one) && !strings.Contains(one.Message, " is blank; ") {
+		} else if errors.As(err, &one) && !strings.Contains(one.Message, " is blank and ") {
 			list = append(list, one.Message)
 		}
 	}
@@ -138,7 +138,7 @@ func TestExamplesAreAnswers(t *testing.T) {
 // the reader takes.
 func TestOptionsShowTheirDefaults(t *testing.T) {
 	examples := map[string]bool{
-		"new.use": true, "new.name": true, "new.cutoff_c": true, "new.sensor.points": true, "new.sensor.beta": true, "new.sensor.rated_c": true,
+		"new.use": true, "new.name": true, "new.cutoff_c": true, "new.sensor.kind": true, "new.sensor.points": true, "new.sensor.beta": true, "new.sensor.rated_c": true,
 		"new.heater.hot_w": true, "new.fan.output_v": true, "new.nozzle.max_flow_mm3_s": true,
 	}
 	facts := definesFacts()
@@ -180,7 +180,7 @@ func TestOptionsShowTheirDefaults(t *testing.T) {
 			// A hotend file that does not exist, a second curve and the power
 			// table of a PTC are the owner's to settle.
 			switch e.Path {
-			case "new.use", "new.sensor.points", "new.sensor.beta", "new.heater.hot_w":
+			case "new.use", "new.sensor.kind", "new.sensor.points", "new.sensor.beta", "new.heater.hot_w":
 			default:
 				e.off = false
 			}

@@ -1,0 +1,76 @@
+package cli
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+const formsDir = "../../../testdata/forms"
+
+// forms are the printers of testdata/forms, and what their begun sheets must say.
+var forms = []struct {
+	name  string
+	tool  int
+	z     string // empty: a blank
+	tools int
+}{
+	{"nozzle-probe", 0, "", 1},
+	{"switch-and-probe", 0, "endstop", 1},
+	{"virtual-endstop", 0, "probe", 1},
+	{"delta", 0, "endstop", 1},
+	{"two-tools", 1, "probe", 2},
+	{"tool-changer", 1, "probe", 2},
+	{"gains-in-include", 0, "probe", 1},
+	{"gain-lists", 1, "endstop", 2},
+}
+
+// The sheet that is begun for each of them is a golden file.
+func TestFormsSheets(t *testing.T) {
+	t.Chdir(formsDir)
+	for _, f := range forms {
+		var out, stderr bytes.Buffer
+		if exit := Run([]string{"sheet", "--root", ".", "--tool", strconv.Itoa(f.tool), f.name}, &out, &stderr); exit != exitClean {
+			t.Errorf("%s: exit %d\n%s", f.name, exit, &stderr)
+			continue
+		}
+		golden := filepath.Join("../../cmd/internal/cli/testdata/forms", f.name+".sheet")
+		if *updateForms {
+			if err := os.WriteFile(golden, out.Bytes(), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+		want, err := os.ReadFile(golden)
+		if err != nil {
+			t.Fatal(err)
+		}
+		text := out.String()
+		if text != string(want) {
+			t.Errorf("%s differs; got\n%s", golden, text)
+		}
+		z := "z_reference = " + strconv.Quote(f.z)
+		if !strings.Contains(text, z) || strings.Contains(text, z+"              # BLANK") != (f.z == "") {
+			t.Errorf("%s: no line %s", f.name, z)
+		}
+		if several := strings.Contains(text, "This printer has 2 hotends"); several != (f.tools > 1) {
+			t.Errorf("%s: several hotends %v", f.name, several)
+		}
+	}
+}
+
+// A tool that a form does not have is an error that says which it has.
+func TestFormsTools(t *testing.T) {
+	t.Chdir(formsDir)
+	for _, f := range forms {
+		var out, stderr bytes.Buffer
+		if exit := Run([]string{"sheet", "--tool", strconv.Itoa(f.tools), f.name}, &out, &stderr); exit != exitFailure || out.Len() > 0 {
+			t.Errorf("%s: exit %d for tool %d", f.name, exit, f.tools)
+		}
+		if !strings.Contains(stderr.String(), "is not there: this configuration has ") {
+			t.Errorf("%s: %s", f.name, &stderr)
+		}
+	}
+}
