@@ -23,7 +23,7 @@ Source: the firmware of the style, as published.`,
 		remarks(parser.RemarkBroken, Error)(in, report)
 		s := &in.Printer.Limits.MaxTemp
 		if most := math.Floor(s.Most + rounding); s.Known() && s.Most > 0 && s.Value > s.Most {
-			f := Sayf(Error, placed(s.At, sensorAt(in)), "the firmware refuses to build: with this sensor definition the %s must not be above %s, and it is %s; lower it",
+			f := Sayf(Error, placed(s.At, sensorAt(in)), "lower the %s to %s: it is %s, and with this sensor definition the firmware refuses to build above that",
 				s.Key, celsius(most), celsius(s.Value)).
 				With(Values{"max_temp_c": s.Value, "most_c": most})
 			if _, another := in.Changed[parser.HotendSensor]; !another { // whose table may reach further

@@ -54,7 +54,9 @@ func (f Figure) Outgrows(accepted Figure) bool {
 }
 
 // Given reports whether there is a figure.
-func (f Figure) Given() bool { return f.Worse != Never && !math.IsNaN(f.Value) && !math.IsInf(f.Value, 0) }
+func (f Figure) Given() bool {
+	return f.Worse != Never && !math.IsNaN(f.Value) && !math.IsInf(f.Value, 0)
+}
 
 // Shown is the figure as it is written, without its unit.
 func (f Figure) Shown() string { return strings.TrimSuffix(unit.Of(f.Value, f.Unit), " "+f.Unit) }

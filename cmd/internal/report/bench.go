@@ -42,7 +42,7 @@ func (p *textPrinter) bench(b Bench) {
 	p.out.WriteByte('\n')
 	if b.List == nil {
 		for _, problem := range b.Problem.Each() {
-			p.entry("unread", red, problem.String())
+			p.entry("error", red, problem.String())
 		}
 		return
 	}
@@ -112,7 +112,7 @@ func benchMarkdown(out *bufio.Writer, b Bench) {
 	fmt.Fprintf(out, "# Bench list: %s\n\n", markdown(benchTitle(b.Printer)))
 	if b.List == nil {
 		for _, problem := range b.Problem.Each() {
-			fmt.Fprintf(out, "- **unread** %s\n", markdown(problem.String()))
+			fmt.Fprintf(out, "- **error** %s\n", markdown(problem.String()))
 		}
 		return
 	}

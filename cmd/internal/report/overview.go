@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 
 	"preflash/cmd/internal/fleet"
 	"preflash/patch"
@@ -69,30 +68,45 @@ func overview(r *fleet.Result) (printers, byRule []tally) {
 	return printers, byRule
 }
 
-// overviewText prints the overview as two tables.
-func overviewText(r *fleet.Result) string {
-	var b strings.Builder
-	printers, byRule := overview(r)
-	row := func(t tally) {
-		fmt.Fprintf(&b, "%7s %8s %5s  ", dash(t.levels[rules.Error]), dash(t.levels[rules.Warning]), dash(t.levels[rules.Note]))
-	}
-	if len(printers) > 0 {
-		b.WriteString(" errors warnings notes  by printer\n")
-		for _, t := range printers {
-			row(t)
-			b.WriteString(patch.Visible(t.name) + "\n")
+// ranked is a printer in the overview: its findings that count, by level, and
+// what is worst of it.
+type ranked struct {
+	name    string
+	printer *fleet.Printer
+	levels  [3]int // by rules.Level
+	class   int    // 0: cannot be read; 1: has something that counts; 2: nothing
+	place   int    // of its worst finding in the order of danger
+	says    string
+}
+
+// rank sorts printers: those that cannot be read, then by their worst finding.
+func rank(r *fleet.Result) []ranked {
+	rows := make([]ranked, 0, len(r.Printers))
+	for i := range r.Printers {
+		p := &r.Printers[i]
+		row := ranked{name: p.Name, printer: p, class: 2, says: "nothing found"}
+		if len(p.Findings) > 0 {
+			row.says = "nothing that counts"
 		}
-		b.WriteByte('\n')
-	}
-	if len(byRule) > 0 {
-		b.WriteString(" errors warnings notes  by rule\n")
-		for _, t := range byRule {
-			row(t)
-			fmt.Fprintf(&b, "%s, %s\n", t.name, plural(t.printers, "printer"))
+		for _, f := range worstFirst(p.Findings) {
+			if !f.Counts() {
+				continue
+			}
+			if row.class == 2 {
+				row.class, row.place, row.says = 1, f.Rank, patch.Visible(f.Rule+": "+f.Message)
+			}
+			row.levels[f.Level] += f.Count()
 		}
-		b.WriteByte('\n')
+		if p.Problem != nil {
+			row.class, row.place, row.says = 0, 0, "cannot be read"
+		}
+		rows = append(rows, row)
 	}
-	return b.String()
+	slices.SortStableFunc(rows, func(a, b ranked) int {
+		return cmp.Or(cmp.Compare(a.class, b.class), cmp.Compare(a.place, b.place),
+			cmp.Compare(b.levels[rules.Error], a.levels[rules.Error]), cmp.Compare(b.levels[rules.Warning], a.levels[rules.Warning]))
+	})
+	return rows
 }
 
 // dash keeps a table of mostly zeros legible.

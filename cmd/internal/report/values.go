@@ -49,7 +49,7 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 
 // inForce says in a word whether an entry counts.
 func inForce(t parser.Tri) string {
-	return [...]string{parser.No: "idle", parser.Yes: "in force", parser.Maybe: "unknown"}[t]
+	return [...]string{parser.No: "idle", parser.Yes: "used", parser.Maybe: "unknown"}[t]
 }
 
 type valuesJSON struct {
