@@ -65,6 +65,7 @@ comments.`,
 				if format.value == "json" {
 					return report.RankJSON(w, s)
 				}
+				s.Width = textWidth(w)
 				return report.RankText(w, s)
 			})
 		},

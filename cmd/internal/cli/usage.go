@@ -34,7 +34,7 @@ Examples:
 {{- if .HasAvailableLocalFlags}}
 
 Options:
-{{.LocalFlags.FlagUsagesWrapped 80 | trimTrailingWhitespaces}}{{end}}
+{{options .LocalFlags | trimTrailingWhitespaces}}{{end}}
 {{- if .HasAvailableSubCommands}}
 
 {{.CommandPath}} COMMAND --help says more.{{end}}
@@ -42,6 +42,7 @@ Options:
 
 // ownVoice gives a command and all below it the program's own words.
 func ownVoice(root *cobra.Command) {
+	cobra.AddTemplateFunc("options", optionsText)
 	root.SetHelpTemplate(helpTemplate)
 	root.SetUsageTemplate(usageTemplate)
 	root.SetFlagErrorFunc(flagError)
@@ -55,6 +56,21 @@ func plainUse(cmd *cobra.Command) {
 	for _, c := range cmd.Commands() {
 		plainUse(c)
 	}
+}
+
+// optionsText lists options in 80 columns, with words for the kinds of value
+// that are no names of Go's.
+func optionsText(flags *pflag.FlagSet) string {
+	lines := strings.Split(flags.FlagUsagesWrapped(80), "\n")
+	kinds := strings.NewReplacer(" strings ", " LIST    ", " string ", " TEXT   ", " float ", " N     ", " int ", " N   ")
+	for i, line := range lines {
+		if at := strings.Index(line, "--"); at >= 0 && strings.TrimSpace(line[:at]) == "" {
+			end := at + strings.Index(line[at:]+"   ", "   ") + 1
+			end = min(end, len(line))
+			lines[i] = line[:at] + kinds.Replace(line[at:end]) + line[end:]
+		}
+	}
+	return strings.Join(lines, "\n")
 }
 
 func newHelp(root *cobra.Command) *cobra.Command {
