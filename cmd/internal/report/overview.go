@@ -10,64 +10,6 @@ import (
 	"preflash/rules"
 )
 
-// tally counts findings by level; waived ones are not counted.
-type tally struct {
-	name     string
-	levels   [3]int // by rules.Level
-	printers int
-}
-
-func (t *tally) worst() rules.Level {
-	for level := rules.Error; level > rules.Note; level-- {
-		if t.levels[level] > 0 {
-			return level
-		}
-	}
-	return rules.Note
-}
-
-// overview sums several printers up: each that has more than notes, and each
-// rule that speaks, the worst first.
-func overview(r *fleet.Result) (printers, byRule []tally) {
-	index := make(map[string]int)
-	for i := range r.Printers {
-		p := &r.Printers[i]
-		mine := tally{name: p.Name}
-		seen := make(map[string]bool)
-		for j := range p.Findings {
-			f := &p.Findings[j]
-			if !f.Counts() {
-				continue
-			}
-			mine.levels[f.Level] += f.Count()
-			k, known := index[f.Rule]
-			if !known {
-				k = len(byRule)
-				index[f.Rule] = k
-				byRule = append(byRule, tally{name: f.Rule})
-			}
-			byRule[k].levels[f.Level] += f.Count()
-			if !seen[f.Rule] {
-				seen[f.Rule] = true
-				byRule[k].printers++
-			}
-		}
-		if mine.worst() > rules.Note {
-			printers = append(printers, mine)
-		}
-	}
-	worstFirst := func(a, b tally) int {
-		return cmp.Or(
-			cmp.Compare(b.levels[rules.Error], a.levels[rules.Error]),
-			cmp.Compare(b.levels[rules.Warning], a.levels[rules.Warning]),
-			cmp.Compare(b.levels[rules.Note], a.levels[rules.Note]),
-			cmp.Compare(a.name, b.name))
-	}
-	slices.SortStableFunc(printers, worstFirst)
-	slices.SortStableFunc(byRule, worstFirst)
-	return printers, byRule
-}
-
 // ranked is a printer in the overview: its findings that count, by level, and
 // what is worst of it.
 type ranked struct {
