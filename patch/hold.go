@@ -43,7 +43,7 @@ func (g *group) holdFindings(t *trial) error {
 	for _, f := range t.mended {
 		// A note may remain beside the change that it is about.
 		if w := worst(t.now.findings, subjectOf(f)); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) && !g.isBarred(t, f) {
-			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s", w.Rule, w.Message))
+			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s", w.Rule, w.Text()))
 		}
 	}
 	for _, f := range t.now.findings {
@@ -53,15 +53,15 @@ func (g *group) holdFindings(t *trial) error {
 		was := worst(t.before.findings, subjectOf(f))
 		if was == nil {
 			if !t.hidden(f) {
-				errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Message, g.leftOut(f.Rule)))
+				errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Text(), g.leftOut(f.Rule)))
 			}
 		} else if was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
 			g.plan.Worse = append(g.plan.Worse, Reason{Owner: t.Owner, Finding: f})
 		} else if was.Level < rules.Error {
-			errs = append(errs, fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Message))
+			errs = append(errs, fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Text()))
 		} else if f.Figure.WorseThan(was.Figure) {
 			errs = append(errs, fmt.Errorf("the changes would make %s worse, %g %s instead of %g: %s",
-				f.Rule, f.Figure.Value, f.Figure.Unit, was.Figure.Value, f.Message))
+				f.Rule, f.Figure.Value, f.Figure.Unit, was.Figure.Value, f.Text()))
 		}
 	}
 	return errors.Join(errs...)

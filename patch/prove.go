@@ -272,7 +272,7 @@ func (p *Plan) Print(w io.Writer, o Options) error {
 	}
 	for _, f := range p.Files {
 		if !bytes.Equal(applied[f.Name], f.New) {
-			return &parser.Error{File: f.Name, Message: "the diff does not give the text that was proved and is not shown; this is a fault in preflash, please report it"}
+			return &parser.Error{File: f.Name, Message: "the diff does not give the text that was tried in memory and is not shown; this is a fault in preflash, please report it"}
 		}
 	}
 	if o.Terminal {

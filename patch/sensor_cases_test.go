@@ -103,8 +103,8 @@ func TestSensorCases(t *testing.T) {
 					continue
 				}
 				said = true
-				if f.Rule != c.rule || f.Level != c.level || !strings.Contains(f.Message, c.said) {
-					t.Errorf("%s %s: %s\nwant %s %s, saying %q", f.Level, f.Rule, f.Message, c.level, c.rule, c.said)
+				if f.Rule != c.rule || f.Level != c.level || !strings.Contains(f.Text(), c.said) {
+					t.Errorf("%s %s: %s\nwant %s %s, saying %q", f.Level, f.Rule, f.Text(), c.level, c.rule, c.said)
 				}
 				if math.IsNaN(c.errorC) {
 					continue

@@ -203,7 +203,7 @@ func TestSensorOwnPoints(t *testing.T) {
 				t.Errorf("%s: no %q in\n%s", c.points, want, plan.Files[0].New)
 			}
 		}
-		if said := plan.Reasons[0].Finding.Message; !strings.Contains(said, c.said) {
+		if said := plan.Reasons[0].Finding.Text(); !strings.Contains(said, c.said) {
 			t.Errorf("%s: %q is not said in %q", c.points, c.said, said)
 		}
 	}
@@ -217,9 +217,9 @@ func TestSensorKindSections(t *testing.T) {
 	for _, f := range findings(t, list[0]) {
 		switch {
 		case f.Rule == "sensor-kind" && f.Level == rules.Error:
-			said = f.Message
+			said = f.Text()
 		case f.Rule == "sensor-curve":
-			t.Errorf("%s: %s", f.Rule, f.Message)
+			t.Errorf("%s: %s", f.Rule, f.Text())
 		}
 	}
 	if want := "4700 Ω (assumed: the sheet does not say)"; !strings.Contains(said, want) {

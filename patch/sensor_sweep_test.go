@@ -249,7 +249,7 @@ func TestSensorSweep(t *testing.T) {
 					}
 					said := ""
 					for _, r := range plan.Reasons {
-						said += r.Finding.Message
+						said += r.Finding.Text()
 					}
 					const rounding = 0.1
 					switch {

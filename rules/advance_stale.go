@@ -1,17 +1,21 @@
 package rules
 
 import (
+	"fmt"
 	"strings"
 
 	"preflash/parser"
 )
 
+// mostCarried is how many settings are named before the rest is counted.
+const mostCarried = 4
+
 var advanceStale = &Rule{
 	ID:      "advance-stale",
 	Level:   Note,
-	Summary: "Advance, retraction and load lengths come from the old melt path.",
+	Summary: "Advance, retraction and load lengths were set for the old hotend.",
 	Doc: `Pressure or linear advance, retraction, load and unload lengths depend on the
-length and volume of the melt path. Measure them again on the new hotend; there
+length and volume of the hotend. Measure them again on the new hotend; there
 is no formula (common practice, no source).`,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
@@ -28,7 +32,12 @@ is no formula (common practice, no source).`,
 			names = append(names, string(s.Key)+" "+figure(s.Value, 3))
 		}
 		if len(names) > 0 {
-			report(Sayf(Note, at, "carried over from the old melt path, to be measured again: %s", strings.Join(names, ", ")))
+			f := Sayf(Note, at, "measure again what was set for the old hotend: %s", strings.Join(names[:min(len(names), mostCarried)], ", "))
+			if n := len(names) - mostCarried; n > 0 {
+				f.Message += fmt.Sprintf(" and %d more", n)
+				f = f.Explain("all of them: %s", strings.Join(names, ", "))
+			}
+			report(f)
 		}
 	},
 }

@@ -35,6 +35,7 @@ func Check(in *Input) []Finding {
 			if f.At.IsZero() { // nothing in the configuration to point at
 				f.At = in.Sheet.Printer.Config[0].At
 			}
+			f.shorten()
 			told[f.Unknown] = true
 			f.Cause = in.Printer.Causes[f.Unknown]
 			for _, c := range f.Changes {

@@ -27,7 +27,7 @@ Change: the guard on; the temperature up to the limit.`,
 			return
 		case guard.State == parser.Off || guard.Known() && !guard.Value:
 			report(Sayf(Error, placed(guard.At, in.Sheet.New.PrintC.At),
-				"the %s is off: cold filament can be pushed, which grinds it or strips the drive; switch it on", guard.Key).
+				"switch the %s on: cold filament can be pushed, which grinds it or strips the drive", guard.Key).
 				With(values).Change(guard.To(true)))
 			return
 		}
@@ -48,8 +48,8 @@ Change: the guard on; the temperature up to the limit.`,
 		if least.Value <= in.Sheet.Printer.AmbientC.Value {
 			level, effect = Error, "that is no warmer than the room, so the guard never stops anything"
 		}
-		report(Sayf(level, placed(least.At, in.Sheet.New.PrintC.At), "the %s is %s: %s; raise it to %s",
-			least.Key, celsius(least.Value), effect, celsius(limit)).
+		report(Sayf(level, placed(least.At, in.Sheet.New.PrintC.At), "raise the %s to %s: it is %s, and %s",
+			least.Key, celsius(limit), celsius(least.Value), effect).
 			With(values).Change(least.To(limit)))
 	},
 }

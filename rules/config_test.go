@@ -26,8 +26,8 @@ func TestRemarks(t *testing.T) {
 		silent(t, tt.rule, in)
 		in.Printer.Remarks = []parser.Remark{{Kind: tt.kind, At: wholeFile("printer.cfg", "x"), Text: "100 % odd"}}
 		f := one(t, tt.rule, in)
-		if f.Level != tt.level || f.Message != "100 % odd" {
-			t.Errorf("%s: %s %q, want %s and the remark's own text", tt.rule.ID, f.Level, f.Message, tt.level)
+		if f.Level != tt.level || f.Text() != "100 % odd" {
+			t.Errorf("%s: %s %q, want %s and the remark's own text", tt.rule.ID, f.Level, f.Text(), tt.level)
 		}
 	}
 }
@@ -115,7 +115,7 @@ func TestStoredSettings(t *testing.T) {
 	}
 	in.Changed = map[parser.Key]any{parser.Preset(1): 200.0, parser.MaxTemp: 275.0}
 	f = one(t, storedSettings, in)
-	wantSaid(t, f, "(preset 1)")
+	wantSaid(t, f, "these: preset 1")
 	if f.Level != Warning {
 		t.Errorf("level %s, want warning", f.Level)
 	}
@@ -124,7 +124,7 @@ func TestStoredSettings(t *testing.T) {
 	in.Changed = nil
 	wantSaid(t, one(t, storedSettings, in), "the max temp is one of them")
 	in.Changed = map[parser.Key]any{parser.MaxTemp: 275.0}
-	wantSaid(t, one(t, storedSettings, in), "(max temp)")
+	wantSaid(t, one(t, storedSettings, in), "these: max temp")
 	// A definition of the firmware's own is compiled in; the constants of a
 	// custom one are stored.
 	in.Printer.Storage.Keeps = []parser.Key{parser.HotendSensor}
@@ -152,7 +152,7 @@ func TestConfigGapUnknownSettings(t *testing.T) {
 	var said []string
 	for _, f := range Check(in) {
 		if f.Rule == "config-gap" {
-			said = append(said, f.Message)
+			said = append(said, f.Text())
 			if f.Level != Note {
 				t.Errorf("level %s, want note", f.Level)
 			}

@@ -48,19 +48,18 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.`,
 		values := Values{"rated_v": rated.Value, "output_v": gets}
 		switch {
 		case off(gets) && gets == output.Value:
-			report(Sayf(Error, rated.At, "the heat-break fan is made for %s and gets %s%s: %s; fit a fan for that voltage, or feed it through a converter",
-				volts(rated.Value), volts(gets), assumed, effect).With(values))
+			report(Sayf(Error, rated.At, "fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s; %s",
+				volts(gets), assumed, volts(rated.Value), effect).With(values))
 		case off(gets):
-			f := Sayf(Error, placed(power.At, rated.At), "the heat-break fan is made for %s and gets %s, since the %s is %s of %s%s: %s",
-				volts(rated.Value), volts(gets), power.Key, percent(power.Value), volts(output.Value), assumed, effect).With(values)
+			f := Sayf(Error, placed(power.At, rated.At), "%s: the heat-break fan is made for %s and gets %s, %s of %s%s; %s",
+				powerAction(power, off(output.Value)), volts(rated.Value), volts(gets), percent(power.Value), volts(output.Value), assumed, effect).With(values)
 			if !off(output.Value) {
-				f.Message += "; raise it to " + percent(1)
 				f = f.Change(power.To(1))
 			}
 			report(f)
 		case output.Value > rated.Value && off(output.Value):
-			report(Sayf(Warning, rated.At, "the heat-break fan is made for %s and gets that only in the mean, in pulses of %s%s: not every fan stands them; fit a fan for %s, or feed it through a converter",
-				volts(rated.Value), volts(output.Value), assumed, volts(output.Value)).With(values))
+			report(Sayf(Warning, rated.At, "fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s, which it gets only in the mean, in pulses that not every fan is made for",
+				volts(output.Value), assumed, volts(rated.Value)).With(values))
 		}
 	},
 }
@@ -76,4 +75,12 @@ func fanPower(in *Input) *parser.Setting[float64] {
 		return nil // coldside-fan speaks
 	}
 	return &c.Power
+}
+
+// powerAction says what to do about a fan's power that is off.
+func powerAction(power *parser.Setting[float64], voltageOff bool) string {
+	if voltageOff {
+		return "correct the " + string(power.Key) + ", or fit another fan"
+	}
+	return "raise the " + string(power.Key) + " to " + percent(1)
 }

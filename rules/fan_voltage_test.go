@@ -15,8 +15,8 @@ func TestFanVoltage(t *testing.T) {
 		{24, 24, true, ""},
 		{24, 27.6, true, ""},
 		{24, 20.4, true, ""},
-		{12, 24, false, "is made for 12 V and gets 24 V: it burns out"},
-		{24, 12, false, "is made for 24 V and gets 12 V: it turns too slowly"},
+		{12, 24, false, "fit a heat-break fan for 24 V, or feed this one through a converter: it is made for 12 V; it burns out"},
+		{24, 12, false, "fit a heat-break fan for 12 V, or feed this one through a converter: it is made for 24 V; it turns too slowly"},
 		{24, 27.7, false, "burns out"},
 		{24, 20.3, false, "too slowly"},
 	}
@@ -56,7 +56,7 @@ func TestFanVoltageMean(t *testing.T) {
 	if f.Level != Error || f.At.Text() != string(parser.FanPower) {
 		t.Errorf("%s at %s", f.Level, f.At.Text())
 	}
-	wantSaid(t, f, "gets 9.6 V, since the heat-break fan power is 40 % of 24 V: it turns too slowly", "raise it to 100 %")
+	wantSaid(t, f, "gets 9.6 V, 40 % of 24 V; it turns too slowly", "raise the heat-break fan power to 100 %")
 	wantValues(t, f, Values{"rated_v": 24.0, "output_v": 9.6})
 	wantChanges(t, f, parser.Change{Key: parser.FanPower, Value: 1.0})
 
@@ -65,7 +65,7 @@ func TestFanVoltageMean(t *testing.T) {
 	wantSaid(t, f, "gets 16.8 V", "it burns out")
 	wantChanges(t, f)
 	f = one(t, fanVoltage, with(12, 24, 0.5))
-	wantSaid(t, f, "only in the mean, in pulses of 24 V")
+	wantSaid(t, f, "fit a heat-break fan for 24 V, or feed this one through a converter: it is made for 12 V, which it gets only in the mean")
 	if f.Level != Warning {
 		t.Errorf("level %s, want warning", f.Level)
 	}

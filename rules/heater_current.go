@@ -9,7 +9,7 @@ var heaterCurrent = &Rule{
 	ID:      "heater-current",
 	Level:   Error,
 	Figure:  FigureOf{"peak_a", "A", Higher},
-	Summary: "The heater draws more current than its output stands.",
+	Summary: "The heater draws more current than its output is rated for.",
 	Doc: `lowest resistance = rated_v² / largest power in rated_w and hot_w
 peak_a = supply_v / lowest resistance, times the heaters that the configuration
 runs together: they share what feeds them, if not an output
@@ -36,11 +36,12 @@ Values: peak_a, limit_a. No change: it is wiring.`,
 			more = ", or " + amperes(peak*(1+heat.PowerSpread)) + " where it gives " + percent(heat.PowerSpread) + " more than its label,"
 		}
 		f := Sayf(Error, limit.At,
-			"the heater draws up to %s%s from the %s supply%s, and the heater output stands %s; fit a weaker heater, or drive it through a part rated for the current",
-			amperes(peak), more, volts(supply), together(in), amperes(limit.Value)).
+			"fit a weaker heater, or drive it through a part rated for the current: it draws up to %s%s, and the output is rated for %s",
+			amperes(peak), more, amperes(limit.Value)).
+			Explain("on the %s supply%s", volts(supply), together(in)).
 			With(Values{"peak_a": peak, "limit_a": limit.Value})
 		if share := dutyLimit(in); share < 1 {
-			f.Message += "; the duty limit of " + percent(share) + " lowers the mean current, not this peak"
+			f = f.Explain("the duty limit of %s lowers the mean current, not this peak", percent(share))
 		}
 		report(f)
 	},

@@ -25,7 +25,7 @@ Change: the limit, in every option that holds one.`,
 		options := in.Printer.Hotend.Loop.PowerLimits
 		values := Values{"configured": 1.0, "limit": limit.Value}
 		if len(options) == 0 {
-			report(Sayf(Error, limit.At, "the heater may run at %s of full power at most, but this configuration has no option that limits it; fit another heater, or give the output a firmware that can",
+			report(Sayf(Error, limit.At, "fit another heater, or a firmware that can limit the output: this one has no option that does, and the heater may get %s of full power at most",
 				percent(limit.Value)).With(values))
 			return
 		}
@@ -55,7 +55,7 @@ Change: the limit, in every option that holds one.`,
 			return
 		}
 		values["configured"] = share(worst)
-		report(Sayf(Error, placed(worst.At, limit.At), "the configuration drives the heater at up to %s of full power, but %s is the most that it may get; lower the limit",
-			percent(share(worst)), percent(limit.Value)).With(values).Change(changes...))
+		report(Sayf(Error, placed(worst.At, limit.At), "lower the power limit to %s: the configuration drives the heater at up to %s of full power, more than it may get",
+			percent(limit.Value), percent(share(worst))).With(values).Change(changes...))
 	},
 }

@@ -19,7 +19,7 @@ func TestHeaterDuty(t *testing.T) {
 	wantChanges(t, f,
 		parser.Change{Key: parser.PowerLimit("all"), Value: 0.6},
 		parser.Change{Key: parser.PowerLimit("loop"), Value: 0.6})
-	wantSaid(t, f, "up to 100 % of full power, but 60 %")
+	wantSaid(t, f, "lower the power limit to 60 %: the configuration drives the heater at up to 100 % of full power")
 
 	// Only the option that is too high changes; a count of rounding is none.
 	limits := in.Printer.Hotend.Loop.PowerLimits
@@ -48,5 +48,5 @@ func TestHeaterDuty(t *testing.T) {
 	in.Printer.Hotend.Loop.PowerLimits = nil
 	f = one(t, heaterDuty, in)
 	wantChanges(t, f)
-	wantSaid(t, f, "no option that limits it")
+	wantSaid(t, f, "no option that does")
 }

@@ -61,7 +61,7 @@ No change: it takes another heater, less flow or a lower temperature.`,
 			return
 		}
 		r := rangesOf(p, assumed, heat.Loss|heat.LossFan)
-		if level, text := shortOfPower(in, p, h, at); text != "" {
+		if level, brief, text := shortOfPower(in, p, h, at); text != "" {
 			if level == Error && r.flips(func(q heat.Plant) bool { return noHold(q.Headroom(at, flow)) }) {
 				level = Warning
 			}
@@ -76,16 +76,16 @@ No change: it takes another heater, less flow or a lower temperature.`,
 				}
 			}
 			text += headroomRange(r, h, at, flow)
-			report(Sayf(level, place, "%s", text).With(values))
+			report(Sayf(level, place, "%s", brief).Explain("%s", text).With(values))
 		}
-		if text := stalls(rangesOf(p, assumed, heat.LossFan), watch, at); text != "" {
-			report(Sayf(Warning, place, "%s", text).With(values))
+		if brief, text := stalls(rangesOf(p, assumed, heat.LossFan), watch, at); brief != "" {
+			report(Sayf(Warning, place, "%s", brief).Explain("%s", text).With(values))
 		}
 	},
 }
 
-// shortOfPower says how bad the headroom is, or nothing.
-func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (Level, string) {
+// shortOfPower says how bad the headroom is, in short and in full, or nothing.
+func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (level Level, brief, text string) {
 	has := fmt.Sprintf("at %s the heater gives %s", celsius(at), watts(h.AvailableW))
 	need := fmt.Sprintf("and the block loses %s with the part fan full", watts(h.LossW))
 	if k := &in.Sheet.New.Nozzle.MaxFlowMM3S; k.Given {
@@ -96,16 +96,26 @@ func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (Level, 
 	share := "that is " + percent(h.Ratio) + " of what is needed"
 	switch {
 	case noHold(h):
-		return Error, fmt.Sprintf("%s, less than the %s that the block loses with the part fan off and nothing extruded: it gets no further than %s",
+		level = Error
+		brief = fmt.Sprintf("fit a stronger heater, or print cooler: it gives %s at %s, and even with the fan off and nothing extruded the block loses %s",
+			watts(h.AvailableW), celsius(at), watts(h.LossOffW))
+		text = fmt.Sprintf("%s, less than the %s that the block loses with the part fan off and nothing extruded: it gets no further than %s",
 			has, watts(h.LossOffW), celsius(p.Settle(p.DutyLimit, heat.Load{}, p.AmbientC)))
 	case h.Ratio < 1 && h.FitsMM3S > 0:
-		return Warning, fmt.Sprintf("%s %s; %s, and a flow of %s fits", has, need, share, flowRate(h.FitsMM3S))
+		level = Warning
+		brief = fmt.Sprintf("print slower or cooler, or fit a stronger heater: at %s and full flow it gives %s of what is needed, and a flow of %s fits",
+			celsius(at), percent(h.Ratio), flowRate(h.FitsMM3S))
+		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	case h.Ratio < 1:
-		return Warning, fmt.Sprintf("%s %s; %s, and no flow fits while the fan is full", has, need, share)
+		level = Warning
+		brief = fmt.Sprintf("print cooler, or fit a stronger heater: at %s it gives %s of what is needed, and no flow fits while the fan is full",
+			celsius(at), percent(h.Ratio))
+		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	case h.Ratio < fullHeadroom:
-		return Note, fmt.Sprintf("%s %s; %s, little to spare", has, need, share)
+		brief = fmt.Sprintf("expect little to spare at %s and full flow: the heater gives %s of what is needed", celsius(at), percent(h.Ratio))
+		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	}
-	return Note, ""
+	return level, brief, text
 }
 
 // holdTrip is when the hold watch trips under a load, where there is one.
@@ -163,13 +173,15 @@ func headroomRange(r ranges, h heat.Headroom, at, flow float64) string {
 func unknownHot(in *Input, p heat.Plant, at, flow float64) Finding {
 	least := p.WithPower(labelLeast)
 	return Sayf(Warning, in.Sheet.New.Heater.HotW.At,
-		"the power of this PTC heater at %s is not known: it falls as it gets hot, and the sheet gives its label of %s alone; with %s to all of that it has %s to %s of what is needed there; measure it hot and give hot_w, two points at least",
-		celsius(at), watts(in.Sheet.New.Heater.RatedW.Value), percent(labelLeast), figure(100*least.Headroom(at, flow).Ratio, 0), percent(p.Headroom(at, flow).Ratio))
+		"measure this PTC heater hot and give hot_w, two points at least: its power falls as it gets hot, and the sheet gives its label of %s alone",
+		watts(in.Sheet.New.Heater.RatedW.Value)).
+		Explain("with %s to all of that it has %s to %s of what is needed at %s",
+			percent(labelLeast), figure(100*least.Headroom(at, flow).Ratio, 0), percent(p.Headroom(at, flow).Ratio), celsius(at))
 }
 
 // stalls says that a heat-up with the part fan full ends below the target
 // where neither watch looks, or nothing.
-func stalls(r ranges, w heat.Watch, at float64) string {
+func stalls(r ranges, w heat.Watch, at float64) (brief, text string) {
 	p := r.plant
 	unseen := func(q heat.Plant) bool {
 		end := q.Settle(q.DutyLimit, heat.FanFull, q.AmbientC)
@@ -186,14 +198,14 @@ func stalls(r ranges, w heat.Watch, at float64) string {
 		return false
 	}
 	if !unseen(p) {
-		return ""
+		return "", ""
 	}
 	end := func(q heat.Plant) float64 { return q.Settle(q.DutyLimit, heat.FanFull, q.AmbientC) }
-	text := fmt.Sprintf("heating to %s with the part fan full stalls at %s, so near the target that no watch trips: it never gets there, and nothing says so",
+	brief = fmt.Sprintf("print cooler, or with less fan: heating to %s with the part fan full stalls at %s, so near the target that no check trips and nothing says so",
 		celsius(at), celsius(end(p)))
 	least, most := r.span(end)
 	if math.IsInf(most, 1) {
-		return text
+		return brief, ""
 	}
-	return text + r.text("it ends at "+figure(least, 1)+" to "+celsius(most), r.flips(unseen))
+	return brief, r.text("it ends at "+figure(least, 1)+" to "+celsius(most), r.flips(unseen))
 }

@@ -52,8 +52,8 @@ func TestHeaterHeadroom(t *testing.T) {
 	if f.Level != Error {
 		t.Errorf("level %s", f.Level)
 	}
-	if strings.Contains(f.Message, "sinks") {
-		t.Errorf("it never was at its target: %s", f.Message)
+	if strings.Contains(f.Text(), "sinks") {
+		t.Errorf("it never was at its target: %s", f.Text())
 	}
 
 	in = worked(270)
@@ -68,8 +68,8 @@ func TestHeaterHeadroomAssumed(t *testing.T) {
 	f := one(t, heaterHeadroom, in)
 	// By hand: 0.95·24.4/(1.3·24.056 + 10.714) and 1.05·24.4/(0.7·24.056 + 10.714).
 	wantSaid(t, f, "the share is 55 to 93 %", "assumed")
-	if strings.Contains(f.Message, "uncertain") {
-		t.Errorf("a warning at every corner: %s", f.Message)
+	if strings.Contains(f.Text(), "uncertain") {
+		t.Errorf("a warning at every corner: %s", f.Text())
 	}
 	in = worked(240) // 1.05·26.8/(0.7·21.146 + 9.418) is 116 %
 	assumeBlock(in)
@@ -106,12 +106,12 @@ func TestHeaterHeadroomGivenRanges(t *testing.T) {
 	wantSaid(t, f, "98 %", "with the power up to 5 % and losses up to 10 % off, the share is 86 to 112 %", "uncertain")
 	in.Sheet.New.Heater.RatedW.Value = 16 // for 16.2 W with the fan off
 	if f = one(t, heaterHeadroom, in); f.Level != Warning {
-		t.Errorf("level %s, want warning: %s", f.Level, f.Message)
+		t.Errorf("level %s, want warning: %s", f.Level, f.Text())
 	}
 	wantSaid(t, f, "uncertain")
 	in.Sheet.New.Heater.RatedW.Value = 12
 	if f = one(t, heaterHeadroom, in); f.Level != Error {
-		t.Errorf("level %s, want error: %s", f.Level, f.Message)
+		t.Errorf("level %s, want error: %s", f.Level, f.Text())
 	}
 }
 
@@ -120,7 +120,7 @@ func TestHeaterHeadroomOfALabel(t *testing.T) {
 	in := worked(270)
 	in.Sheet.New.Heater.HotW = absent("new.heater.hot_w", [][2]float64(nil))
 	f := one(t, heaterHeadroom, in)
-	wantSaid(t, f, "at 270 °C is not known", "55 to 138 %", "give hot_w, two points at least")
+	wantSaid(t, f, "of what is needed at 270 °C", "55 to 138 %", "give hot_w, two points at least")
 	if f.Level != Warning || f.At.Text() != "new.heater.hot_w" {
 		t.Errorf("%s at %q", f.Level, f.At.Text())
 	}

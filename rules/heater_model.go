@@ -43,7 +43,7 @@ measured, not computed: see pid-stale.`,
 		at, where := referenceC(in), ""
 		if h.Kind.Value == sheet.PTC {
 			if !h.HotW.Given {
-				report(Sayf(Warning, placed(told.At, h.HotW.At), "cannot tell whether the model's heater power of %s is right: the power of a PTC heater falls with temperature; measure it hot and give hot_w in the sheet",
+				report(Sayf(Warning, placed(told.At, h.HotW.At), "measure this PTC heater hot and give hot_w in the sheet: its power falls with temperature, so whether the model's %s are right cannot be told",
 					watts(told.Value)))
 				return
 			}
@@ -54,8 +54,8 @@ measured, not computed: see pid-stale.`,
 			return
 		}
 		rounded := math.Round(actual*10) / 10
-		report(Sayf(Error, placed(told.At, h.RatedW.At), "the model was told a heater of %s, but the new one gives %s%s: the model misjudges every step; tell it %s and measure the rest of the model again",
-			watts(told.Value), watts(actual), where, watts(rounded)).
+		report(Sayf(Error, placed(told.At, h.RatedW.At), "tell the model a heater of %s and measure the rest of it again: it was told %s, the new one gives %s%s, and it misjudges every step",
+			watts(rounded), watts(told.Value), watts(actual), where).
 			With(Values{"configured_w": told.Value, "actual_w": actual}).
 			Change(told.To(rounded)))
 	},

@@ -43,7 +43,7 @@ func TestHeaterModel(t *testing.T) {
 
 	in.Sheet.New.Heater.HotW = absent("new.heater.hot_w", [][2]float64(nil))
 	f = one(t, heaterModel, in)
-	wantSaid(t, f, "cannot tell", "give hot_w")
+	wantSaid(t, f, "cannot be told", "give hot_w")
 	if f.Level != Warning {
 		t.Errorf("level %s", f.Level)
 	}

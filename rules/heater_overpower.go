@@ -24,8 +24,8 @@ var heaterOverpower = &Rule{
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
 		if ratio := voltageRatio(h, supply); ratio > overpowerRatio+rounding {
 			report(Sayf(Error, h.RatedV.At,
-				"a heater of %s at %s gives %s on the %s supply, %s times its rating, and can overheat whatever the firmware does; fit a heater for %s, or correct the sheet",
-				watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio), volts(supply), figure(ratio, 2), volts(supply)).
+				"fit a heater for %s, or correct the sheet: one of %s at %s gives %s there, %s times its rating, and can overheat whatever the firmware does",
+				volts(supply), watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio), figure(ratio, 2)).
 				With(heaterFigures(h.RatedW.Value, ratio)))
 		}
 	},

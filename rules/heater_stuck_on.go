@@ -12,7 +12,7 @@ var heaterStuckOn = &Rule{
 	ID:      "heater-stuck-on",
 	Level:   Note,
 	Figure:  FigureOf{"equilibrium_c", "°C", Higher},
-	Summary: "A heater output that is welded on takes the hotend past its rating.",
+	Summary: "A heater that stays on by a fault takes the hotend past its rating.",
 	Doc: `The block settles where P(T) = loss_w_per_k · (T − ambient_c), at full duty
 whatever limit the firmware has, part fan off; the power of a PTC heater is held
 flat beyond its table. Radiation is left out, so it is an upper bound, given in
@@ -32,18 +32,18 @@ Values: equilibrium_c (not above 500). No change.`,
 		r := rangesOf(p, assumed, heat.Loss)
 		least, most := r.span(heat.Plant.StuckOn)
 		over := func(q heat.Plant) bool { return q.StuckOn() > weakest.C }
-		remedy := "fit an independent cut-off, such as a thermal fuse on the block, and give new.cutoff_c in the sheet"
+		remedy := "fit an independent cut-off and give new.cutoff_c"
 		if cut(cutoff) {
-			remedy = "the independent cut-off at " + celsius(cutoff.Value) + " is no lower than that rating; fit one that is"
-		}
-		if labelOnly(&in.Sheet.New.Heater) {
-			remedy += "; that is with its label's power at every temperature, and a PTC heater's falls: give new.heater.hot_w"
+			remedy = "fit an independent cut-off below that rating, this one is at " + celsius(cutoff.Value)
 		}
 		f := Sayf(Note, in.Sheet.New.Heater.RatedW.At,
-			"with its output welded on, this heater takes the block %s (an upper bound), past the %s of the %s, and no firmware can stop it; %s%s",
-			end.Text(), celsius(weakest.C), weakest.By, remedy,
-			r.text("it goes from "+tens(least)+" to "+tens(most), r.flips(over))).
+			"%s: if it stays on by a fault, this heater takes the block %s, past the %s of the %s",
+			remedy, end.Text(), celsius(weakest.C), weakest.By).
+			Explain("no firmware can stop that; a thermal fuse on the block will do; the figure is an upper bound%s", r.text("it goes from "+tens(least)+" to "+tens(most), r.flips(over))).
 			With(Values{"equilibrium_c": min(end.C, modelEndC)})
+		if labelOnly(&in.Sheet.New.Heater) {
+			f.explain("that is with its label's power at every temperature, and a PTC heater's falls: give new.heater.hot_w")
+		}
 		p.AmbientC, p.DutyLimit = 0, 1 // the hotend, not the room nor the firmware
 		f.Same = fmt.Sprint(p, weakest.C, cutoff.Value)
 		report(f)
@@ -57,7 +57,7 @@ func cut(k *sheet.Key[float64]) bool { return k.Given && k.Value > 0 }
 // common practice, no source.
 const modelEndC = 500
 
-// Stuck is where a hotend settles whose output is welded on.
+// Stuck is where a hotend settles whose heater stays on by a fault.
 type Stuck struct{ C float64 }
 
 // StuckOn gives it for the hotend that goes in.

@@ -30,7 +30,7 @@ func TestHeaterStuckOnCutoff(t *testing.T) {
 	in.Sheet.New.CutoffC = given("new.cutoff_c", 290.0)
 	silent(t, heaterStuckOn, in)
 	in.Sheet.New.CutoffC.Value = 320
-	wantSaid(t, one(t, heaterStuckOn, in), "the independent cut-off at 320 °C is no lower than that rating")
+	wantSaid(t, one(t, heaterStuckOn, in), "fit an independent cut-off below that rating, this one is at 320 °C")
 	in.Sheet.New.CutoffC.Value = 0 // nothing cuts it
 	wantSaid(t, one(t, heaterStuckOn, in), "fit an independent cut-off")
 }

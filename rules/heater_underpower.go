@@ -11,8 +11,8 @@ var heaterUnderpower = &Rule{
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
 		if ratio := voltageRatio(h, supply); ratio < underpowerRatio-rounding {
 			report(Sayf(Warning, h.RatedV.At,
-				"a heater of %s at %s gives only %s on the %s supply: it heats slowly and may not hold the temperature; fit a heater for %s, or correct the sheet",
-				watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio), volts(supply), volts(supply)).
+				"fit a heater for %s, or correct the sheet: one of %s at %s gives only %s there, heats slowly and may not hold the temperature",
+				volts(supply), watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio)).
 				With(heaterFigures(h.RatedW.Value, ratio)))
 		}
 	},

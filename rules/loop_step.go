@@ -149,6 +149,22 @@ func (s *steps) boards(variant int) []board {
 	return list
 }
 
+// brief says in a few words what the worst loop does, where that is bad.
+func (s *steps) brief() string {
+	r := &s.worst.Response
+	switch {
+	case s.worst.fault == overheats:
+		return fmt.Sprintf(", and get to %s, where the firmware shuts down", celsius(s.tripC))
+	case s.worst.fault == watchTrips:
+		return fmt.Sprintf(", and let the runaway protection trip after %s", seconds(r.TripS))
+	case !r.Settles && r.SwingC > 0:
+		return fmt.Sprintf(", and swing by %s without end", kelvin(r.SwingC))
+	case r.Reached:
+		return fmt.Sprintf(", and overshoot by %s", kelvin(r.OvershootC))
+	}
+	return fmt.Sprintf(", and do not reach %s", celsius(s.atC))
+}
+
 // text says what the worst loop does.
 func (s *steps) text(in *Input) string {
 	r := &s.worst.Response

@@ -35,14 +35,14 @@ No change: the owner knows how cold the room gets.`,
 			if passesMin(in) {
 				return
 			}
-			effect = "the firmware stops with a sensor fault as soon as the hotend is to heat"
+			effect = "the printer faults at the first heating"
 		}
-		lower := "set it below the coldest that the room gets, such as 5 °C"
+		lower := "below the coldest that the room gets, such as 5 °C"
 		if s.Least > 0 {
-			lower = "lower it, but not below " + celsius(s.Least) + ", as the firmware's own checks demand with this sensor"
+			lower = "no lower than " + celsius(s.Least) + ", which the firmware demands with this sensor"
 		}
-		report(Sayf(Error, placed(s.At, ambient.At), "the %s is %s, and the room has %s: %s; %s",
-			s.Key, celsius(s.Value), orAssumed(celsius(ambient.Value), *ambient), effect, lower).
+		report(Sayf(Error, placed(s.At, ambient.At), "set the %s %s: it is %s, the room has %s, and %s",
+			s.Key, lower, celsius(s.Value), orAssumed(celsius(ambient.Value), *ambient), effect).
 			With(Values{"min_temp_c": s.Value, "ambient_c": ambient.Value}))
 	},
 }

@@ -19,7 +19,7 @@ func TestMinTempHigh(t *testing.T) {
 	}
 	wantValues(t, f, Values{"min_temp_c": 22.0, "ambient_c": 22.0})
 	wantChanges(t, f)
-	wantSaid(t, f, "as soon as the hotend is to heat")
+	wantSaid(t, f, "faults at the first heating")
 
 	in.Printer.Limits.MinWhileHeating = false
 	in.Sheet.Printer.AmbientC = absent("printer.ambient_c", 22.0)
@@ -53,5 +53,5 @@ func TestMinTempHighFloor(t *testing.T) {
 	s.Value, s.Least = 21, 21
 	silent(t, minTempHigh, in)
 	s.Value = 30
-	wantSaid(t, one(t, minTempHigh, in), "not below 21 °C")
+	wantSaid(t, one(t, minTempHigh, in), "no lower than 21 °C")
 }

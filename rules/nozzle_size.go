@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"math"
 
 	"preflash/parser"
@@ -25,10 +24,10 @@ Values: configured_mm, diameter_mm. Change: the diameter.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Warning, s))
 		case s.Known() && math.Abs(s.Value-nozzle.Value) > rounding:
-			f := Sayf(Warning, placed(s.At, nozzle.At), "the %s is %s in the configuration, and the new nozzle has %s; set it to that, and do the same in the slicer",
-				s.Key, millimetres(s.Value), millimetres(nozzle.Value))
+			f := Sayf(Warning, placed(s.At, nozzle.At), "set the %s to that of the new nozzle, %s, here and in the slicer: the configuration says %s",
+				s.Key, millimetres(nozzle.Value), millimetres(s.Value))
 			if cross, follows := &in.Printer.Flow.CrossMM2, 4*nozzle.Value*nozzle.Value; cross.State == parser.Set && cross.Value < follows-rounding {
-				f.Message += fmt.Sprintf("; the %s is written as %s and does not follow the nozzle: without it the firmware takes %s, and a wider line may be refused; take it out, or raise it",
+				f = f.Explain("the %s is written as %s and does not follow the nozzle: without it the firmware takes %s, and a wider line may be refused; take it out, or raise it",
 					cross.Key, unit.Area(cross.Value), unit.Area(follows))
 			}
 			report(f.With(Values{"configured_mm": s.Value, "diameter_mm": nozzle.Value}).Change(s.To(nozzle.Value)))

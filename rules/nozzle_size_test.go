@@ -17,11 +17,11 @@ func TestNozzleSize(t *testing.T) {
 	}
 	wantValues(t, f, Values{"configured_mm": 0.4, "diameter_mm": 0.6})
 	wantChanges(t, f, parser.Change{Key: parser.NozzleDiameter, Value: 0.6})
-	wantSaid(t, f, "is 0.4 mm in the configuration, and the new nozzle has 0.6 mm")
+	wantSaid(t, f, "0.6 mm, here and in the slicer: the configuration says 0.4 mm")
 
 	in.Printer.Flow.CrossMM2 = set(parser.LineSection, 1.44)
-	if f := one(t, nozzleSize, in); strings.Contains(f.Message, "cross section") {
-		t.Errorf("a limit that is wide enough: %s", f.Message)
+	if f := one(t, nozzleSize, in); strings.Contains(f.Text(), "cross section") {
+		t.Errorf("a limit that is wide enough: %s", f.Text())
 	}
 	in.Printer.Flow.CrossMM2.Value = 1
 	wantSaid(t, one(t, nozzleSize, in), "cross section of a line is written as 1 mm²", "takes 1.44 mm²")

@@ -41,7 +41,7 @@ console steps of a tune.`,
 		case l.Control.Value == parser.ControlPID:
 			gainsStale(in, report)
 		case l.Control.Value == parser.ControlModel && in.Sheet.Tuned == nil:
-			report(Sayf(Warning, l.Control.At, "the heater model in the configuration was measured on the old hotend; measure it on the new one%s",
+			report(Sayf(Warning, l.Control.At, "measure the heater model on the new hotend%s: the one in the configuration belongs to the old",
 				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool}, parser.ModelPower)))
 		}
 	},
@@ -63,14 +63,16 @@ func gainsStale(in *Input, report func(Finding)) {
 	if t != nil && near(l.Kp.Value, t.Kp.Value) && near(l.Ki.Value, t.Ki.Value) && near(l.Kd.Value, t.Kd.Value) {
 		return
 	}
-	text := fmt.Sprintf("the gains (kp %s, ki %s, kd %s) are not ", gain(l.Kp.Value), gain(l.Ki.Value), gain(l.Kd.Value))
+	here := fmt.Sprintf("kp %s, ki %s, kd %s", gain(l.Kp.Value), gain(l.Ki.Value), gain(l.Kd.Value))
+	text, more := "", ""
 	if t == nil {
-		text += "known to be tuned on the new hotend; tune it" +
-			stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool, TempC: tuneAt(in)}, parser.GainP, parser.GainI, parser.GainD) +
-			"; then write the result in the configuration and in [tuned] of the sheet"
+		text = "tune the new hotend: the gains (" + here + ") are not known to be its own"
+		more = "tune it" + stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool, TempC: tuneAt(in)}, parser.GainP, parser.GainI, parser.GainD) +
+			", then write the result in the configuration and in [tuned] of the sheet"
 	} else {
-		text += fmt.Sprintf("the ones tuned on the new hotend (kp %s, ki %s, kd %s); write those in the configuration",
+		text = fmt.Sprintf("write the tuned gains (kp %s, ki %s, kd %s) in the configuration: it has others",
 			gain(t.Kp.Value), gain(t.Ki.Value), gain(t.Kd.Value))
+		more = "it has " + here
 	}
 	figures := Values{"kp": l.Kp.Value, "ki": l.Ki.Value, "kd": l.Kd.Value, "overshoot_c": nil, "settle_s": nil}
 	level := Warning
@@ -80,9 +82,10 @@ func gainsStale(in *Input, report func(Finding)) {
 		if s.worst.Settles {
 			figures["settle_s"] = s.worst.SettleS
 		}
-		text += s.text(in)
+		text += s.brief()
+		more += s.text(in)
 	}
-	report(Sayf(level, l.Kp.At, "%s", text).With(figures))
+	report(Sayf(level, l.Kp.At, "%s", text).Explain("%s", more).With(figures))
 }
 
 func near(a, b float64) bool {

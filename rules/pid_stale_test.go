@@ -101,13 +101,13 @@ func TestPIDStaleOnSomeBoards(t *testing.T) {
 	published(in, true, true)
 	wantSaid(t, one(t, pidStale, in), "that is the newer firmware, and the files do not say which they are for")
 	published(in, true, false)
-	if f = one(t, pidStale, in); strings.Contains(f.Message, "shuts it down") {
-		t.Errorf("the older one does not trip: %s", f.Message)
+	if f = one(t, pidStale, in); strings.Contains(f.Text(), "shuts it down") {
+		t.Errorf("the older one does not trip: %s", f.Text())
 	}
 	in.Printer.Hotend.Loop.Variants[0].SamplesS = []float64{0.16}
 	in.Printer.Hotend.Loop.Variants[0].KeepsLast = true
 	if f = one(t, pidStale, in); f.Level != Error {
-		t.Errorf("every board trips: %s: %s", f.Level, f.Message)
+		t.Errorf("every board trips: %s: %s", f.Level, f.Text())
 	}
 }
 
@@ -117,19 +117,19 @@ func TestPIDStaleKeepsToItsTargets(t *testing.T) {
 	in.Printer.Limits.MaxTemp.Value = 250 // print_c goes to 260
 	published(in, true, true)
 	if f := one(t, pidStale, in); f.Level != Warning {
-		t.Errorf("with a margin: %s: %s", f.Level, f.Message)
+		t.Errorf("with a margin: %s: %s", f.Level, f.Text())
 	}
 	noMargin(in.Printer)
 	l := &in.Printer.Hotend.Loop
 	l.Form, l.Variants, l.SmoothS = parser.LoopClamped, nil, set(parser.DerivativeTime, 1.0)
 	f := one(t, pidStale, in) // temp-reach raises it to 270 in this run
 	if f.Level != Warning {
-		t.Errorf("without: %s: %s", f.Level, f.Message)
+		t.Errorf("without: %s: %s", f.Level, f.Text())
 	}
 	wantSaid(t, f, "overshoots 260 °C")
 	in.Sheet.New.RatedC.Value = 250 // which is not allowed here
 	if f = one(t, pidStale, in); f.Level != Warning {
-		t.Errorf("rated for 250 °C: %s: %s", f.Level, f.Message)
+		t.Errorf("rated for 250 °C: %s: %s", f.Level, f.Text())
 	}
 	wantSaid(t, f, "overshoots 240 °C")
 }
@@ -170,7 +170,7 @@ func TestPIDStaleOverheats(t *testing.T) {
 	f := one(t, pidStale, in)
 	wantSaid(t, f, "past the 270 °C at which the firmware shuts down")
 	if f.Level != Error {
-		t.Errorf("%s: %s", f.Level, f.Message)
+		t.Errorf("%s: %s", f.Level, f.Text())
 	}
 	// A shutdown a little above the peak is met with 5 % more power.
 	peak := 260 + f.Values["overshoot_c"].(float64)

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"fmt"
 	"math"
 
 	"preflash/parser"
@@ -34,7 +35,7 @@ there.`,
 			return
 		}
 		if raised && auto.Value > c.targetC()+rounding {
-			report(Sayf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At), "the %s is %s, but the firmware takes targets up to %s: there it stops",
+			report(Sayf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At), "know that the %s is %s, and the firmware takes targets up to %s: there it stops",
 				auto.Key, celsius(auto.Value), celsius(c.targetC())).
 				With(Values{"preset_c": auto.Value, "target_limit_c": c.targetC()}))
 		}
@@ -52,19 +53,21 @@ there.`,
 				report(cannotTell(Warning, s))
 			case !s.Known() || s.Value <= c.targetC()+rounding:
 			default:
-				f := Sayf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "%s asks for %s, but the firmware takes targets up to %s",
-					s.Key, celsius(s.Value), celsius(c.targetC())).
+				f := Sayf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "").
 					Of(s.Key).With(Values{"preset_c": s.Value, "target_limit_c": c.targetC()})
+				action := ""
 				limit := math.Floor(later.targetC() + rounding)
 				switch {
 				case s.Value <= later.targetC()+rounding:
-					f.Message += "; it fits once the max temp is raised to " + celsius(later.maxC)
+					action = "raise the max temp to " + celsius(later.maxC) + ", and it fits"
 				case limit < coldestPreset:
-					f.Message += "; no preset that melts anything fits: correct the limits first"
+					action = "correct the limits first, no preset that melts anything fits"
 				default:
-					f.Message += "; lower it to " + celsius(limit)
+					action = "lower it to " + celsius(limit)
 					f = f.Change(s.To(limit))
 				}
+				f.Message = fmt.Sprintf("%s: %s asks for %s, and the firmware takes targets up to %s",
+					action, s.Key, celsius(s.Value), celsius(c.targetC()))
 				report(f)
 			}
 		}

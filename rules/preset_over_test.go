@@ -17,14 +17,14 @@ func TestPresetOver(t *testing.T) {
 	}
 	wantValues(t, f, Values{"preset_c": 270.0, "target_limit_c": 260.0})
 	wantChanges(t, f, parser.Change{Key: parser.Preset(2), Value: 260.0})
-	wantSaid(t, f, "preset 2 asks for 270 °C", "takes targets up to 260 °C; lower it to 260 °C")
+	wantSaid(t, f, "preset 2 asks for 270 °C", "lower it to 260 °C: preset 2 asks for 270 °C, and the firmware takes targets up to 260 °C")
 
 	// temp-reach raises the max temp to 285 in the same run: 270 then fits.
 	in.Sheet.New.PrintC.Value[1] = 270
 	in.Changed = map[parser.Key]any{parser.MaxTemp: 285.0}
 	f = one(t, presetOver, in)
 	wantChanges(t, f)
-	wantSaid(t, f, "it fits once the max temp is raised to 285 °C")
+	wantSaid(t, f, "raise the max temp to 285 °C, and it fits")
 
 	// While the reading is in doubt it does not.
 	for _, changed := range []map[parser.Key]any{nil, {parser.MaxTemp: 270.0}} {

@@ -4,6 +4,7 @@ package rules
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"preflash/parser"
@@ -42,7 +43,10 @@ type Rule struct {
 	// Hides names the rules that have nothing to look at while this one speaks:
 	// what they say once it is mended was there before.
 	Hides []string
-	Check func(in *Input, report func(Finding))
+	// Explains names the rules whose findings follow from an error of this one:
+	// reports list them inside it.
+	Explains []string
+	Check    func(in *Input, report func(Finding))
 }
 
 // Input is what a rule may look at. Rules do not change it.
@@ -67,7 +71,8 @@ type Finding struct {
 	Rule    string
 	Level   Level
 	At      parser.Span // a setting's value, or a key of the sheet
-	Message string      // plain sentences with the numbers
+	Message string      // what to do, then why, then the figures: at most MostWords
+	Detail  string      // the rest: more figures, what they rest on, other ways
 	Values  Values
 	// Figure is how bad it is; the zero Figure is none: then it is bad that it
 	// is there.
@@ -95,6 +100,32 @@ type Values map[string]any
 // Sayf starts a finding at a place.
 func Sayf(level Level, at parser.Span, format string, args ...any) Finding {
 	return Finding{Level: level, At: at, Message: fmt.Sprintf(format, args...)}
+}
+
+// Explain adds a sentence to what a reader sees who asks for more. A leading
+// semicolon is for texts that were put together from clauses.
+func (f Finding) Explain(format string, args ...any) Finding {
+	f.explain(fmt.Sprintf(format, args...))
+	return f
+}
+
+func (f *Finding) explain(text string) {
+	text = strings.TrimPrefix(text, "; ")
+	if text == "" {
+		return
+	}
+	if f.Detail != "" {
+		f.Detail += "; "
+	}
+	f.Detail += text
+}
+
+// Text is all that a finding says.
+func (f Finding) Text() string {
+	if f.Detail == "" {
+		return f.Message
+	}
+	return f.Message + "; " + f.Detail
 }
 
 // With adds figures.

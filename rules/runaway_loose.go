@@ -63,7 +63,7 @@ is not modelled, the limit itself.`,
 		if s := &p.Limits.HaltGrace; s.State == parser.Unknown {
 			report(cannotTell(Warning, s))
 		} else if s.Known() && s.Value > 0 {
-			report(Sayf(Warning, s.At, "the %s is %s: the first bad reading then switches the heaters off, and most faults are not met again, so the printer cools without a halt or a word; remove it", s.Key, seconds(s.Value)).
+			report(Sayf(Warning, s.At, "remove the %s of %s: the first bad reading switches the heaters off, most faults are not met again, and the printer cools without a halt or a word", s.Key, seconds(s.Value)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": 0.0}))
 		}
 	},
@@ -108,7 +108,7 @@ func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, r
 	if w.Form == parser.WatchSum || w.RiseOn.State != parser.Off {
 		tooWide(&w.RiseWindowS, limit.riseWindowS, func() float64 { return to().RiseWindowS }, seconds, blind, report)
 		if s := &w.RiseC; s.Known() && s.Value > 0 && s.Value < limit.riseC {
-			report(Sayf(Error, s.At, "the %s is %s, below %s: noise alone can satisfy it", s.Key, rise(s.Value), rise(limit.riseC)).
+			report(Sayf(Error, s.At, "raise the %s: it is %s, below %s, and noise alone can satisfy it", s.Key, rise(s.Value), rise(limit.riseC)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit.riseC}).
 				Of(s.Key).Bad(figureOf(s)).Change(s.To(to().RiseC)))
 		}
@@ -137,8 +137,8 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 	if w.RiseC.Value > s.Value {
 		s = &w.RiseC
 	}
-	report(Sayf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)), "for a target of %s the rise watch is armed only below %s, and the room has %s: it never watches that heat-up; the %s is %s, lower it",
-		celsius(low), celsius(armed), celsius(room), s.Key, kelvin(s.Value)).
+	report(Sayf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)), "lower the %s of %s: for a target of %s the heating check (rise watch) is armed only below %s, and the room has %s, so it never looks",
+		s.Key, kelvin(s.Value), celsius(low), celsius(armed), celsius(room)).
 		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}).Of("arming"))
 }
 
@@ -154,10 +154,10 @@ func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 		report(cannotTell(Warning, s))
 	case !s.Known():
 	case l.AutoAlways:
-		report(Sayf(Error, s.At, "the firmware raises every target with the speed of the filament, all the time, and with each the rise watch starts anew: it never trips; switch the automatic target off").
+		report(Sayf(Error, s.At, "switch the automatic target off: the firmware raises every target with the speed of the filament, and with each the heating check (rise watch) starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}).Of(s.Key))
 	default:
-		report(Sayf(Note, s.At, "while a print asks for the automatic target, the rise watch starts anew all the time and never trips: let no print ask for it, or switch it off").
+		report(Sayf(Note, s.At, "let no print ask for the automatic target, or switch it off: while one does, the heating check (rise watch) starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
 	}
 }
@@ -170,8 +170,19 @@ func tooWide(s *parser.Setting[float64], limit float64, to func() float64, unit 
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
 	case s.Value > max(limit, s.Least):
-		report(Sayf(Error, s.At, "the %s is %s, above %s: %s", s.Key, unit(s.Value), unit(limit), why).
+		report(Sayf(Error, s.At, "lower the %s%s: it is %s, above %s, and %s", s.Key, checkName(s.Key), unit(s.Value), unit(limit), why).
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit}).
 			Of(s.Key).Bad(figureOf(s)).Change(s.To(max(to(), s.Least))))
 	}
+}
+
+// checkName says in brackets which of the two watches a setting belongs to.
+func checkName(key parser.Key) string {
+	switch key {
+	case parser.HotendRiseWindow, parser.BedRiseWindow:
+		return " (heating check)"
+	case parser.HotendHoldPeriod, parser.BedHoldPeriod, parser.HotendHysteresis, parser.BedWatchHysteresis:
+		return " (drop check)"
+	}
+	return ""
 }

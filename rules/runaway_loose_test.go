@@ -55,7 +55,7 @@ func TestRunawayLooseNeverArmed(t *testing.T) {
 
 	w.ArmMarginC.Value = 300
 	f := one(t, runawayLoose, in)
-	wantSaid(t, f, "never watches that heat-up", "the hotend arming margin is 300 K")
+	wantSaid(t, f, "so it never looks", "lower the hotend arming margin of 300 K")
 	wantValues(t, f, Values{"setting": string(parser.HotendArmMargin), "value": 300.0, "limit": most})
 	wantChanges(t, f)
 
@@ -140,12 +140,12 @@ func TestRunawayLooseRearmed(t *testing.T) {
 	l := &in.Printer.Limits
 	l.AutoMax = set(parser.AutoTarget, 250.0)
 	f := one(t, runawayLoose, in)
-	if wantSaid(t, f, "while a print asks"); f.Level != Note {
+	if wantSaid(t, f, "let no print ask"); f.Level != Note {
 		t.Errorf("level %s, want note", f.Level)
 	}
 	l.AutoAlways = true
 	f = one(t, runawayLoose, in)
-	if wantSaid(t, f, "it never trips"); f.Level != Error {
+	if wantSaid(t, f, "starts anew and never trips"); f.Level != Error {
 		t.Errorf("level %s, want error", f.Level)
 	}
 	wantChanges(t, f)

@@ -1,6 +1,10 @@
 package rules
 
-import "preflash/parser"
+import (
+	"fmt"
+
+	"preflash/parser"
+)
 
 const runawayOffDoc = `The protection is off when the firmware is built without it, when its rise
 watch is switched off on its own, or when the rise that it demands is 0 °C or
@@ -26,14 +30,14 @@ var runawayOff = &Rule{
 	Check: func(in *Input, report func(Finding)) {
 		watchOff("hotend", &in.Printer.Hotend.Watch, report)
 		if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlOpen {
-			report(Sayf(Error, placed(c.At, sensorAt(in)), "the control loop is open: the target is written to the heater's output as a number, and nothing controls the temperature; remove that option"))
+			report(Sayf(Error, placed(c.At, sensorAt(in)), "remove the option that opens the control loop: the target is written to the heater's output as a number, and nothing controls the temperature"))
 		}
 		switch s := &in.Printer.Limits.FaultChecks; {
 		case s.State == parser.Absent:
 		case s.State == parser.Unknown:
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
-			report(Sayf(Error, placed(s.At, sensorAt(in)), "the sensor's converter chip is not heeded: neither min nor max temp trips, whatever it reads; remove that option"))
+			report(Sayf(Error, placed(s.At, sensorAt(in)), "remove the option that ignores the sensor's converter chip: neither min nor max temp trips, whatever it reads"))
 		}
 	},
 }
@@ -66,7 +70,7 @@ Source: common practice, no source. Change: the watchdog on.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
-			report(Sayf(Error, s.At, "the %s is off: a program that hangs leaves the heater's output as it is, and no watch looks any more; switch it on", s.Key).
+			report(Sayf(Error, s.At, "switch the %s on: a program that hangs leaves the heater's output as it is, and no watch looks any more", s.Key).
 				Change(s.To(true)))
 		}
 	},
@@ -78,18 +82,19 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	}
 	hasRise := w.Form != parser.WatchWindow || w.RiseWindowS.State != parser.Absent
 	if !hasRise {
-		report(Sayf(Warning, w.On.At, "this firmware has no rise watch for the %s: while it heats up, a loose sensor would not be noticed; a newer firmware has one", heater).Of(w.RiseOn.Key))
+		report(Sayf(Warning, w.On.At, "consider a newer firmware: this one has no heating check for the %s, and while it heats up, a loose sensor would not be noticed", heater).Of(w.RiseOn.Key))
 	}
 	switch {
 	case w.On.State == parser.Unknown:
 		report(cannotTell(Error, &w.On))
 		return
 	case !w.On.Value || w.On.State == parser.Off:
-		f := Sayf(Error, w.On.At, "the runaway protection of the %s is off: a loose sensor or a heater that stays on would not be noticed", heater).Of(w.On.Key)
+		f := Sayf(Error, w.On.At, "switch the runaway protection of the %s on: it is off, and a loose sensor or a heater that stays on would not be noticed", heater).Of(w.On.Key)
 		if w.CanTurnOn {
 			f = f.Change(w.On.To(true))
 		} else {
-			f.Message += "; nothing shows that this firmware has it at all, so the firmware is too old to be trusted: replace it"
+			f.Message = fmt.Sprintf("replace the firmware, it is too old to be trusted: nothing shows that it has a runaway protection of the %s, which is off", heater)
+			f.explain("a loose sensor or a heater that stays on would not be noticed")
 		}
 		report(f)
 		return
@@ -101,7 +106,7 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseOn.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseOn))
 	case !w.RiseOn.Value || w.RiseOn.State == parser.Off:
-		report(Sayf(Error, w.RiseOn.At, "the rise watch of the %s is off: while it heats up, a loose sensor would not be noticed", heater).
+		report(Sayf(Error, w.RiseOn.At, "switch the heating check (rise watch) of the %s on: while it heats up, a loose sensor would not be noticed", heater).
 			Of(w.RiseOn.Key).Change(w.RiseOn.To(true)))
 		return
 	}
@@ -109,7 +114,7 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseC.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseC))
 	case w.RiseC.Value <= 0:
-		report(Sayf(Error, w.RiseC.At, "the rise watch of the %s demands a rise of %s: it can never trip", heater, celsius(w.RiseC.Value)).
+		report(Sayf(Error, w.RiseC.At, "raise what the heating check (rise watch) of the %s demands: a rise of %s can never trip it", heater, celsius(w.RiseC.Value)).
 			Of(w.RiseC.Key).Change(w.RiseC.To(w.Usual.RiseC)))
 	}
 }

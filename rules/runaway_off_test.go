@@ -22,7 +22,7 @@ func TestRunawayOff(t *testing.T) {
 		{"unknown", func(w *parser.Watch) { w.On = unknown[bool](parser.HotendWatchOn) },
 			"cannot tell the hotend runaway protection", nil},
 		{"rise watch off", func(w *parser.Watch) { w.RiseOn = off[bool](parser.HotendRiseOn) },
-			"rise watch of the hotend is off", []parser.Change{{Key: parser.HotendRiseOn, Value: true}}},
+			"switch the heating check (rise watch) of the hotend on", []parser.Change{{Key: parser.HotendRiseOn, Value: true}}},
 		{"rise watch unknown", func(w *parser.Watch) { w.RiseOn = unknown[bool](parser.HotendRiseOn) },
 			"cannot tell the hotend rise watch", nil},
 		{"no rise demanded", func(w *parser.Watch) { w.RiseC.Value = 0 },
@@ -53,7 +53,7 @@ func TestRunawayOffHotend(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Loop.Control.Value = parser.ControlOpen
 	f := one(t, runawayOff, in)
-	wantSaid(t, f, "the control loop is open")
+	wantSaid(t, f, "opens the control loop")
 	wantChanges(t, f)
 	if f.Level != Error || f.At.Text() != string(parser.LoopControl) || !runawayOff.Unwaived {
 		t.Errorf("%s at %s", f.Level, f.At.Text())
@@ -100,7 +100,7 @@ func TestRunawayOffBedWithoutRiseWatch(t *testing.T) {
 	w := &in.Printer.Bed.Watch
 	w.RiseOn, w.RiseWindowS, w.RiseC = off[bool](parser.BedRiseOn), parser.Setting[float64]{}, parser.Setting[float64]{}
 	f := one(t, runawayOffBed, in)
-	wantSaid(t, f, "has no rise watch for the bed")
+	wantSaid(t, f, "no heating check for the bed")
 	if f.Level != Warning || len(f.Changes) > 0 {
 		t.Errorf("%s with %d changes, want a warning without", f.Level, len(f.Changes))
 	}

@@ -61,8 +61,8 @@ func holdTight(w *parser.Watch, report func(Finding)) {
 	if w.Form != parser.WatchWindow || !w.On.Known() || !w.On.Value || !s.Known() || s.Value > 0 {
 		return
 	}
-	report(Sayf(Warning, placed(s.At, w.On.At), "the %s is %s: the first dip of more than %s below the target shuts a healthy heater down; set it to %s",
-		s.Key, seconds(s.Value), kelvin(w.HysteresisC.Value), seconds(w.Usual.HoldPeriodS)).
+	report(Sayf(Warning, placed(s.At, w.On.At), "set the %s (drop check) to %s: at %s the first dip of more than %s below the target shuts a healthy heater down",
+		s.Key, seconds(w.Usual.HoldPeriodS), seconds(s.Value), kelvin(w.HysteresisC.Value)).
 		Of(s.Key).Change(s.To(w.Usual.HoldPeriodS)))
 }
 
@@ -96,10 +96,11 @@ func watchTight(in *Input, watch heat.Watch, report func(Finding)) {
 	f.Level, f.At, f.About = Warning, placed(s.At, in.Sheet.New.PrintC.At), string(s.Key)
 	if label {
 		full := p.WithPower(1 / labelLeast)
-		f.Message += "; the sheet gives the power of this PTC heater cold alone (hot_w is missing), and it was taken to give " +
-			percent(labelLeast) + " of its label hot"
+		f.explain("the sheet gives the power of this PTC heater cold alone (hot_w is missing), and it was taken to give " +
+			percent(labelLeast) + " of its label hot")
 		if !t.trips(full, heat.FanFull) {
-			f.Message += "; with all of its label nothing trips, so measure it before you change the watch"
+			f.Message = "measure this PTC heater hot before you change the heating check: " + f.Message
+			f.explain("with all of its label nothing trips")
 			report(f)
 			return
 		}
@@ -117,12 +118,13 @@ func (t *tight) trips(p heat.Plant, l heat.Load) bool {
 func (t *tight) rise() Finding {
 	w := t.watch.Rise
 	full, off := heat.PredictRise(t.plant, heat.FanFull, w, t.atC), heat.PredictRise(t.plant, heat.Load{}, w, t.atC)
-	text := fmt.Sprintf("on the way to %s the new hotend rises by %s in the %s of the rise watch, part fan full, and %s are required: a healthy heater is shut down%s%s",
-		celsius(t.atC), rise(full.LeastC()), seconds(w.WindowS), rise(w.RiseC),
+	short := fmt.Sprintf("near %s a healthy hotend rises by %s in the %s of the heating check, and %s are required",
+		celsius(t.atC), rise(full.LeastC()), seconds(w.WindowS), rise(w.RiseC))
+	text := fmt.Sprintf("with the part fan full it is shut down%s%s",
 		inShare(heat.TripShare(t.plant, heat.FanFull, w, t.atC)), fanOffToo(off.Trips(w)))
 	least, most := t.span(func(q heat.Plant) float64 { return heat.PredictRise(q, heat.FanFull, w, t.atC).LeastC() })
 	text += t.text("the rise is "+figure(least, 1)+" to "+kelvin(most), t.flipped())
-	return Finding{Message: text, Values: Values{
+	return Finding{Message: short, Detail: text, Values: Values{
 		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": t.atC,
 		"predicted_rise_c": full.LeastC(), "predicted_rise_off_c": off.LeastC(),
 		"error_sum": nil, "error_limit": nil,
@@ -132,12 +134,13 @@ func (t *tight) rise() Finding {
 func (t *tight) sum() Finding {
 	w := t.watch.Sum
 	full, off := heat.PredictSum(t.plant, heat.FanFull, w, t.atC), heat.PredictSum(t.plant, heat.Load{}, w, t.atC)
-	text := fmt.Sprintf("on the way to %s the new hotend, part fan full, gains less than %s in a window of %s, and then its error sum %s, which shuts a healthy heater down at %s, after %s%s%s",
-		celsius(t.atC), kelvin(w.RiseC), seconds(w.WindowS), growsTo(full), degreeSeconds(w.LimitCS), seconds(full.TripS),
-		inShare(full.Share), fanOffToo(off.Trips))
+	short := fmt.Sprintf("near %s a healthy hotend gains less than %s in the %s of the heating check, and is shut down after %s",
+		celsius(t.atC), kelvin(w.RiseC), seconds(w.WindowS), seconds(full.TripS))
+	text := fmt.Sprintf("with the part fan full its error sum %s, the limit is %s, and it is shut down%s%s",
+		growsTo(full), degreeSeconds(w.LimitCS), inShare(full.Share), fanOffToo(off.Trips))
 	least, most := t.span(func(q heat.Plant) float64 { return heat.PredictSum(q, heat.FanFull, w, t.atC).MostCS })
 	text += t.text(sumRange(least, most), t.flipped())
-	return Finding{Message: text, Values: Values{
+	return Finding{Message: short, Detail: text, Values: Values{
 		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": t.atC,
 		"predicted_rise_c": nil, "predicted_rise_off_c": nil,
 		"error_sum": finite(full.MostCS), "error_limit": w.LimitCS,
@@ -156,7 +159,8 @@ var hotendBounds = heat.Bounds{WindowS: loosestHotend.riseWindowS, LimitCS: loos
 func (t *tight) widened(f Finding) Finding {
 	wider := heat.Widen(t.plant, heat.FanFull, t.watch, t.atC, hotendBounds)
 	if !wider.Holds {
-		f.Message += "; no watch that still protects is wide enough" + t.blame()
+		f.Message = "fit a stronger heater, or print cooler: " + f.Message
+		f.explain("no watch that still protects is wide enough" + t.blame())
 		return f
 	}
 	w := &t.in.Printer.Hotend.Watch
@@ -165,11 +169,10 @@ func (t *tight) widened(f Finding) Finding {
 		if to <= was {
 			return
 		}
-		text := "widen the " + string(s.Key) + " to " + unit(to)
+		widen = append(widen, "the "+string(s.Key)+" to "+unit(to))
 		if nominal > was && nominal < to {
-			text += " (" + unit(nominal) + " would do with these figures, the rest is for a weaker heater, a draught or a cold room)"
+			f.explain("a " + string(s.Key) + " of " + unit(nominal) + " would do with these figures, the rest is for a weaker heater, a draught or a cold room")
 		}
-		widen = append(widen, text)
 		f = f.Change(s.To(to))
 	}
 	if t.watch.Form == heat.WindowWatch {
@@ -178,7 +181,7 @@ func (t *tight) widened(f Finding) Finding {
 		add(&w.RiseWindowS, t.watch.Sum.WindowS, wider.Nominal.Sum.WindowS, wider.Watch.Sum.WindowS, seconds)
 		add(&w.ErrorSumCS, t.watch.Sum.LimitCS, wider.Nominal.Sum.LimitCS, wider.Watch.Sum.LimitCS, degreeSeconds)
 	}
-	f.Message += "; " + strings.Join(widen, " and ")
+	f.Message = "widen " + strings.Join(widen, " and ") + ": " + f.Message
 	return f
 }
 
@@ -204,7 +207,7 @@ func (t *tight) blame() string {
 	}
 	upTo, ok := heat.HoldsUpTo(t.plant.Worst(), heat.FanFull, t.watch, t.atC)
 	if upTo = math.Floor(upTo/5) * 5; ok && upTo > t.plant.AmbientC {
-		text += "; the watch in force holds up to " + celsius(upTo) + ", with " + percent(1-heat.MarginPower) + " less power, " +
+		text += "; the watch that is set holds up to " + celsius(upTo) + ", with " + percent(1-heat.MarginPower) + " less power, " +
 			percent(heat.MarginLoss-1) + " more loss and a room of " + celsius(min(t.plant.AmbientC, heat.MarginAmbientC))
 	}
 	return text

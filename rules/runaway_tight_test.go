@@ -17,11 +17,11 @@ func TestRunawayTight(t *testing.T) {
 		"predicted_rise_c": 1.517, "predicted_rise_off_c": 9.245, // SciPy
 		"error_sum": nil, "error_limit": nil,
 	})
-	wantSaid(t, f, "to 270 °C", "1.52 K", "20 s", "shut down in 41 % of starts", "though not with the fan off", "too weak",
+	wantSaid(t, f, "near 270 °C", "1.52 K", "20 s", "shut down in 41 % of starts", "though not with the fan off", "too weak",
 		"holds up to 240 °C, with 7 % less power, 10 % more loss and a room of 15 °C")
 	wantChanges(t, f) // with less power it settles at 262 °C
-	if strings.Contains(f.Message, "assumed") {
-		t.Errorf("the sheet gives every figure: %s", f.Message)
+	if strings.Contains(f.Text(), "assumed") {
+		t.Errorf("the sheet gives every figure: %s", f.Text())
 	}
 	if f.Level != Warning || f.At.Text() != string(parser.HotendRiseWindow) {
 		t.Errorf("%s at %q", f.Level, f.At.Text())
@@ -47,7 +47,7 @@ func weak(watts float64) *Input {
 
 func TestRunawayTightWidens(t *testing.T) {
 	f := one(t, runawayTight, weak(26))
-	wantSaid(t, f, "widen the hotend rise window to 50 s (19 s would do with these figures")
+	wantSaid(t, f, "a hotend rise window of 19 s would do with these figures")
 	wantChanges(t, f, parser.Change{Key: parser.HotendRiseWindow, Value: 50.0})
 	in := weak(26)
 	in.Printer.Hotend.Watch.RiseWindowS.Value = 50
@@ -79,7 +79,7 @@ func TestRunawayTightSum(t *testing.T) {
 	silent(t, runawayTight, tight(268))
 
 	f := one(t, runawayTight, tight(272))
-	wantSaid(t, f, "165.3 °C·s", "at 120 °C·s", "in 50 % of starts", "though not with the fan off", "too weak", "holds up to 240 °C")
+	wantSaid(t, f, "165.3 °C·s", "the limit is 120 °C·s", "in 50 % of starts", "though not with the fan off", "too weak", "holds up to 240 °C")
 	wantChanges(t, f)
 	if sum := f.Values["error_sum"].(float64); sum < 165 || sum > 165.5 {
 		t.Errorf("error_sum %v", sum)
@@ -97,7 +97,7 @@ func TestRunawayTightSum(t *testing.T) {
 	sumHotend(in)
 	in.Printer.Hotend.Watch.RiseC.Value, in.Printer.Hotend.Watch.RiseWindowS.Value = 4, 8
 	f = one(t, runawayTight, in)
-	wantSaid(t, f, "widen the hotend rise window to 50 s (17 s would do")
+	wantSaid(t, f, "a hotend rise window of 17 s would do")
 	wantChanges(t, f, parser.Change{Key: parser.HotendRiseWindow, Value: 50.0})
 	in.Printer.Hotend.Watch.RiseWindowS.Value = 50
 	silent(t, runawayTight, in)
@@ -126,15 +126,15 @@ func TestRunawayTightAssumed(t *testing.T) {
 	assumeBlock(in)
 	f := one(t, runawayTight, in)
 	wantSaid(t, f, "heat capacity 16.7 J/K", "loss with the part fan 0.097 W/K", "sensor lag 4.5 s", "30 % off", "uncertain")
-	if strings.Contains(f.Message, "loss 0.068 W/K") {
-		t.Errorf("the loss without fan plays no part: %s", f.Message)
+	if strings.Contains(f.Text(), "loss 0.068 W/K") {
+		t.Errorf("the loss without fan plays no part: %s", f.Text())
 	}
 	in.Sheet.New.Block.LossFanWPerK.Given = true
 	in = tooHot() // far too hot, whatever the figures are
 	assumeBlock(in)
 	f = one(t, runawayTight, in)
-	if strings.Contains(f.Message, "uncertain") {
-		t.Errorf("no figure within 30 %% lets it pass: %s", f.Message)
+	if strings.Contains(f.Text(), "uncertain") {
+		t.Errorf("no figure within 30 %% lets it pass: %s", f.Text())
 	}
 	in = worked(278)
 	assumeBlock(in)
@@ -143,8 +143,8 @@ func TestRunawayTightAssumed(t *testing.T) {
 	in = tooHot()
 	assumeBlock(in)
 	sumHotend(in)
-	if f = one(t, runawayTight, in); strings.Contains(f.Message, "Inf") {
-		t.Errorf("an infinite sum has no figure: %s", f.Message)
+	if f = one(t, runawayTight, in); strings.Contains(f.Text(), "Inf") {
+		t.Errorf("an infinite sum has no figure: %s", f.Text())
 	}
 	wantSaid(t, f, "the sum still grows without end")
 }
@@ -173,7 +173,7 @@ func TestRunawayTightHoldPeriod(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Watch.HoldPeriodS.Value = 0
 	f := one(t, runawayTight, in)
-	wantSaid(t, f, "hold period is 0 s", "more than 4 K", "set it to 40 s")
+	wantSaid(t, f, "at 0 s the first dip", "more than 4 K", "hold period (drop check) to 40 s")
 	wantChanges(t, f, parser.Change{Key: parser.HotendHoldPeriod, Value: 40.0})
 
 	// Off is runaway-off's business.

@@ -85,7 +85,8 @@ goes down with it. A wrong pull-up that is a setting of its own is changed too.`
 			return
 		}
 		fix, repaired := r.repair(in, believed)
-		f := Sayf(m.level, sensorAt(in), "%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
+		f := Sayf(m.level, sensorAt(in), "%s: %s", curveAction(fix, repaired), r.brief(m)).
+			Explain("%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial, f.Harm = repaired && fix.partial, m.harm()
 		f = f.With(r.values(m)).Bad(Figure{math.Abs(m.worstK), "K", Higher}).Change(fix.changes...)
 		if repaired {
@@ -110,7 +111,7 @@ func lowered(in *Input, f Finding, fix repair) Finding {
 	if highest >= math.Floor(c.maxC) {
 		return f
 	}
-	f.Message += "; lower the max temp to " + celsius(highest) + " with it"
+	f.Message += "; lower the max temp to " + celsius(highest) + " too"
 	return f.Change(in.Printer.Limits.MaxTemp.To(highest))
 }
 
@@ -244,6 +245,34 @@ func (r *reading) values(m misreading) Values {
 	}
 }
 
+// curveAction says what to do about a definition that reads the sensor wrong.
+func curveAction(fix repair, repaired bool) string {
+	switch {
+	case repaired:
+		return "correct the sensor definition"
+	case fix.waits:
+		return "lower the max temp first"
+	}
+	return "fit a sensor that this firmware can read"
+}
+
+// brief says in a few words how far off a reading is.
+func (r *reading) brief(m misreading) string {
+	text := ""
+	switch d := m.actualC - r.HighC; {
+	case m.short:
+		text = fmt.Sprintf("its table ends at %s, below the %s that the sheet asks for", celsius(m.believed.HighC), celsius(r.HighC))
+	case math.Abs(d) > 0.05:
+		text = fmt.Sprintf("%s shown is %s at the nozzle, %s", celsius(r.HighC), celsius(m.actualC), hotter(d))
+	default:
+		text = fmt.Sprintf("at %s the nozzle is %s than shown", celsius(m.worstAtC), hotter(m.worstK))
+	}
+	if m.overRating {
+		text += fmt.Sprintf("; at the highest target it is at %s, above its rating of %s", celsius(m.limitActualC), celsius(r.ratedC))
+	}
+	return text
+}
+
 func (r *reading) sentence(in *Input, m misreading) string {
 	var b strings.Builder
 	b.WriteString("the firmware reads the sensor as " + definition(&in.Printer.Hotend.Sensor.Value))
@@ -293,13 +322,14 @@ func (r *reading) unsaid(in *Input, believed []*sensor.Circuit) Finding {
 	m := usual.judge(believed)
 	own := r.judge(believed)
 	made, common := ohms(r.Real.PullupOhm), ohms(sensor.UsualPullupOhm)
-	text := fmt.Sprintf("the sensor definition %s is made for a pull-up of %s, and the sheet does not say what the board has; on %s, %s indicated would be %s, %s than shown",
+	f := Sayf(Warning, sensorAt(in), "give printer.pullup_ohm: the definition %s is made for a pull-up of %s; on %s, %s shown would be %s at the nozzle, %s",
 		definition(&in.Printer.Hotend.Sensor.Value), made, common, celsius(r.HighC), celsius(m.actualC), hotter(m.actualC-r.HighC))
+	text := "the sheet does not say what the board has"
 	if own.wrong() {
 		text += fmt.Sprintf(" (on %s it would be %s)", made, celsius(own.actualC))
 	}
-	text += fmt.Sprintf("; give printer.pullup_ohm. The cold hotend tells: in a room of %s it shows %s on %s, and %s on %s",
+	text += fmt.Sprintf("; the cold hotend tells: in a room of %s it shows %s on %s, and %s on %s",
 		celsius(r.ColdC), celsius(own.believed.Indicated(r.Real, r.ColdC)), made,
 		celsius(m.believed.Indicated(usual.Real, r.ColdC)), common)
-	return Sayf(Warning, sensorAt(in), "%s", text).With(usual.values(m))
+	return f.Explain("%s", text).With(usual.values(m))
 }

@@ -162,7 +162,7 @@ func TestSensorCurveOverRating(t *testing.T) {
 	}
 	// 4092 reads a 3950 bead too high up there: the limit alone is at fault.
 	if f := one(t, sensorCurve, in); f.Level != Warning {
-		t.Errorf("level %s, want warning: %s", f.Level, f.Message)
+		t.Errorf("level %s, want warning: %s", f.Level, f.Text())
 	}
 	// A 4267 definition reads it too low.
 	readAs(in, curveDef("5", "ntc-100k-4267"))

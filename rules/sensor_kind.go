@@ -13,6 +13,7 @@ var sensorKind = &Rule{
 	Level:    Error,
 	Unwaived: true,
 	Hides:    []string{"sensor-curve"},
+	Explains: []string{"sensor-kind", "sensor-fault", "sensor-resolution", "temp-reach"},
 	Summary:  "The definition is for another kind of sensor than the one that goes in.",
 	Doc: `Kinds: bead thermistor, bare platinum, platinum behind an amplifier,
 thermocouple. One kind read as another gives temperatures that mean nothing.
@@ -33,7 +34,7 @@ Cannot be waived. Source: common practice, no source.`,
 		s := &in.Printer.Hotend.Sensor
 		want := &in.Sheet.New.Sensor
 		if k := sheetCurveKind(want); k != want.Kind.Value && want.Kind.Value != parser.PlatinumAmplifier {
-			report(Sayf(Error, want.Curve.At, "the sheet says that the sensor is %s, but %s is the curve of %s: correct one of the two",
+			report(Sayf(Error, want.Curve.At, "correct kind or curve in the sheet: it says that the sensor is %s, but %s is the curve of %s",
 				kindName(want.Kind.Value), want.Curve.Value, kindName(k)).Of("sheet"))
 		}
 		if s.State == parser.Unknown {
@@ -42,7 +43,7 @@ Cannot be waived. Source: common practice, no source.`,
 		}
 		d := &s.Value
 		if s.State == parser.Off || d.Form == parser.FormNone {
-			report(Sayf(Error, sensorAt(in), "the configuration says that this hotend has no sensor, the sheet names %s; the wiring decides: look at the board before anything is heated",
+			report(Sayf(Error, sensorAt(in), "look at the board before anything is heated: the configuration says that this hotend has no sensor, and the sheet names %s",
 				kindName(want.Kind.Value)))
 			return
 		}
@@ -56,11 +57,11 @@ Cannot be waived. Source: common practice, no source.`,
 		case reversed(in):
 			report(otherDirection(in))
 		default:
-			report(Sayf(Error, sensorAt(in), "the firmware reads the sensor as %s, which is for %s; the sheet names %s; they are wired differently, so look at the board before anything is heated",
+			report(Sayf(Error, sensorAt(in), "look at the board before anything is heated: the firmware reads the sensor as %s, for %s, the sheet names %s, and they are wired differently",
 				definition(d), kindName(kind), kindName(want.Kind.Value)))
 		}
 		if d.Form == parser.FormAmplifier && kindOf(d) == want.Kind.Value && d.Note != "" {
-			report(Sayf(Note, sensorAt(in), "of the sensor definition %s, %s: see that it is so", definition(d), d.Note))
+			report(Sayf(Note, sensorAt(in), "see that it is so: of the sensor definition %s, %s", definition(d), d.Note))
 		}
 	},
 }
@@ -77,20 +78,22 @@ func otherDirection(in *Input) Finding {
 			effect = "and a cold one shows " + celsius(shown) + ", so the firmware shuts down at once"
 		}
 	}
-	text := fmt.Sprintf("the firmware reads the sensor as %s, which is for %s, and the sheet names %s: "+
-		"the reading falls as the hotend heats, %s",
-		definition(d), kindName(kindOf(d)), sheetSensor(want), effect)
+	text := fmt.Sprintf("the firmware reads the sensor as %s, which is for %s, and the sheet names %s",
+		definition(d), kindName(kindOf(d)), sheetSensor(want))
+	brief := "it is for " + kindName(kindOf(d)) + ", the reading falls as the hotend heats, " + effect
 	if !ok {
-		return Sayf(Error, sensorAt(in), "%s", text)
+		return Sayf(Error, sensorAt(in), "correct the sensor definition: %s", brief).Explain("%s", text)
 	}
 	if pullupUnsaid(in) {
-		return Sayf(Error, sensorAt(in), "%s; the definition is made for a pull-up of %s: give printer.pullup_ohm, and the definition to write can be told", text, ohms(d.PullupOhm))
+		return Sayf(Error, sensorAt(in), "give printer.pullup_ohm, and correct the sensor definition: %s", brief).
+			Explain("%s; the definition is made for a pull-up of %s, and only with the board's can the right one be told", text, ohms(d.PullupOhm))
 	}
 	fix := r.best(in)
 	if fix.def.Form == parser.FormUnknown {
-		return Sayf(Error, sensorAt(in), "%s; this firmware has no definition of it for a pull-up of %s: %s", text, pullupText(in), orNone(fix.reason))
+		return Sayf(Error, sensorAt(in), "fit a sensor that this firmware can read: the definition is wrong, %s", brief).
+			Explain("%s; this firmware has no definition of it for a pull-up of %s: %s", text, pullupText(in), orNone(fix.reason))
 	}
-	text += fmt.Sprintf("; the two wires and the board stay: write %s, for a pull-up of %s", definitionOr(&fix.def), pullupText(in))
+	text += "; the two wires and the board stay; the new definition is for a pull-up of " + pullupText(in)
 	if fix.leaves.wrong() {
 		text += fmt.Sprintf(", which is the best there is and leaves %s", kelvin(fix.leaves.rangeK))
 	}
@@ -99,7 +102,7 @@ func otherDirection(in *Input) Finding {
 	if ownPullup(in) && in.Printer.Hotend.PullupOhm.Value != r.Real.PullupOhm {
 		changes = append(changes, in.Printer.Hotend.PullupOhm.To(r.Real.PullupOhm))
 	}
-	return lowered(in, Sayf(Error, sensorAt(in), "%s", text).Change(append(changes, in.Printer.Hotend.Sensor.To(fix.def))...), fix)
+	return lowered(in, Sayf(Error, sensorAt(in), "make the sensor definition %s: %s", definitionOr(&fix.def), brief).Explain("%s", text).Change(append(changes, in.Printer.Hotend.Sensor.To(fix.def))...), fix)
 }
 
 // tripsCold tells what the definition in force shows of a cold hotend, and
@@ -124,9 +127,8 @@ func platinumTold(in *Input, d *parser.SensorDef, report func(Finding)) {
 		return
 	}
 	if r0 := k.Curve.Ohms(0); math.Abs(d.R0Ohm-r0) > 0.05*r0 {
-		report(Sayf(Error, sensorAt(in), "the firmware takes the sensor for a platinum one of %.4g Ω at 0 °C; the sheet names %s, which has %.4g Ω; "+
-			"the chip or amplifier on the board must suit the sensor too, so look at the board before anything is heated",
-			d.R0Ohm, k.ID, r0))
+		report(Sayf(Error, sensorAt(in), "look at the board before anything is heated: the firmware takes it for a platinum sensor of %.4g Ω at 0 °C, and the sheet names %s, which has %.4g Ω",
+			d.R0Ohm, k.ID, r0).Explain("the chip or amplifier on the board must suit the sensor too"))
 	}
 }
 
@@ -138,10 +140,10 @@ const leastReference, mostReference = 3, 6
 // chipTold looks at the chip's reference resistor and at its wires.
 func chipTold(in *Input, d *parser.SensorDef, report func(Finding)) {
 	if ratio := d.ReferenceOhm / d.R0Ohm; d.ReferenceOhm > 0 && d.R0Ohm > 0 && (ratio < leastReference || ratio > mostReference) {
-		report(Sayf(Error, sensorAt(in), "the chip is told of a sensor of %.4g Ω at 0 °C and a reference resistor of %.4g Ω, which do not go together; boards have about four times the sensor's: read the resistor on the board before anything is heated",
-			d.R0Ohm, d.ReferenceOhm))
+		report(Sayf(Error, sensorAt(in), "read the chip's reference resistor on the board before anything is heated: the chip is told of %.4g Ω and of a sensor of %.4g Ω, which do not go together",
+			d.ReferenceOhm, d.R0Ohm).Explain("boards have about four times what the sensor has at 0 °C"))
 	}
 	if d.Wires > 0 {
-		report(Sayf(Note, sensorAt(in), "the chip is set up for a sensor on %d wires: the new one must have as many, or the chip's figure and its solder bridges change", d.Wires))
+		report(Sayf(Note, sensorAt(in), "count the new sensor's wires: the chip is set up for %d, and with others its figure and its solder bridges change", d.Wires))
 	}
 }

@@ -45,7 +45,7 @@ func TestSensorKindPlatinumTold(t *testing.T) {
 		{100, "pt100", nil},
 		{1000, "pt1000", nil},
 		{100, "pt1000", []string{"100 Ω at 0 °C", "pt1000, which has 1000 Ω"}},
-		{1000, "pt100", []string{"1000 Ω at 0 °C", "pt100, which has 100 Ω"}},
+		{1000, "pt100", []string{"sensor of 1000 Ω", "pt100, which has 100 Ω"}},
 	}
 	for _, tt := range tests {
 		in := healthyInput()
@@ -93,7 +93,7 @@ func TestSensorKindOfSheetItself(t *testing.T) {
 	in := healthyInput()
 	in.Sheet.New.Sensor.Curve.Value = "pt1000"
 	f := one(t, sensorKind, in)
-	wantSaid(t, f, "the sheet says that the sensor is a bead thermistor, but pt1000 is the curve of a bare platinum sensor")
+	wantSaid(t, f, "it says that the sensor is a bead thermistor, but pt1000 is the curve of a bare platinum sensor")
 	if f.At.Text() != "new.sensor.curve" {
 		t.Errorf("points at %q", f.At.Text())
 	}
@@ -114,7 +114,7 @@ func TestSensorKindAmplifierTold(t *testing.T) {
 	in.Sheet.New.Sensor.Kind.Value = parser.Thermocouple
 	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
 	f := one(t, sensorKind, in)
-	wantSaid(t, f, "the chip is told of type J: see that it is so")
+	wantSaid(t, f, "see that it is so: of the sensor definition x, the chip is told of type J")
 	if f.Level != Note {
 		t.Errorf("level %s, want note", f.Level)
 	}
@@ -133,7 +133,7 @@ func TestSensorKindChip(t *testing.T) {
 	silent(t, sensorKind, chip(1000, 4000, 0))
 	silent(t, sensorKind, chip(1000, 0, 0)) // not told
 	f := one(t, sensorKind, chip(1000, 430, 0))
-	wantSaid(t, f, "1000 Ω at 0 °C", "430 Ω", "do not go together")
+	wantSaid(t, f, "sensor of 1000 Ω", "430 Ω", "do not go together")
 	if f.Level != Error || f.Changes != nil {
 		t.Errorf("%s, changes %v", f.Level, f.Changes)
 	}
@@ -144,7 +144,7 @@ func TestSensorKindChip(t *testing.T) {
 	if f = one(t, sensorKind, chip(1000, 4300, 3)); f.Level != Note {
 		t.Errorf("level %s, want note", f.Level)
 	}
-	wantSaid(t, f, "on 3 wires")
+	wantSaid(t, f, "set up for 3")
 }
 
 // Bead and bare platinum hang on the same two wires: the definition to write is
@@ -158,13 +158,13 @@ func TestSensorKindSameWires(t *testing.T) {
 		said  []string
 	}{
 		{"a bead read as platinum", func(*Input) {}, []parser.Change{{Key: parser.HotendSensor, Value: stubDef}},
-			[]string{"the reading falls as the hotend heats", "write 11 (ntc-100k-3950), for a pull-up of 4700 Ω"}},
+			[]string{"the reading falls as the hotend heats", "make the sensor definition 11 (ntc-100k-3950)"}},
 		{"the sheet does not say the pull-up", func(in *Input) { in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0) },
 			[]parser.Change{{Key: parser.HotendSensor, Value: stubDef}}, []string{"for a pull-up of 4700 Ω (assumed: the sheet does not say)"}},
 		{"made for another pull-up, and nothing says which", func(in *Input) {
 			in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0)
 			in.Printer.Hotend.Sensor.Value.PullupOhm = 1000
-		}, nil, []string{"made for a pull-up of 1000 Ω: give printer.pullup_ohm"}},
+		}, nil, []string{"give printer.pullup_ohm, and correct"}},
 		{"no definition of it", func(in *Input) {
 			in.Config = stubConfig{form: parser.FormBeta}
 			in.Printer.Hotend.Sensor.Value = curveDef("5", "ntc-100k-4267")

@@ -9,6 +9,7 @@ var sensorPlaceholder = &Rule{
 	Level:    Error,
 	Unwaived: true,
 	Hides:    []string{"sensor-curve", "sensor-fault"},
+	Explains: []string{"sensor-fault", "sensor-resolution", "temp-reach"},
 	Summary:  "A heater is controlled by a dummy sensor that always reads the same.",
 	Doc: `A dummy is for trying a board on the desk. With a heater on the output the
 firmware cannot see how hot it is, and nothing stops it. Hotend and bed are
@@ -47,8 +48,9 @@ func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report
 		report(cannotTell(Error, s))
 	case s.State == parser.Off || s.Value.Form != parser.FormPlaceholder:
 	default:
-		f := Sayf(Error, placed(s.At, sensorAt(in)), "the sensor of the %s is a dummy (%s) that always reads %s: the firmware cannot see how hot it is, and nothing stops it",
-			heater, definition(&s.Value), celsius(s.Value.FixedC)).Of(s.Key)
+		f := Sayf(Error, placed(s.At, sensorAt(in)), "give the %s the definition of its real sensor: it has a dummy (%s) that always reads %s, and nothing stops the heater",
+			heater, definition(&s.Value), celsius(s.Value.FixedC)).
+			Explain("the firmware cannot see how hot it is").Of(s.Key)
 		if s == &in.Printer.Hotend.Sensor {
 			f = insteadOfDummy(in, f)
 		}
@@ -69,8 +71,8 @@ func insteadOfDummy(in *Input, f Finding) Finding {
 		return f
 	}
 	if fix.leaves.wrong() {
-		f.Message += "; the change is the best there is and leaves " + kelvin(fix.leaves.rangeK)
+		f.explain("the change is the best there is and leaves " + kelvin(fix.leaves.rangeK))
 	}
-	f.Message += restsOn(in)
+	f.explain(restsOn(in))
 	return lowered(in, f.Change(in.Printer.Hotend.Sensor.To(fix.def)), fix)
 }

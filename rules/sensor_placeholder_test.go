@@ -15,7 +15,7 @@ func TestSensorPlaceholder(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Sensor.Value = dummy
 	f := one(t, sensorPlaceholder, in)
-	wantSaid(t, f, "sensor of the hotend", "a dummy (998) that always reads 25 °C")
+	wantSaid(t, f, "give the hotend the definition of its real sensor", "a dummy (998) that always reads 25 °C")
 	wantChanges(t, f, in.Printer.Hotend.Sensor.To(right))
 
 	// A hotend without a curve leaves nothing to propose.
@@ -25,7 +25,7 @@ func TestSensorPlaceholder(t *testing.T) {
 	in = healthyInput()
 	in.Printer.Bed.Sensor.Value = dummy
 	f = one(t, sensorPlaceholder, in)
-	wantSaid(t, f, "sensor of the bed")
+	wantSaid(t, f, "give the bed the definition of its real sensor")
 	wantChanges(t, f)
 	if f.At.Text() != "bed sensor" {
 		t.Errorf("points at %q", f.At.Text())

@@ -36,7 +36,7 @@ No change: whether that sensor stays in the hotend is for a person to say.`,
 		d := &s.Value
 		values := Values{"at_c": nil, "error_k": nil, "limit_k": limit.Value}
 		say := func(why string) {
-			report(Sayf(Error, placed(s.At, sensorAt(in)), "a second sensor must agree with this hotend's to %s, and %s: the printer stops; let it be read as what the new hotend has there, or switch it off",
+			report(Sayf(Error, placed(s.At, sensorAt(in)), "switch the second sensor off, or correct its definition: it must agree with this hotend's to %s or the printer stops, and %s",
 				kelvin(limit.Value), why).With(values))
 		}
 		switch kind := kindOf(d); {
@@ -44,7 +44,7 @@ No change: whether that sensor stays in the hotend is for a person to say.`,
 			say("it is a dummy (" + definition(d) + ") that always reads " + celsius(d.FixedC))
 			return
 		case d.Form == parser.FormUnknown:
-			say("its definition " + definition(d) + " cannot be placed on a curve")
+			say("its definition " + definition(d) + " is not recognised")
 			return
 		case kind != want.Kind.Value:
 			say("it is read as " + definition(d) + ", which is for " + kindName(kind) + ", while the sheet names " + kindName(want.Kind.Value))

@@ -30,7 +30,7 @@ func TestSensorRedundant(t *testing.T) {
 	for said, d := range map[string]parser.SensorDef{
 		"which is for a bare platinum sensor": {Form: parser.FormCurve, Kind: parser.Platinum, Curve: "pt1000", PullupOhm: 4700},
 		"always reads 25 °C":                  {Form: parser.FormPlaceholder, Name: "998", FixedC: 25},
-		"cannot be placed":                    {Kind: parser.NTC, Name: "22"},
+		"is not recognised":                   {Kind: parser.NTC, Name: "22"},
 	} {
 		wantSaid(t, one(t, sensorRedundant, with(d)), said)
 	}

@@ -39,17 +39,17 @@ func TestSensorCurveBoardsPullup(t *testing.T) {
 		readAs(in, d)
 		f := one(t, sensorCurve, in)
 		if len(f.Changes) != 1 {
-			t.Errorf("%s as %s on %g Ω: %s", c.curve, c.in, c.boardOhm, f.Message)
+			t.Errorf("%s as %s on %g Ω: %s", c.curve, c.in, c.boardOhm, f.Text())
 			continue
 		}
 		right := f.Changes[0].Value.(parser.SensorDef)
-		if right.Name != c.want || strings.Contains(f.Message, "no definition") {
-			t.Errorf("%s as %s on %g Ω: proposes %q; %s", c.curve, c.in, c.boardOhm, right.Name, f.Message)
+		if right.Name != c.want || strings.Contains(f.Text(), "no definition") {
+			t.Errorf("%s as %s on %g Ω: proposes %q; %s", c.curve, c.in, c.boardOhm, right.Name, f.Text())
 		}
 		readAs(in, right)
 		for _, f := range run(t, sensorCurve, in) { // a table cut to whole counts
 			if known.Kind != parser.Platinum || len(f.Changes) > 0 {
-				t.Errorf("%s as %s on %g Ω: %s", c.curve, right.Name, c.boardOhm, f.Message)
+				t.Errorf("%s as %s on %g Ω: %s", c.curve, right.Name, c.boardOhm, f.Text())
 			}
 		}
 	}
@@ -85,7 +85,7 @@ func TestSensorCurveWithoutCubic(t *testing.T) {
 		readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400, PullupOhm: 4700})
 		f := one(t, sensorCurve, in)
 		if len(f.Changes) != 1 {
-			t.Errorf("%s: no change: %s", known.ID, f.Message)
+			t.Errorf("%s: no change: %s", known.ID, f.Text())
 			continue
 		}
 		d := f.Changes[0].Value.(parser.SensorDef)
@@ -112,8 +112,8 @@ func TestSensorCurveWithoutCubic(t *testing.T) {
 		if shown < 22-0.1 {
 			t.Errorf("%s: a hotend of 22 °C shows %g °C", known.ID, shown)
 		}
-		if said := strings.Contains(f.Message, "shows "+celsius(shown)+" at 22 °C"); said != (shown > 24) {
-			t.Errorf("%s: at 22 °C it shows %g: %s", known.ID, shown, f.Message)
+		if said := strings.Contains(f.Text(), "shows "+celsius(shown)+" at 22 °C"); said != (shown > 24) {
+			t.Errorf("%s: at 22 °C it shows %g: %s", known.ID, shown, f.Text())
 		}
 		readAs(in, d)
 		silent(t, sensorCurve, in)
@@ -167,6 +167,6 @@ func TestNoRepairForTargetsThatGo(t *testing.T) {
 	in.Printer.Limits.MaxTemp.Value = 415
 	in.Sheet.New.RatedC.Value, in.Sheet.New.Sensor.RatedC.Value = 500, 500
 	if f := one(t, sensorCurve, in); len(f.Changes) == 0 {
-		t.Errorf("no change: %s", f.Message)
+		t.Errorf("no change: %s", f.Text())
 	}
 }

@@ -18,7 +18,7 @@ var sensorResolution = &Rule{
 	ID:      "sensor-resolution",
 	Level:   Warning,
 	Figure:  FigureOf{"c_per_count", "K", Higher},
-	Summary: "One count of the converter is so many degrees that control gets coarse.",
+	Summary: "The smallest step of the reading is so large that control gets coarse.",
 	Doc: `c_per_count = dT/dcount of the sheet's sensor on the board's pull-up, read by a
 converter of adc_bits, at the top of print_c (at_c). effective_c is what is left
 after the firmware averages n readings: c_per_count / √n, since the noise of n
@@ -48,8 +48,8 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 			if given := in.Sheet.Printer.ADCBits.Given; !given && bits > fewBits {
 				few := board.CPerCount(at, fewBits)
 				if effective := few / math.Sqrt(float64(in.Printer.Hotend.Averaged(fewBits))); few > coarseRawK || effective > coarseAveragedK {
-					report(Sayf(Note, sheetCurveAt(want), "the sheet does not say how many bits the converter has, %d were assumed; with %d, as on many older boards, one count at %s would be %s, too coarse: give adc_bits",
-						bits, fewBits, celsius(at), kelvin(few)).
+					report(Sayf(Note, sheetCurveAt(want), "give adc_bits in the sheet: with %d, as on many older boards, the smallest step at %s would be %s, too coarse; %d were assumed",
+						fewBits, celsius(at), kelvin(few), bits).
 						With(Values{"at_c": at, "c_per_count": few, "effective_c": effective}))
 				}
 			}
@@ -57,10 +57,11 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 		}
 		still := ""
 		if s := &in.Printer.Hotend.Watch.StillS; s.Known() {
-			still = "; a reading that does not move for " + seconds(s.Value) + " shuts the printer down, which such counts can do to a steady hotend"
+			still = "; a reading that does not move for " + seconds(s.Value) + " shuts the printer down, which such steps can do to a steady hotend"
 		}
-		report(Sayf(Warning, sheetCurveAt(want), "at %s one count of the %d-bit converter is %s, %s after the firmware averages %d readings: control will be coarse; a smaller pull-up, more bits or an amplifier makes it finer%s",
-			celsius(at), bits, kelvin(raw), kelvin(effective), averaged, still).
+		report(Sayf(Warning, sheetCurveAt(want), "fit a smaller pull-up, a converter of more bits or an amplifier: at %s the smallest step of the reading is %s, and control will be coarse",
+			celsius(at), kelvin(raw)).
+			Explain("the converter has %d bits; after the firmware averages %d readings the step is %s%s", bits, averaged, kelvin(effective), still).
 			With(Values{"at_c": at, "c_per_count": raw, "effective_c": effective}))
 	},
 }

@@ -11,7 +11,7 @@ var sensorUnknown = &Rule{
 	ID:      "sensor-unknown",
 	Level:   Error,
 	Hides:   []string{"sensor-curve", "sensor-fault"},
-	Summary: "A sensor definition, or the sheet's sensor, cannot be placed on a curve.",
+	Summary: "A sensor definition, or the sheet's sensor, is not recognised.",
 	Doc: `What cannot be placed cannot be compared: there is no guess and no change. Put
 the number or name of a known definition in the configuration, or measure the
 sensor. sensor-curve is silent meanwhile. The sheet's sensor is looked at too:
@@ -23,7 +23,7 @@ new amplifier or thermocouple cannot be told from here.`,
 		want := &in.Sheet.New.Sensor
 		if sensor.HasCurve(want.Kind.Value) {
 			if _, err := sensor.OfSheet(want); err != nil {
-				report(Sayf(Error, sheetCurveAt(want), "the sheet's sensor cannot be placed on a curve: %v", err).Of("sheet"))
+				report(Sayf(Error, sheetCurveAt(want), "correct the sheet's sensor, it is not recognised: %v", err).Of("sheet"))
 			}
 		}
 		s := &in.Printer.Hotend.Sensor
@@ -32,7 +32,7 @@ new amplifier or thermocouple cannot be told from here.`,
 		}
 		d := &s.Value
 		if corrected := correction(d); corrected != "" {
-			report(Sayf(Warning, sensorAt(in), "the amplifier's reading is %s, which belonged to the old amplifier and thermocouple: compare with a thermometer before the first print, or take it out", corrected))
+			report(Sayf(Warning, sensorAt(in), "compare with a thermometer before the first print, or take it out: the amplifier's reading is %s, which belonged to the old amplifier and thermocouple", corrected))
 		}
 		switch d.Form {
 		case parser.FormUnknown:
@@ -40,10 +40,10 @@ new amplifier or thermocouple cannot be told from here.`,
 			if why == "" {
 				why = "what it makes of the new sensor is unknown"
 			}
-			report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %s", definition(d), why))
+			report(Sayf(Error, sensorAt(in), "replace the sensor definition %s, it is not recognised: %s", definition(d), why))
 		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
 			if _, err := sensor.OfDefs(d); err != nil {
-				report(Sayf(Error, sensorAt(in), "the sensor definition %s cannot be placed on a curve: %v", definition(d), err))
+				report(Sayf(Error, sensorAt(in), "replace the sensor definition %s, it is not recognised: %v", definition(d), err))
 			}
 		}
 	},

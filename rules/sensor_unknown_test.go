@@ -16,7 +16,7 @@ func TestSensorUnknown(t *testing.T) {
 		said []string
 	}{
 		{"no known number", parser.SensorDef{Form: parser.FormUnknown, Name: "77", Note: "its table is not known"},
-			[]string{"definition 77 cannot be placed on a curve: its table is not known"}},
+			[]string{"definition 77, it is not recognised: its table is not known"}},
 		{"a curve that is none", parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "5", Curve: "ntc-0"},
 			[]string{`no curve is known as "ntc-0"`}},
 		{"a Beta of 0", parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, Name: "own", R25Ohm: 100e3},

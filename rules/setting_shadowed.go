@@ -32,8 +32,12 @@ are saved-hidden's business.`,
 				losers = append(losers, fmt.Sprintf("%d more", others))
 			}
 			if len(losers) > 0 {
-				report(Sayf(Warning, s.At, "the %s is set to %s here, which wins, and also to %s; keep one",
-					s.Key, quote(s.Place.Value), strings.Join(losers, ", ")).Of(s.Key))
+				f := Sayf(Warning, s.At, "keep one %s: it is %s here, which wins, and also %s",
+					s.Key, quote(s.Place.Value), losers[0]).Of(s.Key)
+				if len(losers) > 1 {
+					f = f.Explain("all others: %s", strings.Join(losers, ", "))
+				}
+				report(f)
 			}
 		}
 	},

@@ -39,15 +39,15 @@ style, as published.`,
 			}
 		}
 		if len(touched) > 0 {
-			report(Sayf(Warning, s.On.At, "the firmware also stores what this run changes (%s): the change is not in force after flashing until the stored settings are reset and saved%s",
-				strings.Join(touched, ", "), reset))
+			report(Sayf(Warning, s.On.At, "after flashing, reset the stored settings and save them%s: the firmware also stores what this run changes, and until then goes by the old ones",
+				reset).Explain("these: %s", strings.Join(touched, ", ")))
 			return
 		}
 		display := ""
 		if slices.Contains(s.Keeps, parser.MaxTemp) {
-			display = "; the max temp is one of them, edited at the display: look there which one is in force"
+			display = "the max temp is one of them, edited at the display: look there which one is used"
 		}
-		report(Sayf(Note, s.On.At, "the firmware stores settings of its own, which stay in force after flashing until they are reset and saved%s%s", reset, display))
+		report(Sayf(Note, s.On.At, "after flashing, reset the stored settings and save them%s: until then the firmware goes by those in its own memory", reset).Explain("%s", display))
 	},
 }
 

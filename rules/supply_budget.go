@@ -38,12 +38,13 @@ Values: load_w, supply_w, share. No change: it is wiring.`,
 		if (share <= supplyShare+rounding) || (share <= 1+rounding && worst > 1+rounding) {
 			parts += "; " + percent(worst) + " where the heater gives " + percent(heat.PowerSpread) + " more than its label"
 		}
-		level, effect := Warning, "a supply is not loaded above "+percent(supplyShare)+" for long"
+		level, effect := Warning, "it should not give above "+percent(supplyShare)+" for long"
 		if worst > 1+rounding {
-			level, effect = Error, "the supply shuts down or overheats"
+			level, effect = Error, "shuts down or overheats"
 		}
-		report(Sayf(level, p.SupplyW.At, "at full load the %s supply gives %s, %s of its rating (%s): %s; fit a larger supply or a weaker load",
-			watts(p.SupplyW.Value), watts(load), percent(share), parts, effect).
+		report(Sayf(level, p.SupplyW.At, "fit a larger supply or a weaker load: at full load the %s supply gives %s, %s of its rating, and %s",
+			watts(p.SupplyW.Value), watts(load), percent(share), effect).
+			Explain("%s", parts).
 			With(Values{"load_w": load, "supply_w": p.SupplyW.Value, "share": share}))
 	},
 }

@@ -17,7 +17,7 @@ func TestSupplyBudget(t *testing.T) {
 		{name: "exactly 80 %", supply: 300, other: 200, otherGiven: true, load: 240, share: 0.8, level: Warning,
 			says: "81 % where the heater gives 5 % more than its label"},
 		{name: "warning", supply: 300, other: 220, otherGiven: true, load: 260, share: 0.8667, level: Warning,
-			says: "gives 260 W, 87 % of its rating (40 W for the heater and 220 W for all else)"},
+			says: "gives 260 W, 87 % of its rating, and it should not give above 80 % for long; 40 W for the heater and 220 W for all else"},
 		{name: "full with 5 % more", supply: 262, other: 220, otherGiven: true, load: 260, share: 0.9924, level: Warning, says: "99 %"},
 		{name: "exactly full", supply: 260, other: 220, otherGiven: true, load: 260, share: 1, level: Error, says: "101 %"},
 		{name: "error", supply: 240, other: 220, otherGiven: true, load: 260, share: 1.0833, level: Error, says: "108 %"},

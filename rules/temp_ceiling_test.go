@@ -52,7 +52,7 @@ func TestTempCeilingOtherStates(t *testing.T) {
 
 	in.Printer.Limits.MaxTemp = off[float64](parser.MaxTemp)
 	f := one(t, tempCeiling, in)
-	wantSaid(t, f, "no max temp", "rated for 300 °C")
+	wantSaid(t, f, "set a max temp", "rated for 300 °C")
 	wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: 300.0})
 
 	in.Printer.Limits.MaxTemp = unknown[float64](parser.MaxTemp)
@@ -84,7 +84,7 @@ func TestTempCeilingLowersGuard(t *testing.T) {
 		f := one(t, tempCeiling, in)
 		if tt.want > 0 {
 			changes = append(changes, parser.Change{Key: parser.MinExtrude, Value: tt.want})
-			wantSaid(t, f, "and the min extrude temp, which is "+celsius(tt.guard)+", to "+celsius(tt.want))
+			wantSaid(t, f, "lower the min extrude temp, which is "+celsius(tt.guard)+", to "+celsius(tt.want))
 		}
 		wantChanges(t, f, changes...)
 	}

@@ -47,14 +47,14 @@ which pull-up it has.`,
 		within := withinRating(in, c, weakest)
 		if highest := within; needed > highest {
 			report(Sayf(Warning, print.At,
-				"the sheet asks for printing at up to %s, but %s, and the %s, rated for %s, allows no higher max temp than %s; lower the top of print_c to %s",
-				celsius(top), short, weakest.By, celsius(weakest.C), celsius(highest), celsius(highest-c.roomK())).With(values))
+				"lower the top of print_c to %s: it is %s, and the %s, rated for %s, allows no higher max temp than %s",
+				celsius(highest-c.roomK()), celsius(top), weakest.By, celsius(weakest.C), celsius(highest)).Explain("%s", short).With(values))
 			return
 		}
 		s := &in.Printer.Limits.MaxTemp
-		if why := readingInDoubt(in); why != "" {
-			report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; nothing is proposed while %s",
-				celsius(top), short, why).With(values))
+		if doubt := readingInDoubt(in); doubt.why != "" {
+			report(Sayf(Warning, placed(s.At, print.At), "%s: the sheet asks for printing at up to %s, but %s",
+				doubt.first, celsius(top), short).Explain("nothing is proposed while %s", doubt.why).With(values))
 			return
 		}
 		if c.tableC-tableTopK < top-rounding {
@@ -62,19 +62,22 @@ which pull-up it has.`,
 			return
 		}
 		if highest := c.builds(within); needed > highest {
-			f := Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s, and with this sensor definition the firmware cannot be built with a max temp above %s",
-				celsius(top), short, celsius(highest)).With(values)
+			action := "take another sensor definition"
 			if highest > c.maxC {
-				f.Message += "; raise it to that"
+				action = "raise the max temp to " + celsius(highest)
+			}
+			f := Sayf(Warning, placed(s.At, print.At), "%s, or lower the top of print_c to %s: with this definition the firmware cannot be built with a max temp above %s",
+				action, celsius(highest-c.roomK()), celsius(highest)).
+				Explain("the sheet asks for printing at up to %s, but %s", celsius(top), short).With(values)
+			if highest > c.maxC {
 				f = f.Change(s.To(highest))
 				f.Partial = true
 			}
-			f.Message += "; for more it takes another definition, or lower the top of print_c to " + celsius(highest-c.roomK())
 			report(f)
 			return
 		}
-		report(Sayf(Warning, placed(s.At, print.At), "the sheet asks for printing at up to %s, but %s; raise the max temp to %s",
-			celsius(top), short, celsius(needed)).With(values).Change(s.To(needed)))
+		report(Sayf(Warning, placed(s.At, print.At), "raise the max temp to %s: the sheet asks for printing at up to %s, but %s",
+			celsius(needed), celsius(top), short).With(values).Change(s.To(needed)))
 	},
 }
 
@@ -82,36 +85,39 @@ which pull-up it has.`,
 // range, with the max temp that it allows.
 func (c ceiling) tableShort(in *Input, highest float64) Finding {
 	print, s := &in.Sheet.New.PrintC, &in.Printer.Limits.MaxTemp
-	f := Sayf(Warning, print.At, "the sheet asks for printing at up to %s, but the table of the sensor's definition ends at %s, and the firmware switches the heater off just below that, whatever the max temp says",
-		celsius(print.Value[1]), celsius(c.tableC))
 	reach := c.tableC - tableTopK
 	highest = min(highest, math.Floor(reach+c.roomK()+rounding))
+	f := Sayf(Warning, print.At, "lower the top of print_c to %s, or take a sensor definition that goes further: its table ends at %s, and the sheet asks for %s",
+		celsius(math.Floor(min(reach, highest-c.roomK()))), celsius(c.tableC), celsius(print.Value[1])).
+		Explain("the firmware switches the heater off just below the table's end, whatever the max temp says")
 	if highest > c.maxC {
-		f.Message += "; raise the max temp to " + celsius(highest)
+		f.explain("raise the max temp to " + celsius(highest))
 		f = f.Change(s.To(highest))
 		f.Partial = true
 	}
-	f.Message += "; lower the top of print_c to " + celsius(math.Floor(min(reach, highest-c.roomK()))) + ", or take a definition that goes further"
 	return f
 }
 
+// doubt is why a reading is not to be relied on, and what to do first.
+type doubt struct{ first, why string }
+
 // readingInDoubt says why the hotend's reading is not to be relied on, also
-// after this run; "" where it is.
-func readingInDoubt(in *Input) string {
-	const mend = ": mend the sensor definition first"
+// after this run; empty where it is.
+func readingInDoubt(in *Input) doubt {
+	const fix = "correct the sensor definition first"
 	_, told := actualAt(in, in.Sheet.New.PrintC.Value[1])
 	switch {
 	case reversed(in):
-		return "the reading falls as the hotend heats" + mend
+		return doubt{fix, "the reading falls as the hotend heats"}
 	case pullupUnsaid(in):
-		return "nothing says which pull-up the board has: give printer.pullup_ohm"
+		return doubt{"give printer.pullup_ohm first", "nothing says which pull-up the board has"}
 	case !told:
-		return "nothing says how hot the hotend is" + mend
+		return doubt{fix, "nothing says how hot the hotend is"}
 	}
 	if r, believed, ok := readingToCome(in); ok {
 		if m := r.settled(in).judge(believed); m.level == Error {
-			return "the reading is as far off as sensor-curve says" + mend
+			return doubt{fix, "the reading is as far off as sensor-curve says"}
 		}
 	}
-	return ""
+	return doubt{}
 }

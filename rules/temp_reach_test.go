@@ -18,10 +18,10 @@ func TestTempReach(t *testing.T) {
 		change         bool
 		says           string
 	}{
-		{"with a margin", true, 275, 300, 270, 260, 285, true, "takes targets up to 260 °C; raise the max temp to 285 °C"},
+		{"with a margin", true, 275, 300, 270, 260, 285, true, "raise the max temp to 285 °C: the sheet asks for printing at up to 270 °C, but the firmware takes targets up to 260 °C"},
 		{"just as far as the rating goes", true, 275, 270, 270, 260, 285, true, "raise the max temp to 285 °C"},
-		{"the rating forbids it", true, 275, 265, 270, 260, 285, false, "the hotend, rated for 265 °C, allows no higher max temp than 280 °C; lower the top of print_c to 265 °C"},
-		{"no margin", false, 265, 300, 260, 265, 270, true, "shuts down at 265 °C and needs 10 K of room for overshoot; raise the max temp to 270 °C"},
+		{"the rating forbids it", true, 275, 265, 270, 260, 285, false, "lower the top of print_c to 265 °C: it is 270 °C, and the hotend, rated for 265 °C, allows no higher max temp than 280 °C"},
+		{"no margin", false, 265, 300, 260, 265, 270, true, "raise the max temp to 270 °C: the sheet asks for printing at up to 260 °C, but the firmware shuts down at 265 °C and needs 10 K of room for overshoot"},
 		{"no margin, the rating forbids it", false, 265, 265, 260, 265, 270, false, "lower the top of print_c to 255 °C"},
 		{"a fraction is rounded up", true, 275, 300, 260.5, 260, 276, true, "raise the max temp to 276 °C"},
 	}
@@ -72,7 +72,7 @@ func TestTempReachBuilds(t *testing.T) {
 	s := &in.Printer.Limits.MaxTemp
 	s.Value, s.Most = 255, 257.0
 	f := one(t, tempReach, in)
-	wantSaid(t, f, "cannot be built with a max temp above 257 °C; raise it to that", "lower the top of print_c to 242 °C")
+	wantSaid(t, f, "raise the max temp to 257 °C, or lower the top of print_c to 242 °C", "lower the top of print_c to 242 °C")
 	wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: 257.0})
 	s.Value = 257
 	wantChanges(t, one(t, tempReach, in))
@@ -87,7 +87,7 @@ func TestTooHighToBuild(t *testing.T) {
 	s := &in.Printer.Limits.MaxTemp
 	s.Most = 257.5
 	f := one(t, configBroken, in)
-	wantSaid(t, f, "must not be above 257 °C, and it is 275 °C")
+	wantSaid(t, f, "lower the max temp to 257 °C: it is 275 °C")
 	wantValues(t, f, Values{"max_temp_c": 275.0, "most_c": 257.0})
 	wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: 257.0})
 	// The preset that fits under 275 does not under 257.
@@ -100,7 +100,7 @@ func TestTooHighToBuild(t *testing.T) {
 	in.Sheet.New.RatedC.Value, s.Most = 300, 204
 	f = one(t, configBroken, in)
 	wantChanges(t, f) // prints from 190 °C, and 189 °C would remain
-	wantSaid(t, f, "too low to print: take another definition")
+	wantSaid(t, f, "take another sensor definition")
 	s.Most = 205
 	wantChanges(t, one(t, configBroken, in), parser.Change{Key: parser.MaxTemp, Value: 205.0})
 	in.Sheet.New.PrintC.Value[0], s.Most = 100, 164
@@ -222,7 +222,7 @@ func TestRatingsByTheHotend(t *testing.T) {
 	in.Printer.Hotend.Sensor.Value.Curve = "ntc-100k-4267"
 	in.Config = stubConfig{defs: []parser.SensorDef{shows(1.8)}, form: parser.FormAmplifier}
 	f := one(t, sensorCurve, in)
-	wantSaid(t, f, "lower the max temp to 293 °C with it")
+	wantSaid(t, f, "lower the max temp to 293 °C too")
 	if len(f.Changes) != 2 || f.Changes[1].Value != 293.0 {
 		t.Errorf("%d changes, the last is no max temp of 293", len(f.Changes))
 	}

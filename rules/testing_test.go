@@ -233,10 +233,10 @@ func run(t *testing.T, rule *Rule, in *Input) []Finding {
 			t.Errorf("%s reports %s, above its highest level %s", rule.ID, f.Level, rule.Level)
 		}
 		if f.At.IsZero() {
-			t.Errorf("%s points nowhere: %s", rule.ID, f.Message)
+			t.Errorf("%s points nowhere: %s", rule.ID, f.Text())
 		}
-		if f.Message == "" || strings.Contains(f.Message, "%!") || strings.Contains(f.Message, "NaN") {
-			t.Errorf("%s has a broken message: %q", rule.ID, f.Message)
+		if f.Text() == "" || strings.Contains(f.Text(), "%!") || strings.Contains(f.Text(), "NaN") {
+			t.Errorf("%s has a broken message: %q", rule.ID, f.Text())
 		}
 		got = append(got, f)
 	})
@@ -264,7 +264,7 @@ func silent(t *testing.T, rule *Rule, in *Input) {
 func messages(list []Finding) []string {
 	var all []string
 	for _, f := range list {
-		all = append(all, f.Level.String()+": "+f.Message)
+		all = append(all, f.Level.String()+": "+f.Text())
 	}
 	return all
 }
@@ -311,8 +311,8 @@ func wantChanges(t *testing.T, f Finding, want ...parser.Change) {
 func wantSaid(t *testing.T, f Finding, parts ...string) {
 	t.Helper()
 	for _, p := range parts {
-		if !strings.Contains(f.Message, p) {
-			t.Errorf("message %q does not say %q", f.Message, p)
+		if !strings.Contains(f.Text(), p) {
+			t.Errorf("message %q does not say %q", f.Text(), p)
 		}
 	}
 }

@@ -139,8 +139,8 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 		report(Sayf(Error, place, "if the nozzle itself is the probe, give z_reference = \"nozzle\"; a probe beside it with a trigger height of %s%s could not trigger before the nozzle touches the bed",
 			millimetres(s.Value), kept).With(values))
 	case height <= 0:
-		report(Sayf(Error, place, "move the probe down by more than %s, then measure its trigger height again: the new tip sits %s, so the nozzle touches the bed before the probe triggers (trigger height %s%s)",
-			millimetres(-height), lowerOrHigher(shift), millimetres(s.Value), kept).With(values))
+		report(Sayf(Error, place, "move the probe down by more than %s, then measure its trigger height again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
+			millimetres(-height), lowerOrHigher(shift)).Explain("the trigger height is %s%s", millimetres(s.Value), kept).With(values))
 	case in.Printer.Tool > 0 && len(g.Offsets) > 0:
 		report(Sayf(Warning, place, "measure the heights again before the first move to the bed: the new tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this tool's distance to the one that homes changes by as much",
 			lowerOrHigher(shift), millimetres(s.Value), kept, millimetres(height)).With(values))

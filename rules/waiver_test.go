@@ -47,7 +47,7 @@ func TestWaiverFigure(t *testing.T) {
 				case "runaway-loose":
 					found, waived = true, f.Waived != ""
 				case "waiver-expired":
-					said += f.Message
+					said += f.Text()
 				}
 			}
 			if !found || waived != tt.waived || !strings.Contains(said, tt.says) || tt.says == "" && said != "" {

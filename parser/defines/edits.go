@@ -163,7 +163,7 @@ func (p *plan) set(s *slot, value float64) error {
 		}
 		text := literal("", figure)
 		if s.list && !s.repeats {
-			return fmt.Errorf("%s is not in force; write its list by hand", s.name)
+			return fmt.Errorf("%s is not used; write its list by hand", s.name)
 		}
 		return p.insert(s.name, text, m, s.near)
 	}
@@ -298,7 +298,7 @@ func (p *plan) start(s *slot, usual float64) error {
 func undecided(name string, m macro) error {
 	why := m.why
 	if why == "" {
-		why = "the files do not settle its condition"
+		why = "the files do not tell its condition"
 	}
 	return fmt.Errorf("%s cannot be changed by an edit: %s", name, why)
 }

@@ -139,7 +139,7 @@ func settle[T any](r *reader, s *parser.Setting[T], m macro) bool {
 			s.Place = r.telling(s.Name, m)
 		}
 		if s.Why == "" {
-			s.Why = s.Name + " stands under a condition that these files do not settle"
+			s.Why = s.Name + " stands under a condition that these files leave open"
 		}
 		return false
 	}
@@ -148,7 +148,7 @@ func settle[T any](r *reader, s *parser.Setting[T], m macro) bool {
 	case at.IsZero():
 		s.Why = "no file that was read defines " + s.Name + "; if another file does, name it in the sheet"
 	default:
-		s.Why = s.Name + " is not in force: see " + at.String()
+		s.Why = s.Name + " is not used: see " + at.String()
 	}
 	return false
 }
@@ -187,9 +187,9 @@ func (r *reader) unsettled(d *define) string {
 	case over:
 		return is + "which cannot be read: " + why
 	case why != "":
-		return is + "which these files do not settle: " + why
+		return is + "which these files leave open: " + why
 	}
-	return is + "which depends on something that these files do not settle"
+	return is + "which depends on something that these files leave open"
 }
 
 // number reads a figure and notes how to write it.

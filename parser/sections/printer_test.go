@@ -320,7 +320,7 @@ func TestProbes(t *testing.T) {
 }
 
 // Targets count where they are plain numbers, for this heater, in a macro or
-// a menu that is in force.
+// a menu that is used.
 func TestPresets(t *testing.T) {
 	const head = "[extruder]\n[gcode_macro A]\ngcode:\n"
 	for _, test := range []struct {

@@ -101,7 +101,7 @@ func (r *reader) savedHead(at int) (from int) {
 // damaged remarks that the saved block counts for nothing.
 func (r *reader) damaged(from, stop int, why string) {
 	r.remark(parser.RemarkSavedDamaged, parser.Span{File: r.saved.file, Start: from, End: stop},
-		"%s; the firmware ignores the whole block, so none of its values is in force, and it refuses to save", why)
+		"%s; the firmware ignores the whole block, so none of its values is used, and it refuses to save", why)
 }
 
 // markedLine finds the first line that starts behind offset at, or at 0, with
@@ -132,7 +132,7 @@ func (r *reader) foreignSaved(f *parser.File) {
 	if at := markedLine(f.Data, 0); at >= 0 {
 		stop, _ := lineAt(f.Data, at)
 		r.remark(parser.RemarkSavedDamaged, parser.Span{File: f, Start: at, End: stop},
-			"a saved block stands in an included file, where the firmware does not look for it; none of its values is in force")
+			"a saved block stands in an included file, where the firmware does not look for it; none of its values is used")
 	}
 }
 
@@ -213,7 +213,7 @@ func (c *config) remarkHidden() {
 		case o.asked:
 			name := string(c.keyOf(o))
 			winner, _ := c.find(o.section.name, key.key)
-			text := fmt.Sprintf("the saved %s of [%s] is not in force", name, o.section.name)
+			text := fmt.Sprintf("the saved %s of [%s] is not used", name, o.section.name)
 			if winner != nil {
 				text += fmt.Sprintf(": %s = %s at %s, written by hand, hides it", c.keyOf(winner), quoted(c.text(winner)), winner.valueSpan())
 			}

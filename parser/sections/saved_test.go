@@ -90,7 +90,7 @@ func TestSavedDamaged(t *testing.T) {
 			t.Errorf("%s: line %d, %q; want line %d, %q", test.name, line, damaged[0].Text, test.line, test.says)
 		}
 		if v, ok := entry(c, "extruder.pid_kp"); ok {
-			t.Errorf("%s: the saved pid_kp is in force: %s", test.name, v)
+			t.Errorf("%s: the saved pid_kp is used: %s", test.name, v)
 		}
 	}
 }
@@ -138,7 +138,7 @@ func TestSavedHeaderWrong(t *testing.T) {
 	} {
 		c := readText(t, "[extruder]\n\n"+strings.Join(test.lines, "")+"#*# [extruder]\n#*# pid_kp = 20\n")
 		damaged := remarksOf(c, parser.RemarkSavedDamaged)
-		if len(damaged) != 1 || !strings.Contains(damaged[0].Text, test.says+" of it should be") || !strings.Contains(damaged[0].Text, "none of its values is in force") {
+		if len(damaged) != 1 || !strings.Contains(damaged[0].Text, test.says+" of it should be") || !strings.Contains(damaged[0].Text, "none of its values is used") {
 			t.Errorf("%s: %v", test.name, damaged)
 			continue
 		}
@@ -189,6 +189,6 @@ func TestSavedBlockInIncludedFile(t *testing.T) {
 		t.Errorf("%v", damaged)
 	}
 	if _, ok := entry(c, "extruder.pid_kp"); ok {
-		t.Error("the saved value of an included file is in force")
+		t.Error("the saved value of an included file is used")
 	}
 }

@@ -26,7 +26,7 @@ test of the runaway protection, the tune, nozzle height and flow. Its figures
 are those of the files as they stand: apply the diff first.`,
 		Example: `  preflash bench egret-03/swap.toml
   preflash bench --format markdown egret-03 > bench.md`,
-		Args: cobra.MaximumNArgs(1),
+		Args: arguments(0, 1, "one sheet or folder"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {
 				return err

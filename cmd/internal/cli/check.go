@@ -21,6 +21,7 @@ func newCheck() *cobra.Command {
 	var c common
 	var format formatFlag
 	var failOn, color, since, known string
+	var explain, all bool
 	writeKnown := outputFlag{name: "--write-known"}
 	cmd := &cobra.Command{
 		Use:   "check [PATH…]",
@@ -85,6 +86,7 @@ be told are never known. The file holds a line of JSON for each finding: sheet
 				if err != nil {
 					return err
 				}
+				opts.Explain, opts.All = explain, all
 				return report.Text(w, result, opts)
 			})
 			if err == nil && writeKnown.file != "" {
@@ -106,6 +108,8 @@ be told are never known. The file holds a line of JSON for each finding: sheet
 	format.add(cmd, "text", "json", "sarif", "markdown")
 	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
 	cmd.Flags().StringVar(&since, "changed-since", "", "check only printers whose sheet, hotend file or configuration changed in git since this revision")
+	cmd.Flags().BoolVar(&explain, "explain", false, "say more of each finding: further figures, and what they rest on")
+	cmd.Flags().BoolVar(&all, "all", false, "show every finding of every printer, also what is waived or known")
 	cmd.Flags().StringVar(&known, "known", "", "let the findings pass that this file says are known")
 	cmd.Flags().StringVar(&writeKnown.file, "write-known", "", "make what is found now known, and write it to this file")
 	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")

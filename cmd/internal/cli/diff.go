@@ -17,7 +17,7 @@ func newDiff() *cobra.Command {
 	var plain bool
 	cmd := &cobra.Command{
 		Use:   "diff [PATH…]",
-		Short: "Print the changes as one unified diff, proved beforehand",
+		Short: "Print the changes as one unified diff, tried in memory first",
 		Long: `Diff prints one unified diff that git apply -p1 and patch -p1 take at the working
 directory. Nothing is written: you read it, and apply what you agree with.
 Before it is shown, the diff is applied in memory and the result is read and

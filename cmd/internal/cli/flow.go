@@ -47,7 +47,7 @@ One filament at two temperatures, 20 K apart, tells melting from a drive that
 slips.`,
 		Example: `  preflash flow trials.csv
   preflash flow trials.csv --loss 3 --density 1.27`,
-		Args: cobra.ExactArgs(1),
+		Args: arguments(1, 1, "the file of weighed extrusions"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {
 				return err

@@ -48,7 +48,7 @@ room's temperature is fitted along, from --ambient-c, else a cold first row,
 else the sheet.`,
 		Example: `  preflash heat heat-up.csv --sheet egret-03/swap.toml
   preflash heat heat-up.csv --rated-w 40 --rated-v 24 --supply-v 24.2`,
-		Args: cobra.ExactArgs(1),
+		Args: arguments(1, 1, "the recording of a heat-up"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {
 				return err

@@ -158,7 +158,7 @@ func harmless(t *testing.T, got checked) {
 // TestHostileTogether sees that unreadable printers hide no other.
 func TestHostileTogether(t *testing.T) {
 	var stdout, stderr bytes.Buffer
-	if exit := Run([]string{"check", "--root", hostileDir, hostileDir}, &stdout, &stderr); exit != exitFailure {
+	if exit := Run([]string{"check", "--all", "--root", hostileDir, hostileDir}, &stdout, &stderr); exit != exitFailure {
 		t.Errorf("exit %d, want %d\n%s", exit, exitFailure, &stderr)
 	}
 	for _, c := range hostileCases(t) {

@@ -49,7 +49,7 @@ comments.`,
   preflash sensor rank bead.csv --within 1
   preflash sensor rank shown.csv --used ntc-100k-4267
   preflash sensor rank shown.csv --used beta:100000:3950 --print-top 285`,
-		Args: cobra.ExactArgs(1),
+		Args: arguments(1, 1, "the file of measured points"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {
 				return err
@@ -65,6 +65,7 @@ comments.`,
 				if format.value == "json" {
 					return report.RankJSON(w, s)
 				}
+				s.Width = textWidth(w)
 				return report.RankText(w, s)
 			})
 		},

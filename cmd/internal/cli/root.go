@@ -73,11 +73,13 @@ It never writes to a configuration.`,
 		SilenceErrors: true,
 	}
 	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(), newHeat(), newFlow(), newWaive(), newRules())
-	return root
+	ownVoice(root)
+	return group(root)
 }
 
 // common are the flags that several commands share.
 type common struct {
+	cmd          *cobra.Command
 	root, today  string
 	jobs         int
 	only, except []string
@@ -85,6 +87,7 @@ type common struct {
 }
 
 func (c *common) add(cmd *cobra.Command) {
+	c.cmd = cmd
 	f := cmd.Flags()
 	f.StringVar(&c.root, "root", "", "read nothing outside this folder (default: the repository, else the working directory)")
 	f.IntVar(&c.jobs, "jobs", 0, "printers to read at a time (default: one for each core)")
@@ -102,6 +105,9 @@ func (c *common) addRules(cmd *cobra.Command) {
 
 func (c *common) options() (fleet.Options, error) {
 	o := fleet.Options{Root: c.root, Jobs: c.jobs, Only: c.only, Except: c.except}
+	if c.jobs < 1 && c.cmd.Flags().Changed("jobs") {
+		return o, fmt.Errorf("--jobs %d reads nothing; give 1 or more", c.jobs)
+	}
 	now := time.Now()
 	o.Today = time.Date(now.Year(), now.Month(), now.Day(), 0, 0, 0, 0, time.UTC)
 	if c.today != "" {

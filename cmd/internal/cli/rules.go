@@ -18,7 +18,7 @@ func newRules() *cobra.Command {
 		Short: "List the rules, or show one with its formula, limits and sources",
 		Example: `  preflash rules
   preflash rules sensor-curve`,
-		Args:              cobra.MaximumNArgs(1),
+		Args:              arguments(0, 1, "one rule"),
 		ValidArgsFunction: completeArgs(1, ruleIDs),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return output.write(cmd, nil, func(w io.Writer) error {

@@ -14,10 +14,9 @@ func newSensor() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "sensor",
 		Short: "Known sensor curves, and what reading one as another does",
-		Args:  cobra.NoArgs,
 	}
 	cmd.AddCommand(newSensorCurves(), newSensorCompare(), newSensorRank())
-	return cmd
+	return group(cmd)
 }
 
 func newSensorCurves() *cobra.Command {
@@ -26,7 +25,7 @@ func newSensorCurves() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "curves",
 		Short: "List the known curves with their sources",
-		Args:  cobra.NoArgs,
+		Args:  arguments(0, 0, ""),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {
 				return err
@@ -57,7 +56,7 @@ A and B are known curves (preflash sensor curves) or beta:R25:B, such as
 beta:100000:3950.`,
 		Example: `  preflash sensor compare ntc-100k-3950 ntc-100k-4267
   preflash sensor compare ntc-100k-3950 ntc-100k-3950 --pullup 4700 --believed-pullup 1000`,
-		Args:              cobra.ExactArgs(2),
+		Args:              arguments(2, 2, "two curves"),
 		ValidArgsFunction: completeArgs(2, curveIDs),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {

@@ -38,7 +38,7 @@ func newValues() *cobra.Command {
 				if format.value == "json" {
 					return report.ValuesJSON(w, list)
 				}
-				return report.ValuesText(w, list)
+				return report.ValuesText(w, list, textWidth(w))
 			})
 			switch {
 			case err != nil:

@@ -2,7 +2,6 @@ package cli
 
 import (
 	"bufio"
-	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -17,6 +16,9 @@ import (
 	"preflash/rules"
 )
 
+// maxPaths is no limit that anybody meets.
+const maxPaths = 1 << 20
+
 func newWaive() *cobra.Command {
 	var c common
 	var reason, until string
@@ -29,12 +31,7 @@ gets worse, or its day is over, which is a year from today at most. On a termina
 it asks for what --reason and --until do not say.`,
 		Example: `  preflash waive supply-budget printers/egret-03
   preflash waive supply-budget --reason "bed and hotend never heat together" --until 2027-03-31`,
-		Args: func(_ *cobra.Command, args []string) error {
-			if len(args) == 0 {
-				return errors.New("name the rule to waive, such as: preflash waive supply-budget")
-			}
-			return nil
-		},
+		Args:              arguments(1, maxPaths, "the rule to waive"),
 		ValidArgsFunction: completeArgs(1, ruleIDs),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			rule, err := ruleNamed(args[0])

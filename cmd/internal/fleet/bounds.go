@@ -48,7 +48,7 @@ func (s *listing) room(f *rules.Finding) bool {
 func (s *listing) findings() []Finding {
 	for i := range s.list {
 		if f := &s.list[i]; f.More > 0 {
-			f.Message += fmt.Sprintf(" (And %d more of %s, not listed.)", f.More, f.Rule)
+			f.Aside = fmt.Sprintf("%d more of %s are not listed", f.More, f.Rule)
 		}
 	}
 	return s.list

@@ -79,7 +79,7 @@ func (f *Fleet) Proved() *Result {
 func findingOf(config parser.Config, f rules.Finding) Finding {
 	rank, danger := rules.RankOf(&f)
 	out := Finding{
-		Rule: f.Rule, Level: f.Level, Rank: rank, Danger: danger, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), More: f.More,
+		Rule: f.Rule, Level: f.Level, Rank: rank, Danger: danger, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), Detail: parser.Clip(strings.Clone(f.Detail), maxMessage), More: f.More,
 		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same, about: parser.Clip(f.About, maxLabel), figure: f.Figure, unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {
@@ -87,7 +87,7 @@ func findingOf(config parser.Config, f rules.Finding) Finding {
 	}
 	edits, err := config.Edits(f.Changes)
 	if err != nil {
-		out.Message += " (no diff can make this change: " + err.Error() + ")"
+		out.Aside = "no diff can make this change: " + parser.Clip(err.Error(), maxMessage)
 		return out
 	}
 	var parts []string

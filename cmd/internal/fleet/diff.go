@@ -95,7 +95,7 @@ func unproved(p *patch.Plan, blind []*Source) error {
 	for _, s := range blind {
 		for _, file := range s.names() {
 			if p.Changes(file) {
-				return fmt.Errorf("%s: %s names this file too and cannot be read, so nobody can tell what the change does to that printer; mend it first. Nothing is shown for this file: %w",
+				return fmt.Errorf("%s: %s names this file too and cannot be read, so nobody can tell what the change does to that printer; fix it first. Nothing is shown for this file: %w",
 					file.Real, s.Owner, s.Err)
 			}
 		}

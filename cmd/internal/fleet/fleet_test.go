@@ -188,7 +188,7 @@ func TestToldOnceForOneHotend(t *testing.T) {
 		if (j >= 0) != told {
 			t.Errorf("%s: told is %v", p.Name, !told)
 		}
-		if j >= 0 && strings.Contains(p.Findings[j].Message, "told once for 2 printers") != (i == 0) {
+		if j >= 0 && strings.Contains(p.Findings[j].Aside, "told once for 2 printers") != (i == 0) {
 			t.Errorf("%s: %s", p.Name, p.Findings[j].Message)
 		}
 	}

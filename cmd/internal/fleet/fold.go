@@ -10,8 +10,8 @@ import (
 	"preflash/rules"
 )
 
-// fold makes one finding of all that could not be told for one cause. The
-// others stay as they are.
+// fold makes one finding of all that could not be told for one cause, and puts
+// what follows from a finding inside it. The others stay as they are.
 func (s *Source) fold(every []Finding) []Finding {
 	folded := make([]Finding, 0, len(every))
 	at := make(map[string]int) // by cause: index in folded
@@ -34,8 +34,51 @@ func (s *Source) fold(every []Finding) []Finding {
 	for i, cause := range causes {
 		folded[at[cause]] = s.settle(hang[cause], i < maxAnswered)
 	}
+	folded = follow(folded)
 	slices.SortStableFunc(folded, func(a, b Finding) int { return cmp.Compare(a.Rank, b.Rank) })
 	return folded
+}
+
+// follow moves findings that follow from an error into it. What counts stays by
+// itself where the error does not.
+func follow(list []Finding) []Finding {
+	causes := make(map[string]*Finding) // by the rule that follows
+	for i := range list {
+		f := &list[i]
+		if rule := rules.Find(f.Rule); rule != nil && f.Level == rules.Error && f.unknown == "" {
+			for _, other := range rule.Explains {
+				if causes[other] == nil {
+					causes[other] = f
+				}
+			}
+		}
+	}
+	if len(causes) == 0 {
+		return list
+	}
+	into := make(map[*Finding][]Finding)
+	kept := make([]Finding, 0, len(list))
+	var heads []*Finding
+	for i := range list {
+		f := &list[i]
+		head := causes[f.Rule]
+		if head == nil || head == f || head.Rule == f.Rule && f.Level == rules.Error || f.Counts() != head.Counts() || f.Rank < head.Rank {
+			kept = append(kept, *f)
+			heads = append(heads, f)
+			continue
+		}
+		into[head] = append(into[head], *f)
+	}
+	for i, head := range heads {
+		for _, f := range into[head] {
+			k := &kept[i]
+			if f.Rule != k.Rule && !slices.Contains(k.Also, f.Rule) {
+				k.Also = append(slices.Clone(k.Also), f.Rule)
+			}
+			k.Follows = append(k.Follows, f)
+		}
+	}
+	return kept
 }
 
 // maxAnswered is of how many causes it is said what either answer would mean:
@@ -53,7 +96,11 @@ func causeOf(f *Finding) string {
 	case !f.cause.Condition.IsZero():
 		return f.cause.Condition.String()
 	}
-	return ""
+	switch f.unknown {
+	case parser.GainP, parser.GainI, parser.GainD, parser.LoopControl:
+		return "\x00" + string(parser.LoopControl) // without a control there are no gains
+	}
+	return "\x00" + string(f.unknown)
 }
 
 // settle is the one finding for all that hangs on a cause. It is as bad as the
@@ -86,7 +133,7 @@ func (s *Source) settle(list []*Finding, answered bool) Finding {
 	if cause := &first.cause; !cause.Condition.IsZero() {
 		out.Region = regionOf(cause.Condition)
 	}
-	out.Message = s.unsettled(first, keys, answered)
+	out.Message, out.Detail = s.unsettled(first, keys, answered)
 	out.Also = slices.DeleteFunc(slices.Clone(names), func(name string) bool { return name == out.Rule })
 	out.Values = rules.Values{"settings": keyTexts(keys), "rules": names}
 	return out
@@ -94,25 +141,32 @@ func (s *Source) settle(list []*Finding, answered bool) Finding {
 
 // unsettled says what hangs on a cause, where to look it up, and what either
 // answer would mean.
-func (s *Source) unsettled(first *Finding, keys []parser.Key, answered bool) string {
+func (s *Source) unsettled(first *Finding, keys []parser.Key, answered bool) (message, detail string) {
 	cause := &first.cause
-	text := "cannot tell the " + strings.Join(keyTexts(keys), ", the ") + ": "
-	switch {
-	case cause.Name == "":
-		return text + reasonOf(first)
-	case cause.Quoted != "":
-		text += "it depends on " + cause.Quoted + ", and "
+	names := keyTexts(keys)
+	if cause.Name == "" {
+		message, detail = rules.Brief("cannot tell the " + strings.Join(names, ", the ") + ": " + reasonOf(first))
+		return strings.Clone(message), strings.Clone(detail)
 	}
-	text += fmt.Sprintf("%[1]s is set outside these files. Look %[1]s up in the board's pin file or the"+
-		" build's flags.", cause.Name)
+	const told = 2
+	list := strings.Join(names[:min(len(names), told)], ", the ")
+	if n := len(names) - told; n > 0 {
+		list += fmt.Sprintf(" and %d more settings", n)
+		detail = "cannot tell the " + strings.Join(names, ", the ") + ". "
+	}
+	message, rest := rules.Brief(fmt.Sprintf("look %s up in the board's pin file or the build's flags: on it hang the %s", cause.Name, list))
+	detail += rest + cause.Name + " is set outside these files. "
+	if cause.Quoted != "" {
+		detail += "It depends on " + cause.Quoted + ". "
+	}
 	on, off := "", ""
 	if answered {
 		on = s.answer(parser.Define{Name: cause.Name, Value: "1"}, keys)
 		off = s.answer(parser.Define{Name: cause.Name, Undefined: true}, keys)
 	}
-	text += fmt.Sprintf(" Where it is 1%s, write defined = [%q] in the sheet's [printer], or the value that it has;"+
+	detail += fmt.Sprintf("Where it is 1%s, write defined = [%q] in the sheet's [printer], or the value that it has;"+
 		" where nothing defines it%s, undefined = [%q].", on, cause.Name, off, cause.Name)
-	return strings.Clone(text)
+	return strings.Clone(message), strings.Clone(detail)
 }
 
 // answer says in brackets what the settings would be with one name more settled.
@@ -139,7 +193,7 @@ func (s *Source) answer(d parser.Define, keys []parser.Key) string {
 
 // reasonOf is what a finding says after the setting that it cannot tell.
 func reasonOf(f *Finding) string {
-	if _, why, found := strings.Cut(f.Message, ": "); found {
+	if _, why, found := strings.Cut(f.Text(), ": "); found {
 		return why
 	}
 	return f.Message

@@ -1,6 +1,7 @@
 package fleet
 
 import (
+	"strings"
 	"testing"
 
 	"preflash/parser"
@@ -40,5 +41,47 @@ func TestFold(t *testing.T) {
 	r := Result{Printers: []Printer{p}}
 	if r.Worst(rules.Error) || !r.Worst(rules.Warning) {
 		t.Error("the waived error counts, or the warning does not")
+	}
+}
+
+// What follows from an error is listed inside it; what is worse, or counts where
+// the error does not, stays by itself. Exit codes go by each finding.
+func TestFollow(t *testing.T) {
+	rated := func(f Finding) Finding {
+		f.Rank, f.Danger = rules.RankOf(&rules.Finding{Rule: f.Rule, Level: f.Level})
+		return f
+	}
+	every := []Finding{
+		rated(Finding{Rule: "sensor-kind", Level: rules.Error}),
+		rated(Finding{Rule: "sensor-fault", Level: rules.Error}),
+		rated(Finding{Rule: "temp-ceiling", Level: rules.Error}),
+		rated(Finding{Rule: "temp-reach", Level: rules.Warning}),
+		rated(Finding{Rule: "sensor-resolution", Level: rules.Warning, Waived: "known"}),
+		rated(Finding{Rule: "sensor-kind", Level: rules.Note}),
+	}
+	p := Printer{every: every, Findings: (&Source{}).fold(every)}
+	var got []string
+	for _, f := range p.Findings {
+		name := f.Rule
+		for _, one := range f.Follows {
+			name += " > " + one.Rule
+		}
+		got = append(got, name)
+	}
+	want := "sensor-kind > sensor-fault > temp-reach > sensor-kind, temp-ceiling, sensor-resolution"
+	if strings.Join(got, ", ") != want {
+		t.Errorf("folded to %s, want %s", strings.Join(got, ", "), want)
+	}
+	if len(p.Every()) != len(every) {
+		t.Errorf("%d findings count, want %d", len(p.Every()), len(every))
+	}
+
+	// Without a control there are no gains: one finding.
+	none := func(rule string, key parser.Key) Finding {
+		return rated(Finding{Rule: rule, Level: rules.Warning, Message: "cannot tell the " + string(key) + ": it lacks", unknown: key})
+	}
+	one := (&Source{}).fold([]Finding{none("control-coarse", parser.LoopControl), none("pid-stale", parser.LoopControl), none("config-gap", parser.GainP)})
+	if len(one) != 1 || one[0].Message != "cannot tell the control, the kp: it lacks" {
+		t.Errorf("without a control: %+v", one)
 	}
 }

@@ -61,11 +61,14 @@ type Finding struct {
 	Rank    int          // its place in the order of danger, from 1
 	Danger  rules.Danger // what it can lead to
 	Region  Region
-	Message string
-	More    int    // further findings of this rule and level that are not listed
-	Change  string // what `diff` would do, "" where a person must decide
-	Waived  string // the reason of the waiver that covers it, or ""
-	Known   string // the day since which it is known and does not count, or ""
+	Message string    // what to do, then why: at most rules.MostWords
+	Detail  string    // the rest, for who asks
+	Aside   string    // what else it stands for, or ""
+	More    int       // further findings of this rule and level that are not listed
+	Change  string    // what `diff` would do, "" where a person must decide
+	Waived  string    // the reason of the waiver that covers it, or ""
+	Known   string    // the day since which it is known and does not count, or ""
+	Follows []Finding // what is so because of this one
 	Values  rules.Values
 	Fix     []Replacement
 
@@ -76,6 +79,17 @@ type Finding struct {
 	figure  rules.Figure
 	unknown parser.Key // the setting that could not be told, if that is what it says
 	cause   parser.Cause
+}
+
+// Text is all that a finding says.
+func (f Finding) Text() string {
+	text := f.Message
+	for _, more := range []string{f.Detail, f.Aside} {
+		if more != "" {
+			text += "; " + more
+		}
+	}
+	return text
 }
 
 // Counts reports whether neither a waiver covers a finding nor it is known.
@@ -130,7 +144,7 @@ func (r *Result) tellOnce() {
 		}
 	}
 	for f, n := range more {
-		f.Message += fmt.Sprintf("; told once for %d printers with this hotend", n+1)
+		f.Aside = fmt.Sprintf("told once for %d printers with this hotend", n+1)
 	}
 }
 

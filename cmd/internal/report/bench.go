@@ -52,7 +52,7 @@ func (p *textPrinter) bench(b Bench) {
 	p.hang(p.bold("Bench list: "), 0, benchTitle(b.Printer))
 	p.out.WriteString(benchHead + "\n\n")
 	for _, problem := range problems(b.Printer) {
-		p.entry("unread", red, problem)
+		p.entry("error", red, problem)
 	}
 	if b.List == nil {
 		return
@@ -152,7 +152,7 @@ func benchMarkdown(out *bufio.Writer, b Bench) {
 	fmt.Fprintf(out, "# Bench list: %s\n\n", markdown(benchTitle(b.Printer)))
 	out.WriteString(strings.ReplaceAll(benchHead, "_", "\\_") + "\n\n")
 	for _, problem := range problems(b.Printer) {
-		fmt.Fprintf(out, "- **unread** %s\n", markdown(problem))
+		fmt.Fprintf(out, "- **error** %s\n", markdown(problem))
 	}
 	if b.List == nil {
 		return

@@ -201,14 +201,19 @@ type findingGroup struct {
 }
 
 type findingView struct {
-	Class, Level, Message, Change, Waived, Place, Rule string
+	Class, Level, Message, Detail, Change, Waived, Place, Rule string
+
+	Follows []string
 }
 
 func (v *printerView) group(findings []fleet.Finding) {
 	for _, f := range worstFirst(findings) {
 		view := findingView{
-			Class: f.Level.String(), Level: f.Level.String(), Message: shown(sentence(f.Message)),
+			Class: f.Level.String(), Level: f.Level.String(), Message: shown(sentence(f.Message)), Detail: shown(sentence(detail(f))),
 			Change: shown(f.Change), Place: shown(placeText(f.Region.File, f.Region.Line)), Rule: f.Rule,
+		}
+		for _, one := range followsOf(f) {
+			view.Follows = append(view.Follows, shown(one.Rule+": "+sentence(one.Message)))
 		}
 		if f.Waived != "" {
 			view.Class, view.Level, view.Waived = "waived", "waived", shown(fmt.Sprintf("%s, since: %s", f.Level, f.Waived))

@@ -44,7 +44,7 @@ func sensorFigure(s *swap) (*figure, string) {
 			Name: "the sensor's own uncertainty",
 			Low:  sampled(fine, func(t float64) float64 { return -band(t) }), High: sampled(fine, band),
 		}},
-		Lines: []plot.Line{{Name: "definition in force", Points: sampled(fine, errorBy(believed))}},
+		Lines: []plot.Line{{Name: "definition that is used", Points: sampled(fine, errorBy(believed))}},
 		Marks: []plot.Mark{{At: 0, Horizontal: true}},
 	}
 	if known && target != high {

@@ -8,6 +8,7 @@ import (
 	"math"
 	"reflect"
 	"strconv"
+	"strings"
 	"unicode/utf16"
 	"unicode/utf8"
 
@@ -65,13 +66,24 @@ type findingJSON struct {
 	Line    int            `json:"line"`
 	Column  int            `json:"column"`
 	Message string         `json:"message"`
+	Detail  string         `json:"detail"`
 	Change  *string        `json:"change"`
 	Waived  *string        `json:"waived"`
 	Known   *string        `json:"known,omitempty"`
 	Values  map[string]any `json:"values"`
 	More    int            `json:"more,omitempty"`
+	Follows []followJSON   `json:"follows,omitempty"`
 	Rank    int            `json:"rank"`
 	Danger  string         `json:"danger"`
+}
+
+// followJSON is a finding that follows from another.
+type followJSON struct {
+	Rule    string `json:"rule"`
+	Level   string `json:"level"`
+	File    string `json:"file"`
+	Line    int    `json:"line"`
+	Message string `json:"message"`
 }
 
 type summaryJSON struct {
@@ -106,12 +118,26 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		for j, f := range p.Findings {
 			row.Findings[j] = findingJSON{
 				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
-				Message: f.Message, Change: orNull(f.Change), Waived: orNull(f.Waived), Known: orNull(f.Known), Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(),
+				Message: f.Message, Detail: detail(&f), Change: orNull(f.Change), Waived: orNull(f.Waived), Known: orNull(f.Known), Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(), Follows: followsOf(&f),
 			}
 		}
 		out.Printers[i] = row
 	}
 	return writeJSON(w, out)
+}
+
+// detail is what a finding says beside its message.
+func detail(f *fleet.Finding) string {
+	return strings.TrimPrefix(strings.TrimPrefix(f.Text(), f.Message), "; ")
+}
+
+func followsOf(f *fleet.Finding) []followJSON {
+	var list []followJSON
+	for i := range f.Follows {
+		one := &f.Follows[i]
+		list = append(list, followJSON{one.Rule, one.Level.String(), one.Region.File, one.Region.Line, one.Text()})
+	}
+	return list
 }
 
 func orNull(s string) *string {

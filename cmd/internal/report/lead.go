@@ -13,7 +13,7 @@ import (
 func Lead(p *patch.Plan) []string {
 	lines := []string{
 		"Preflash proposes these changes. Read them, then apply them by hand with",
-		"git apply -p1 or patch -p1. They were proved: with them applied, the",
+		"git apply -p1 or patch -p1. They were tried in memory: with them, the",
 		"findings below are gone and no new error came up.",
 		"",
 	}
@@ -46,7 +46,7 @@ func Lead(p *patch.Plan) []string {
 // maxReason is how many bytes of a reason are shown.
 const maxReason = 2000
 
-func clipped(r patch.Reason) string { return parser.Clip(r.Finding.Message, maxReason) }
+func clipped(r patch.Reason) string { return parser.Clip(r.Finding.Text(), maxReason) }
 
 // hanging wraps a paragraph, its further lines indented.
 func hanging(text string) []string {

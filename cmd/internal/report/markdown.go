@@ -43,12 +43,12 @@ func (c *review) item(n int, head *string, text string) {
 // format, link, mention nor hide anything. The whole is less than 60,000 bytes.
 func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
 	var c review
-	fmt.Fprintf(&c, "**Preflash:** %s\n", verdict(r))
+	fmt.Fprintf(&c, "**Preflash:** %s\n", markdown(verdict(r)))
 	head := "\n### Cannot be read\n\n"
 	for i := range r.Printers {
 		if p := &r.Printers[i]; p.Problem != nil {
 			for _, one := range p.Problem.Each() {
-				c.item(1, &head, fmt.Sprintf("- **unread** %s, %s: %s\n", markdown(p.Name), code(placeText(one.File, one.Line)), markdown(one.Message)))
+				c.item(1, &head, fmt.Sprintf("- **error** %s, %s: %s\n", markdown(p.Name), code(placeText(one.File, one.Line)), markdown(one.Message)))
 			}
 		}
 	}
@@ -115,6 +115,12 @@ func markdownFinding(f ofPrinter) string {
 		fmt.Fprintf(b, " at %s", code(place))
 	}
 	fmt.Fprintf(b, ": %s", markdown(f.Message))
+	if f.Aside != "" {
+		fmt.Fprintf(b, " (%s)", markdown(f.Aside))
+	}
+	if len(f.Follows) > 0 {
+		fmt.Fprintf(b, " Follows from it: %s.", markdown(rulesOf(f.Finding)))
+	}
 	if f.Change != "" {
 		fmt.Fprintf(b, " **Change:** %s", markdown(f.Change))
 	}

@@ -4,95 +4,51 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 
 	"preflash/cmd/internal/fleet"
 	"preflash/patch"
 	"preflash/rules"
 )
 
-// tally counts findings by level; waived ones are not counted.
-type tally struct {
-	name     string
-	levels   [3]int // by rules.Level
-	printers int
+// ranked is a printer in the overview: its findings that count, by level, and
+// what is worst of it.
+type ranked struct {
+	name    string
+	printer *fleet.Printer
+	levels  [3]int // by rules.Level
+	class   int    // 0: cannot be read; 1: has something that counts; 2: nothing
+	place   int    // of its worst finding in the order of danger
+	says    string
 }
 
-func (t *tally) worst() rules.Level {
-	for level := rules.Error; level > rules.Note; level-- {
-		if t.levels[level] > 0 {
-			return level
-		}
-	}
-	return rules.Note
-}
-
-// overview sums several printers up: each that has more than notes, and each
-// rule that speaks, the worst first.
-func overview(r *fleet.Result) (printers, byRule []tally) {
-	index := make(map[string]int)
+// rank sorts printers: those that cannot be read, then by their worst finding.
+func rank(r *fleet.Result) []ranked {
+	rows := make([]ranked, 0, len(r.Printers))
 	for i := range r.Printers {
 		p := &r.Printers[i]
-		mine := tally{name: p.Name}
-		seen := make(map[string]bool)
-		for j := range p.Findings {
-			f := &p.Findings[j]
+		row := ranked{name: p.Name, printer: p, class: 2, says: "nothing found"}
+		if len(p.Findings) > 0 {
+			row.says = "nothing that counts"
+		}
+		for _, f := range worstFirst(p.Findings) {
 			if !f.Counts() {
 				continue
 			}
-			mine.levels[f.Level] += f.Count()
-			k, known := index[f.Rule]
-			if !known {
-				k = len(byRule)
-				index[f.Rule] = k
-				byRule = append(byRule, tally{name: f.Rule})
+			if row.class == 2 {
+				row.class, row.place, row.says = 1, f.Rank, patch.Visible(f.Rule+": "+f.Message)
 			}
-			byRule[k].levels[f.Level] += f.Count()
-			if !seen[f.Rule] {
-				seen[f.Rule] = true
-				byRule[k].printers++
-			}
+			row.levels[f.Level] += f.Count()
 		}
-		if mine.worst() > rules.Note {
-			printers = append(printers, mine)
+		if p.Problem != nil {
+			row.class, row.place, row.says = 0, 0, "cannot be read"
 		}
+		rows = append(rows, row)
 	}
-	worstFirst := func(a, b tally) int {
-		return cmp.Or(
-			cmp.Compare(b.levels[rules.Error], a.levels[rules.Error]),
-			cmp.Compare(b.levels[rules.Warning], a.levels[rules.Warning]),
-			cmp.Compare(b.levels[rules.Note], a.levels[rules.Note]),
-			cmp.Compare(a.name, b.name))
-	}
-	slices.SortStableFunc(printers, worstFirst)
-	slices.SortStableFunc(byRule, worstFirst)
-	return printers, byRule
-}
-
-// overviewText prints the overview as two tables.
-func overviewText(r *fleet.Result) string {
-	var b strings.Builder
-	printers, byRule := overview(r)
-	row := func(t tally) {
-		fmt.Fprintf(&b, "%7s %8s %5s  ", dash(t.levels[rules.Error]), dash(t.levels[rules.Warning]), dash(t.levels[rules.Note]))
-	}
-	if len(printers) > 0 {
-		b.WriteString(" errors warnings notes  by printer\n")
-		for _, t := range printers {
-			row(t)
-			b.WriteString(patch.Visible(t.name) + "\n")
-		}
-		b.WriteByte('\n')
-	}
-	if len(byRule) > 0 {
-		b.WriteString(" errors warnings notes  by rule\n")
-		for _, t := range byRule {
-			row(t)
-			fmt.Fprintf(&b, "%s, %s\n", t.name, plural(t.printers, "printer"))
-		}
-		b.WriteByte('\n')
-	}
-	return b.String()
+	slices.SortStableFunc(rows, func(a, b ranked) int {
+		return cmp.Or(cmp.Compare(a.class, b.class), cmp.Compare(a.place, b.place),
+			cmp.Compare(b.levels[rules.Error], a.levels[rules.Error]), cmp.Compare(b.levels[rules.Warning], a.levels[rules.Warning]))
+	})
+	return rows
 }
 
 // dash keeps a table of mostly zeros legible.

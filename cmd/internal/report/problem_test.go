@@ -14,7 +14,7 @@ func TestEachProblemHasItsLine(t *testing.T) {
 		File: "a.toml", Line: 7, Message: "first; a.toml:9: second",
 		Parts: []fleet.Problem{{File: "a.toml", Line: 7, Message: "first"}, {File: "a.toml", Line: 9, Message: "second"}},
 	}}}}
-	const want = "\n unread  a.toml:7: first\n         a.toml:9: second\n"
+	const want = ", cannot be read\n  error  a.toml:7: first\n         a.toml:9: second\n"
 	if got := text(t, r, TextOptions{}); !strings.Contains(got, want) {
 		t.Errorf("printed\n%s\nwithout\n%s", got, want)
 	}

@@ -23,6 +23,15 @@ type SensorRank struct {
 	Lines     []int   // of each point in the file
 	Within    float64 // how good the thermometer is said to be, K; 0 where nobody says
 	Choices   []StyleChoice
+	Width     int // columns of text; 0 means 80
+}
+
+func (s *SensorRank) width() int { return cmp.Or(s.Width, 80) }
+
+func (s *SensorRank) paragraph(b *strings.Builder, text string) {
+	for _, line := range wrap(patch.Visible(text), s.width()) {
+		b.WriteString(line + "\n")
+	}
 }
 
 // StyleChoice is what one style should use, or why there is none.
@@ -33,7 +42,13 @@ type StyleChoice struct {
 }
 
 // pointsAbreast is how many points go into one table.
-const pointsAbreast = 7
+func (s *SensorRank) pointsAbreast() int {
+	const others = 33 // columns of the name, the rms and the top
+	if s.width() >= 80 {
+		return 7
+	}
+	return max(1, (s.width()-others)/8)
+}
 
 // RankText prints the ranking, what each style should use, and what to mind.
 func RankText(w io.Writer, s SensorRank) error {
@@ -44,10 +59,10 @@ func RankText(w io.Writer, s SensorRank) error {
 	if s.Used != "" {
 		how = ", told from what firmware with " + s.Used + " indicated"
 	}
-	paragraph(&b, "", fmt.Sprintf("%s: %d points from %s to %s%s. The thermometer is taken to be good to %s. Errors are actual − indicated in K, of firmware that believes the curve; the last column is at %s indicated, the sensor taken for %s.",
+	s.paragraph(&b, fmt.Sprintf("%s: %d points from %s to %s%s. The thermometer is taken to be good to %s. Errors are actual − indicated in K, of firmware that believes the curve; the last column is at %s indicated, the sensor taken for %s.",
 		s.File, len(r.Points), unit.Celsius(low), unit.Celsius(high), how, s.thermometer(), unit.Celsius(r.TopC), s.takenFor()))
-	for from := 0; from < len(r.Points); from += pointsAbreast {
-		s.table(&b, from, min(from+pointsAbreast, len(r.Points)))
+	for from := 0; from < len(r.Points); from += s.pointsAbreast() {
+		s.table(&b, from, min(from+s.pointsAbreast(), len(r.Points)))
 	}
 	b.WriteByte('\n')
 	s.possible(&b)
@@ -65,7 +80,7 @@ func RankText(w io.Writer, s SensorRank) error {
 	if doubts := s.doubts(); len(doubts) > 0 {
 		b.WriteString("\nMind:\n")
 		for _, d := range doubts {
-			item(&b, "- ", d)
+			s.item(&b, "- ", d)
 		}
 	}
 	_, err := io.WriteString(patch.HarmlessWriter(w), b.String())
@@ -135,15 +150,15 @@ func (s *SensorRank) possible(b *strings.Builder) {
 	list := r.Possible()
 	switch {
 	case len(list) == 0:
-		paragraph(b, "", fmt.Sprintf("No known curve goes with these points: each is further off at one of them than a thermometer of %s.", strings.TrimSuffix(s.thermometer(), " (--within says better)")))
+		s.paragraph(b, fmt.Sprintf("No known curve goes with these points: each is further off at one of them than a thermometer of %s.", strings.TrimSuffix(s.thermometer(), " (--within says better)")))
 	case len(list) == 1:
-		paragraph(b, "", fmt.Sprintf("%s alone of the known curves goes with these points.", list[0].ID))
+		s.paragraph(b, fmt.Sprintf("%s alone of the known curves goes with these points.", list[0].ID))
 	default:
 		var parts []string
 		for _, c := range list[1:] {
 			parts = append(parts, fmt.Sprintf("%s (%s K)", c.ID, cmp.Or(signed(c.TopErrorK), "0")))
 		}
-		paragraph(b, "", fmt.Sprintf("%s is the likeliest, and these cannot be told from it: %s. In brackets, how much hotter (+) or colder (-) than %s a nozzle with %s is while firmware that believes the other shows %s.",
+		s.paragraph(b, fmt.Sprintf("%s is the likeliest, and these cannot be told from it: %s. In brackets, how much hotter (+) or colder (-) than %s a nozzle with %s is while firmware that believes the other shows %s.",
 			list[0].ID, strings.Join(parts, ", "), unit.Celsius(r.TopC), list[0].ID, unit.Celsius(r.TopC)))
 	}
 }
@@ -167,7 +182,7 @@ func signed(d float64) string {
 func (s *SensorRank) fits(b *strings.Builder) {
 	r := s.Ranking
 	if r.R0Ohm != 0 {
-		paragraph(b, "", fmt.Sprintf("The resistance rises with temperature: a platinum sensor of %s at 0 °C. Leads and plugs add to what is measured.", ohmText(r.R0Ohm)))
+		s.paragraph(b, fmt.Sprintf("The resistance rises with temperature: a platinum sensor of %s at 0 °C. Leads and plugs add to what is measured.", ohmText(r.R0Ohm)))
 		return
 	}
 	if r.ThreePoint == nil && r.Beta == nil {
@@ -175,11 +190,11 @@ func (s *SensorRank) fits(b *strings.Builder) {
 	}
 	b.WriteString("\nFitted to the points:\n")
 	if f := r.ThreePoint; f != nil {
-		item(b, "three points: ", fmt.Sprintf("%s, or R25 %s, B %s K, cubic %s /K; at %s good to %s", pointsText(f.Points),
+		s.item(b, "three points: ", fmt.Sprintf("%s, or R25 %s, B %s K, cubic %s /K; at %s good to %s", pointsText(f.Points),
 			ohmText(f.R25Ohm), plainFigure(f.BetaK), plainFigure(f.Cubic), unit.Celsius(r.TopC), unit.Kelvin(f.TopGoodK())))
 	}
 	if f := r.Beta; f != nil {
-		item(b, "Beta: ", fmt.Sprintf("R25 %s, B %s K; off by up to %s at the points", ohmText(f.R25Ohm), plainFigure(f.BetaK), s.atMost(f.WorstK)))
+		s.item(b, "Beta: ", fmt.Sprintf("R25 %s, B %s K; off by up to %s at the points", ohmText(f.R25Ohm), plainFigure(f.BetaK), s.atMost(f.WorstK)))
 	}
 }
 
@@ -187,10 +202,10 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 	lead := c.Style + ": "
 	switch c.Answer {
 	case sensor.None:
-		item(b, lead, "it has no definition of this sensor, and none can be written out for it")
+		s.item(b, lead, "it has no definition of this sensor, and none can be written out for it")
 		return
 	case sensor.Untold:
-		item(b, lead, fmt.Sprintf("cannot be told: the likeliest definition may be off by %s at %s", s.topRange(c), unit.Celsius(s.Ranking.TopC)))
+		s.item(b, lead, fmt.Sprintf("cannot be told: the likeliest definition may be off by %s at %s", s.topRange(c), unit.Celsius(s.Ranking.TopC)))
 		return
 	}
 	text := definitionText(c.Def)
@@ -212,7 +227,7 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 	if c.Def.Note != "" {
 		text += "; " + c.Def.Note
 	}
-	item(b, lead, text)
+	s.item(b, lead, text)
 }
 
 // topRange is how far a definition may be off at the top, whichever of the
@@ -304,8 +319,8 @@ const lowShare = 0.015
 const farBelowK = 60.0
 
 // item prints a lead word and text beside it, further lines indented.
-func item(b *strings.Builder, lead, text string) {
-	for i, line := range wrap(patch.Visible(lead+text), 76) {
+func (s *SensorRank) item(b *strings.Builder, lead, text string) {
+	for i, line := range wrap(patch.Visible(lead+text), s.width()-4) {
 		indent := "  "
 		if i > 0 {
 			indent = "    "

@@ -70,7 +70,13 @@ func RulePage(w io.Writer, r *rules.Rule, width int) error {
 		case rules.Warning:
 			text += "; a warning or an error"
 		}
-		fmt.Fprintf(&b, "%3d %s\n", i+1, text)
+		for j, line := range wrap(text, width-4) {
+			head := fmt.Sprintf("%3d ", i+1)
+			if j > 0 {
+				head = "    "
+			}
+			b.WriteString(head + line + "\n")
+		}
 	}
 	_, err := io.WriteString(w, b.String())
 	return err

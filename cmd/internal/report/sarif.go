@@ -156,7 +156,7 @@ func SARIF(w io.Writer, r *fleet.Result, list []*rules.Rule) error {
 			}
 			key := fingerprintKey(p, f)
 			run.Results = append(run.Results, sarifResult{
-				RuleID: f.Rule, RuleIndex: ruleIndex, Level: f.Level.String(), Message: sarifText{f.Message},
+				RuleID: f.Rule, RuleIndex: ruleIndex, Level: f.Level.String(), Message: sarifText{sarifMessage(f)},
 				Locations:    []sarifLocation{location(p, f.Region)},
 				Fingerprints: map[string]string{"swapFinding/v1": fingerprint(key, seen[key])},
 				Suppressions: suppressions(f),
@@ -249,6 +249,18 @@ func fixedResult(f fleet.Fixed, index map[string]int) sarifResult {
 		RuleID: f.Rule, RuleIndex: index[f.Rule], Level: rules.Note.String(), Message: sarifText{text}, Locations: []sarifLocation{at},
 		Fingerprints: map[string]string{"swapFinding/v1": fingerprint(key, 0)}, Suppressions: []sarifSuppression{}, Baseline: "absent",
 	}
+}
+
+// sarifMessage is a finding's message as its first sentence, and the rest.
+func sarifMessage(f *fleet.Finding) string {
+	text := f.Message
+	if more := detail(f); more != "" {
+		text = sentence(f.Message) + " " + sentence(more)
+	}
+	for _, one := range followsOf(f) {
+		text += " Follows from it: " + one.Rule + ": " + sentence(one.Message)
+	}
+	return text
 }
 
 // sarifRank gives the order of danger as SARIF has it, 100 for what matters most.

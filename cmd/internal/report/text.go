@@ -9,6 +9,7 @@ import (
 	"io"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"preflash/cmd/internal/fleet"
 	"preflash/patch"
@@ -18,27 +19,35 @@ import (
 // TextOptions say how a text report looks. Colour never carries a meaning that
 // the words do not.
 type TextOptions struct {
-	Color bool
-	Width int // columns; 0 means 80
+	Color   bool
+	Explain bool // all that findings say
+	All     bool // every finding of every printer
+	Width   int  // columns; 0 means 80
 }
 
-// Text prints a block for each printer that has findings, a line for each that
-// has none, the overview where there are several, and the verdict.
+// Text prints a result for a person. Of one printer it shows all that counts. Of
+// several it shows a line a printer, worst first, with its worst finding; then
+// what cannot be read and the errors, each at least as a line. The verdict comes
+// last.
 func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 	if o.Width <= 0 {
 		o.Width = 80
 	}
 	out := bufio.NewWriter(patch.HarmlessWriter(w))
 	p := textPrinter{out, o}
-	blockAbove := false
-	for i := range r.Printers {
-		printer := &r.Printers[i]
-		block := printer.Problem != nil || len(printer.Findings) > 0
-		if i > 0 && (block || blockAbove) {
+	many := len(r.Printers) > 1
+	if many {
+		p.overview(r)
+	}
+	for i, row := range rank(r) {
+		printer := row.printer
+		if many && printer.Problem == nil && len(p.shown(printer, many)) == 0 {
+			continue // its line says it
+		}
+		if i > 0 || many {
 			out.WriteByte('\n')
 		}
-		blockAbove = block
-		p.printer(printer)
+		out.WriteString(p.fitting(printer, many))
 	}
 	for _, sheet := range r.Gone {
 		out.WriteByte('\n')
@@ -47,17 +56,123 @@ func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 	if len(r.Printers) > 0 || len(r.Gone) > 0 {
 		out.WriteByte('\n')
 	}
-	if len(r.Printers) > 1 {
-		out.WriteString(overviewText(r))
-	}
 	const label = "Verdict:"
-	for i, line := range wrap(label+" "+verdict(r), o.Width) {
+	for i, line := range wrap(label+" "+patch.Visible(verdict(r)), o.Width) {
 		if i == 0 {
 			line = p.bold(label) + line[len(label):]
 		}
 		out.WriteString(line + "\n")
 	}
+	if hint := p.hint(r, many); hint != "" {
+		for _, line := range wrap(hint, o.Width) {
+			out.WriteString(line + "\n")
+		}
+	}
 	return out.Flush()
+}
+
+// room is how many lines one printer gets, so that it fits on a screen together
+// with the verdict.
+const room = 31
+
+// closeness is how closely a printer's findings are looked at. A finding in full
+// takes a few lines; else it is cut to one.
+type closeness uint8
+
+const (
+	notesToo closeness = iota // all that counts, in full
+	noNotes                   // errors and warnings in full
+	errorsFull
+	threeFull // the three worst in full
+	oneLine
+)
+
+// fitting prints a printer as closely as there is room for. What is asked for by
+// --all or --explain is printed whatever room it takes.
+func (p *textPrinter) fitting(printer *fleet.Printer, many bool) string {
+	level := notesToo
+	if many && !p.All && !p.Explain {
+		level = oneLine
+	}
+	for ; ; level++ {
+		var b strings.Builder
+		out := bufio.NewWriter(&b)
+		one := textPrinter{out, p.TextOptions}
+		one.printer(printer, p.cut(p.shown(printer, many), level), level)
+		out.Flush() // into memory
+		if p.All || p.Explain || level == oneLine || strings.Count(b.String(), "\n") <= room {
+			return b.String()
+		}
+	}
+}
+
+// cut leaves out what a closeness does not show.
+func (p *textPrinter) cut(list []*fleet.Finding, level closeness) []*fleet.Finding {
+	if level == notesToo || p.All {
+		return list
+	}
+	return slices.DeleteFunc(list, func(f *fleet.Finding) bool { return f.Level == rules.Note })
+}
+
+// shown are the findings of a printer that are printed: those that count, and
+// of several printers only the errors. What is waived or known is counted below.
+func (p *textPrinter) shown(printer *fleet.Printer, many bool) []*fleet.Finding {
+	list := worstFirst(printer.Findings)
+	if p.All {
+		return list
+	}
+	return slices.DeleteFunc(list, func(f *fleet.Finding) bool {
+		return !f.Counts() || many && f.Level < rules.Error
+	})
+}
+
+// hint says how to see more.
+func (p *textPrinter) hint(r *fleet.Result, many bool) string {
+	hidden, details := false, false
+	for i := range r.Printers {
+		printer := &r.Printers[i]
+		shown := p.shown(printer, many)
+		hidden = hidden || len(printer.Findings) > len(shown) || !p.Explain && !p.All &&
+			strings.Count(p.fitting(printer, many), "\n") < strings.Count((&textPrinter{nil, TextOptions{Width: p.Width, All: true}}).fitting(printer, many), "\n")
+		for _, f := range shown {
+			details = details || f.Detail != "" || len(f.Follows) > 0
+		}
+	}
+	var ways []string
+	if hidden {
+		ways = append(ways, "--all shows every finding in full")
+	}
+	if details && !p.Explain {
+		ways = append(ways, "--explain says more of each")
+	}
+	if len(ways) == 0 {
+		return ""
+	}
+	return "More: " + strings.Join(ways, ", ") + "."
+}
+
+// overview prints a line a printer, worst first: its errors, warnings and notes,
+// its name and its worst finding.
+func (p *textPrinter) overview(r *fleet.Result) {
+	rows := rank(r)
+	p.out.WriteString("err. warn. notes  printer and its worst finding\n")
+	wide := 0
+	for _, row := range rows {
+		wide = max(wide, utf8.RuneCountInString(patch.Visible(row.name)))
+	}
+	wide = min(wide, 24)
+	for _, row := range rows {
+		head := fmt.Sprintf("%4s %5s %5s  %-*s  ", dash(row.levels[rules.Error]), dash(row.levels[rules.Warning]), dash(row.levels[rules.Note]), wide, patch.Visible(row.name))
+		p.out.WriteString(clip(head+row.says, p.Width) + "\n")
+	}
+}
+
+// clip cuts a line at so many characters.
+func clip(line string, width int) string {
+	if runes := []rune(line); len(runes) > width {
+		return string(runes[:width-1]) + "…"
+	}
+	return line
 }
 
 type textPrinter struct {
@@ -69,7 +184,7 @@ type textPrinter struct {
 // right.
 const margin = 9
 
-func (p *textPrinter) printer(printer *fleet.Printer) {
+func (p *textPrinter) printer(printer *fleet.Printer, show []*fleet.Finding, level closeness) {
 	head := p.bold(patch.Visible(printer.Name))
 	if printer.Style != "" {
 		head += ", " + printer.Style
@@ -80,21 +195,41 @@ func (p *textPrinter) printer(printer *fleet.Printer) {
 	switch {
 	case printer.Problem != nil:
 		if printer.Named() {
-			fmt.Fprintf(p.out, "%s\n\n", head)
+			fmt.Fprintf(p.out, "%s, cannot be read\n", head)
 		}
-		word := "unread"
+		word := "error"
 		for _, problem := range printer.Problem.Each() {
 			p.entry(word, red, problem.String())
 			word = ""
 		}
-	case len(printer.Findings) == 0:
+	case len(show) == 0 && len(printer.Findings) == 0:
 		fmt.Fprintf(p.out, "%s: nothing found\n", head)
+	case len(show) == 0:
+		fmt.Fprintf(p.out, "%s: nothing that counts\n", head)
 	default:
 		fmt.Fprintf(p.out, "%s\n", head)
 	}
-	for _, same := range alike(worstFirst(printer.Findings)) {
-		p.out.WriteByte('\n')
+	for i, same := range alike(show) {
+		if level == oneLine || level == threeFull && i >= 3 || level == errorsFull && same[0].Level < rules.Error {
+			p.brief(same)
+			continue
+		}
+		if level == notesToo {
+			p.out.WriteByte('\n')
+		}
 		p.finding(same, printer.Sheet)
+	}
+}
+
+// brief prints findings that are alike on one line, as far as it goes.
+func (p *textPrinter) brief(same []*fleet.Finding) {
+	f := same[0]
+	word, colour := levelWord(f)
+	pad := strings.Repeat(" ", max(0, margin-2-len(word)))
+	line := clip(patch.Visible(f.Rule+": "+f.Message), p.Width-margin)
+	p.out.WriteString(pad + p.paint(colour, word) + "  " + line + "\n")
+	if f.Aside != "" {
+		p.line("Also", f.Aside)
 	}
 }
 
@@ -126,16 +261,23 @@ func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 	for _, other := range same[1:] {
 		names, label = names+", "+other.Rule, "rules"
 	}
-	word, colour := f.Level.String(), levelColour(f.Level)
-	switch {
-	case f.Waived != "":
-		word, colour = "waived", ""
-	case f.Known != "":
-		word, colour = "known", ""
-	}
+	word, colour := levelWord(f)
 	p.entry(word, colour, f.Message)
+	if p.Explain && f.Detail != "" {
+		p.hang(strings.Repeat(" ", margin), margin, sentence(f.Detail))
+	}
 	if f.Change != "" {
 		p.line("Change", f.Change)
+	}
+	if f.Aside != "" {
+		p.line("Also", f.Aside)
+	}
+	if n := len(f.Follows); n > 0 && p.Explain {
+		for _, one := range followsOf(f) {
+			p.line("Follows", one.Rule+": "+one.Message)
+		}
+	} else if n > 0 {
+		p.line("Follows", rulesOf(f))
 	}
 	if f.Waived != "" {
 		p.line("Waiver", fmt.Sprintf("%s, since: %s", f.Level, f.Waived))
@@ -148,6 +290,17 @@ func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 		place = sheet
 	}
 	p.line("Where", fmt.Sprintf("%s, %s %s", place, label, names))
+}
+
+// rulesOf lists the rules whose findings follow from one.
+func rulesOf(f *fleet.Finding) string {
+	var names []string
+	for _, one := range f.Follows {
+		if !slices.Contains(names, one.Rule) {
+			names = append(names, one.Rule)
+		}
+	}
+	return strings.Join(names, ", ")
 }
 
 // entry prints a word in the margin and text beside it.
@@ -178,6 +331,17 @@ const (
 	yellow = "1;33"
 	strong = "1"
 )
+
+// levelWord is what stands in the margin beside a finding.
+func levelWord(f *fleet.Finding) (word, colour string) {
+	switch {
+	case f.Waived != "":
+		return "waived", ""
+	case f.Known != "":
+		return "known", ""
+	}
+	return f.Level.String(), levelColour(f.Level)
+}
 
 func levelColour(l rules.Level) string {
 	switch l {

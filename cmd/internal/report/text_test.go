@@ -47,7 +47,7 @@ func TestTextColourAddsNothing(t *testing.T) {
 
 func TestTextOfManyCleanPrinters(t *testing.T) {
 	got := text(t, cleanFleet(1000), TextOptions{})
-	if lines(got) != 1002 { // one each, a blank one, the verdict
+	if lines(got) != 1003 { // a head, one each, a blank one, the verdict
 		t.Errorf("%d lines", lines(got))
 	}
 	if !strings.HasSuffix(got, "\n\nVerdict: nothing to change on 1000 printers.\n") {
@@ -60,7 +60,7 @@ func TestVerdict(t *testing.T) {
 		return fleet.Finding{Level: level, Change: change, Waived: waived}
 	}
 	printer := func(f ...fleet.Finding) fleet.Printer { return fleet.Printer{Findings: f} }
-	unread := fleet.Printer{Sheet: "swap.toml", Problem: &fleet.Problem{}}
+	unread := fleet.Printer{Name: "egret-09", Sheet: "swap.toml", Problem: &fleet.Problem{}}
 	tests := []struct {
 		name     string
 		printers []fleet.Printer
@@ -68,17 +68,17 @@ func TestVerdict(t *testing.T) {
 	}{
 		{"no printer", nil, "no printer was checked."},
 		{"clean", []fleet.Printer{printer()}, "nothing to change on 1 printer."},
-		{"unread", []fleet.Printer{unread}, "no printer was checked. 1 printer could not be read, or not whole, so what stands there is not known: mend that first."},
+		{"unread", []fleet.Printer{unread}, "no printer was checked. Fix first what cannot be read, or not whole: egret-09. Nothing is known of what stands there."},
 		{"no sheet", []fleet.Printer{{Problem: &fleet.Problem{}}}, "no printer was checked."},
-		{"unread and clean", []fleet.Printer{unread, printer()}, "nothing to change on 1 printer. 1 printer could not be read, or not whole, so what stands there is not known: mend that first."},
+		{"unread and clean", []fleet.Printer{unread, printer()}, "nothing to change on 1 printer. Fix first what cannot be read, or not whole: egret-09. Nothing is known of what stands there."},
 		{"waived", []fleet.Printer{printer(finding(rules.Error, "x", "why"))}, "nothing to change on 1 printer. Waived, not counted: 1."},
 		{"note", []fleet.Printer{printer(finding(rules.Note, "", ""))}, "1 note on 1 of 1 printer. The notes ask for no change."},
-		{"changes", []fleet.Printer{printer(finding(rules.Error, "x", ""), finding(rules.Note, "", "")), printer()}, "1 error and 1 note on 1 of 2 printers. Do not heat before the errors are settled. Next: preflash diff prints the changes to review."},
-		{"hands", []fleet.Printer{printer(finding(rules.Warning, "", ""), finding(rules.Warning, "", ""))}, "2 warnings on 1 of 1 printer. No edit settles this; it needs a person: wiring, parts, measuring or the sheet."},
+		{"changes", []fleet.Printer{printer(finding(rules.Error, "x", ""), finding(rules.Note, "", "")), printer()}, "1 error and 1 note on 1 of 2 printers. Do not heat before the errors are fixed. Next: preflash diff prints the changes to review."},
+		{"hands", []fleet.Printer{printer(finding(rules.Warning, "", ""), finding(rules.Warning, "", ""))}, "2 warnings on 1 of 1 printer. No edit fixes this; it takes a person: wiring, parts, measuring or the sheet."},
 		{
 			"both",
 			[]fleet.Printer{printer(finding(rules.Error, "", ""), finding(rules.Warning, "x", ""), finding(rules.Note, "", "")), printer(finding(rules.Error, "x", ""))},
-			"2 errors, 1 warning and 1 note on 2 of 2 printers. Do not heat before the errors are settled. Next: preflash diff prints the changes for 2 findings to review. For the rest (1) it takes a person: wiring, parts, measuring or the sheet.",
+			"2 errors, 1 warning and 1 note on 2 of 2 printers. Do not heat before the errors are fixed. Next: preflash diff prints the changes for 2 findings to review. For the rest (1) it takes a person: wiring, parts, measuring or the sheet.",
 		},
 	}
 	for _, tt := range tests {

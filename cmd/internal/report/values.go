@@ -10,8 +10,15 @@ import (
 	"preflash/patch"
 )
 
-// ValuesText prints every setting with where it stands and what it hides.
-func ValuesText(w io.Writer, list []fleet.Values) error {
+// ValuesText prints every setting with where it stands and what it hides. In few
+// columns each of these gets a line of its own.
+func ValuesText(w io.Writer, list []fleet.Values, width int) error {
+	const columns = 80 // that the table takes, names of files aside
+	narrow := width < columns
+	more := strings.Repeat(" ", 35)
+	if narrow {
+		more = "    "
+	}
 	var b strings.Builder
 	for i, v := range list {
 		if i > 0 {
@@ -31,12 +38,27 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 					place += ", " + s.State.String()
 				}
 			}
-			fmt.Fprintf(&b, "  %-32s %-24s %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()), patch.Visible(place))
+			details := []string{}
+			if narrow {
+				fmt.Fprintf(&b, "  %s: %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()))
+				details = append(details, place)
+			} else {
+				fmt.Fprintf(&b, "  %-32s %-24s %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()), patch.Visible(place))
+			}
 			if s.State == parser.Unknown {
-				fmt.Fprintf(&b, "  %-32s %s\n", "", patch.Visible(s.Why))
+				details = append(details, s.Why)
 			}
 			for _, h := range s.Hides {
-				fmt.Fprintf(&b, "  %-32s hides %s at %s\n", "", patch.Visible(h.Value), patch.Visible(h.At.String()))
+				details = append(details, fmt.Sprintf("hides %s at %s", h.Value, h.At))
+			}
+			for _, text := range details {
+				lines := []string{patch.Visible(text)}
+				if narrow {
+					lines = wrap(lines[0], width-len(more))
+				}
+				for _, line := range lines {
+					b.WriteString(more + line + "\n")
+				}
 			}
 		}
 		for _, e := range v.Entries {
@@ -49,7 +71,7 @@ func ValuesText(w io.Writer, list []fleet.Values) error {
 
 // inForce says in a word whether an entry counts.
 func inForce(t parser.Tri) string {
-	return [...]string{parser.No: "idle", parser.Yes: "in force", parser.Maybe: "unknown"}[t]
+	return [...]string{parser.No: "idle", parser.Yes: "used", parser.Maybe: "unknown"}[t]
 }
 
 type valuesJSON struct {

@@ -16,10 +16,14 @@ func verdict(r *fleet.Result) string {
 	switch {
 	case found != "":
 		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r), plural(s.Printers, "printer")))
+	case checked > 0 && s.Known > 0:
+		say = append(say, fmt.Sprintf("nothing new on %s.", plural(checked, "printer")))
 	case checked > 0 && len(bare(r)) < checked:
 		say = append(say, fmt.Sprintf("nothing to change on %s.", plural(checked, "printer")))
 	case checked > 0:
 		say = append(say, fmt.Sprintf("nothing found on %s.", plural(checked, "printer")))
+	case r.Since != "" && s.Unreadable == 0:
+		say = append(say, "nothing changed since "+r.Since+", so no printer was checked.")
 	default:
 		say = append(say, "no printer was checked.")
 	}
@@ -37,11 +41,11 @@ func verdict(r *fleet.Result) string {
 	if len(r.Fixed) > 0 {
 		say = append(say, fixed(r.Fixed))
 	}
-	if n := unread(r); n > 0 {
-		say = append(say, fmt.Sprintf("%s could not be read, or not whole, so what stands there is not known: mend that first.", plural(n, "printer")))
+	if list := unread(r); len(list) > 0 {
+		say = append(say, fmt.Sprintf("Fix first what cannot be read, or not whole: %s. Nothing is known of what stands there.", listed(list)))
 	}
 	if s.Errors > 0 {
-		say = append(say, "Do not heat before the errors are settled.")
+		say = append(say, "Do not heat before the errors are fixed.")
 	}
 	if list := bare(r); len(list) > 0 {
 		say = append(say, withoutSheet(list))
@@ -70,16 +74,26 @@ func fixed(list []fleet.Fixed) string {
 	return text + "."
 }
 
-// unread counts the printers that could not be read; an entry that tells of the
+// unread lists the printers that could not be read; an entry that tells of the
 // call as a whole is none.
-func unread(r *fleet.Result) int {
-	n := 0
+func unread(r *fleet.Result) []string {
+	var list []string
 	for _, p := range r.Printers {
 		if p.Problem != nil && p.Named() {
-			n++
+			list = append(list, p.Name)
 		}
 	}
-	return n
+	return list
+}
+
+// listed gives names, a good many at most.
+func listed(list []string) string {
+	const most = 20
+	text := strings.Join(list[:min(len(list), most)], ", ")
+	if n := len(list) - most; n > 0 {
+		text += fmt.Sprintf(" and %d more", n)
+	}
+	return text
 }
 
 // levels lists how many findings of each level count.
@@ -118,7 +132,7 @@ func nextStep(r *fleet.Result) string {
 	case changes == 0 && hands == 0:
 		return "The notes ask for no change."
 	case changes == 0:
-		return "No edit settles this; it needs a person: wiring, parts, measuring or the sheet."
+		return "No edit fixes this; it takes a person: wiring, parts, measuring or the sheet."
 	case hands == 0:
 		return "Next: preflash diff prints the changes to review."
 	}

@@ -1,0 +1,41 @@
+package cli
+
+import (
+	"bytes"
+	"io"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// What is printed of a fleet fits on two screens, and of one printer on one;
+// no error is left out of either.
+func TestCheckIsShort(t *testing.T) {
+	run := func(args ...string) (string, int) {
+		var stdout bytes.Buffer
+		Run(append([]string{"check", "--today", "2026-11-25", "--root", "../../.."}, args...), &stdout, io.Discard)
+		return stdout.String(), strings.Count(stdout.String(), "\n")
+	}
+	const fleet, one = 90, 40
+	demo := "../../../testdata/demo"
+	text, n := run(demo)
+	if n > fleet {
+		t.Errorf("the demo takes %d lines", n)
+	}
+	for name, list := range demoFaults {
+		for _, f := range list {
+			if rule, isError := strings.CutPrefix(f, "error "); isError && !strings.Contains(text, rule+": ") {
+				t.Errorf("%s: %s is not among\n%s", name, rule, text)
+			}
+		}
+	}
+	sheets, err := filepath.Glob("../../../testdata/*/egret-*/swap.toml")
+	if err != nil || len(sheets) < 27 {
+		t.Fatal(sheets, err)
+	}
+	for _, sheet := range sheets {
+		if text, n := run(sheet); n > one {
+			t.Errorf("%s takes %d lines:\n%s", sheet, n, text)
+		}
+	}
+}
