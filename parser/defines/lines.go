@@ -264,7 +264,7 @@ func (v *view) lex(text string, directive bool) {
 	if line == nil {
 		return
 	}
-	for n := range v.text {
+	for n := range len(v.text) { // bytes, not letters
 		offsets = append(offsets, v.at(n))
 	}
 	v.text, v.base, v.offsets = string(append(line, v.text...)), base, offsets
