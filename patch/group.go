@@ -1,9 +1,11 @@
 package patch
 
 import (
+	"errors"
 	"fmt"
 	"reflect"
 	"slices"
+	"strings"
 
 	"preflash/parser"
 	"preflash/rules"
@@ -336,30 +338,44 @@ func (g *group) hold() (*Plan, error) {
 		if t.now == t.before {
 			continue // untouched
 		}
-		if err := g.holdTemperature(t); err != nil && g.barRaises(t, err) {
-			return nil, nil
-		}
 		if err := g.holdTrial(t); err != nil {
+			if g.barRaises(t, err) {
+				return nil, nil
+			}
 			also := ""
 			if t.Silent {
 				also = " (it reads a file of the diff; name its sheet as well, and its own changes are made with it)"
 			}
-			return nil, fmt.Errorf("%s: the diff failed its proof and is not shown%s: %w", t.Owner, also, err)
+			err = fmt.Errorf("%s: the diff failed its proof and is not shown%s: %w", t.Owner, also, err)
+			for _, left := range g.plan.Left { // which may be what it lacks
+				err = errors.Join(err, fmt.Errorf("%s: the change of %s had been left out, since %w", left.Owner, left.Finding.Rule, left.Err))
+			}
+			return nil, err
 		}
 		g.plan.after[t.Owner] = t.now.input
 	}
 	return g.plan, nil
 }
 
-// barRaises bars what raised the max temp of a printer whose hotend would get too
-// hot: that alone must not hide the rest. It reports whether there is any.
+// barRaises bars what raised the max temp of a printer that failed its proof, such
+// as by getting too hot, or of those beside it: that alone must not hide the rest.
+// It reports whether there is any.
 func (g *group) barRaises(t *trial, err error) bool {
-	was, barred := t.before.settings[parser.MaxTemp], false
-	for _, r := range g.plan.Reasons {
-		raises := func(c parser.Change) bool { return c.Key == was.Key && c.Key.Looser(c.Value, was.Value) }
-		if r.Owner == t.Owner && slices.ContainsFunc(r.Finding.Changes, raises) {
-			g.bar(t.Owner, r.Finding, err)
-			barred = true
+	first, _, _ := strings.Cut(err.Error(), "\n")
+	barred := false
+	for _, own := range [...]bool{true, false} {
+		for _, u := range g.trials {
+			was := u.before.settings[parser.MaxTemp]
+			raises := func(c parser.Change) bool { return c.Key == was.Key && c.Key.Looser(c.Value, was.Value) }
+			for _, r := range g.plan.Reasons {
+				if (u == t) == own && r.Owner == u.Owner && slices.ContainsFunc(r.Finding.Changes, raises) {
+					g.bar(u.Owner, r.Finding, fmt.Errorf("the proof fails with it: %s: %s", t.Owner, first))
+					barred = true
+				}
+			}
+		}
+		if barred {
+			break
 		}
 	}
 	return barred

@@ -60,7 +60,7 @@ func (g *group) holdFindings(t *trial) error {
 		} else if was.Level < rules.Error {
 			errs = append(errs, fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Text()))
 		} else if f.Figure.WorseThan(was.Figure) {
-			errs = append(errs, fmt.Errorf("the changes would make %s worse, %g %s instead of %g: %s",
+			errs = append(errs, fmt.Errorf("the changes would make %s worse, %.4g %s instead of %.4g: %s",
 				f.Rule, f.Figure.Value, f.Figure.Unit, was.Figure.Value, f.Text()))
 		}
 	}
@@ -181,7 +181,7 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	if told && len(asked) == 0 && !on(is) {
 		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
 	}
-	if len(asked) == 0 && is.State != parser.Off {
+	if len(asked) == 0 && is.State != parser.Off || told && len(t.asked[was.Key]) == 0 && !is.At.IsZero() {
 		g.aside(t, is)
 	}
 	if !told || !was.Key.Looser(is.Value, was.Value) {

@@ -244,6 +244,10 @@ func TestHoldSettings(t *testing.T) {
 		{"changes unasked to what protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), nil, "the max temp would change although no rule asked for it", 0},
 		{"changes a default unasked", on(func(p *parser.Printer) { p.Limits.MinExtrude.Value = 200 }), nil, "the min extrude temp would change although no rule asked for it", 0},
 		{"changes with its switch", on(func(p *parser.Printer) { p.Limits.MinExtrude.Value = 200 }), asked{parser.ColdGuard: {"cold-extrusion"}}, "", 0},
+		{"changes where it stands, with its switch", on(func(p *parser.Printer) {
+			f := p.Files[0]
+			p.Limits.MinExtrude.Value, p.Limits.MinExtrude.At = 200, parser.Span{File: f, Start: 0, End: 1}
+		}), asked{parser.ColdGuard: {"cold-extrusion"}}, "", 0},
 		{"protects less", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }), asked{parser.MaxTemp: {"temp-ceiling"}}, "the max temp would protect less: 300 instead of 290", 0},
 		{"protects less, as is its right", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }), asked{parser.MaxTemp: {"temp-reach", "temp-ceiling"}}, "", 1},
 		{"protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), asked{parser.MaxTemp: {"temp-ceiling"}}, "", 0},
@@ -264,7 +268,8 @@ func TestHoldSettings(t *testing.T) {
 				trial.asked[key] = by
 			}
 			expect(t, g.holdSettings(trial), tt.want)
-			if aside := len(g.plan.Asides) == 1; aside != (tt.name == "comes into force without a safer way" || tt.name == "turns on unasked") {
+			if aside := len(g.plan.Asides) == 1; aside != (tt.name == "comes into force without a safer way" ||
+				tt.name == "turns on unasked" || tt.name == "changes where it stands, with its switch") {
 				t.Errorf("said aside: %v", g.plan.Asides)
 			}
 			if len(g.plan.Moves) != tt.moves {
