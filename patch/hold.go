@@ -51,11 +51,9 @@ func (g *group) holdFindings(t *trial) error {
 			continue
 		}
 		was := worst(t.before.findings, subjectOf(f))
-		if was == nil {
-			if !t.hidden(f) {
-				errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Text(), g.leftOut(f.Rule)))
-			}
-		} else if was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
+		if was == nil && !t.hidden(f) {
+			errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Text(), g.leftOut(f.Rule)))
+		} else if was == nil || was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
 			g.plan.Worse = append(g.plan.Worse, Reason{Owner: t.Owner, Finding: f})
 		} else if was.Level < rules.Error {
 			errs = append(errs, fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Text()))
@@ -126,7 +124,7 @@ func (g *group) holdSettings(t *trial) error {
 			continue
 		}
 		if is.Key.Safer() == parser.Neither {
-			g.aside(t, is)
+			g.aside(t, is, fmt.Sprintf("the %s, %s, would come into force", is.Key, is.Text()))
 			continue
 		}
 		errs = append(errs, fmt.Errorf("the %s would come into force although no rule asked for it", is.Key))
@@ -144,11 +142,11 @@ func (g *group) holdSettings(t *trial) error {
 	return errors.Join(errs...)
 }
 
-// aside says that a setting came into force without being asked for, where no
-// edit names it.
-func (g *group) aside(t *trial, is parser.Description) {
+// aside says what becomes of a setting that nobody asked to change, where no edit
+// names it.
+func (g *group) aside(t *trial, is parser.Description, text string) {
 	if !g.editedLines().touches(is.At, false) {
-		g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, fmt.Sprintf("the %s, %s, would come into force", is.Key, is.Text())})
+		g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, text})
 	}
 }
 
@@ -178,22 +176,29 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	if is.State == parser.Unknown && was.State != parser.Unknown {
 		return fmt.Errorf("the %s would become unknown: %s", was.Key, is.Why)
 	}
-	if told && len(asked) == 0 && !on(is) {
+	if told && len(asked) == 0 && !on(is) && !follows(was, is) {
 		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
 	}
 	if len(asked) == 0 && is.State != parser.Off || told && len(t.asked[was.Key]) == 0 && !is.At.IsZero() {
-		g.aside(t, is)
+		g.aside(t, is, fmt.Sprintf("the %s would be %s instead of %s", was.Key, is.Text(), was.Text()))
 	}
 	if !told || !was.Key.Looser(is.Value, was.Value) {
 		return nil
 	}
 	asked = slices.DeleteFunc(asked, func(rule string) bool { return !slices.Contains(rules.Find(rule).MayLoosen, was.Key) })
 	if len(asked) == 0 {
-		return fmt.Errorf("the %s would protect less: %v instead of %v", was.Key, is.Value, was.Value)
+		return fmt.Errorf("the %s would protect less: %s instead of %s", was.Key, is.Text(), was.Text())
 	}
 	slices.Sort(asked)
 	g.plan.Moves = append(g.plan.Moves, Move{t.Owner, was, is, slices.Compact(asked)})
 	return nil
+}
+
+// follows reports whether a figure stands where and as it did and moved to its
+// safer side: it is a formula of another one.
+func follows(was, is parser.Description) bool {
+	return is.State == parser.Set && was.Name == is.Name && was.At.Text() != "" && was.At.Text() == is.At.Text() &&
+		was.Key.Looser(was.Value, is.Value)
 }
 
 // holdHeaters demands that nothing changed of other tools, the bed, the chamber

@@ -162,7 +162,7 @@ func TestHoldFindings(t *testing.T) {
 			g.counts = func(rule string) bool { return rule != "min-temp-high" }
 			trial.before.findings, trial.now.findings, trial.mended = tt.before, tt.after, tt.mended
 			expect(t, g.holdFindings(trial), tt.want)
-			if worse := len(g.plan.Worse) > 0; worse != (tt.name == "gains that meet a lower limit") {
+			if worse := len(g.plan.Worse) > 0; worse != (tt.name == "gains that meet a lower limit" || tt.name == "hidden by a cause that is gone") {
 				t.Errorf("said to be worse: %v", g.plan.Worse)
 			}
 		})
@@ -241,17 +241,22 @@ func TestHoldSettings(t *testing.T) {
 			asked{parser.MaxTemp: {"temp-ceiling"}}, "the max temp would turn off", 0},
 		{"becomes unknown", on(func(p *parser.Printer) { p.Flow.NozzleMM.State, p.Flow.NozzleMM.Why = parser.Unknown, "it hangs" }), asked{parser.NozzleDiameter: {"nozzle-size"}}, "the nozzle diameter would become unknown: it hangs", 0},
 		{"changes unasked", on(func(p *parser.Printer) { p.Hotend.Loop.Kp.Value = 21 }), asked{parser.GainI: {"pid-stale"}}, "the kp would change although no rule asked for it", 0},
-		{"changes unasked to what protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), nil, "the max temp would change although no rule asked for it", 0},
+		{"changes unasked to what protects more, elsewhere", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value, p.Limits.MaxTemp.At = 280, parser.Span{} }),
+			nil, "the max temp would change although no rule asked for it", 0},
+		{"follows by a formula to what protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), nil, "", 0},
+		{"follows by a formula to what protects less", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 295 }), nil, "the max temp would change although no rule asked for it", 0},
+		{"follows by a formula to a limit that is none", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value, p.Limits.MaxTemp.State = 280, parser.Default }),
+			nil, "the max temp would change although no rule asked for it", 0},
 		{"changes a default unasked", on(func(p *parser.Printer) { p.Limits.MinExtrude.Value = 200 }), nil, "the min extrude temp would change although no rule asked for it", 0},
 		{"changes with its switch", on(func(p *parser.Printer) { p.Limits.MinExtrude.Value = 200 }), asked{parser.ColdGuard: {"cold-extrusion"}}, "", 0},
 		{"changes where it stands, with its switch", on(func(p *parser.Printer) {
 			f := p.Files[0]
 			p.Limits.MinExtrude.Value, p.Limits.MinExtrude.At = 200, parser.Span{File: f, Start: 0, End: 1}
 		}), asked{parser.ColdGuard: {"cold-extrusion"}}, "", 0},
-		{"protects less", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }), asked{parser.MaxTemp: {"temp-ceiling"}}, "the max temp would protect less: 300 instead of 290", 0},
+		{"protects less", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }), asked{parser.MaxTemp: {"temp-ceiling"}}, "the max temp would protect less: 300 °C instead of 290 °C", 0},
 		{"protects less, as is its right", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }), asked{parser.MaxTemp: {"temp-reach", "temp-ceiling"}}, "", 1},
 		{"protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), asked{parser.MaxTemp: {"temp-ceiling"}}, "", 0},
-		{"demands less of a watch", on(func(p *parser.Printer) { p.Hotend.Watch.RiseC.Value = 1 }), asked{parser.HotendRise: {"runaway-loose"}}, "the hotend required rise would protect less: 1 instead of 2", 0},
+		{"demands less of a watch", on(func(p *parser.Printer) { p.Hotend.Watch.RiseC.Value = 1 }), asked{parser.HotendRise: {"runaway-loose"}}, "the hotend required rise would protect less: 1 K instead of 2 K", 0},
 		{"turns on unasked", on(func(p *parser.Printer) { p.Storage.On.State, p.Storage.On.Value = parser.Set, true }), nil, "", 0},
 		{"is lost", on(func(p *parser.Printer) { p.Flow.NozzleMM = parser.Setting[float64]{} }), asked{parser.NozzleDiameter: {"nozzle-size"}}, "the nozzle diameter would be lost", 0},
 		{"comes into force", on(func(p *parser.Printer) {
@@ -261,6 +266,12 @@ func TestHoldSettings(t *testing.T) {
 			p.Flow.CarriedOver = append(p.Flow.CarriedOver, parser.Setting[float64]{Key: parser.Carried("load length"), State: parser.Set, Value: 9})
 		}), nil, "", 0},
 	}
+	asides := map[string]string{
+		"follows by a formula to what protects more": "the max temp would be 280 °C instead of 290 °C",
+		"changes where it stands, with its switch":   "the min extrude temp would be 200 °C instead of 170 °C",
+		"turns on unasked":                           "the stored settings would be on instead of off",
+		"comes into force without a safer way":       "the load length, 9, would come into force",
+	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			g, trial := alter(t, nil, tt.change)
@@ -268,9 +279,12 @@ func TestHoldSettings(t *testing.T) {
 				trial.asked[key] = by
 			}
 			expect(t, g.holdSettings(trial), tt.want)
-			if aside := len(g.plan.Asides) == 1; aside != (tt.name == "comes into force without a safer way" ||
-				tt.name == "turns on unasked" || tt.name == "changes where it stands, with its switch") {
-				t.Errorf("said aside: %v", g.plan.Asides)
+			said := ""
+			for _, a := range g.plan.Asides {
+				said += a.Text
+			}
+			if want := asides[tt.name]; said != want {
+				t.Errorf("said aside: %q, want %q", said, want)
 			}
 			if len(g.plan.Moves) != tt.moves {
 				t.Errorf("moves are %v, want %d", g.plan.Moves, tt.moves)

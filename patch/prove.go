@@ -194,7 +194,7 @@ type Plan struct {
 	Files   []FileChange
 	Reasons []Reason
 	Left    []Reason // findings whose changes no edit of the files can make
-	Worse   []Reason // warnings that the changes turn into errors, to be mended next
+	Worse   []Reason // errors that a warning turns into, or that what is mended had hidden
 	Moves   []Move   // figures that protect less afterwards
 	Asides  []Aside  // options that change although no edit touches them
 
