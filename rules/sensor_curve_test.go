@@ -412,3 +412,21 @@ func TestSensorCurveAboveRating(t *testing.T) {
 	in.Sheet.New.RatedC.Value = 203
 	silent(t, sensorCurve, in)
 }
+
+// How bad a definition is does not hang on the limits, so that a lower one makes
+// it look neither better nor worse.
+func TestSensorCurveFigure(t *testing.T) {
+	figure := func(maxC float64, curve string) Figure {
+		in := healthyInput()
+		readAs(in, curveDef("1", curve))
+		in.Printer.Limits.MaxTemp.Value = maxC
+		return one(t, sensorCurve, in).Figure
+	}
+	low, high, other := figure(270, "ntc-100k-4267"), figure(320, "ntc-100k-4267"), figure(270, "ntc-100k-3974")
+	if low != high || !low.Given() {
+		t.Errorf("the figure is %v with a low limit and %v with a high one", low, high)
+	}
+	if other == low {
+		t.Errorf("the figure is %v whatever the definition", low)
+	}
+}
