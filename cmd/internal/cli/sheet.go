@@ -70,6 +70,7 @@ func (s *sheetCommand) run(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
+	defer c.Tree.Close()
 	for _, passed := range c.Passed {
 		say(cmd.ErrOrStderr(), "passed over: "+passed)
 	}
@@ -140,6 +141,7 @@ func (s *sheetCommand) goOn(cmd *cobra.Command, name string) error {
 	if err != nil {
 		return err
 	}
+	defer c.Tree.Close()
 	about, err := starterOf(c, c.Name(place), place)
 	if err != nil {
 		return err

@@ -35,6 +35,7 @@ const maxAbsent = 32
 // one that a folder holds; where none is named, that of the working directory. An
 // included file that is missing is taken to be one that lies elsewhere. tool is the
 // hotend, from 0. The error says what a part lacks, and what there is to choose.
+// Close the configuration's tree when done with it.
 func ReadConfiguration(names []string, root string, tool int) (*Configuration, error) {
 	first := "."
 	if len(names) > 0 {
@@ -44,7 +45,12 @@ func ReadConfiguration(names []string, root string, tool int) (*Configuration, e
 	if err != nil {
 		return nil, err
 	}
-	return readConfiguration(&Configuration{Tree: tree, root: root}, names, tool)
+	c, err := readConfiguration(&Configuration{Tree: tree, root: root}, names, tool)
+	if err != nil {
+		_ = tree.Close() // it was only read
+		return nil, err
+	}
+	return c, nil
 }
 
 // readConfiguration does so in a tree that is open.
