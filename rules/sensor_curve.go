@@ -44,8 +44,8 @@ down. The limits are common practice, no source.
 Where the sheet has no pullup_ohm and the definition is made for another than
 4.7 kΩ: one warning with what the error would be on 4.7 kΩ, and no change.
 Values: at_c (the top of print_c), actual_c, error_c, band_c, worst_at_c,
-worst_error_c (from the bottom of print_c to the highest target). A waiver holds
-up to the worst error from the bottom of print_c to its top or the lowest rating.
+worst_error_c (from the bottom of print_c to the highest target). A waiver's
+figure: the worst error from there to the top of print_c or the lowest rating.
 Change: of the definitions that this firmware has for the kind and the pull-up,
 and that show a cold hotend within 10 K of the room, the one with the least
 worst error from the bottom of print_c to the highest target; among those within

@@ -360,7 +360,7 @@ func TestSensorCurveOfTwoFirmwares(t *testing.T) {
 			t.Errorf("actual_c %v, want %g", f.Values["actual_c"], want)
 		}
 		wantSaid(t, f, "the worse counts")
-		believed, _, ok := hotendCircuits(in)
+		believed, _, ok := Circuits(in)
 		if !ok || math.Abs(believed.Curve.Ohms(200)-436.4) > 20 {
 			t.Errorf("what is drawn has %g Ω at 200 °C", believed.Curve.Ohms(200))
 		}
@@ -428,5 +428,25 @@ func TestSensorCurveFigure(t *testing.T) {
 	}
 	if other == low {
 		t.Errorf("the figure is %v whatever the definition", low)
+	}
+}
+
+// Of two firmwares that the files may be for the hotter one says how hot the
+// hotend is, also where the other one is further off.
+func TestActualOfTwoFirmwares(t *testing.T) {
+	hotter, colder := curveDef("5", "ntc-100k-4267"), betaDef(3700)
+	for _, colderFirst := range []bool{false, true} {
+		in := healthyInput()
+		first, second := hotter, colder
+		if colderFirst {
+			first, second = colder, hotter
+		}
+		first.Or = &second
+		readAs(in, first)
+		target, _ := HighestTarget(in)
+		want := actualOf(t, hotter, "ntc-100k-3950", 4700, target)
+		if got, ok := ActualAtHighestTarget(in); !ok || math.Abs(got-want) > 1e-9 {
+			t.Errorf("at %g °C the hotend is at %g °C, want %g", target, got, want)
+		}
 	}
 }
