@@ -361,15 +361,18 @@ func (g *group) hold() (*Plan, error) {
 // as by getting too hot, or of those beside it: that alone must not hide the rest.
 // It reports whether there is any.
 func (g *group) barRaises(t *trial, err error) bool {
-	first, _, _ := strings.Cut(err.Error(), "\n")
+	text, _, _ := strings.Cut(err.Error(), "\n")
 	barred := false
 	for _, own := range [...]bool{true, false} {
+		if !own {
+			text = t.Owner + ": " + text
+		}
 		for _, u := range g.trials {
 			was := u.before.settings[parser.MaxTemp]
 			raises := func(c parser.Change) bool { return c.Key == was.Key && c.Key.Looser(c.Value, was.Value) }
 			for _, r := range g.plan.Reasons {
 				if (u == t) == own && r.Owner == u.Owner && slices.ContainsFunc(r.Finding.Changes, raises) {
-					g.bar(u.Owner, r.Finding, fmt.Errorf("the proof fails with it: %s: %s", t.Owner, first))
+					g.bar(u.Owner, r.Finding, errors.New("the proof fails with it: " + text))
 					barred = true
 				}
 			}
