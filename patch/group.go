@@ -372,7 +372,7 @@ func (g *group) barRaises(t *trial, err error) bool {
 			raises := func(c parser.Change) bool { return c.Key == was.Key && c.Key.Looser(c.Value, was.Value) }
 			for _, r := range g.plan.Reasons {
 				if (u == t) == own && r.Owner == u.Owner && slices.ContainsFunc(r.Finding.Changes, raises) {
-					g.bar(u.Owner, r.Finding, errors.New("the proof fails with it: " + text))
+					g.bar(u.Owner, r.Finding, errors.New("the proof fails with it: "+text))
 					barred = true
 				}
 			}

@@ -1,9 +1,9 @@
 package patch
 
 import (
-	"cmp"
 	"errors"
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -19,17 +19,12 @@ func (g *group) holdTrial(t *trial) error {
 	return errors.Join(g.holdFindings(t), g.holdTemperature(t), g.holdSettings(t), g.holdHeaters(t), g.holdOptions(t))
 }
 
-// subject is what a finding is about.
-type subject struct{ rule, about string }
-
-func subjectOf(f rules.Finding) subject { return subject{f.Rule, f.About} }
-
-// worst finds the finding of a subject that is worst; nil where there is none.
-func worst(findings []rules.Finding, s subject) *rules.Finding {
+// worst finds the worst finding about what one is about; nil where there is none.
+func worst(findings []rules.Finding, about rules.Finding) *rules.Finding {
 	var w *rules.Finding
 	for i := range findings {
 		f := &findings[i]
-		if subjectOf(*f) == s && (w == nil || cmp.Compare(f.Level, w.Level) > 0 || f.Level == w.Level && f.Figure.WorseThan(w.Figure)) {
+		if f.Rule == about.Rule && f.About == about.About && (w == nil || f.Level > w.Level || f.Level == w.Level && f.Figure.WorseThan(w.Figure)) {
 			w = f
 		}
 	}
@@ -42,7 +37,7 @@ func (g *group) holdFindings(t *trial) error {
 	var errs []error
 	for _, f := range t.mended {
 		// A note may remain beside the change that it is about.
-		if w := worst(t.now.findings, subjectOf(f)); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) && !g.isBarred(t, f) {
+		if w := worst(t.now.findings, f); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) && !g.isBarred(t, f) {
 			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s", w.Rule, w.Text()))
 		}
 	}
@@ -50,7 +45,7 @@ func (g *group) holdFindings(t *trial) error {
 		if f.Level < rules.Error {
 			continue
 		}
-		was := worst(t.before.findings, subjectOf(f))
+		was := worst(t.before.findings, f)
 		if was == nil && !t.hidden(f) {
 			errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Text(), g.leftOut(f.Rule)))
 		} else if was == nil || was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
@@ -82,7 +77,7 @@ func (g *group) isBarred(t *trial, f rules.Finding) bool {
 // before: its finding counts as there at the start.
 func (t *trial) hidden(f rules.Finding) bool {
 	return slices.ContainsFunc(t.before.findings, func(cause rules.Finding) bool {
-		return slices.Contains(rules.Find(cause.Rule).Hides, f.Rule) && worst(t.now.findings, subjectOf(cause)) == nil
+		return slices.Contains(rules.Find(cause.Rule).Hides, f.Rule) && worst(t.now.findings, cause) == nil
 	})
 }
 
@@ -241,7 +236,9 @@ func (g *group) holdOptions(t *trial) error {
 	before, after := inForce(t.before.config), inForce(t.now.config)
 	edited := g.editedLines()
 	var errs []error
-	for _, name := range slices.Sorted(unionKeys(before, after)) {
+	all := maps.Clone(before)
+	maps.Copy(all, after)
+	for _, name := range slices.Sorted(maps.Keys(all)) {
 		was, is := before[name], after[name]
 		if was.Active == is.Active && was.Value == is.Value || edited.touches(was.At, true) || edited.touches(is.At, false) {
 			continue
