@@ -3,6 +3,7 @@ package patch
 import (
 	"errors"
 	"fmt"
+	"iter"
 	"reflect"
 	"slices"
 	"strings"
@@ -161,7 +162,9 @@ func (g *group) round() ([]Owned, error) {
 				t.mended = append(t.mended, r.Finding)
 			}
 			for _, c := range r.Finding.Changes {
-				g.ask(t, c.Key, r.Finding.Rule)
+				for u, key := range g.sharing(t, c.Key) {
+					u.asked[key] = append(u.asked[key], r.Finding.Rule)
+				}
 			}
 		}
 		for key, value := range t.changes {
@@ -171,14 +174,16 @@ func (g *group) round() ([]Owned, error) {
 	return sets, nil
 }
 
-// ask notes who asked for a setting, with every printer that reads it at the
-// same place.
-func (g *group) ask(t *trial, key parser.Key, rule string) {
+// sharing yields every printer that reads a setting of another one at the same
+// place, with its key there: that printer itself too.
+func (g *group) sharing(t *trial, key parser.Key) iter.Seq2[*trial, parser.Key] {
 	at := placeOf(t.now.settings[key])
-	for _, u := range g.trials {
-		for other, d := range u.now.settings {
-			if at.known() && placeOf(d) == at {
-				u.asked[other] = append(u.asked[other], rule)
+	return func(yield func(*trial, parser.Key) bool) {
+		for _, u := range g.trials {
+			for other, d := range u.now.settings {
+				if at != (place{}) && placeOf(d) == at && !yield(u, other) {
+					return
+				}
 			}
 		}
 	}
@@ -221,12 +226,9 @@ func (g *group) collect(t *trial, late bool) error {
 // finding wants looser.
 func (g *group) overruling(t *trial, f rules.Finding) (*trial, parser.Key) {
 	for _, c := range f.Changes {
-		at := placeOf(t.now.settings[c.Key])
-		for _, u := range g.trials {
-			for key, set := range u.last {
-				if u != t && at.known() && placeOf(u.now.settings[key]) == at && c.Key.Looser(c.Value, set) {
-					return u, c.Key
-				}
+		for u, key := range g.sharing(t, c.Key) {
+			if u != t && c.Key.Looser(c.Value, u.last[key]) {
+				return u, c.Key
 			}
 		}
 	}
@@ -236,17 +238,13 @@ func (g *group) overruling(t *trial, f rules.Finding) (*trial, parser.Key) {
 // settle gives a setting that several tools of one printer want differently one
 // value: the one that protects more.
 func (g *group) settle() error {
-	for i, t := range g.trials {
+	for _, t := range g.trials {
 		for key := range t.changes {
-			at := placeOf(t.now.settings[key])
-			for _, u := range g.trials[:i] {
-				for other := range u.changes {
-					if !at.known() || placeOf(u.now.settings[other]) != at || !t.tools(u) {
-						continue
-					}
-					value, err := safer(key, u.changes[other], t.changes[key])
+			for u, other := range g.sharing(t, key) {
+				if theirs, too := u.changes[other]; too && t.tools(u) {
+					value, err := safer(key, t.changes[key], theirs)
 					if err != nil {
-						return fmt.Errorf("%s and %s are tools of one printer: %w", u.Owner, t.Owner, err)
+						return fmt.Errorf("%s and %s are tools of one printer: %w", t.Owner, u.Owner, err)
 					}
 					u.yield(other, value, t)
 					t.yield(key, value, u)

@@ -106,5 +106,3 @@ func placeOf(d parser.Description) place {
 	}
 	return place{file: d.At.File.Real, start: d.At.Start, end: d.At.End, name: d.Name}
 }
-
-func (p place) known() bool { return p != place{} }
