@@ -200,32 +200,26 @@ func follows(was, is parser.Description) bool {
 // and further heaters. A tool that has a sheet of its own here answers for
 // itself.
 func (g *group) holdHeaters(t *trial) error {
-	type named struct {
-		heater string
-		key    parser.Key
-	}
-	is := make(map[named]parser.Description)
-	count := 0
-	for _, h := range t.now.config.Others() {
+	heaters, after := t.before.config.Others(), t.now.config.Others()
+	is := make(map[parser.Key]parser.Description)
+	for _, h := range after {
 		for _, d := range h.Settings {
-			is[named{h.Name, d.Key}] = d
+			is[d.Key.Of(h.Name)] = d
 		}
-		count++
 	}
 	var errs []error
-	for _, h := range t.before.config.Others() {
-		count--
+	if len(heaters) != len(after) {
+		errs = append(errs, errors.New("a heater would come or go"))
+	}
+	for _, h := range heaters {
 		if slices.ContainsFunc(g.trials, func(u *trial) bool { return t.tools(u) && u.Request.Tool == h.Tool }) {
 			continue
 		}
 		for _, was := range h.Settings {
-			if now := is[named{h.Name, was.Key}]; was.State != parser.Absent && !alike(was, now) {
+			if was.State != parser.Absent && !alike(was, is[was.Key.Of(h.Name)]) {
 				errs = append(errs, fmt.Errorf("the %s of %s would change although no rule asked for it", strings.TrimPrefix(string(was.Key), "hotend "), h.Name))
 			}
 		}
-	}
-	if count != 0 {
-		errs = append(errs, errors.New("a heater would come or go"))
 	}
 	return errors.Join(errs...)
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+	"maps"
 	"slices"
 	"time"
 
@@ -220,9 +221,7 @@ func Join(plans []*Plan) *Plan {
 		all.Worse = append(all.Worse, p.Worse...)
 		all.Moves = append(all.Moves, p.Moves...)
 		all.Asides = append(all.Asides, p.Asides...)
-		for owner, in := range p.after {
-			all.after[owner] = in
-		}
+		maps.Copy(all.after, p.after)
 	}
 	return all
 }
