@@ -139,6 +139,17 @@ func isSheet(base string) bool {
 	return base == "swap.toml" || strings.HasSuffix(base, ".swap.toml")
 }
 
+// walkSheets calls do for every sheet of a tree, in passing at most so many files,
+// until it says no. It reports whether that was enough.
+func walkSheets(tree *parser.Tree, most int, do func(sheet string) bool, failed func(error)) bool {
+	walked := 0
+	tree.Walk(".", func(file string) bool {
+		walked++
+		return walked <= most && (!isSheet(path.Base(file)) || do(file))
+	}, failed)
+	return walked <= most
+}
+
 // boundOf returns the absolute path of the root that bounds the reading of a
 // path: the one that is given, else rootOf.
 func boundOf(abs, root string) (string, error) {
@@ -164,15 +175,8 @@ func insideOf(root, name string) (string, error) {
 // rootOf returns the nearest parent of a path that holds .git, else the
 // working directory.
 func rootOf(abs string) string {
-	for dir := abs; ; {
-		if _, err := os.Lstat(filepath.Join(dir, ".git")); err == nil {
-			return dir
-		}
-		parent := filepath.Dir(dir)
-		if parent == dir {
-			break
-		}
-		dir = parent
+	if top := parser.RepositoryOf(abs); top != "" {
+		return top
 	}
 	if wd, err := os.Getwd(); err == nil {
 		return wd

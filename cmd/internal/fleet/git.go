@@ -12,6 +12,8 @@ import (
 	"strings"
 	"syscall"
 	"time"
+
+	"preflash/parser"
 )
 
 // What git is asked, and how, so that nothing in a repository can make it run
@@ -51,16 +53,9 @@ const (
 // openRepository finds the repository that holds a folder, which is free of
 // links. Close takes away what it made.
 func openRepository(dir string) (*repository, error) {
-	top := dir
-	for {
-		if _, err := os.Lstat(filepath.Join(top, ".git")); err == nil {
-			break
-		}
-		parent := filepath.Dir(top)
-		if parent == top {
-			return nil, fmt.Errorf("--changed-since needs a git repository, and %s lies in none", filepath.ToSlash(dir))
-		}
-		top = parent
+	top := parser.RepositoryOf(dir)
+	if top == "" {
+		return nil, fmt.Errorf("--changed-since needs a git repository, and %s lies in none", filepath.ToSlash(dir))
 	}
 	r := &repository{top: top}
 	if err := r.locate(); err != nil {
