@@ -37,17 +37,13 @@ func (f *Fleet) Check() *Result {
 	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Since: f.Options.Since, Compared: f.Options.Known != nil}
 	for i, s := range f.Sources {
 		p := &r.Printers[i]
-		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Findings: slices.Clone(s.findings), every: s.every}
+		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Problem: s.problem(), Findings: slices.Clone(s.findings), every: s.every}
 		r.Fixed = append(r.Fixed, s.known.fixed...)
 		if s.Style != nil {
 			p.Style = s.Style.Name()
 		}
 		if s.NoSheet {
 			p.Begin, p.Passed = s.target.without.Begin(), s.target.without.Passed
-		}
-		if s.Err != nil {
-			problem := problemOf(s.Err)
-			p.Problem = &problem
 		}
 	}
 	r.tellOnce()

@@ -37,11 +37,10 @@ const maxAbsent = 32
 // hotend, from 0. The error says what a part lacks, and what there is to choose.
 // Close the configuration's tree when done with it.
 func ReadConfiguration(names []string, root string, tool int) (*Configuration, error) {
-	first := "."
-	if len(names) > 0 {
-		first = names[0]
+	if len(names) == 0 {
+		names = []string{"."}
 	}
-	tree, root, err := treeOf(first, root)
+	tree, root, err := treeOf(names[0], root)
 	if err != nil {
 		return nil, err
 	}
@@ -55,10 +54,7 @@ func ReadConfiguration(names []string, root string, tool int) (*Configuration, e
 
 // readConfiguration does so in a tree that is open.
 func readConfiguration(c *Configuration, names []string, tool int) (*Configuration, error) {
-	first := "."
-	if len(names) > 0 {
-		first = names[0]
-	}
+	first := names[0]
 	inside, err := insideOf(c.root, first)
 	if err != nil {
 		return nil, err

@@ -231,12 +231,8 @@ func (r *repository) commit(rev string) (string, error) {
 		return "", unknown
 	}
 	hash := name
-	for _, place := range []string{"", "refs/", "refs/tags/", "refs/heads/", "refs/remotes/", "refs/remotes/*/HEAD"} {
-		full := place + name
-		if strings.Contains(place, "*") {
-			full = strings.Replace(place, "*", name, 1)
-		}
-		found, err := r.ref(full)
+	for _, place := range []string{"*", "refs/*", "refs/tags/*", "refs/heads/*", "refs/remotes/*", "refs/remotes/*/HEAD"} {
+		found, err := r.ref(strings.Replace(place, "*", name, 1))
 		if err != nil {
 			return "", err
 		}

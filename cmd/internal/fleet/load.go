@@ -221,6 +221,15 @@ func (s *Source) Name() string {
 	return s.Sheet.Printer.Name.Value
 }
 
+// problem is why it could not be read, or not whole; nil where it could.
+func (s *Source) problem() *Problem {
+	if s.Err == nil {
+		return nil
+	}
+	p := problemOf(s.Err)
+	return &p
+}
+
 // Input is what the rules looked at; nil where it could not be read.
 func (s *Source) Input() *rules.Input {
 	if !s.read() {
