@@ -82,7 +82,7 @@ func (t *trial) hidden(f rules.Finding) bool {
 }
 
 // holdTemperature demands that the hotend does not get hotter at the highest
-// target, where that is above a rating.
+// target, and that no higher one can be asked for, where that is above a rating.
 func (g *group) holdTemperature(t *trial) error {
 	wasC, told := rules.ActualAtHighestTarget(t.before.input)
 	isC, tells := rules.ActualAtHighestTarget(t.now.input)
@@ -90,6 +90,7 @@ func (g *group) holdTemperature(t *trial) error {
 	oldC, had := rules.HighestTarget(t.before.input)
 	newC, has := rules.HighestTarget(t.now.input)
 	rated := fmt.Sprintf("the %s is rated for %s", by, unit.Celsius(ratedC))
+	rises := had && newC > oldC+rules.HotterK
 	if had && !has {
 		return errors.New("the highest target could no longer be told")
 	}
@@ -97,14 +98,21 @@ func (g *group) holdTemperature(t *trial) error {
 		if told && !math.IsInf(wasC, 1) {
 			return fmt.Errorf("nothing would say any more how hot the hotend is at the highest target, and %s", rated)
 		}
-		if had && newC > oldC+rules.HotterK {
+		if rises {
 			return fmt.Errorf("the highest target would rise from %s to %s while nothing says how hot the hotend is then, and %s",
 				unit.Celsius(oldC), unit.Celsius(newC), rated)
 		}
 		return nil
 	}
-	if told && isC > max(ratedC, wasC)+rules.HotterK {
+	if isC <= ratedC+rules.HotterK {
+		return nil
+	}
+	if told && isC > wasC+rules.HotterK {
 		return fmt.Errorf("the hotend would be at %s at the highest target instead of %s, and %s", unit.Celsius(isC), unit.Celsius(wasC), rated)
+	}
+	if rises {
+		return fmt.Errorf("the highest target would rise from %s to %s, where the hotend is at %s, and %s",
+			unit.Celsius(oldC), unit.Celsius(newC), unit.Celsius(isC), rated)
 	}
 	return nil
 }
