@@ -197,11 +197,10 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	return nil
 }
 
-// follows reports whether a figure stands where and as it did and moved to its
-// safer side: it is a formula of another one.
+// follows reports whether a figure stands as it did and moved to its safer side:
+// it is a formula of another one.
 func follows(was, is parser.Description) bool {
-	return is.State == parser.Set && was.Name == is.Name && was.At.Text() != "" && was.At.Text() == is.At.Text() &&
-		was.Key.Looser(was.Value, is.Value)
+	return is.State == parser.Set && was.At.Text() == is.At.Text() && was.Key.Looser(was.Value, is.Value)
 }
 
 // holdHeaters demands that nothing changed of other tools, the bed, the chamber

@@ -124,6 +124,7 @@ func TestHoldFindings(t *testing.T) {
 		want          string
 	}{
 		{name: "nothing"},
+		{"still speaks and was left out", nil, []rules.Finding{finding("pid-stale", "barred", w, 1)}, []rules.Finding{finding("pid-stale", "barred", e, 1)}, ""},
 		{"mended", []rules.Finding{finding("temp-ceiling", "", e, 1)}, nil, []rules.Finding{finding("temp-ceiling", "", e, 1)}, ""},
 		{"still speaks", []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{finding("temp-reach", "", w, 1)},
 			"temp-reach still speaks after the change that should have silenced it: so it is"},
@@ -160,6 +161,7 @@ func TestHoldFindings(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			g, trial := alter(t, nil, nil)
 			g.counts = func(rule string) bool { return rule != "min-temp-high" }
+			g.barred[claim{trial.Owner, "pid-stale", "barred"}] = Reason{}
 			trial.before.findings, trial.now.findings, trial.mended = tt.before, tt.after, tt.mended
 			expect(t, g.holdFindings(trial), tt.want)
 			if worse := len(g.plan.Worse) > 0; worse != (tt.name == "gains that meet a lower limit" || tt.name == "hidden by a cause that is gone") {
@@ -265,6 +267,9 @@ func TestHoldSettings(t *testing.T) {
 		{"comes into force", on(func(p *parser.Printer) {
 			p.Limits.Graces = append(p.Limits.Graces, parser.Setting[float64]{Key: parser.Grace("anyhow"), State: parser.Set, Value: 9})
 		}), nil, "the grace time anyhow would come into force although no rule asked for it", 0},
+		{"comes into force, asked for", on(func(p *parser.Printer) {
+			p.Limits.Graces = append(p.Limits.Graces, parser.Setting[float64]{Key: parser.Grace("anyhow"), State: parser.Set, Value: 9})
+		}), asked{parser.Grace("anyhow"): {"runaway-loose"}}, "", 0},
 		{"comes into force without a safer way", on(func(p *parser.Printer) {
 			p.Flow.CarriedOver = append(p.Flow.CarriedOver, parser.Setting[float64]{Key: parser.Carried("load length"), State: parser.Set, Value: 9})
 		}), nil, "", 0},
@@ -381,7 +386,29 @@ func TestHoldOptions(t *testing.T) {
 	}
 }
 
-// What stands on a line that was edited is the edit's own business.
+// What stood or stands on a line that was edited is the edit's own business.
+func TestHoldEdited(t *testing.T) {
+	there := func(a *altered) {
+		at := parser.Span{File: a.Printer().Files[0], Start: 0, End: 1}
+		a.options = append(slices.Clone(a.options), parser.Entry{Name: "a", Value: "1", Active: parser.Yes, Elsewhere: true, At: at})
+		a.Printer().Storage.On = parser.Setting[bool]{Key: a.Printer().Storage.On.Key, State: parser.Set, Value: true, Place: parser.Place{At: at}}
+	}
+	for name, states := range map[string][2]func(*altered){"goes": {there, nil}, "comes": {nil, there}} {
+		g, trial := alter(t, states[0], states[1])
+		for _, st := range []*state{trial.before, trial.now} { // each was read in a folder of its own
+			f := st.config.Printer().Files[0]
+			g.plan.Files = append(g.plan.Files, FileChange{f.Real, f.Data, append([]byte("#"), f.Data...)})
+		}
+		expect(t, g.holdOptions(trial), "")
+		if name == "comes" {
+			expect(t, g.holdSettings(trial), "")
+		}
+		if len(g.plan.Asides) > 0 {
+			t.Errorf("%s: said aside: %v", name, g.plan.Asides)
+		}
+	}
+}
+
 func TestEditedLines(t *testing.T) {
 	old, new := []byte("a\nb\nc\nd\n"), []byte("a\nB\nc\nx\nd\n")
 	g := group{plan: &Plan{Files: []FileChange{{"f", old, new}}}}
