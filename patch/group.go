@@ -158,9 +158,6 @@ func (g *group) round() ([]Owned, error) {
 		sets = append(sets, Owned{Owner: t.Owner, Edits: edits})
 		g.plan.Reasons = append(g.plan.Reasons, t.made...)
 		for _, r := range t.made {
-			if !r.Finding.Partial {
-				t.mended = append(t.mended, r.Finding)
-			}
 			for _, c := range r.Finding.Changes {
 				for u, key := range g.sharing(t, c.Key) {
 					u.asked[key] = append(u.asked[key], r.Finding.Rule)
@@ -196,7 +193,7 @@ func (g *group) collect(t *trial, late bool) error {
 		return nil
 	}
 	for _, f := range t.now.findings {
-		if _, barred := g.barred[claimOf(t.Owner, f)]; barred || !wanted(f, g.counts) || g.late[claimOf(t.Owner, f)] != late {
+		if g.isBarred(t, f) || !wanted(f, g.counts) || g.late[claimOf(t.Owner, f)] != late {
 			continue
 		}
 		if u, key := g.overruling(t, f); u != nil {

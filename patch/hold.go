@@ -35,9 +35,12 @@ func worst(findings []rules.Finding, about rules.Finding) *rules.Finding {
 // new, and that none got worse.
 func (g *group) holdFindings(t *trial) error {
 	var errs []error
-	for _, f := range t.mended {
+	for _, r := range g.plan.Reasons {
+		if r.Owner != t.Owner || r.Finding.Partial || g.isBarred(t, r.Finding) {
+			continue
+		}
 		// A note may remain beside the change that it is about.
-		if w := worst(t.now.findings, f); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) && !g.isBarred(t, f) {
+		if w := worst(t.now.findings, r.Finding); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) {
 			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s", w.Rule, w.Text()))
 		}
 	}

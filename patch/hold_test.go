@@ -116,6 +116,8 @@ func TestHoldFindings(t *testing.T) {
 	const e, w, n = rules.Error, rules.Warning, rules.Note
 	asks := finding("temp-ceiling", "", n, 0)
 	asks.Changes = []parser.Change{{Key: parser.MaxTemp, Value: 1.0}}
+	partial := finding("temp-reach", "", w, 1)
+	partial.Partial = true
 	plain := rules.Finding{Rule: "sensor-fault", Level: e, Message: "so it is"}
 	tests := []struct {
 		name          string
@@ -124,6 +126,7 @@ func TestHoldFindings(t *testing.T) {
 		want          string
 	}{
 		{name: "nothing"},
+		{"still speaks, as was said", []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{partial}, ""},
 		{"still speaks and was left out", nil, []rules.Finding{finding("pid-stale", "barred", w, 1)}, []rules.Finding{finding("pid-stale", "barred", e, 1)}, ""},
 		{"mended", []rules.Finding{finding("temp-ceiling", "", e, 1)}, nil, []rules.Finding{finding("temp-ceiling", "", e, 1)}, ""},
 		{"still speaks", []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{finding("temp-reach", "", w, 1)},
@@ -162,7 +165,10 @@ func TestHoldFindings(t *testing.T) {
 			g, trial := alter(t, nil, nil)
 			g.counts = func(rule string) bool { return rule != "min-temp-high" }
 			g.barred[claim{trial.Owner, "pid-stale", "barred"}] = Reason{}
-			trial.before.findings, trial.now.findings, trial.mended = tt.before, tt.after, tt.mended
+			trial.before.findings, trial.now.findings = tt.before, tt.after
+			for _, f := range tt.mended {
+				g.plan.Reasons = append(g.plan.Reasons, Reason{Owner: trial.Owner, Finding: f}, Reason{Owner: "another.toml", Finding: f})
+			}
 			expect(t, g.holdFindings(trial), tt.want)
 			if worse := len(g.plan.Worse) > 0; worse != (tt.name == "gains that meet a lower limit" || tt.name == "hidden by a cause that is gone") {
 				t.Errorf("said to be worse: %v", g.plan.Worse)
