@@ -5,9 +5,8 @@ import (
 	"errors"
 	"fmt"
 	"runtime"
+	"sync"
 	"sync/atomic"
-
-	"golang.org/x/sync/errgroup"
 
 	"preflash/parser"
 	"preflash/parser/sheet"
@@ -131,18 +130,17 @@ func (f *Fleet) Close() {
 func (f *Fleet) each(do func(i int)) {
 	workers := min(cmp.Or(max(f.Options.Jobs, 0), runtime.GOMAXPROCS(0)), len(f.Sources))
 	var next atomic.Int64
-	work := func() error {
+	work := func() {
 		for i := int(next.Add(1)) - 1; i < len(f.Sources); i = int(next.Add(1)) - 1 {
 			do(i)
 		}
-		return nil // do keeps its own errors
 	}
-	var group errgroup.Group
+	var group sync.WaitGroup
 	for range workers - 1 {
 		group.Go(work)
 	}
-	_ = work() // waking another thread would take longer than one printer
-	_ = group.Wait()
+	work() // waking another thread would take longer than one printer
+	group.Wait()
 }
 
 // load reads the sheet and the configuration that it names. With an error the
