@@ -28,11 +28,13 @@ func (c *config) build() {
 		c.remark(parser.RemarkMismatch, parser.Span{}, "the sheet names tool %d, and the configuration has no [%s]", c.tool, hotend)
 	}
 	heater := c.heaterOf(hotend)
+	presets, advances := c.inMacros(heater, hotend)
 	p.Limits = c.limits(heater)
+	p.Limits.Presets = presets
 	p.Hotend = c.hotend(heater, p.Limits.MaxTemp)
 	p.Bed = c.bed()
 	p.ColdSide = c.coldSide(heater)
-	p.Flow = c.flow(hotend)
+	p.Flow = c.flow(hotend, advances)
 	p.Geometry = c.geometry()
 	p.Storage.On = parser.Setting[bool]{Key: parser.StorageOn, State: parser.Off}
 	c.remarkHidden()
@@ -60,7 +62,6 @@ func (c *config) limits(heater string) parser.Limits {
 	}
 	l.MaxTemp = c.read(figure{key: parser.MaxTemp, section: heater, option: "max_temp", demand: above})
 	l.Margin = parser.Setting[float64]{Key: parser.Margin, State: parser.Default}
-	l.Presets = c.presets(heater)
 
 	within := anything
 	if l.MinTemp.Known() && l.MaxTemp.Known() {
@@ -156,7 +157,7 @@ func (c *config) bed() parser.Bed {
 
 // flow reads what belongs to filament and melt. The firmware has no limit of
 // the flow by volume.
-func (c *config) flow(hotend string) parser.Flow {
+func (c *config) flow(hotend string, advances []parser.Setting[float64]) parser.Flow {
 	f := parser.Flow{
 		NozzleMM:   c.read(figure{key: parser.NozzleDiameter, section: hotend, option: "nozzle_diameter", demand: positive}),
 		FilamentMM: c.read(figure{key: parser.FilamentWidth, section: hotend, option: "filament_diameter", demand: positive}),
@@ -175,7 +176,7 @@ func (c *config) flow(hotend string) parser.Flow {
 			c.read(figure{key: parser.Carried("retract length"), section: "firmware_retraction", option: "retract_length", optional: true, demand: atLeast(0)}),
 			c.read(figure{key: parser.Carried("extra length after retract"), section: "firmware_retraction", option: "unretract_extra_length", optional: true, demand: atLeast(0)}))
 	}
-	f.CarriedOver = append(f.CarriedOver, c.advances(hotend)...)
+	f.CarriedOver = append(f.CarriedOver, advances...)
 	f.CarriedOver = append(f.CarriedOver, c.loadLengths()...)
 	return f
 }

@@ -44,7 +44,7 @@ type Source struct {
 
 // keptBytes is how much text of configurations is kept for the proof, unless
 // all is. What goes over it is read again where the proof needs it.
-const keptBytes = 64 << 20
+const keptBytes = 8 << 20
 
 // Load finds the sheets that the paths name, reads every printer and checks it.
 // One that cannot be read hides no other. progress, if not nil, is called after
@@ -191,12 +191,17 @@ func (s *Source) loadBare(tree *parser.Tree) {
 // read reports whether the configuration could be read, if not whole.
 func (s *Source) read() bool { return s.Config != nil }
 
-// forget lets go of the text. What the proof needs without it stays.
+// forget lets go of the text. What tells whether the printer asks for a change
+// stays; the proof reads the rest again.
 func (s *Source) forget() {
 	s.Config = nil
-	for i := range s.Findings {
-		s.Findings[i].At = parser.Span{}
+	var asked []rules.Finding
+	for _, f := range s.Findings {
+		if len(f.Changes) > 0 {
+			asked = append(asked, rules.Finding{Rule: f.Rule, Changes: f.Changes, Waived: f.Waived})
+		}
 	}
+	s.Findings = asked
 }
 
 // inputs lists what was opened or looked for, as shown.
