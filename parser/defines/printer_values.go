@@ -182,7 +182,7 @@ func (r *reader) telling(name string, m macro) parser.Place {
 // unsettled says why a value cannot be told: it goes over a limit, or depends
 // on what the files do not settle.
 func (r *reader) unsettled(d *define) string {
-	is := d.body.String() + ": " + d.name + " is “" + clip(d.value()) + "”, "
+	is := d.body.String() + ": " + d.name + " is “" + parser.Quote(d.value()) + "”, "
 	switch why, over := r.s.unsettled(d.value()); {
 	case over:
 		return is + "which cannot be read: " + why

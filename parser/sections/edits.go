@@ -141,7 +141,7 @@ func (e *editor) fanPower(s parser.Description, v float64) error {
 
 // decimal writes a figure with no fewer decimals than the one it replaces.
 func decimal(v float64, was string) string {
-	text := strconv.FormatFloat(v, 'f', -1, 64)
+	text := parser.Decimal(v)
 	if _, decimals, found := strings.Cut(was, "."); found && literalNumber([]byte(was)) {
 		_, own, pointed := strings.Cut(text, ".")
 		if missing := len(decimals) - len(own); missing > 0 && missing <= mostDecimals {

@@ -34,14 +34,12 @@ func (f figure) within(l, h float64) figure   { f.low, f.high = l, h; return f }
 func span(low, high float64, u string) figure { return figure{low: low, high: high, unit: u} }
 
 func (f figure) String() string {
-	text := fmt.Sprintf("a number from %s to %s", number(f.low), number(f.high))
+	text := fmt.Sprintf("a number from %s to %s", parser.Decimal(f.low), parser.Decimal(f.high))
 	if f.unit != "" {
 		text += " " + f.unit
 	}
 	return text
 }
-
-func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // take checks one number.
 func (f figure) take(v *value) (float64, string) {
