@@ -158,7 +158,7 @@ func placeOf(d *define) parser.Place {
 	if d.body.Start == d.body.End {
 		return parser.Place{At: d.at}
 	}
-	return parser.Place{At: d.body, Value: d.body.Text()}
+	return parser.Place{At: d.body, Written: d.body.Text()}
 }
 
 // telling is the place that tells a person most about a name that is not in
@@ -216,7 +216,7 @@ func (r *reader) value(f figure) parser.Setting[float64] {
 	at, text, why := m.winner.body, m.winner.value(), ""
 	if f.list {
 		at, text, why = r.element(m.winner, f.element, f.repeats)
-		s.Place = parser.Place{At: at, Value: at.Text()}
+		s.Place = parser.Place{At: at, Written: at.Text()}
 	}
 	if why != "" {
 		s.State, s.Why = parser.Unknown, why

@@ -153,7 +153,7 @@ func (r *reader) oldWatch(spelling *watchSpelling) parser.Watch {
 	w.RiseC = r.number(figure{key: k.Rise, names: []string{spelling.rise}, round: roundNearest, near: []string{spelling.riseWindow}})
 	if s := &w.RiseWindowS; s.State == parser.Set && s.Value < 1 {
 		s.State = parser.Unknown
-		s.Why = s.At.String() + ": " + s.Name + " is “" + s.Place.Value + "”; this generation counts it in milliseconds, and so short a window makes no sense"
+		s.Why = s.At.String() + ": " + s.Name + " is “" + s.Written + "”; this generation counts it in milliseconds, and so short a window makes no sense"
 	}
 	w.RiseOn = r.riseOn(spelling, &w)
 	dim(&w)

@@ -19,11 +19,11 @@ func (c *config) coldSide(heater string) parser.ColdSide {
 			continue
 		}
 		fan := parser.Setting[string]{Key: parser.FanOutput, Value: s.name, State: parser.Set, Name: "[" + s.name + "]"}
-		fan.Place = parser.Place{At: c.headingSpan(s.name), Value: s.name}
+		fan.Place = parser.Place{At: c.headingSpan(s.name), Written: s.name}
 		follows := []string{"extruder"}
 		if o, _ := c.find(s.name, "heater"); o != nil {
 			fan.Place, fan.Name = c.place(o), fan.Name+" heater"
-			follows = strings.Split(fan.Place.Value, ",")
+			follows = strings.Split(fan.Written, ",")
 		}
 		follow, stands := names(follows, heater), c.standsStill(s.name)
 		switch {

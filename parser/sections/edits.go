@@ -116,7 +116,7 @@ func (e *editor) figure(s parser.Description, v float64) error {
 	case s.Key == parser.FanAtShutdown:
 		return e.cannot(s, "it follows from two options of the fan")
 	}
-	return e.option(s, decimal(v, s.Place.Value))
+	return e.option(s, decimal(v, s.Written))
 }
 
 // fanPower gives a fan a share of full power, by its speed as far as that goes.
@@ -127,7 +127,7 @@ func (e *editor) fanPower(s parser.Description, v float64) error {
 	if limit.State == parser.Set {
 		speed = min(v/limit.Value, 1)
 		if speed == 1 && limit.Value != v {
-			if err := e.write(s, fan, "max_power", decimal(v, limit.Place.Value)); err != nil {
+			if err := e.write(s, fan, "max_power", decimal(v, limit.Written)); err != nil {
 				return err
 			}
 		}

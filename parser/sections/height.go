@@ -20,7 +20,7 @@ func (c *config) geometry() parser.Geometry {
 			g.TriggerMM.Why = "[" + s.name + "] measures distance by a calibration that was made with the old nozzle; calibrate it again"
 		case "smart_effector", "load_cell_probe": // facts of the style: the nozzle touches
 			g.NozzleProbes = parser.Setting[bool]{Key: parser.NozzleProbes, Value: true, State: parser.Set, Name: "[" + s.name + "]"}
-			g.NozzleProbes.Place = parser.Place{At: c.headingSpan(s.name), Value: s.name}
+			g.NozzleProbes.Place = parser.Place{At: c.headingSpan(s.name), Written: s.name}
 		}
 		g.BesideNozzle = c.besideNozzle(s.name)
 	}
@@ -67,7 +67,7 @@ func (c *config) homing(g *parser.Geometry) {
 	}
 	h := &g.Homes
 	h.Key, h.State, h.Place, h.Name = parser.ZHoming, parser.Set, c.place(pin), "["+axis+"] "+string(c.keyOf(pin))
-	if strings.HasSuffix(h.Place.Value, virtualEndstop) {
+	if strings.HasSuffix(h.Written, virtualEndstop) {
 		h.Value = parser.HomesByProbe
 		return
 	}
@@ -161,7 +161,7 @@ func (c *config) offsetsIn(s *section, o *option, at int, line []byte) (list []p
 		}
 		from := word[1] - len(text)
 		list = append(list, parser.Setting[float64]{Key: parser.Offset(axis), Value: v, State: parser.Set, Name: "[" + s.name + "]",
-			Place: parser.Place{At: parser.Span{File: o.file, Start: at + from, End: at + word[1]}, Value: string(text), Saved: o.saved}})
+			Place: parser.Place{At: parser.Span{File: o.file, Start: at + from, End: at + word[1]}, Written: string(text), Saved: o.saved}})
 	}
 	return list
 }

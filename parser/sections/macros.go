@@ -29,7 +29,7 @@ func (c *config) inMacros(heater, hotend string) (presets, advances []parser.Set
 			}
 			text := at.Text()
 			v, ok := number(text)
-			found := parser.Setting[float64]{Value: v, State: parser.Set, Name: "[" + s.name + "]", Place: parser.Place{At: at, Value: text, Saved: o.saved}}
+			found := parser.Setting[float64]{Value: v, State: parser.Set, Name: "[" + s.name + "]", Place: parser.Place{At: at, Written: text, Saved: o.saved}}
 			switch {
 			case !ok, what == aTarget && v <= 0: // 0 switches off
 			case what == aTarget:

@@ -125,7 +125,7 @@ func (c *config) control(heater string) parser.Setting[parser.Control] {
 		}
 		return s
 	}
-	switch s.Place.Value {
+	switch s.Written {
 	case "pid":
 		s.Value = parser.ControlPID
 	case "watermark":
@@ -134,7 +134,7 @@ func (c *config) control(heater string) parser.Setting[parser.Control] {
 		s.Value = parser.ControlModel
 	default:
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s, which Preflash does not know", s.Name, quoted(s.Place.Value))
+		s.Why = fmt.Sprintf("%s is %s, which Preflash does not know", s.Name, quoted(s.Written))
 	}
 	return s
 }
@@ -148,7 +148,7 @@ func (c *config) bed() parser.Bed {
 	}
 	b.Heated.Value, b.Heated.State = true, parser.Set
 	b.Heated.At, b.Heated.Name = c.headingSpan(bedHeater), "["+bedHeater+"]"
-	b.Heated.Place.Value = bedHeater
+	b.Heated.Written = bedHeater
 	b.Sensor = c.sensor(parser.BedSensor, bedHeater)
 	maxTemp := c.read(figure{section: bedHeater, option: "max_temp", demand: anything})
 	b.Watch = c.watch(bedHeater, bedWatch, maxTemp)

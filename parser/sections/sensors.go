@@ -138,7 +138,7 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 		}
 		return s
 	}
-	s.Value = c.sensorType(s.Place.Value, heater)
+	s.Value = c.sensorType(s.Written, heater)
 	d := &s.Value
 	c.chip(d, heater)
 	if d.Form == parser.FormAmplifier || d.Kind == parser.KindUnknown {

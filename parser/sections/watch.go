@@ -77,7 +77,7 @@ func (c *config) blinding(w *parser.Watch, maxTemp parser.Setting[float64]) (lis
 // endless reports whether a figure is written as infinity or as no number,
 // which the firmware accepts and with which no comparison holds.
 func endless(s *parser.Setting[float64]) bool {
-	v, ok := number(s.Place.Value)
+	v, ok := number(s.Written)
 	return ok && (math.IsInf(v, 1) || math.IsNaN(v))
 }
 
