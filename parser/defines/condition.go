@@ -175,7 +175,7 @@ func (e *expander) word(t token, a arithmetic) string {
 // circular reports whether a name that is met in its own expansion is one that
 // the firmware derives: then what it derives it from cannot be told.
 func (e *expander) circular(word string) bool {
-	return e.s.table.all[e.s.table.intern(word)].settled
+	return e.s.table.all[e.s.table.intern(word)].neverOutside
 }
 
 // foreign reports whether a word that is no macro here may be one outside.

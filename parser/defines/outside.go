@@ -68,10 +68,10 @@ func (s *source) tell(outside []parser.Define) error {
 			return parser.Errorf(d.At, "%s %s", parser.Quote(d.Name), why)
 		}
 		n := &s.table.all[s.table.intern(d.Name)]
-		if n.told {
+		if n.sheetSays {
 			return parser.Errorf(d.At, "%s stands in the sheet twice; say once whether it is defined", parser.Quote(d.Name))
 		}
-		n.told = true
+		n.sheetSays = true
 	}
 	return nil
 }

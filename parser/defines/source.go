@@ -33,7 +33,7 @@ type source struct {
 	table nameTable
 
 	// While the lines are run.
-	journal []change
+	journal []undo
 	groups  []group
 	pushed  map[int32][]state // by name, what #pragma push_macro saved
 	sets    []alternatives

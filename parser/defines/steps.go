@@ -121,7 +121,7 @@ func (c *config) figure(name string) float64 {
 	if !c.read() {
 		return 0
 	}
-	s := (&reader{s: c.s, gen: c.gen, basis: c.basis}).value(figure{names: []string{name}, absent: absentHidden})
+	s := (&reader{s: c.s, gen: c.gen, basis: c.basis}).value(numberSpelling{names: []string{name}, absent: absentHidden})
 	if !s.Known() {
 		return 0
 	}

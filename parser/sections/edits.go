@@ -122,7 +122,7 @@ func (e *editor) figure(s parser.Description, v float64) error {
 // fanPower gives a fan a share of full power, by its speed as far as that goes.
 func (e *editor) fanPower(s parser.Description, v float64) error {
 	fan := e.printer.ColdSide.Fan.Value
-	limit := e.read(figure{section: fan, option: "max_power", usual: 1, optional: true, demand: positive})
+	limit := e.read(numberOption{section: fan, option: "max_power", usual: 1, optional: true, demand: positive})
 	speed := v
 	if limit.State == parser.Set {
 		speed = min(v/limit.Value, 1)
@@ -246,7 +246,7 @@ func (e *editor) turn(s parser.Description, on bool) error {
 	case parser.HotendWatchOn:
 		return e.unblind(&p.Hotend.Watch, p.Limits.MaxTemp)
 	case parser.BedWatchOn:
-		return e.unblind(&p.Bed.Watch, e.read(figure{section: bedHeater, option: "max_temp", demand: anything}))
+		return e.unblind(&p.Bed.Watch, e.read(numberOption{section: bedHeater, option: "max_temp", demand: anything}))
 	}
 	return e.cannot(s, "it depends on what is wired to the printer")
 }

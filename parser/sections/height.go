@@ -13,7 +13,7 @@ import (
 func (c *config) geometry() parser.Geometry {
 	g := parser.Geometry{TriggerMM: parser.Setting[float64]{Key: parser.ProbeTrigger, State: parser.Off}}
 	if s := c.probe(); s != nil {
-		g.TriggerMM = c.read(figure{key: parser.ProbeTrigger, section: s.name, option: "z_offset", demand: anything})
+		g.TriggerMM = c.read(numberOption{key: parser.ProbeTrigger, section: s.name, option: "z_offset", demand: anything})
 		switch s.kind {
 		case eddyProbe:
 			g.TriggerMM.State = parser.Unknown
@@ -74,14 +74,14 @@ func (c *config) homing(g *parser.Geometry) {
 	if g.Towers {
 		h.Value = parser.HomesFar // its switches are on top of the towers
 		for _, tower := range [...]string{"a", "b", "c"} {
-			s := c.read(figure{key: parser.Endstop(tower), section: "stepper_" + tower, option: "position_endstop", optional: true, demand: anything})
+			s := c.read(numberOption{key: parser.Endstop(tower), section: "stepper_" + tower, option: "position_endstop", optional: true, demand: anything})
 			if s.State != parser.Default { // as the first tower
 				g.EndstopMM = append(g.EndstopMM, s)
 			}
 		}
 		return
 	}
-	s := c.read(figure{key: parser.Endstop(""), section: axis, option: "position_endstop", demand: anything})
+	s := c.read(numberOption{key: parser.Endstop(""), section: axis, option: "position_endstop", demand: anything})
 	g.EndstopMM = append(g.EndstopMM, s)
 	h.Value = c.direction(axis, &s)
 }
@@ -95,8 +95,8 @@ func (c *config) direction(axis string, endstop *parser.Setting[float64]) parser
 		}
 		return parser.HomesAtBed
 	}
-	low := c.read(figure{section: axis, option: "position_min", optional: true, demand: anything})
-	high := c.read(figure{section: axis, option: "position_max", demand: anything})
+	low := c.read(numberOption{section: axis, option: "position_min", optional: true, demand: anything})
+	high := c.read(numberOption{section: axis, option: "position_max", demand: anything})
 	if !low.Known() || !high.Known() || !endstop.Known() {
 		return parser.HomesBySwitch
 	}
@@ -122,7 +122,7 @@ func (c *config) offsets() (list []parser.Setting[float64]) {
 				continue
 			}
 			for _, axis := range [...]string{"x", "y", "z"} {
-				d := c.read(figure{key: parser.Offset(axis), section: s.name, option: "gcode_" + axis + "_offset", optional: true, demand: anything})
+				d := c.read(numberOption{key: parser.Offset(axis), section: s.name, option: "gcode_" + axis + "_offset", optional: true, demand: anything})
 				if d.State != parser.Default {
 					list = append(list, d)
 				}

@@ -153,7 +153,7 @@ func (c *config) loadLengths() (list []parser.Setting[float64]) {
 				continue
 			}
 			readable := strings.ReplaceAll(name[len("variable_"):], "_", " ")
-			list = append(list, c.read(figure{key: parser.Carried(readable + " of " + s.own), section: s.name, option: name, demand: anything}))
+			list = append(list, c.read(numberOption{key: parser.Carried(readable + " of " + s.own), section: s.name, option: name, demand: anything}))
 		}
 	}
 	return list

@@ -76,8 +76,8 @@ func (d demand) unmet(v float64) string {
 	return ""
 }
 
-// figure is how to read one option that holds a figure.
-type figure struct {
+// numberOption is how to read one option that holds a numberOption.
+type numberOption struct {
 	key      parser.Key
 	section  string
 	option   string // folded
@@ -91,7 +91,7 @@ type figure struct {
 // read makes a setting of the option that is in force. Where the firmware
 // would refuse the value, or needs one and finds none, the state is Unknown
 // and says so.
-func (c *config) read(f figure) parser.Setting[float64] {
+func (c *config) read(f numberOption) parser.Setting[float64] {
 	s := parser.Setting[float64]{Key: f.key}
 	o := adopt(c, &s, f.section, f.option)
 	switch {
