@@ -39,7 +39,7 @@ func (c *config) Others() []parser.Heater {
 func (c *config) other(name string, tool int, prefix, sensor string, watch *watchSpelling) parser.Heater {
 	r := &reader{s: c.s, gen: c.gen} // its slots are for nobody
 	h := parser.Heater{Name: name, Tool: tool}
-	for _, f := range [...]figure{
+	for _, f := range [...]numberSpelling{
 		{key: parser.MinTemp, names: []string{prefix + "_MINTEMP"}, absent: absentOff},
 		{key: parser.MaxTemp, names: []string{prefix + "_MAXTEMP"}, absent: absentOff},
 		{key: parser.Margin, names: []string{prefix + "_OVERSHOOT"}, absent: absentOff},

@@ -184,7 +184,7 @@ gcode:
 			t.Errorf("tool 1: %s is %v, want %v", key, s.Value, want)
 		}
 	}
-	if len(p.ColdSide.Elsewhere) != 1 || p.ColdSide.Elsewhere[0].Value != "extruder" {
+	if len(p.ColdSide.Elsewhere) != 1 || p.ColdSide.Elsewhere[0].Written != "extruder" {
 		t.Errorf("tool 1: fans elsewhere %v", p.ColdSide.Elsewhere)
 	}
 	if d := p.Hotend.Sensor.Value; d.Kind != parser.Platinum || d.PullupOhm != 2200 {
@@ -448,7 +448,7 @@ func TestHides(t *testing.T) {
 	s := described(t, c, parser.MaxTemp)
 	var hidden []string
 	for _, h := range s.Hides {
-		hidden = append(hidden, fmt.Sprintf("%s %s %v", h.At.File.Path, h.Value, h.Saved))
+		hidden = append(hidden, fmt.Sprintf("%s %s %v", h.At.File.Path, h.Written, h.Saved))
 	}
 	if got := strings.Join(hidden, ", "); s.Value != 300.0 || s.Name != "[extruder] Max_Temp" || got != "printer.cfg 280 false, x.cfg 260 false, printer.cfg 290 true" {
 		t.Errorf("%v %s hides %s", s.Value, s.Name, got)
@@ -464,7 +464,7 @@ func TestAdvancesInMacros(t *testing.T) {
 		"  SET_PRESSURE_ADVANCE EXTRUDER=extruder1 ADVANCE=0.08\n  SET_PRESSURE_ADVANCE ADVANCE={params.PA|default(0.09)}\n")
 	var got []string
 	for _, s := range c.Printer().Flow.CarriedOver[1:] {
-		if s.Key != "pressure advance of START" || s.At.Text() != s.Place.Value {
+		if s.Key != "pressure advance of START" || s.At.Text() != s.Written {
 			t.Errorf("%+v", s)
 		}
 		got = append(got, s.At.Text())

@@ -33,7 +33,7 @@ func TestSavedFillsGaps(t *testing.T) {
 			}
 		}
 		s := described(t, c, parser.GainP)
-		if s.Value != 10.0 || s.Saved || len(s.Hides) != 1 || !s.Hides[0].Saved || s.Hides[0].Value != "20" {
+		if s.Value != 10.0 || s.Saved || len(s.Hides) != 1 || !s.Hides[0].Saved || s.Hides[0].Written != "20" {
 			t.Errorf("kp %+v", s)
 		}
 		if s := described(t, c, parser.LoopControl); !s.Saved || s.At.Text() != "pid" {

@@ -34,7 +34,7 @@ func (c *config) watch(heater string, kind watchKind, maxTemp parser.Setting[flo
 	w := parser.Watch{Form: parser.WatchSum, Usual: kind.usual, CanTurnOn: true}
 	section := watchSection(heater)
 	read := func(key parser.Key, option string, usual float64, demand demand) parser.Setting[float64] {
-		return c.read(figure{key: key, section: section, option: option, usual: usual, optional: true, implied: true, demand: demand})
+		return c.read(numberOption{key: key, section: section, option: option, usual: usual, optional: true, implied: true, demand: demand})
 	}
 	w.RiseC = read(kind.Rise, "heating_gain", kind.usual.RiseC, positive)
 	w.RiseWindowS = read(kind.RiseWindow, "check_gain_time", kind.usual.RiseWindowS, atLeast(1))
@@ -77,7 +77,7 @@ func (c *config) blinding(w *parser.Watch, maxTemp parser.Setting[float64]) (lis
 // endless reports whether a figure is written as infinity or as no number,
 // which the firmware accepts and with which no comparison holds.
 func endless(s *parser.Setting[float64]) bool {
-	v, ok := number(s.Place.Value)
+	v, ok := number(s.Written)
 	return ok && (math.IsInf(v, 1) || math.IsNaN(v))
 }
 

@@ -44,7 +44,7 @@ proof; then the page is written all the same.`,
 				}
 				page.Trials = &t
 			}
-			o.Keep = true
+			keepAll(&o)
 			f := fleet.Load(pathsOr(args), o, nil)
 			defer f.Close()
 			s := f.Survey()

@@ -76,7 +76,7 @@ func findingOf(config parser.Config, f rules.Finding) Finding {
 	rank, danger := rules.RankOf(&f)
 	out := Finding{
 		Rule: f.Rule, Level: f.Level, Rank: rank, Danger: danger, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), Detail: parser.Clip(strings.Clone(f.Detail), maxMessage), More: f.More,
-		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same, about: parser.Clip(f.About, maxLabel), figure: f.Figure, unknown: f.Unknown, cause: f.Cause,
+		Values: f.Values.Clone(), Waived: strings.Clone(f.Waived), same: f.Same, about: parser.Clip(f.About, maxLabel), figure: f.Figure, unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {
 		return out

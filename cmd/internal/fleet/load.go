@@ -5,9 +5,8 @@ import (
 	"errors"
 	"fmt"
 	"runtime"
+	"sync"
 	"sync/atomic"
-
-	"golang.org/x/sync/errgroup"
 
 	"preflash/parser"
 	"preflash/parser/sheet"
@@ -45,7 +44,7 @@ type Source struct {
 
 // keptBytes is how much text of configurations is kept for the proof, unless
 // all is. What goes over it is read again where the proof needs it.
-const keptBytes = 64 << 20
+const keptBytes = 8 << 20
 
 // Load finds the sheets that the paths name, reads every printer and checks it.
 // One that cannot be read hides no other. progress, if not nil, is called after
@@ -131,18 +130,17 @@ func (f *Fleet) Close() {
 func (f *Fleet) each(do func(i int)) {
 	workers := min(cmp.Or(max(f.Options.Jobs, 0), runtime.GOMAXPROCS(0)), len(f.Sources))
 	var next atomic.Int64
-	work := func() error {
+	work := func() {
 		for i := int(next.Add(1)) - 1; i < len(f.Sources); i = int(next.Add(1)) - 1 {
 			do(i)
 		}
-		return nil // do keeps its own errors
 	}
-	var group errgroup.Group
+	var group sync.WaitGroup
 	for range workers - 1 {
 		group.Go(work)
 	}
-	_ = work() // waking another thread would take longer than one printer
-	_ = group.Wait()
+	work() // waking another thread would take longer than one printer
+	group.Wait()
 }
 
 // load reads the sheet and the configuration that it names. With an error the
@@ -193,12 +191,17 @@ func (s *Source) loadBare(tree *parser.Tree) {
 // read reports whether the configuration could be read, if not whole.
 func (s *Source) read() bool { return s.Config != nil }
 
-// forget lets go of the text. What the proof needs without it stays.
+// forget lets go of the text. What tells whether the printer asks for a change
+// stays; the proof reads the rest again.
 func (s *Source) forget() {
 	s.Config = nil
-	for i := range s.Findings {
-		s.Findings[i].At = parser.Span{}
+	var asked []rules.Finding
+	for _, f := range s.Findings {
+		if len(f.Changes) > 0 {
+			asked = append(asked, rules.Finding{Rule: f.Rule, Changes: f.Changes, Waived: f.Waived})
+		}
 	}
+	s.Findings = asked
 }
 
 // inputs lists what was opened or looked for, as shown.
