@@ -375,6 +375,6 @@ func unsettled(reasons []Reason) error {
 				other.Owner, last.Owner, other.Finding.Rule, last.Finding.Rule)
 		}
 	}
-	return fmt.Errorf("%s: the changes do not settle in %d rounds; the last rule to ask for one is %s. Nothing is shown",
+	return fmt.Errorf("%s: the changes come to no end in %d rounds; the last rule to ask for one is %s. Nothing is shown",
 		last.Owner, maxRounds, last.Finding.Rule)
 }

@@ -28,7 +28,7 @@ reaches the temperature at which the firmware shuts down, or that alone make the
 runaway protection trip, which full power up to the target does not; a warning
 where that is so on some boards only.
 Values: kp, ki, kd, overshoot_c, settle_s (within 2 °C, for the last third of a
-run of 900 s or more; null where it does not settle, or does not get there).
+run of 900 s or more; null where it does not get steady, or not there).
 Gains are measured, not guessed, so there is no change: the finding gives the
 console steps of a tune.`,
 	NeedsSheet: true,

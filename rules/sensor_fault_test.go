@@ -116,7 +116,7 @@ func TestSensorFaultWithoutTrips(t *testing.T) {
 	silent(t, sensorFault, in)
 	in.Printer.Limits.Trips = off[bool](parser.Trips)
 	f := one(t, sensorFault, in)
-	wantSaid(t, f, "definition -1", "neither min nor max temp", "only the watches protect")
+	wantSaid(t, f, "definition -1", "neither min nor max temp", "only the runaway protection is left")
 	wantChanges(t, f)
 	if f.Level != Error || f.At.Text() != string(parser.Trips) {
 		t.Errorf("%s at %s", f.Level, f.At.Text())

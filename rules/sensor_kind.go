@@ -25,8 +25,8 @@ belongs to what is shown.
 Behind an amplifier or a chip it is a matter of wiring, and there is no change:
 a person must look at the board. So it is where a chip for platinum is told,
 or an amplifier is for, another resistance at 0 °C than the sheet's curve has;
-and where the chip's reference resistor is below 3 or above 6 times the sensor's
-(common practice, no source).
+and where the chip's reference resistor is below 3 or above 6 times the
+sensor's.
 Note: for how many wires a chip is set up, and what an amplifier is told.
 Cannot be waived. Source: common practice, no source.`,
 	NeedsSheet: true,

@@ -28,7 +28,7 @@ Nozzle as its own probe, or pressing the switch itself: silent.
 Where the sheet gives no shift, it may be any of these: error; warning where
 neither sheet nor configuration says anything of Z.
 Warning of its own: distances between the hotends, which belong to the old one.
-done.height_on, the day on which all of this was measured again, settles it.
+With done.height_on, the day on which all of this was measured again: silent.
 Values: shift_mm, trigger_mm (the new height; null where it cannot be told). No
 change: heights are measured, never computed.`,
 	NeedsSheet: true,

@@ -27,11 +27,11 @@ func TestWaiverFigure(t *testing.T) {
 		waived bool
 		says   string
 	}{
-		{"at the figure", upTo(200, "hotend hold period"), true, ""},
-		{"within what is shown", upTo(199.9, "hotend hold period"), true, ""},
-		{"worse", upTo(199.8, "hotend hold period"), false, "accepted up to 199.8 s and is 200 s now"},
-		{"of another setting", upTo(500, "hotend rise window"), false, ""},
-		{"without the setting", upTo(200, ""), false, `setting = "hotend hold period" and at = 200 (s)`},
+		{"at the figure", upTo(200, "hotend drop check period"), true, ""},
+		{"within what is shown", upTo(199.9, "hotend drop check period"), true, ""},
+		{"worse", upTo(199.8, "hotend drop check period"), false, "accepted up to 199.8 s and is 200 s now"},
+		{"of another setting", upTo(500, "hotend heating check window"), false, ""},
+		{"without the setting", upTo(200, ""), false, `setting = "hotend drop check period" and at = 200 (s)`},
 		{"without a figure", bare, false, `at = 200 (s)`},
 		{"for more than a year", long, false, "until = 2027-11-25 at the latest"},
 	}
