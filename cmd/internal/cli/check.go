@@ -3,10 +3,10 @@ package cli
 import (
 	"bytes"
 	"errors"
-	"fmt"
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -142,12 +142,15 @@ func knownOf(read, write string, today time.Time) (*fleet.Known, error) {
 }
 
 func levelOf(word string) (rules.Level, error) {
-	for _, l := range []rules.Level{rules.Error, rules.Warning, rules.Note} {
-		if l.String() == word {
-			return l, nil
-		}
+	levels := []rules.Level{rules.Error, rules.Warning, rules.Note}
+	var names []string
+	for _, l := range levels {
+		names = append(names, l.String())
 	}
-	return 0, fmt.Errorf("--fail-on %q is no level; choose error, warning or note", word)
+	if err := oneOf("--fail-on", word, names...); err != nil {
+		return 0, err
+	}
+	return levels[slices.Index(names, word)], nil
 }
 
 func textOptions(w io.Writer, color string) (report.TextOptions, error) {
@@ -158,11 +161,8 @@ func textOptions(w io.Writer, color string) (report.TextOptions, error) {
 		o.Color = true
 	case "auto":
 		o.Color = isTerminal && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb"
-	case "never":
-	default:
-		return o, fmt.Errorf("--color %q is not known; choose auto, always or never", color)
 	}
-	return o, nil
+	return o, oneOf("--color", color, "auto", "always", "never")
 }
 
 // filesOf lists every file that a result was read from.
