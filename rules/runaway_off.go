@@ -114,7 +114,7 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseC.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseC))
 	case w.RiseC.Value <= 0:
-		report(Sayf(Error, w.RiseC.At, "raise what the heating check of the %s demands: a rise of %s can never trip it", heater, celsius(w.RiseC.Value)).
+		report(Sayf(Error, w.RiseC.At, "raise the %s: %s can never trip the heating check", w.RiseC.Key, kelvin(w.RiseC.Value)).
 			Of(w.RiseC.Key).Change(w.RiseC.To(w.Usual.RiseC)))
 	}
 }

@@ -58,7 +58,7 @@ Source: common practice, no source.`,
 			if !l.pass(c, fault.reads) {
 				continue
 			}
-			unseen = append(unseen, fault.name+" it reads "+celsius(fault.reads))
+			unseen = append(unseen, fault.name+", the sensor reads "+celsius(fault.reads))
 			if fault.reads > 100 {
 				at = in.Printer.Limits.MaxTemp.At // the fault lies on the hot side
 			}
@@ -66,14 +66,16 @@ Source: common practice, no source.`,
 		if unseen == nil {
 			return
 		}
-		f := Sayf(Error, placed(at, sensorAt(in)), "with the sensor %s, and the firmware trips %s: the fault goes unseen and the heater stays on",
-			strings.Join(unseen, ", "), l)
+		f := Sayf(Error, placed(at, sensorAt(in)), "%s, and the firmware trips %s: the fault goes unseen and the heater stays on",
+			strings.Join(unseen, "; "), l)
 		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
-			f.Message += "; the minimum is looked at only while heating"
+			f.explain("the minimum is looked at only while heating")
 		}
 		if raised, ok := l.raised(in, all); ok {
-			f.Message += "; raise the min temp to " + celsius(raised)
+			f.Message = "raise the min temp to " + celsius(raised) + ": " + f.Message
 			f = f.Change(in.Printer.Limits.MinTemp.To(raised))
+		} else {
+			f.Message = "correct the sensor definition, or look at the board: " + f.Message
 		}
 		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC), "trip_c": finite(l.tripC)}))
 	},
@@ -82,7 +84,7 @@ Source: common practice, no source.`,
 // withoutTrips is the finding of a definition that the firmware holds against
 // neither limit.
 func withoutTrips(in *Input) Finding {
-	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "with definition %s the firmware looks at neither min nor max temp: a broken sensor or amplifier trips nothing, and only the runaway protection is left; put in a converter chip, or a sensor whose definition is a table",
+	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "fit a converter chip, or a sensor whose definition is a table: with definition %s the firmware looks at neither min nor max temp, a broken sensor trips nothing, and only the runaway protection is left",
 		definition(&in.Printer.Hotend.Sensor.Value)).
 		With(Values{"open_c": nil, "short_c": nil, "min_c": nil, "trip_c": nil})
 }

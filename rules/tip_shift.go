@@ -105,7 +105,7 @@ func offsetsStale(in *Input, report func(Finding)) {
 	if len(parts) == 0 {
 		return
 	}
-	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "the distances between the hotends were measured with the old one: %s; measure them again, or the other tool's nozzle strikes the bed or prints beside its part",
+	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again, or the other tool's nozzle strikes the bed or prints beside its part: they belong to the old one (%s)",
 		strings.Join(parts, ", ")).
 		With(Values{"shift_mm": nil, "trigger_mm": nil}))
 }
@@ -136,7 +136,7 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 	place := placed(s.At, at)
 	switch {
 	case s.Value <= 0 && !g.BesideNozzle:
-		report(Sayf(Error, place, "if the nozzle itself is the probe, give z_reference = \"nozzle\"; a probe beside it with a trigger height of %s%s could not trigger before the nozzle touches the bed",
+		report(Sayf(Error, place, "give z_reference = \"nozzle\" if the nozzle itself is the probe, else move the probe: beside it, with a trigger height of %s%s, it could not trigger before the nozzle touches the bed",
 			millimetres(s.Value), kept).With(values))
 	case height <= 0:
 		report(Sayf(Error, place, "move the probe down by more than %s, then measure its trigger height again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
