@@ -271,5 +271,11 @@ func (f *Fleet) onlyChanged(folders []Target) {
 		}
 	}
 	f.each(func(i int) { f.Sources[i].load() })
-	f.Sources = slices.DeleteFunc(f.Sources, func(s *Source) bool { return s.Err == nil && !histories[s.Tree].touched(s.reading) })
+	f.Sources = slices.DeleteFunc(f.Sources, func(s *Source) bool {
+		same := s.Err == nil && !histories[s.Tree].touched(s.reading)
+		if same {
+			f.unchanged = append(f.unchanged, s.Name())
+		}
+		return same
+	})
 }

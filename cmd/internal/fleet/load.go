@@ -21,9 +21,10 @@ type Fleet struct {
 	Sources []*Source
 	Options Options
 
-	problems []Problem // folders and paths that led to nothing
-	gone     []string  // sheets that the revision of the options held, as shown
-	trees    map[string]*parser.Tree
+	problems  []Problem // folders and paths that led to nothing
+	gone      []string  // sheets that the revision of the options held, as shown
+	unchanged []string  // the names of printers that the options left out, since nothing changed
+	trees     map[string]*parser.Tree
 }
 
 // Source is one sheet and the printer that it names, as far as they could be
