@@ -344,7 +344,7 @@ func (g *group) hold() (*Plan, error) {
 			if t.Silent {
 				also = " (it reads a file of the diff; name its sheet as well, and its own changes are made with it)"
 			}
-			return nil, fmt.Errorf("%s: the diff failed its proof and is not shown%s: %w", t.Owner, also, err)
+			return nil, fmt.Errorf("%s: the diff failed when it was tried in memory and is not shown%s: %w", t.Owner, also, err)
 		}
 		g.plan.after[t.Owner] = t.now.input
 	}

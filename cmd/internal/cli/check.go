@@ -37,8 +37,8 @@ It exits with 0 where no finding reaches the level of --fail-on, 1 where one
 does, 2 where a printer could not be read; then the others are shown all the
 same.
 
-Of several printers it shows a line each, worst first, then the errors. Where the
-files do not tell, the finding says so.
+Of several printers it shows a line each, worst first, then the errors. Where
+the files do not tell, the finding says so.
 
 With --changed-since REVISION, a branch, a tag or a commit, it checks only the
 printers of which something changed in git since then, uncommitted changes
@@ -54,10 +54,10 @@ waived, a waiver that ended, an unreadable printer and a protection that cannot
 be told are never known. The file holds a line of JSON for each finding: sheet
 (relative to the file), tool, rule, setting, level, figure, unit, since.
 
-Nothing outside the root is read, nor anything in .git, and lines are quoted only
-from files that are named as configurations are (.h, .hpp, .hh, .cfg, .conf,
-.ini, .inc). Nothing is executed but git, which is asked what two commits hold,
-without the repository's configuration.`,
+Nothing outside the root is read, nor anything in .git, and lines are quoted
+only from files that are named as configurations are (.h, .hpp, .hh, .cfg,
+.conf, .ini, .inc). Nothing is executed but git, which is asked what two commits
+hold, without the repository's configuration.`,
 		Example: `  preflash check
   preflash check printers/egret-03/swap.toml
   preflash check --write-known known.jsonl printers

@@ -33,8 +33,8 @@ Of a folder, by default the working directory, it takes the one that lies there,
 and says what it passed over. The sheet belongs in the folder of the first file,
 or where --output says: its paths are relative to that.
 
-With --ask it asks for the blanks one by one. A SHEET that was begun before, named
-or at --output, is gone on with where blanks are left.
+With --ask it asks for the blanks one by one. A SHEET that was begun before,
+named or at --output, is gone on with where blanks are left.
 
 The sheet explains its keys. These it does not begin, since few need them:
   printer.defined    names that board or build define, as ["NAME", "NAME=3"]

@@ -12,6 +12,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"unicode/utf8"
 
 	"github.com/spf13/cobra"
 
@@ -119,6 +120,12 @@ func TestPlainPages(t *testing.T) {
 		pages["preflash "+strings.Join(call, " ")] = out.String()
 	}
 	for name, text := range pages {
+		for line := range strings.Lines(text) {
+			help := strings.Contains(name, "--help") && !strings.HasPrefix(line, "  preflash")
+			if n := utf8.RuneCountInString(strings.TrimRight(line, "\n")); help && n > 80 {
+				t.Errorf("%s: a line of %d columns: %s", name, n, line)
+			}
+		}
 		if word := quaint.FindString(strings.Join(strings.Fields(text), " ")); word != "" {
 			t.Errorf("%s says %q", name, word)
 		}
