@@ -23,7 +23,7 @@ import (
 // rated for, cannot be read, stays on by a fault, used, hotend, recognised, two
 // sources disagree, tried in memory, smallest step, heating check, drop check.
 var quaint = regexp.MustCompile(`(?i)\b(mend(s|ed|ing)?|settl(e|es|ed|ing)|unread|weld(s|ed|ing)? (on|shut)|in force|` +
-	`melt path|placed on a curve|cannot be placed|another account|prove[snd]?|proving|counts? of the converter|` +
+	`melt path|placed on a curve|cannot be placed|another account|prove[snd]?|proving|counts? of the converter|one count|` +
 	`(rise|hold) watch)\b|\bstands? (%s|\d+(\.\d+)? [AWVK]\b)`)
 
 // saysElsewhere are the parts whose words are held by tests of their own.
@@ -88,6 +88,7 @@ func eachText(name string, say func(at, text string)) error {
 // line may part them.
 func TestPlainPages(t *testing.T) {
 	t.Chdir("../../..")
+	t.Setenv("COLUMNS", "")
 	pages := map[string]string{}
 	for _, name := range []string{"README.md", "cmd/internal/report/testdata/workshop.txt", "cmd/internal/report/testdata/workshop.md"} {
 		text, err := os.ReadFile(name)
@@ -100,6 +101,7 @@ func TestPlainPages(t *testing.T) {
 		{"rules"},
 		{"check", "--all", "--explain", "--today", "2026-11-25", "testdata/demo"},
 		{"check", "--all", "--explain", "--today", "2026-11-25", "testdata/order"},
+		{"check", "--all", "--explain", "--today", "2026-11-25", "testdata/hostile"},
 		{"check", "--format", "markdown", "--today", "2026-11-25", "testdata/demo"},
 		{"check", "--format", "json", "--today", "2026-11-25", "testdata/demo"},
 		{"diff", "--today", "2026-11-25", "testdata/demo"},
