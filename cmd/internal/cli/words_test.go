@@ -111,9 +111,7 @@ func TestPlainPages(t *testing.T) {
 	for _, id := range ruleIDs() {
 		calls = append(calls, []string{"rules", id})
 	}
-	for _, line := range helpCalls(newRoot(), nil) {
-		calls = append(calls, line)
-	}
+	calls = append(calls, helpCalls(newRoot(), nil)...)
 	for _, call := range calls {
 		var out, errs bytes.Buffer
 		if Run(call, &out, &errs); out.Len() < 100 {

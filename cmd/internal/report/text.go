@@ -163,9 +163,17 @@ func (p *textPrinter) overview(r *fleet.Result) {
 	wide = min(wide, 24)
 	for _, row := range rows {
 		head := fmt.Sprintf("%4s %5s %5s  %-*s  ", dash(row.levels[rules.Error]), dash(row.levels[rules.Warning]),
-			dash(row.levels[rules.Note]), wide, fit(patch.Visible(row.name), max(wide, 3)))
+			dash(row.levels[rules.Note]), wide, clip(patch.Visible(row.name), wide))
 		p.out.WriteString(head + fit(row.says, max(20, p.Width-utf8.RuneCountInString(head))) + "\n")
 	}
+}
+
+// clip cuts a name at so many characters.
+func clip(name string, width int) string {
+	if runes := []rune(name); len(runes) > width {
+		return string(runes[:width-1]) + "…"
+	}
+	return name
 }
 
 type textPrinter struct {

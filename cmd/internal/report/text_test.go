@@ -115,6 +115,21 @@ func TestVerdictSinceARevision(t *testing.T) {
 	}
 }
 
+// A long name leaves room for what to do, and is cut at its end.
+func TestOverviewOfLongNames(t *testing.T) {
+	f := fleet.Finding{Rule: "temp-ceiling", Level: rules.Error, Message: "lower the max temp: it is 300 °C"}
+	r := &fleet.Result{Printers: []fleet.Printer{{Name: "bench-1", Findings: []fleet.Finding{f}}, {Name: "the one by the window, left of the door", Findings: []fleet.Finding{f}}}}
+	got := text(t, r, TextOptions{})
+	for _, want := range []string{
+		"   1     -     -  bench-1                   lower the max temp: it is 300 °C\n",
+		"   1     -     -  the one by the window, …  lower the max temp: it is 300 °C\n",
+	} {
+		if !strings.Contains(got, want) {
+			t.Errorf("lacks %q:\n%s", want, got)
+		}
+	}
+}
+
 // What is shortened says what to do, whole.
 func TestFit(t *testing.T) {
 	const long = "fit a weaker heater, or drive it through a part rated for the current (assumed: 5 A): it draws 6 A, and the output is rated for 5 A"
