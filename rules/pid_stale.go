@@ -70,7 +70,7 @@ func gainsStale(in *Input, report func(Finding)) {
 		more = "tune it" + stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool, TempC: tuneAt(in)}, parser.GainP, parser.GainI, parser.GainD) +
 			", then write the result in the configuration and in [tuned] of the sheet"
 	} else {
-		text = fmt.Sprintf("write the tuned gains (kp %s, ki %s, kd %s) in the configuration: it has others",
+		text = fmt.Sprintf("write the tuned gains in the configuration, kp %s, ki %s, kd %s: it has others",
 			gain(t.Kp.Value), gain(t.Ki.Value), gain(t.Kd.Value))
 		more = "it has " + here
 	}

@@ -140,7 +140,7 @@ const leastReference, mostReference = 3, 6
 // chipTold looks at the chip's reference resistor and at its wires.
 func chipTold(in *Input, d *parser.SensorDef, report func(Finding)) {
 	if ratio := d.ReferenceOhm / d.R0Ohm; d.ReferenceOhm > 0 && d.R0Ohm > 0 && (ratio < leastReference || ratio > mostReference) {
-		report(Sayf(Error, sensorAt(in), "read the chip's reference resistor on the board before anything is heated: the chip is told of %.4g Ω and of a sensor of %.4g Ω, which do not go together",
+		report(Sayf(Error, sensorAt(in), "read the chip's reference resistor on the board, before anything is heated: the chip is told of %.4g Ω and of a sensor of %.4g Ω, which do not go together",
 			d.ReferenceOhm, d.R0Ohm).Explain("boards have about four times what the sensor has at 0 °C"))
 	}
 	if d.Wires > 0 {

@@ -29,6 +29,9 @@ func TestCheckIsShort(t *testing.T) {
 			}
 		}
 	}
+	if text, _ := run("../../../testdata/order"); strings.Contains(text, " …") {
+		t.Errorf("the printers of the order are cut:\n%s", text)
+	}
 	sheets, err := filepath.Glob("../../../testdata/*/egret-*/swap.toml")
 	if err != nil || len(sheets) < 27 {
 		t.Fatal(sheets, err)
