@@ -341,7 +341,7 @@ func (g *group) hold() (*Plan, error) {
 			if t.Silent {
 				also = " (it reads a file of the diff; name its sheet as well, and its own changes are made with it)"
 			}
-			err = fmt.Errorf("%s: the diff failed its proof and is not shown%s: %w", t.Owner, also, err)
+			err = fmt.Errorf("%s: the diff failed when it was tried in memory and is not shown%s: %w", t.Owner, also, err)
 			for _, left := range g.plan.Left { // which may be what it lacks
 				err = errors.Join(err, fmt.Errorf("%s: the change of %s had been left out, since %w", left.Owner, left.Finding.Rule, left.Err))
 			}
@@ -389,6 +389,6 @@ func unsettled(reasons []Reason) error {
 				other.Owner, last.Owner, other.Finding.Rule, last.Finding.Rule)
 		}
 	}
-	return fmt.Errorf("%s: the changes do not settle in %d rounds; the last rule to ask for one is %s. Nothing is shown",
+	return fmt.Errorf("%s: the changes come to no end in %d rounds; the last rule to ask for one is %s. Nothing is shown",
 		last.Owner, maxRounds, last.Finding.Rule)
 }

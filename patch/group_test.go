@@ -320,7 +320,7 @@ func TestProveUnsettled(t *testing.T) {
 		return []parser.Edit{{At: edits[0].At, New: string([]byte{'3', byte('0' + rising/10%10), byte('0' + rising%10)}), For: edits[0].For}}
 	}}
 	plan, err := patch.Prove(list, all)
-	if plan != nil || err == nil || err.Error() != "swap.toml: the changes do not settle in 8 rounds; the last rule to ask for one is temp-ceiling. Nothing is shown" {
+	if plan != nil || err == nil || err.Error() != "swap.toml: the changes come to no end in 8 rounds; the last rule to ask for one is temp-ceiling. Nothing is shown" {
 		t.Errorf("%v, %v", plan, err)
 	}
 }

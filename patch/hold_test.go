@@ -438,7 +438,7 @@ func TestUnsettled(t *testing.T) {
 		reasons []Reason
 		want    string
 	}{
-		{[]Reason{reason("a", "temp-ceiling"), reason("a", "temp-reach")}, "a: the changes do not settle in 8 rounds; the last rule to ask for one is temp-reach. Nothing is shown"},
+		{[]Reason{reason("a", "temp-ceiling"), reason("a", "temp-reach")}, "a: the changes come to no end in 8 rounds; the last rule to ask for one is temp-reach. Nothing is shown"},
 		{[]Reason{reason("a", "temp-ceiling"), reason("b", "temp-reach")}, "a and b share a file and undo each other's changes (temp-ceiling, temp-reach); let their sheets agree, or give each printer a file of its own. Nothing is shown"},
 	} {
 		expect(t, unsettled(tt.reasons), tt.want)

@@ -60,7 +60,7 @@ func (r *reader) tool(p *parser.Printer) {
 		return
 	case count.Known() && float64(p.Tool) >= count.Value:
 		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: count.At,
-			Text: "the sheet names tool " + strconv.Itoa(p.Tool) + ", counted from 0; the configuration has " +
+			Text: "correct printer.tool, which is " + strconv.Itoa(p.Tool) + ", counted from 0: the configuration has " +
 				strconv.Itoa(int(count.Value)) + " (EXTRUDERS)"})
 	}
 	extruders := 1
@@ -80,7 +80,7 @@ func (r *reader) tool(p *parser.Printer) {
 	}
 	if p.Tool == 1 && r.on("TEMP_SENSOR_1_AS_REDUNDANT") == parser.Yes {
 		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: r.s.macro("TEMP_SENSOR_1_AS_REDUNDANT").winner.at,
-			Text: "the sheet names tool 1, and the configuration uses its sensor as a second one for tool 0 (TEMP_SENSOR_1_AS_REDUNDANT)"})
+			Text: "correct printer.tool, which is 1: the configuration uses that sensor as a second one for tool 0 (TEMP_SENSOR_1_AS_REDUNDANT)"})
 	}
 }
 

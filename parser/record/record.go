@@ -200,7 +200,7 @@ func (t *table) strangeColumn(strange []string) string {
 		}
 	}
 	if near := parser.Nearest(name, open); near != "" {
-		return fmt.Sprintf("names a column “%s”, which is not known; %s is meant?", name, near)
+		return fmt.Sprintf("names a column “%s”, which is not known; did you mean %s?", name, near)
 	}
 	return fmt.Sprintf("names a column “%s”, which is not known; remove it, or rename it: the columns are %s", name, t.names())
 }

@@ -25,7 +25,7 @@ func (c *config) build() {
 	c.ownSensors()
 	hotend := hotendName(c.tool)
 	if c.byName[hotend] == nil {
-		c.remark(parser.RemarkMismatch, parser.Span{}, "the sheet names tool %d, and the configuration has no [%s]", c.tool, hotend)
+		c.remark(parser.RemarkMismatch, parser.Span{}, "correct printer.tool, which is %d: the configuration has no [%s]", c.tool, hotend)
 	}
 	heater := c.heaterOf(hotend)
 	presets, advances := c.inMacros(heater, hotend)

@@ -125,7 +125,7 @@ func (c *config) Keep(keys ...parser.Key) parser.Keeping {
 	for _, r := range c.remarks {
 		if r.Kind == parser.RemarkSavedDamaged && r.At.File == c.main {
 			return parser.Keeping{Steps: []string{"RESTART"}, ByHand: []parser.Place{{At: r.At}},
-				Why: "SAVE_CONFIG refuses to save anything while the saved block is damaged: mend that first"}
+				Why: "SAVE_CONFIG refuses to save anything while the saved block is damaged: fix that first"}
 		}
 	}
 	return parser.Keeping{Steps: []string{"SAVE_CONFIG"}}

@@ -140,16 +140,16 @@ func (c *config) remarkWatch(s *section, heaters map[string]bool) {
 		at := parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)}
 		switch {
 		case !heaters[name]:
-			c.remark(parser.RemarkUnrecognised, at, "[%s] watches no heater of this configuration, and the firmware does not start with it; correct the name", s.name)
+			c.remark(parser.RemarkUnrecognised, at, "correct the name of [%s]: no heater of this configuration is called so, and the firmware does not start with it", s.name)
 		case s.name != watchSection(name):
-			c.remark(parser.RemarkUnrecognised, at, "[%s] is a second watch beside [%s], which goes on with figures of its own; write the name with one space", s.name, watchSection(name))
+			c.remark(parser.RemarkUnrecognised, at, "write the name of [%s] with one space: it is a second protection beside [%s], which goes on with figures of its own", s.name, watchSection(name))
 		}
 	}
 	for _, i := range s.options {
 		o := &c.options[i]
 		if key := fold(c.keyOf(o)); !knownToWatch(key) && !o.hidden {
 			c.remark(parser.RemarkUnrecognised, parser.Span{File: o.file, Start: o.key, End: o.keyEnd},
-				"%s is no option of a runaway watch that Preflash knows; see what it does", key)
+				"%s is no option of the runaway protection that Preflash knows; see what it does", key)
 		}
 	}
 }

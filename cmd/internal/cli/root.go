@@ -84,7 +84,9 @@ It never writes to a configuration.`,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 	}
-	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(), newHeat(), newFlow(), newWaive(), newRules())
+	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(), newHeat(), newFlow(), newWaive(), newRules(), newCompletion())
+	root.Flags().BoolP("version", "v", false, "say which build this is")
+	root.SetVersionTemplate("preflash {{.Version}}\n")
 	ownVoice(root)
 	return group(root)
 }

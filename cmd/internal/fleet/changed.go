@@ -267,5 +267,11 @@ func (f *Fleet) onlyChanged(folders []Target) {
 			Message: "is not checked out: HEAD holds this sheet and the disk does not, so its printer is not checked; git checkout brings it back, git rm and a commit take it away"})
 	}
 	f.each(func(i int) { f.Sources[i].load() })
-	f.Sources = slices.DeleteFunc(f.Sources, func(s *Source) bool { return s.Err == nil && !histories[s.Tree].touched(s.reading) })
+	f.Sources = slices.DeleteFunc(f.Sources, func(s *Source) bool {
+		same := s.Err == nil && !histories[s.Tree].touched(s.reading)
+		if same {
+			f.unchanged = append(f.unchanged, s.Name())
+		}
+		return same
+	})
 }

@@ -34,7 +34,7 @@ func (o *Options) counts(rule string) bool {
 
 // Check says what was found on every printer.
 func (f *Fleet) Check() *Result {
-	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Since: f.Options.Since, Compared: f.Options.Known != nil}
+	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Unchanged: f.unchanged, Since: f.Options.Since, Compared: f.Options.Known != nil}
 	for i, s := range f.Sources {
 		p := &r.Printers[i]
 		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Problem: s.problem(), Findings: slices.Clone(s.findings), every: s.every}

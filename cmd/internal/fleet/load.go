@@ -3,8 +3,8 @@ package fleet
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"runtime"
+	"strings"
 	"sync"
 	"sync/atomic"
 
@@ -20,9 +20,10 @@ type Fleet struct {
 	Sources []*Source
 	Options Options
 
-	problems []Problem // folders and paths that led to nothing
-	gone     []string  // sheets that the revision of the options held, as shown
-	trees    map[string]*parser.Tree
+	problems  []Problem // folders and paths that led to nothing
+	gone      []string  // sheets that the revision of the options held, as shown
+	unchanged []string  // the names of printers that the options left out, since nothing changed
+	trees     map[string]*parser.Tree
 }
 
 // Source is one sheet and the printer that it names, as far as they could be
@@ -247,15 +248,19 @@ var known = styles.All
 // styleOf returns the style that the sheet names, else the one that a file
 // looks like.
 func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, error) {
-	var names string
+	var names []string
 	for _, style := range known() {
 		if s.Printer.Style.Value == style.Name() {
 			return style, nil
 		}
-		names += fmt.Sprintf(" %q", style.Name())
+		names = append(names, style.Name())
 	}
 	if s.Printer.Style.Given {
-		return nil, parser.Errorf(s.Printer.Style.At, "printer.style is %q; the styles are%s", s.Printer.Style.Value, names)
+		meant := "the styles are " + strings.Join(names, " and ")
+		if near := parser.Nearest(s.Printer.Style.Value, names); near != "" {
+			meant = "did you mean " + near + "?"
+		}
+		return nil, parser.Errorf(s.Printer.Style.At, "printer.style is %q; %s", s.Printer.Style.Value, meant)
 	}
 	for _, name := range s.Printer.Config {
 		f, err := t.Open(name.Value)

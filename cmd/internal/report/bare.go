@@ -27,7 +27,7 @@ func withoutSheet(list []*fleet.Printer) string {
 			more++
 		}
 	}
-	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, temperatures, heater, supply, gains, watches, fan and nozzle height, and preflash diff prints the changes. Begin one: %s",
+	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, temperatures, heater, supply, gains, runaway protection, fan and nozzle height, and preflash diff prints the changes. Begin one: %s",
 		more, list[0].Begin)
 	if n := len(list) - 1; n > 0 {
 		text += fmt.Sprintf(" (%d more printers have none either)", n)
