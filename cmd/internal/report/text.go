@@ -83,7 +83,9 @@ const (
 	notesToo closeness = iota // all that counts, in full
 	noNotes                   // errors and warnings in full
 	errorsFull
-	threeFull // the three worst in full
+	threeFull // the three worst in full, then two, then one
+	twoFull
+	oneFull
 	oneLine
 )
 
@@ -211,7 +213,7 @@ func (p *textPrinter) printer(printer *fleet.Printer, show []*fleet.Finding, lev
 		fmt.Fprintf(p.out, "%s\n", head)
 	}
 	for i, same := range alike(show) {
-		if level == oneLine || level == threeFull && i >= 3 || level == errorsFull && same[0].Level < rules.Error {
+		if level >= threeFull && i >= int(oneLine-level) || level == errorsFull && same[0].Level < rules.Error {
 			p.brief(same)
 			continue
 		}
