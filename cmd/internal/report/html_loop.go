@@ -22,16 +22,12 @@ type trace struct {
 }
 
 // loopFigure compares the gains of the configuration with starting gains.
-func loopFigure(s *swap) (*figure, string) {
+func loopFigure(s *swap) *figure {
 	in := s.before
 	l := &in.Printer.Hotend.Loop
-	switch {
-	case l.Control.Known() && l.Control.Value == parser.ControlOpen:
-		return nil, "There is no plot of the control loop: it is open, and controls nothing."
-	case !l.Control.Known() || l.Control.Value == parser.ControlModel:
-		return nil, "There is no plot of the control loop: it is driven by a model of the heater, or cannot be told, and not by gains."
-	case l.Control.Value == parser.ControlPID && !(l.Kp.Known() && l.Ki.Known() && l.Kd.Known()):
-		return nil, "There is no plot of the control loop: its gains cannot be told."
+	if !l.Control.Known() || l.Control.Value == parser.ControlOpen || l.Control.Value == parser.ControlModel ||
+		l.Control.Value == parser.ControlPID && !(l.Kp.Known() && l.Ki.Known() && l.Kd.Known()) {
+		return nil // nothing that gains drive, or gains that cannot be told
 	}
 	p, loop := rules.Plant(in), rules.Loop(in)
 	var target float64
@@ -74,6 +70,7 @@ func loopFigure(s *swap) (*figure, string) {
 		pl.Lines = append(pl.Lines, line)
 	}
 	pl.Y.Low, pl.Y.High = lowest(traces, target), math.Ceil((max(peak, target)+4)/5)*5
+	rate(in, pl, &pl.Y, max(peak, target))
 	f := figureOf(pl, loopTitle(traces, target), note, assumedNote(in))
 	head := []string{"time, s"}
 	for _, t := range traces {
@@ -87,7 +84,7 @@ func loopFigure(s *swap) (*figure, string) {
 		}
 		f.row(1, row...)
 	}
-	return f, ""
+	return f
 }
 
 // window is the time in which traces are of interest: from when the first

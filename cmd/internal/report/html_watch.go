@@ -11,24 +11,19 @@ import (
 )
 
 // watchFigure holds the heat-up against what the protection wants.
-func watchFigure(s *swap) (*figure, string) {
+func watchFigure(s *swap) *figure {
 	watch, told := rules.Watch(s.before)
 	h := heatUpOf(s.before)
 	w, ok := wanted(watch, h.target)
-	switch {
-	case !told:
-		return nil, "There is no plot of the rise watch: its figures cannot be told."
-	case !ok:
-		return nil, "There is no plot of the rise watch: it is off."
-	case h.plant.AmbientC >= w.untilC:
-		return nil, ""
+	if !told || !ok || h.plant.AmbientC >= w.untilC {
+		return nil
 	}
 	if watch.Form == heat.ErrorSumWatch {
 		if o := heat.PredictSum(h.plant, heat.FanFull, watch.Sum, h.target); o.MostCS > 0 {
-			return sumFigure(s, h, watch.Sum, o), ""
+			return sumFigure(s, h, watch.Sum, o)
 		}
 	}
-	return riseFigure(s, h, watch, w), ""
+	return riseFigure(s, h, watch, w)
 }
 
 // rises reads off a curve what it gains in a window that begins at each
