@@ -29,7 +29,7 @@ func loopFigure(s *swap) *figure {
 		l.Control.Value == parser.ControlPID && !(l.Kp.Known() && l.Ki.Known() && l.Kd.Known()) {
 		return nil // nothing that gains drive, or gains that cannot be told
 	}
-	p, loop := rules.Plant(in), rules.Loop(in)
+	loop := rules.Loop(in)
 	var target float64
 	run := func(name string, loop heat.Loop) (t trace) {
 		t.name = name
@@ -44,7 +44,7 @@ func loopFigure(s *swap) *figure {
 	note := "No gains for a start can be given: the heater cannot hold this temperature."
 	withGains := loop
 	withGains.OnOff = false
-	if g, ok := heat.StartingGains(p, withGains, target); ok {
+	if g, ok := rules.StartingGains(in, withGains, target); ok {
 		withGains.Kp, withGains.Ki, withGains.Kd = g.Kp, g.Ki, g.Kd
 		traces = append(traces, run("the starting gains", withGains))
 		note = fmt.Sprintf("Starting gains: kp %s, ki %s, kd %s (SIMC, Skogestad 2003). They begin a tune and do not replace it.",
