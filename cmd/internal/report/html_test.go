@@ -79,16 +79,18 @@ func parsed(t *testing.T, page string) []*element {
 
 // pages are the report of the demo and one of printers that mean harm.
 func pages(t *testing.T) map[string]string {
-	return map[string]string{
+	all := map[string]string{
 		"fleet":    htmlOf(t, survey(t, "../../../testdata/demo")),
-		"egret-03": htmlOf(t, survey(t, "../../../testdata/demo/egret-03")), // with the most plots
-		"egret-05": htmlOf(t, survey(t, "../../../testdata/demo/egret-05")), // with the most findings
 		"hostile":  htmlOf(t, survey(t, "../../../testdata/hostile")),
 		"invented": htmlOf(t, invented()),
 		"trials": render(t, func(w io.Writer) error {
 			return HTML(w, survey(t, "../../../testdata/demo/egret-01"), PageOptions{Day: demoDay, Trials: inventedTrials(t)})
 		}),
 	}
+	for _, name := range []string{"egret-02", "egret-03", "egret-05", "egret-06", "egret-07"} { // those with errors
+		all[name] = htmlOf(t, survey(t, "../../../testdata/demo/"+name))
+	}
+	return all
 }
 
 // inventedTrials are those of six filaments, more than there are line styles,
