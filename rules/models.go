@@ -85,6 +85,48 @@ func LoopStep(in *Input, loop heat.Loop) (targetC float64, r heat.Response, samp
 	return targetC, r, samples
 }
 
+// StartingGains are gains to begin a tune with, for a loop and a target in °C;
+// false where the heater cannot hold it.
+func StartingGains(in *Input, loop heat.Loop, targetC float64) (heat.Gains, bool) {
+	return heat.StartingGains(Plant(in), loop, targetC)
+}
+
+// LongestHeatS bounds a heat-up that is drawn, s.
+const LongestHeatS = 900
+
+// HeatUp is the way from ambient to the top of the range at full duty.
+type HeatUp struct {
+	Plant     heat.Plant
+	TargetC   float64
+	Full, Off heat.Curve // part fan full and off
+	Gets      bool       // with the fan full, the sensor reaches the target
+	Seconds   float64    // when, or when nothing moves any more
+}
+
+// HeatUpOf runs the new hotend up.
+func HeatUpOf(in *Input) HeatUp {
+	h := HeatUp{Plant: Plant(in), TargetC: in.Sheet.New.PrintC.Value[1]}
+	h.Full = h.Plant.Run(h.Plant.Ambient(), h.Plant.DutyLimit, heat.FanFull, 2*LongestHeatS)
+	h.Off = h.Plant.Run(h.Plant.Ambient(), h.Plant.DutyLimit, heat.Load{}, 2*LongestHeatS)
+	h.Seconds, h.Gets = h.Full.Cross(h.TargetC)
+	if !h.Gets {
+		h.Seconds = h.Full.EndS()
+	}
+	h.Seconds = min(h.Seconds, LongestHeatS)
+	return h
+}
+
+// ErrorSum is how far the error sum of a watch grows on the way to a target in
+// °C, part fan full.
+func ErrorSum(in *Input, w heat.SumWatch, targetC float64) heat.SumOutcome {
+	return heat.PredictSum(Plant(in), heat.FanFull, w, targetC)
+}
+
+// ErrorSums is the same over time, for so many seconds.
+func ErrorSums(in *Input, l heat.Load, w heat.SumWatch, targetC, seconds float64) []heat.SumSample {
+	return heat.SumTrace(Plant(in), l, w, targetC, seconds)
+}
+
 // Watch is the hotend's runaway protection as far as it is on; false where a
 // figure of it cannot be told.
 func Watch(in *Input) (heat.Watch, bool) {

@@ -17,10 +17,11 @@ func newReport() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "report [PATH…]",
 		Short: "Write one HTML page: findings, diff and plots",
-		Long: `Report writes one HTML page that needs nothing else and can be printed:
-cautions, findings, the diff, tried in memory, and plots of what the hotend
-does: sensor error, heat-up, heating check, control loop and power. Each plot
-has its numbers in a table. A folder with several sheets gets an overview first.
+		Long: `Report writes one HTML page that needs nothing else and can be printed. It says
+first whether the printer may be heated, what is worst, and the cautions; then
+every finding, with a plot where one shows it, the diff, tried in memory, and
+the bench list. Each plot has its numbers in a table. A folder with several
+sheets gets an overview, worst first.
 
 It exits with 0, or with 2 where a printer could not be read or the diff failed
 when it was tried in memory; then the page is written all the same.`,

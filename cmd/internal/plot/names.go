@@ -1,6 +1,7 @@
 package plot
 
 import (
+	"math"
 	"slices"
 	"unicode/utf8"
 )
@@ -10,7 +11,7 @@ func letters(s string) float64 { return perLetter * float64(utf8.RuneCountInStri
 
 // keyEntry is one line, area or strip of the key, and where it stands.
 type keyEntry struct {
-	kind  rune // l line, a area, s strip, b bar
+	kind  rune // l line, a area, s strip
 	style int
 	name  string
 	x     float64
@@ -31,9 +32,6 @@ func (p *Plot) key() [][]keyEntry {
 	}
 	for _, a := range p.Areas {
 		add('a', 0, a.Name)
-	}
-	if len(p.Bars) > 0 {
-		add('b', 0, p.BarName)
 	}
 	for _, s := range p.Strips {
 		add('s', 0, s.Name)
@@ -59,8 +57,6 @@ func (d *drawing) keyRows(rows [][]keyEntry) {
 			switch e.kind {
 			case 'l':
 				d.line(e.x+1, base-4.5, e.x+sample-2, base-4.5, lineLook(e.style))
-			case 'b':
-				d.printf(`<path d="M%s %sH%sM%s %sV%s" %s/>`+"\n", num(e.x+1), num(base-4.5), num(e.x+sample-2), num(e.x+sample-2), num(base-8.5), num(base-0.5), barLook)
 			default:
 				look := areaLook
 				if e.kind == 's' {
@@ -135,6 +131,8 @@ func (d *drawing) marks(names markNames) {
 		d.line(m.x, base+3, m.x, d.bottom, markLook)
 		d.text(m.x, base, m.anchor, "", m.Name)
 	}
+	type label struct{ to, y float64 }
+	var labels []label
 	for _, m := range d.Marks {
 		if !m.Horizontal || !drawable(m.At) || !d.frame.y.holds(m.At) {
 			continue
@@ -145,6 +143,13 @@ func (d *drawing) marks(names markNames) {
 		if y < d.top+fontSize {
 			y = at.y + fontSize + 2
 		}
-		d.text(d.left+6, y, "", "halo", m.Name)
+		x := d.left + 6 // beside those that stand as high
+		for _, l := range labels {
+			if math.Abs(l.y-y) < fontSize && x < l.to {
+				x = l.to + 12
+			}
+		}
+		labels = append(labels, label{x + letters(m.Name), y})
+		d.text(x, y, "", "halo", m.Name)
 	}
 }

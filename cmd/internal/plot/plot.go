@@ -23,10 +23,7 @@ type Plot struct {
 	Strips []Strip
 	Areas  []Area
 	Lines  []Line
-	Bars   []Bar
 	Marks  []Mark
-
-	BarName string // of all bars, in the key
 }
 
 // Axis is the label of an axis, with its unit, and its range.
@@ -66,12 +63,6 @@ type Strip struct {
 	Name       string
 	Horizontal bool
 	Low, High  float64
-}
-
-// Bar is a horizontal stroke with an end, such as a window of time.
-type Bar struct {
-	From Point
-	ToX  float64
 }
 
 // Mark is a straight line over the whole plot, with its name beside it.

@@ -40,7 +40,6 @@ func samplePlot() *Plot {
 			{Name: "dots with a gap", Style: 2, Dots: true, Points: []Point{{110, 5}, {120, 6}, {130, math.NaN()}, {140, 5}, {150, 4}}},
 			{Name: "one point", Style: 3, Points: []Point{{280, -6}}},
 		},
-		Bars: []Bar{{Point{200, 7}, 220}}, BarName: "window",
 		Marks: []Mark{{Name: "target", At: 260}, {Name: "limit", At: 285}, {Name: "zero", Horizontal: true}},
 	}
 }
@@ -159,7 +158,6 @@ func TestAnyInput(t *testing.T) {
 			Strips: []Strip{{Name: name.Draw(t, "strip"), Horizontal: rapid.Bool().Draw(t, "horizontal"), Low: anyNumber.Draw(t, "from"), High: anyNumber.Draw(t, "to")}},
 			Areas:  []Area{{Low: anyPoints(t, "low"), High: anyPoints(t, "high")}},
 			Lines:  []Line{{Name: name.Draw(t, "line"), Style: rapid.Int().Draw(t, "style"), Points: anyPoints(t, "points"), Dots: rapid.Bool().Draw(t, "dots")}},
-			Bars:   []Bar{{Point{anyNumber.Draw(t, "x"), anyNumber.Draw(t, "y")}, anyNumber.Draw(t, "to x")}},
 			Marks:  []Mark{{At: anyNumber.Draw(t, "mark"), Horizontal: rapid.Bool().Draw(t, "lies")}, {Name: "second", At: anyNumber.Draw(t, "mark 2")}},
 		}
 		for _, el := range elements(t, p.SVG()) {

@@ -100,9 +100,8 @@ const (
 	gridLook  = `class="grid" fill="none" stroke="currentColor" stroke-opacity=".15"`
 	axisLook  = `class="axis" fill="none" stroke="currentColor" stroke-opacity=".6"`
 	markLook  = `class="mark" fill="none" stroke="currentColor" stroke-opacity=".7" stroke-dasharray="1 3"`
-	barLook   = `class="bar" fill="none" stroke="currentColor"`
-	areaLook  = `class="area" fill="currentColor" fill-opacity=".1" stroke="currentColor" stroke-opacity=".3"`
-	stripLook = `class="strip" fill="currentColor" fill-opacity=".05"`
+	areaLook  = `class="area" fill="currentColor" fill-opacity=".1" stroke="currentColor" stroke-opacity=".6"`
+	stripLook = `class="strip" fill="currentColor" fill-opacity=".05" stroke="currentColor" stroke-opacity=".6"`
 )
 
 func lineLook(style int) string {
@@ -183,18 +182,6 @@ func (d *drawing) axes() {
 }
 
 func (d *drawing) lines() {
-	for _, b := range d.Bars {
-		to := Point{b.ToX, b.From.Y}
-		if !b.From.drawable() || !to.drawable() {
-			continue
-		}
-		from, to, ok := clip(b.From, to, [2]span{d.frame.x, d.frame.y})
-		if !ok {
-			continue
-		}
-		p, q := d.at(from), d.at(to)
-		d.printf(`<path d="M%s %sH%sM%s %sV%s" %s/>`+"\n", num(p.x), num(p.y), num(q.x), num(q.x), num(q.y-4), num(q.y+4), barLook)
-	}
 	for i := range d.Lines {
 		l := &d.Lines[i]
 		for _, run := range d.runs(l.Points) {

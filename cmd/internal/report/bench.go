@@ -4,11 +4,14 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/worklist"
+	"preflash/parser"
 	"preflash/patch"
+	"preflash/rules"
 )
 
 // Bench is the work list of one printer; List is nil where the printer could
@@ -16,6 +19,64 @@ import (
 type Bench struct {
 	*fleet.Printer
 	List *worklist.List
+}
+
+// Benches makes the work list of each printer. The inputs are those of
+// fleet.Inputs.
+func Benches(r *fleet.Result, inputs []*rules.Input) []Bench {
+	list := make([]Bench, len(r.Printers))
+	for i := range r.Printers {
+		p := &r.Printers[i]
+		list[i].Printer = p
+		switch {
+		case inputs[i] != nil:
+			list[i].List = worklist.New(inputs[i], worklist.Open{Errors: errorsOf(p), Changes: changesOf(inputs[i])})
+		case lacksSensor(p):
+			list[i].List = worklist.Unknown()
+		}
+	}
+	return list
+}
+
+// errorsOf lists the rules of the errors that count.
+func errorsOf(p *fleet.Printer) []string {
+	var list []string
+	every := p.Every()
+	for i := range every {
+		if f := &every[i]; f.Level == rules.Error && f.Waived == "" {
+			list = append(list, f.Rule)
+		}
+	}
+	return list
+}
+
+// changesOf lists what a diff would change at first, each setting once.
+func changesOf(in *rules.Input) []parser.Change {
+	var list []parser.Change
+	found := rules.Check(in)
+	for i := range found {
+		if found[i].Waived != "" {
+			continue
+		}
+		for _, c := range found[i].Changes {
+			list = slices.DeleteFunc(list, func(o parser.Change) bool { return o.Key == c.Key })
+			list = append(list, c)
+		}
+	}
+	return list
+}
+
+// lacksSensor reports whether the sheet does not say which sensor goes in.
+func lacksSensor(p *fleet.Printer) bool {
+	if p.Problem == nil {
+		return false
+	}
+	for _, problem := range p.Problem.Each() {
+		if strings.Contains(problem.String(), "new.sensor") {
+			return true
+		}
+	}
+	return false
 }
 
 const tickBox = "[ ] "

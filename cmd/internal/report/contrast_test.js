@@ -66,6 +66,14 @@
       if (c < 3) out.low.push(`${c.toFixed(2)}: a line of class ${line.getAttribute('class')}`);
     }
   }
+  for (const el of document.querySelectorAll('svg .strip, svg .area')) { // their edges tell where they end
+    const style = getComputedStyle(el);
+    const below = background(el.closest('svg'));
+    const c = contrast(over({ ...colour(style.stroke), a: +style.strokeOpacity }, below), below);
+    out.lines++;
+    out.leastLine = Math.min(out.leastLine, c);
+    if (style.stroke === 'none' || c < 3) out.low.push(`${c.toFixed(2)}: the edge of a ${el.getAttribute('class')}`);
+  }
   out.wide = document.documentElement.scrollWidth > document.documentElement.clientWidth;
   return out;
 })()

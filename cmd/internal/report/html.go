@@ -9,14 +9,13 @@ import (
 	"fmt"
 	"html/template"
 	"io"
+	"slices"
 	"strings"
 	"sync"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/parser/sheet"
 	"preflash/patch"
 	"preflash/rules"
-	"preflash/rules/unit"
 )
 
 //go:embed page
@@ -29,18 +28,21 @@ var pageParts = sync.OnceValues(func() (*template.Template, string) {
 	if err != nil {
 		panic(err) // it is part of the program
 	}
-	return template.Must(template.ParseFS(pageFiles, "page/page.html")), string(style)
+	names := template.FuncMap{"shown": shown, "visible": patch.Visible}
+	return template.Must(template.New("page.html").Funcs(names).ParseFS(pageFiles, "page/page.html")), string(style)
 })
 
 // page is what the template shows. Every text in it went through shown.
 type page struct {
-	Title, Verdict, Caution, NoDiff, Foot string
-	Policy                                string
-	Style                                 template.CSS
-	Cautions                              []string
-	Overview                              bool
-	Printers                              []*printerView
-	Trials                                *trialsView
+	Title, Lead, Verdict, Caution, Size, NoDiff, Foot string
+
+	Stop     bool // nothing may be heated yet
+	Policy   string
+	Style    template.CSS
+	Cautions []string
+	Worst    []*findingView
+	Printers []*printerView // worst first
+	Trials   *trialsView
 }
 
 // PageOptions are what a page holds besides the survey.
@@ -55,22 +57,22 @@ type PageOptions struct {
 func HTML(w io.Writer, s *fleet.Survey, o PageOptions) error {
 	tmpl, style := pageParts()
 	sum := sha256.Sum256([]byte(style))
-	caution, cautions := cautionList()
 	p := page{
-		Title:    titleOf(s),
-		Verdict:  shown(sentence(verdict(s.Result))),
-		Caution:  caution,
-		Cautions: cautions,
+		Title: titleOf(s),
 		Foot: shown(fmt.Sprintf("Made by preflash %s on %s from the sheets and configurations as they stand. Temperatures over time are those of a model (preflash rules). No file was changed.",
 			s.Version, o.Day)),
-		Policy:   "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'",
-		Style:    template.CSS(style),
-		Overview: len(s.Printers) > 1,
+		Policy: "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'",
+		Style:  template.CSS(style),
 	}
+	p.Lead, p.Stop = mayHeat(s.Result)
+	p.Verdict = shown(strings.Replace(sentence(verdict(s.Result)), doNotHeat+" ", "", 1))
+	p.Caution, p.Cautions = cautionList()
 	if err := s.Err(); err != nil {
 		p.NoDiff = shown(err.Error())
 	}
 	p.Printers = printerViews(s)
+	p.Size = sizeText(s, p.Printers)
+	p.Worst = worstOf(p.Printers)
 	p.Trials = trialsOf(o.Trials, sheetFlowOf(s))
 	var b bytes.Buffer // a failed page is no half page
 	if err := tmpl.Execute(&b, &p); err != nil {
@@ -78,6 +80,65 @@ func HTML(w io.Writer, s *fleet.Survey, o PageOptions) error {
 	}
 	_, err := w.Write(b.Bytes())
 	return err
+}
+
+// mayHeat answers first what is asked first, and whether that is a no.
+func mayHeat(r *fleet.Result) (text string, stop bool) {
+	switch s := r.Summary(); {
+	case s.Errors > 0:
+		return doNotHeat, true
+	case s.Unreadable > 0:
+		return "Do not heat what cannot be read.", true
+	case s.Printers == 0:
+		return "No printer was checked.", true
+	case len(bare(r)) > 0:
+		return "Whether it may be heated is not known without a sheet.", true
+	}
+	return "No error was found. Heat as the cautions say.", false
+}
+
+// sizeText says how much the diff changes.
+func sizeText(s *fleet.Survey, views []*printerView) string {
+	gone, come, files := 0, 0, 0
+	for _, v := range views {
+		for i := range v.Diff {
+			g, c := v.Diff[i].size()
+			gone, come, files = gone+g, come+c, files+1
+		}
+	}
+	text := "There is nothing to change in the files."
+	if files > 0 {
+		text = fmt.Sprintf("It takes out %s and puts in %s, in %s.", plural(gone, "line"), plural(come, "line"), plural(files, "file"))
+	}
+	if n := len(s.Refusals); n > 0 {
+		text += fmt.Sprintf(" No diff held for %s when it was tried; the reason stands below.", plural(n, "group of printers"))
+	}
+	return text
+}
+
+// worstOf is what stands first: the three worst of what counts.
+func worstOf(views []*printerView) []*findingView {
+	const most = 3
+	var list []*findingView
+	for _, v := range views {
+		if v.Problem != "" {
+			list = append(list, &findingView{Printer: v, ID: v.ID, Class: "error", Mark: markOf[rules.Error], Level: "error", Message: v.Problem})
+		}
+		for i := range v.Groups {
+			for j := range v.Groups[i].Findings {
+				if f := &v.Groups[i].Findings[j]; f.from.Counts() {
+					list = append(list, f)
+				}
+			}
+		}
+	}
+	slices.SortStableFunc(list, func(a, b *findingView) int {
+		if a.from == nil || b.from == nil {
+			return cmp.Compare(len(a.Rule), len(b.Rule)) // what cannot be read has no rule
+		}
+		return byDanger(a.from, b.from)
+	})
+	return list[:min(len(list), most)]
 }
 
 // sheetFlowOf is the flow that the sheet of the only printer gives, or 0.
@@ -125,112 +186,4 @@ func sentence(text string) string {
 		text += "."
 	}
 	return text
-}
-
-type fact struct{ Name, Text string }
-
-// printerView is one printer on the page.
-type printerView struct {
-	ID, Name, Problem       string
-	Facts                   []fact
-	Errors, Warnings, Notes int
-	GoesIn, Nozzle, Power   string
-	Changed                 int // lines of its diff
-	Groups                  []findingGroup
-	DiffLead                string
-	Left                    []string
-	Diff                    []fileView
-	Figures                 []figure
-	NotDrawn                []string
-}
-
-func printerViews(s *fleet.Survey) []*printerView {
-	views := make([]*printerView, len(s.Printers))
-	for i := range s.Printers {
-		p := &s.Printers[i]
-		v := &printerView{ID: fmt.Sprintf("p%d", i+1), Name: shown(cmp.Or(p.Name, p.Sheet, "Nothing found"))}
-		views[i] = v
-		if p.Problem != nil {
-			v.Problem = shown(p.Problem.String())
-		}
-		if in := s.Before[i]; in != nil {
-			v.Facts, v.GoesIn = factsOf(in), goesIn(in)
-			v.draw(in, s.After[i])
-		}
-		if p.Sheet != "" {
-			v.Facts = append(v.Facts, fact{"Sheet", shown(p.Sheet)})
-		}
-		if p.Style != "" {
-			v.Facts = append(v.Facts, fact{"Style", shown(p.Style)})
-		}
-		v.group(p.Findings)
-	}
-	diffViews(s, views)
-	return views
-}
-
-// factsOf is what the sheet says about the hotend that goes in.
-func factsOf(in *rules.Input) []fact {
-	n := &in.Sheet.New
-	kind := "cartridge"
-	if n.Heater.Kind.Value == sheet.PTC {
-		kind = "PTC"
-	}
-	heater := fmt.Sprintf("%s, %s at %s", kind, unit.Watts(n.Heater.RatedW.Value), unit.Volts(n.Heater.RatedV.Value))
-	if supply := in.Sheet.Printer.SupplyV.Value; supply != n.Heater.RatedV.Value {
-		heater += ", on a supply of " + unit.Volts(supply)
-	}
-	rated, by := rules.Rating(in)
-	return []fact{
-		{"Goes in", goesIn(in)},
-		{"Asked for", shown(unit.Celsius(n.PrintC.Value[0]) + " to " + unit.Celsius(n.PrintC.Value[1]))},
-		{"Rated", shown(unit.Celsius(rated) + ", by the " + by)},
-		{"Sensor", shown(rules.SensorName(in))},
-		{"Heater", shown(heater)},
-	}
-}
-
-func goesIn(in *rules.Input) string {
-	return shown(cmp.Or(in.Sheet.New.Name.Value, "a hotend without a name"))
-}
-
-// findingGroup is the findings of one danger, or those that are waived.
-type findingGroup struct {
-	Title    string
-	Findings []findingView
-}
-
-type findingView struct {
-	Class, Level, Message, Detail, Change, Waived, Place, Rule string
-
-	Follows []string
-}
-
-func (v *printerView) group(findings []fleet.Finding) {
-	for _, f := range worstFirst(findings) {
-		view := findingView{
-			Class: f.Level.String(), Level: f.Level.String(), Message: shown(sentence(f.Message)), Detail: shown(sentence(detail(f))),
-			Change: shown(f.Change), Place: shown(placeText(f.Region.File, f.Region.Line)), Rule: f.Rule,
-		}
-		for _, one := range followsOf(f) {
-			view.Follows = append(view.Follows, shown(one.Rule+": "+sentence(one.Message)))
-		}
-		if f.Waived != "" {
-			view.Class, view.Level, view.Waived = "waived", "waived", shown(fmt.Sprintf("%s, since: %s", f.Level, f.Waived))
-		} else {
-			switch f.Level {
-			case rules.Error:
-				v.Errors++
-			case rules.Warning:
-				v.Warnings++
-			default:
-				v.Notes++
-			}
-		}
-		if title := dangerTitle(f); len(v.Groups) == 0 || v.Groups[len(v.Groups)-1].Title != title {
-			v.Groups = append(v.Groups, findingGroup{Title: title})
-		}
-		g := &v.Groups[len(v.Groups)-1]
-		g.Findings = append(g.Findings, view)
-	}
 }

@@ -1,6 +1,10 @@
 package report
 
 import (
+	"cmp"
+	"fmt"
+	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -8,7 +12,9 @@ import (
 	"github.com/sergi/go-diff/diffmatchpatch"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/parser"
 	"preflash/patch"
+	"preflash/rules"
 )
 
 // fileView is the diff of one file.
@@ -17,22 +23,61 @@ type fileView struct {
 	Hunks [][]lineView
 }
 
-// lineView is one line of a diff: its numbers, its sign and its text.
+// lineView is one line of a diff: its numbers, its sign and its text, and the
+// findings that ask for it.
 type lineView struct {
-	Class, Old, New, Sign string
-	Pieces                []piece
+	ID, Class, Old, New, Sign string
+	Pieces                    []piece
+	Back                      []link
+
+	at int    // the old line that it takes out, or that it is put in before; else 0
+	id string // what ID is once a finding leads here
 }
 
-// piece is a run of characters; what a changed line does not share with its
-// counterpart is marked.
+// piece is a run of characters; a value that a changed line does not share with
+// its counterpart is marked.
 type piece struct {
 	Text   string
 	Marked bool
 }
 
+// changedLines finds the changed lines of a page, by file and old line.
+type changedLines map[string]map[int]*lineView
+
+func (c changedLines) add(name string, f *fileView, number int) {
+	lines := make(map[int]*lineView)
+	for i := range f.Hunks {
+		for j := range f.Hunks[i] {
+			if l := &f.Hunks[i][j]; l.at > 0 && lines[l.at] == nil {
+				l.id = fmt.Sprintf("d%d-%d", number, l.at)
+				lines[l.at] = l
+			}
+		}
+	}
+	c[name] = lines
+}
+
+// at is the line of the diff that changes a region; nil where there is none. An
+// insertion at the end of a line is the next one.
+func (c changedLines) at(in *rules.Input, r fleet.Region) *lineView {
+	if in == nil {
+		return nil
+	}
+	i := slices.IndexFunc(in.Printer.Files, func(f *parser.File) bool { return f.Name == r.File })
+	if i < 0 {
+		return nil
+	}
+	lines := c[in.Printer.Files[i].Real]
+	if inserts := r.Line == r.EndLine && r.Column == r.EndColumn; inserts {
+		return cmp.Or(lines[r.Line], lines[r.Line+1])
+	}
+	return lines[r.Line]
+}
+
 // diffViews gives each printer the diffs of its files. A file that several
 // printers read stands with the first of them.
-func diffViews(s *fleet.Survey, views []*printerView) {
+func diffViews(s *fleet.Survey, views []*printerView) changedLines {
+	lines := make(changedLines)
 	changed := make([]int, len(views))
 	elsewhere := make([][]string, len(views))
 	for _, f := range s.Plan.Files {
@@ -43,8 +88,10 @@ func diffViews(s *fleet.Survey, views []*printerView) {
 			case first < 0:
 				first = i
 				file := fileViewOf(f)
+				lines.add(f.Name, &file, len(lines)+1)
 				views[i].Diff = append(views[i].Diff, file)
-				views[i].Changed += file.changed()
+				gone, come := file.size()
+				views[i].Changed += gone + come
 				changed[i]++
 			default:
 				elsewhere[i] = append(elsewhere[i], shown(f.Name)+" stands with "+views[first].Name)
@@ -65,25 +112,28 @@ func diffViews(s *fleet.Survey, views []*printerView) {
 		case changed[i] == 0 && len(elsewhere[i]) == 0:
 			v.DiffLead = "Nothing is to be changed in the files."
 		case changed[i] > 0:
-			v.DiffLead = "Proved: with it applied, the findings that name a change are gone and no new error comes up. What differs inside a line is underlined. preflash diff prints the same for git apply -p1 and patch -p1."
+			v.DiffLead = "Tried in memory: with it applied, the findings that name a change are gone and no new error comes up. What changes is underlined. preflash diff prints the same for git apply -p1 and patch -p1."
 		}
 		if len(elsewhere[i]) > 0 {
 			v.DiffLead = strings.TrimSpace(v.DiffLead + " A shared file: " + strings.Join(elsewhere[i], "; ") + ".")
 		}
 	}
+	return lines
 }
 
-// changed counts the lines that come or go.
-func (f *fileView) changed() int {
-	n := 0
+// size counts the lines that go and those that come.
+func (f *fileView) size() (gone, come int) {
 	for _, h := range f.Hunks {
 		for _, l := range h {
-			if l.Class != "" {
-				n++
+			switch l.Class {
+			case "gone":
+				gone++
+			case "come":
+				come++
 			}
 		}
 	}
-	return n
+	return gone, come
 }
 
 func fileViewOf(c patch.FileChange) fileView {
@@ -108,11 +158,15 @@ func hunkView(h patch.Hunk) []lineView {
 		}
 		oldTexts, newTexts := intraLine(gone, come)
 		for _, pieces := range oldTexts {
-			lines = append(lines, lineView{Class: "gone", Old: strconv.Itoa(old), Sign: "−", Pieces: pieces})
+			lines = append(lines, lineView{at: old, Class: "gone", Old: strconv.Itoa(old), Sign: "−", Pieces: pieces})
 			old++
 		}
+		at := 0
+		if len(gone) == 0 {
+			at = old
+		}
 		for _, pieces := range newTexts {
-			lines = append(lines, lineView{Class: "come", New: strconv.Itoa(new), Sign: "+", Pieces: pieces})
+			lines = append(lines, lineView{at: at, Class: "come", New: strconv.Itoa(new), Sign: "+", Pieces: pieces})
 			new++
 		}
 		i += len(gone) + len(come)
@@ -174,21 +228,41 @@ func intraLine(gone, come []patch.Line) (old, new [][]piece) {
 	return old, new
 }
 
-// marks tells what two lines share. Lines that share little are left unmarked,
-// since marks all over help nobody.
+// word is what is marked as a whole, such as a value with its sign.
+var word = regexp.MustCompile(`[^\s=:;,(){}\[\]"'#/]+|\s+|.`)
+
+// marks tells what two lines share, word by word. Lines that share little are
+// left unmarked, since marks all over help nobody.
 func marks(a, b string) (old, new []piece) {
-	dmp := diffmatchpatch.DiffMatchPatch{DiffEditCost: 4} // no time-out: the same input gives the same bytes
-	diffs := dmp.DiffCleanupSemanticLossless(dmp.DiffCleanupSemantic(dmp.DiffMainRunes([]rune(a), []rune(b), false)))
+	var words []string
+	index := make(map[string]rune)
+	runes := func(text string) (list []rune) {
+		for _, w := range word.FindAllString(text, -1) {
+			if _, seen := index[w]; !seen {
+				index[w] = rune(len(words))
+				words = append(words, w)
+			}
+			list = append(list, index[w])
+		}
+		return list
+	}
+	dmp := diffmatchpatch.DiffMatchPatch{} // no time-out: the same input gives the same bytes
+	diffs := dmp.DiffCleanupSemantic(dmp.DiffMainRunes(runes(a), runes(b), false))
 	shared := 0
 	for _, d := range diffs {
-		switch d.Type {
-		case diffmatchpatch.DiffEqual:
-			shared += len(d.Text)
-			old, new = append(old, piece{Text: d.Text}), append(new, piece{Text: d.Text})
-		case diffmatchpatch.DiffDelete:
-			old = append(old, piece{d.Text, true})
-		default:
-			new = append(new, piece{d.Text, true})
+		var text strings.Builder
+		for _, r := range d.Text {
+			text.WriteString(words[r])
+		}
+		p := piece{text.String(), d.Type != diffmatchpatch.DiffEqual}
+		if d.Type != diffmatchpatch.DiffInsert {
+			old = append(old, p)
+		}
+		if d.Type != diffmatchpatch.DiffDelete {
+			new = append(new, p)
+		}
+		if !p.Marked {
+			shared += len(p.Text)
 		}
 	}
 	if 3*shared < max(len(a), len(b)) {

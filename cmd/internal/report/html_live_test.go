@@ -13,6 +13,17 @@ import (
 //go:embed contrast_test.js
 var contrastJS string
 
+//go:embed layout_test.js
+var layoutJS string
+
+// layout is what a page shows in a window of some size.
+type layout struct {
+	Below, Wider, Uncued, OneWay []string
+
+	Wide  bool
+	Links int
+}
+
 type contrast struct {
 	Texts, Lines     int
 	Least, LeastLine float64
@@ -52,6 +63,13 @@ func TestHTMLInBrowser(t *testing.T) {
 		t.Fatalf("the test does not notice a pale text, a pale line and a wide page: %+v", c)
 	}
 
+	b.open(file("sideways.html", `<!DOCTYPE html><body><header><p class="lead" style="margin-top:900px">low</p></header>
+<div id="s" class="scroll" style="overflow-x:auto"><div style="width:3000px">x</div></div><div style="width:3000px">x</div>
+<article class="finding" id="f"><a href="#d">there</a><a href="#gone">x</a></article><table class="diff"><tr id="d"><td>y</td></tr></table>`))
+	if l := b.layout(1280, 800); !l.Wide || len(l.Below) != 6 || len(l.Uncued) != 1 || len(l.Wider) != 1 || len(l.OneWay) != 2 {
+		t.Fatalf("the test does not notice what is too low, too wide, without a cue or without a way back: %+v", l)
+	}
+
 	for name, page := range pages(t) {
 		t.Run(name, func(t *testing.T) {
 			path := file(name+".html", page)
@@ -70,15 +88,37 @@ func TestHTMLInBrowser(t *testing.T) {
 				}
 				t.Logf("%s: %d texts, least contrast %.2f; %d lines, least %.2f", scheme, c.Texts, c.Least, c.Lines, c.LeastLine)
 			}
-			b.call("Emulation.setDeviceMetricsOverride", map[string]any{"width": 390, "height": 800, "deviceScaleFactor": 1, "mobile": false}, nil)
-			if b.contrast("light").Wide {
-				t.Error("on a telephone the page is wider than the window")
+			desk := b.layout(1280, 800)
+			for _, what := range desk.Below {
+				t.Errorf("not on the first screen: %s", what)
+			}
+			if least := 5; desk.Links < least {
+				t.Errorf("%d links, want %d at least", desk.Links, least)
+			}
+			for width, l := range map[int]layout{1280: desk, 390: b.layout(390, 800)} {
+				if l.Wide {
+					t.Errorf("%d px: the page is wider than the window", width)
+				}
+				for _, what := range l.Wider {
+					t.Errorf("%d px: it sticks out of the window: %s", width, what)
+				}
+				for _, what := range l.Uncued {
+					t.Errorf("%d px: it scrolls sideways and does not say so, or the other way round: %s", width, what)
+				}
+				for _, what := range l.OneWay {
+					t.Errorf("%d px: %s", width, what)
+				}
 			}
 			b.call("Emulation.clearDeviceMetricsOverride", nil, nil)
 			for _, c := range b.complaints(path) {
 				t.Error(c)
 			}
-			b.paper(t)
+			if name == "fleet" {
+				return // its printers are printed one by one
+			}
+			if most, n := 3, b.paper(t); n > most && strings.HasPrefix(name, "egret") {
+				t.Errorf("%d pages on paper without the bench list, want %d at most", n, most)
+			}
 		})
 	}
 }
@@ -92,13 +132,29 @@ func (b *browser) contrast(scheme string) contrast {
 
 var mediaBox = regexp.MustCompile(`/MediaBox \[0 0 (\d+)[.\d]* (\d+)[.\d]*\]`)
 
-// paper prints the page: light also for those who read in the dark, on A4.
-func (b *browser) paper(t *testing.T) {
+func (b *browser) layout(width, height int) layout {
+	b.call("Emulation.setDeviceMetricsOverride", map[string]any{"width": width, "height": height, "deviceScaleFactor": 1, "mobile": false}, nil)
+	var l layout
+	b.evaluate(layoutJS, &l)
+	return l
+}
+
+// paper prints the page: light also for those who read in the dark, on A4. The
+// bench list must start on a page of its own. It returns the number of pages
+// without it.
+func (b *browser) paper(t *testing.T) int {
 	b.call("Emulation.setEmulatedMedia", map[string]any{"media": "print", "features": []map[string]string{{"name": "prefers-color-scheme", "value": "dark"}}}, nil)
 	var c contrast
 	b.evaluate(contrastJS, &c)
 	if c.Paper < 0.9 || len(c.Low) > 0 {
 		t.Errorf("printed in the dark scheme, the paper has a luminance of %.2f, and too pale are %q", c.Paper, c.Low)
+	}
+	var starts []string // how each bench list starts
+	b.evaluate(`starts = [...document.querySelectorAll('.bench')].map((el) => { const at = getComputedStyle(el).breakBefore; el.remove(); return at; }); document.querySelectorAll("details").forEach((d) => { d.open = false; }); starts`, &starts)
+	for _, at := range starts {
+		if at != "page" {
+			t.Errorf("a bench list starts with break-before: %s", at)
+		}
 	}
 	b.call("Emulation.setEmulatedMedia", map[string]any{"media": ""}, nil)
 	var pdf struct{ Data string }
@@ -116,4 +172,5 @@ func (b *browser) paper(t *testing.T) {
 			t.Errorf("a sheet of %s by %s points is no A4", box[1], box[2])
 		}
 	}
+	return len(boxes)
 }

@@ -22,18 +22,14 @@ type trace struct {
 }
 
 // loopFigure compares the gains of the configuration with starting gains.
-func loopFigure(s *swap) (*figure, string) {
+func loopFigure(s *swap) *figure {
 	in := s.before
 	l := &in.Printer.Hotend.Loop
-	switch {
-	case l.Control.Known() && l.Control.Value == parser.ControlOpen:
-		return nil, "There is no plot of the control loop: it is open, and controls nothing."
-	case !l.Control.Known() || l.Control.Value == parser.ControlModel:
-		return nil, "There is no plot of the control loop: it is driven by a model of the heater, or cannot be told, and not by gains."
-	case l.Control.Value == parser.ControlPID && !(l.Kp.Known() && l.Ki.Known() && l.Kd.Known()):
-		return nil, "There is no plot of the control loop: its gains cannot be told."
+	if !l.Control.Known() || l.Control.Value == parser.ControlOpen || l.Control.Value == parser.ControlModel ||
+		l.Control.Value == parser.ControlPID && !(l.Kp.Known() && l.Ki.Known() && l.Kd.Known()) {
+		return nil // nothing that gains drive, or gains that cannot be told
 	}
-	p, loop := rules.Plant(in), rules.Loop(in)
+	loop := rules.Loop(in)
 	var target float64
 	run := func(name string, loop heat.Loop) (t trace) {
 		t.name = name
@@ -48,7 +44,7 @@ func loopFigure(s *swap) (*figure, string) {
 	note := "No gains for a start can be given: the heater cannot hold this temperature."
 	withGains := loop
 	withGains.OnOff = false
-	if g, ok := heat.StartingGains(p, withGains, target); ok {
+	if g, ok := rules.StartingGains(in, withGains, target); ok {
 		withGains.Kp, withGains.Ki, withGains.Kd = g.Kp, g.Ki, g.Kd
 		traces = append(traces, run("the starting gains", withGains))
 		note = fmt.Sprintf("Starting gains: kp %s, ki %s, kd %s (SIMC, Skogestad 2003). They begin a tune and do not replace it.",
@@ -58,7 +54,7 @@ func loopFigure(s *swap) (*figure, string) {
 		ID:     s.id,
 		Desc:   "Temperature of the sensor over time on a step from ambient to the target, part fan off, from a little below the target on.",
 		Y:      plot.Axis{Label: "sensor temperature, °C", Include: []float64{target - 10, target + 5}},
-		Strips: []plot.Strip{{Name: "settled, within " + unit.Kelvin(heat.SettleBandC), Horizontal: true, Low: target - heat.SettleBandC, High: target + heat.SettleBandC}},
+		Strips: []plot.Strip{{Name: "steady, within " + unit.Kelvin(heat.SettleBandC), Horizontal: true, Low: target - heat.SettleBandC, High: target + heat.SettleBandC}},
 		Marks:  []plot.Mark{{At: target, Horizontal: true, Name: "target"}},
 	}
 	from, to, peak := window(traces, target-loopLook)
@@ -74,6 +70,7 @@ func loopFigure(s *swap) (*figure, string) {
 		pl.Lines = append(pl.Lines, line)
 	}
 	pl.Y.Low, pl.Y.High = lowest(traces, target), math.Ceil((max(peak, target)+4)/5)*5
+	rate(in, pl, &pl.Y, max(peak, target))
 	f := figureOf(pl, loopTitle(traces, target), note, assumedNote(in))
 	head := []string{"time, s"}
 	for _, t := range traces {
@@ -87,7 +84,7 @@ func loopFigure(s *swap) (*figure, string) {
 		}
 		f.row(1, row...)
 	}
-	return f, ""
+	return f
 }
 
 // window is the time in which traces are of interest: from when the first
@@ -154,7 +151,7 @@ func loopTitle(traces []trace, target float64) string {
 
 func does(r heat.Response, target float64) string {
 	var text string
-	settles := " and settles after " + unit.Seconds(math.Round(r.SettleS))
+	settles := " and is steady after " + unit.Seconds(math.Round(r.SettleS))
 	switch {
 	case r.Settles && r.OvershootC < 0.05:
 		text = fmt.Sprintf("reaches %s without passing it", unit.Celsius(target)) + settles
@@ -163,7 +160,7 @@ func does(r heat.Response, target float64) string {
 	case r.SwingC > 0:
 		text = fmt.Sprintf("passes %s by %s and swings without end, by %s up and down", unit.Celsius(target), unit.Kelvin(r.OvershootC), unit.Kelvin(r.SwingC))
 	case r.Reached:
-		text = fmt.Sprintf("passes %s by %s and does not settle", unit.Celsius(target), unit.Kelvin(r.OvershootC))
+		text = fmt.Sprintf("passes %s by %s and does not get steady", unit.Celsius(target), unit.Kelvin(r.OvershootC))
 	default:
 		text = "does not reach " + unit.Celsius(target)
 	}

@@ -10,7 +10,7 @@ import (
 )
 
 // headroomFigure compares the power that there is with the power that it takes.
-func headroomFigure(s *swap) (*figure, string) {
+func headroomFigure(s *swap) *figure {
 	in := s.before
 	p := rules.Plant(in)
 	low, high := printRange(in)
@@ -18,7 +18,7 @@ func headroomFigure(s *swap) (*figure, string) {
 	rated, _ := rules.Rating(in)
 	from, to := min(p.AmbientC, low), max(high, rated)
 	if !(p.AmbientC < high) {
-		return nil, ""
+		return nil
 	}
 	needs := func(l heat.Load) func(float64) float64 {
 		return func(t float64) float64 { return p.Conductance(l) * (t - p.AmbientC) }
@@ -43,9 +43,7 @@ func headroomFigure(s *swap) (*figure, string) {
 		pl.Lines = append(pl.Lines, plot.Line{Name: "needed, fan full and " + unit.FlowRate(flow.Value), Style: 1, Points: sampled(fine, needs(full))})
 		head = append(head, "fan full and melting, W")
 	}
-	if rated != high {
-		pl.Marks = append(pl.Marks, plot.Mark{At: rated, Name: "rated"})
-	}
+	rate(in, pl, &pl.X, to)
 	f := figureOf(pl, powerTitle(p, high, flow.Value), flowNote(flow.Given), assumedNote(in))
 	f.table(head...)
 	for _, t := range grid(from, to, 25) {
@@ -55,7 +53,7 @@ func headroomFigure(s *swap) (*figure, string) {
 		}
 		f.row(1, row...)
 	}
-	return f, ""
+	return f
 }
 
 func powerTitle(p heat.Plant, high, flow float64) string {
@@ -73,15 +71,4 @@ func flowNote(given bool) string {
 		return ""
 	}
 	return "Melting is left out, as the sheet gives no max_flow_mm3_s."
-}
-
-// powerText says for the overview how far the power goes at the top of the
-// range.
-func powerText(in *rules.Input) string {
-	_, high := printRange(in)
-	p := rules.Plant(in)
-	if !(p.AmbientC < high) {
-		return "cannot be told"
-	}
-	return shown(unit.Percent(p.Headroom(high, in.Sheet.New.Nozzle.MaxFlowMM3S.Value).Ratio))
 }

@@ -11,10 +11,10 @@ import (
 )
 
 // sensorFigure shows how far the nozzle is from what the firmware shows.
-func sensorFigure(s *swap) (*figure, string) {
+func sensorFigure(s *swap) *figure {
 	believed, real, ok := rules.Circuits(s.before)
 	if !ok {
-		return nil, "There is no plot of the sensor error: no curve is known for what the firmware reads or for what is wired in."
+		return nil
 	}
 	low, high := printRange(s.before)
 	top := high
@@ -27,7 +27,7 @@ func sensorFigure(s *swap) (*figure, string) {
 		from, to = max(from, believed.LowC), min(to, believed.HighC)
 	}
 	if !(from < to) {
-		return nil, "There is no plot of the sensor error: the definition's table ends below all temperatures that matter."
+		return nil
 	}
 	errorBy := func(c *sensor.Circuit) func(float64) float64 {
 		return func(t float64) float64 { return c.Actual(real, t) - t }
@@ -50,6 +50,12 @@ func sensorFigure(s *swap) (*figure, string) {
 	if known && target != high {
 		p.Marks = append(p.Marks, plot.Mark{At: target, Name: "highest target"})
 	}
+	// The rating holds for the nozzle, so it is drawn at what is then shown.
+	if rated, _ := rules.Rating(s.before); real != nil {
+		if at := believed.Indicated(real, rated); at >= from && at <= to {
+			p.Marks = append(p.Marks, plot.Mark{At: at, Name: "nozzle at its rating, " + unit.Celsius(rated)})
+		}
+	}
 	proposed, _, ok := rules.Circuits(s.after)
 	mended := ok && proposed != nil && largest(grid(low, high, 2.5), errorBy(proposed)) < largest(grid(low, high, 2.5), errorBy(believed))-0.05
 	if mended {
@@ -70,7 +76,7 @@ func sensorFigure(s *swap) (*figure, string) {
 		}
 		f.row(1, row...)
 	}
-	return f, ""
+	return f
 }
 
 // largest is the largest absolute value of a function.
@@ -108,19 +114,4 @@ func mendedText(mended bool, low, high float64, errorBy func(float64) float64) s
 		return ""
 	}
 	return "; with the diff applied it is right within " + within(largest(grid(low, high, 2.5), errorBy))
-}
-
-// nozzleText says for the overview how far off the nozzle is while the top of
-// its range is shown.
-func nozzleText(in *rules.Input) string {
-	believed, real, ok := rules.Circuits(in)
-	if !ok {
-		return "cannot be told"
-	}
-	_, high := printRange(in)
-	off := believed.Actual(real, high) - high
-	if direction(off) == "" {
-		return "as shown"
-	}
-	return shown(unit.Kelvin(math.Abs(off)) + " " + direction(off))
 }

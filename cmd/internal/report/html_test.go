@@ -79,15 +79,18 @@ func parsed(t *testing.T, page string) []*element {
 
 // pages are the report of the demo and one of printers that mean harm.
 func pages(t *testing.T) map[string]string {
-	return map[string]string{
+	all := map[string]string{
 		"fleet":    htmlOf(t, survey(t, "../../../testdata/demo")),
-		"printer":  htmlOf(t, survey(t, "../../../testdata/demo/egret-05")),
 		"hostile":  htmlOf(t, survey(t, "../../../testdata/hostile")),
 		"invented": htmlOf(t, invented()),
 		"trials": render(t, func(w io.Writer) error {
 			return HTML(w, survey(t, "../../../testdata/demo/egret-01"), PageOptions{Day: demoDay, Trials: inventedTrials(t)})
 		}),
 	}
+	for _, name := range []string{"egret-02", "egret-03", "egret-05", "egret-06", "egret-07"} { // those with errors
+		all[name] = htmlOf(t, survey(t, "../../../testdata/demo/"+name))
+	}
+	return all
 }
 
 // inventedTrials are those of six filaments, more than there are line styles,
@@ -149,9 +152,9 @@ func TestHTMLStructure(t *testing.T) {
 					if el.attr["lang"] != "en" {
 						t.Errorf("lang = %q", el.attr["lang"])
 					}
-				case "h1", "h2", "h3", "h4":
+				case "h1", "h2", "h3", "h4", "h5":
 					n := int(el.name[1] - '0')
-					if n > level+1 || strings.TrimSpace(el.text) == "" {
+					if n > level+1 || strings.TrimSpace(el.text) == "" || n == 1 && level > 0 {
 						t.Errorf("<%s> %q after one of level %d", el.name, el.text, level)
 					}
 					level = n
@@ -160,8 +163,10 @@ func TestHTMLStructure(t *testing.T) {
 						t.Error("a picture without a name")
 					}
 					figures++
-				case "details":
-					tables++
+				case "summary":
+					if el.text == "The numbers of this plot" {
+						tables++
+					}
 				}
 			}
 			if figures != tables {
@@ -174,32 +179,38 @@ func TestHTMLStructure(t *testing.T) {
 	}
 }
 
-// The order is: cautions, overview, then each printer with findings, diff and
-// plots; every plot's title holds a figure.
+// The order is: what is worst, cautions, overview, then each printer, worst
+// first, with findings, diff and bench list. A plot stands with a finding that
+// it proves, and its title holds a figure.
 func TestHTMLOrder(t *testing.T) {
-	page := htmlOf(t, survey(t, "../../../testdata/demo"))
+	s := survey(t, "../../../testdata/demo")
 	var got []string
-	titles := 0
-	for _, el := range parsed(t, page) {
-		switch el.name {
-		case "h2", "h3":
+	plots, finding := map[string]int{}, ""
+	for _, el := range parsed(t, htmlOf(t, s)) {
+		switch {
+		case el.name == "h2" || el.name == "h3":
 			got = append(got, el.text)
-		case "title":
-			titles++
-			if titles > 1 && !strings.ContainsAny(el.text, "0123456789") {
-				t.Errorf("the plot %q states no figure", el.text)
+		case el.name == "article":
+			finding = el.attr["class"]
+		case el.name == "figure":
+			plots[strings.Split(el.attr["id"], "-")[0]]++
+			if !strings.HasSuffix(finding, "proof") {
+				t.Errorf("%s stands with %q", el.attr["id"], finding)
 			}
+		case el.name == "title" && plots["p1"]+plots["p2"] > 0 && !strings.ContainsAny(el.text, "0123456789"):
+			t.Errorf("the plot %q states no figure", el.text)
 		}
 	}
-	want := []string{"Before you apply and flash this", "Overview"}
-	for _, name := range []string{"egret-01", "egret-02", "egret-03", "egret-04", "egret-05", "egret-06", "egret-07"} {
-		want = append(want, name, "Findings", "The diff", "What it does at the printer")
+	want := []string{"Worst first", "Before you apply and flash this", "The diff", "Contents", "Overview, worst first"}
+	for _, n := range "7236514" {
+		name := "egret-0" + string(n)
+		want = append(want, name, "Findings", "The diff", "Bench list: "+name)
 	}
 	if !slices.Equal(got, want) {
 		t.Errorf("headings\n%q\nwant\n%q", got, want)
 	}
-	if titles < 1+7*3 {
-		t.Errorf("%d plots in seven printers", titles-1)
+	if plots["p2"] != 4 || plots["p4"] != 0 { // a printer with ten errors, and one without
+		t.Errorf("plots by printer: %v", plots)
 	}
 }
 
@@ -244,7 +255,7 @@ rated_w = 40.0
 	}
 	var text strings.Builder
 	for _, el := range parsed(t, page) {
-		if el.name == "script" || el.name == "img" || el.name == "b" && el.text != "Change:" && el.text != "Waived:" {
+		if el.name == "script" || el.name == "img" || el.name == "b" && strings.Contains(el.text, ".cfg") {
 			t.Errorf("an element from a configuration: <%s> %s", el.name, el.text)
 		}
 		text.WriteString(el.text + "\n")
@@ -260,7 +271,7 @@ func TestHTMLUnreadable(t *testing.T) {
 	s := invented()
 	s.Refusals = []fleet.Refusal{{Sheets: []string{s.Printers[0].Sheet}, Err: io.ErrUnexpectedEOF}}
 	page := htmlOf(t, s)
-	for _, want := range []string{"There is no diff", io.ErrUnexpectedEOF.Error(), "Could not be read.", "includes panel.cfg", "Waived, not counted", "the third wire is cut"} {
+	for _, want := range []string{"There is no diff", io.ErrUnexpectedEOF.Error(), "Cannot be read.", "includes panel.cfg", "Waived, not counted", "the third wire is cut"} {
 		if !strings.Contains(page, want) {
 			t.Errorf("%q is not on the page", want)
 		}
@@ -281,10 +292,13 @@ func TestMarks(t *testing.T) {
 		return b.String()
 	}
 	tests := []struct{ old, new, wantOld, wantNew string }{
-		{"#define MAX 275 // °C", "#define MAX 240 // °C", "#define MAX 2[75] // °C", "#define MAX 2[40] // °C"},
+		{"#define MAX 275 // °C", "#define MAX 240 // °C", "#define MAX [275] // °C", "#define MAX [240] // °C"},
 		{"//#define WATCH 20", "#define WATCH 20", "[//]#define WATCH 20", "#define WATCH 20"},
 		{"sensor: Düse A", "sensor: Düse B", "sensor: Düse [A]", "sensor: Düse [B]"},
 		{"max_power: 1", "max_power: 1", "max_power: 1", "max_power: 1"},
+		{"sensor_type = bag_3950", "sensor_type = Generic 3950", "sensor_type = [bag_3950]", "sensor_type = [Generic 3950]"},
+		{"check_gain_time = 600", "check_gain_time = 20", "check_gain_time = [600]", "check_gain_time = [20]"},
+		{"{ -0.5, 1e3 }", "{ 0.25, 1e3 }", "{ [-0.5], 1e3 }", "{ [0.25], 1e3 }"},
 		{"abcdefgh", "12345678", "abcdefgh", "12345678"},
 	}
 	for _, tt := range tests {
@@ -315,8 +329,8 @@ func TestHunkView(t *testing.T) {
 	}
 	want := `1|1||a
 2|2||b
-3||−|max: 2[75]
-|3|+|max: 2[40]
+3||−|max: [275]
+|3|+|max: [240]
 |4|+|min: 5
 4|5||d
 5||−|e
@@ -325,8 +339,8 @@ func TestHunkView(t *testing.T) {
 	if b.String() != want {
 		t.Errorf("got\n%swant\n%s", b.String(), want)
 	}
-	if got := view.changed(); got != 5 {
-		t.Errorf("%d lines changed, want 5", got)
+	if gone, come := view.size(); gone != 2 || come != 3 {
+		t.Errorf("%d lines go and %d come, want 2 and 3", gone, come)
 	}
 	long := fileViewOf(patch.FileChange{Name: "x", Old: []byte(strings.Repeat("x", 1<<20)), New: []byte(strings.Repeat("y", 1<<20))})
 	if n := len(long.Hunks[0][0].Pieces[0].Text); n > 2*longest {

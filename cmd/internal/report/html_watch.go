@@ -11,31 +11,26 @@ import (
 )
 
 // watchFigure holds the heat-up against what the protection wants.
-func watchFigure(s *swap) (*figure, string) {
+func watchFigure(s *swap) *figure {
 	watch, told := rules.Watch(s.before)
-	h := heatUpOf(s.before)
-	w, ok := wanted(watch, h.target)
-	switch {
-	case !told:
-		return nil, "There is no plot of the rise watch: its figures cannot be told."
-	case !ok:
-		return nil, "There is no plot of the rise watch: it is off."
-	case h.plant.AmbientC >= w.untilC:
-		return nil, ""
+	h := rules.HeatUpOf(s.before)
+	w, ok := wanted(watch, h.TargetC)
+	if !told || !ok || h.Plant.AmbientC >= w.untilC {
+		return nil
 	}
 	if watch.Form == heat.ErrorSumWatch {
-		if o := heat.PredictSum(h.plant, heat.FanFull, watch.Sum, h.target); o.MostCS > 0 {
-			return sumFigure(s, h, watch.Sum, o), ""
+		if o := rules.ErrorSum(s.before, watch.Sum, h.TargetC); o.MostCS > 0 {
+			return sumFigure(s, h, watch.Sum, o)
 		}
 	}
-	return riseFigure(s, h, watch, w), ""
+	return riseFigure(s, h, watch, w)
 }
 
 // rises reads off a curve what it gains in a window that begins at each
 // reading up to untilC.
 func rises(c heat.Curve, w riseWanted) []plot.Point {
 	var points []plot.Point
-	for t := 0.0; t <= min(c.EndS(), longestHeat); t++ {
+	for t := 0.0; t <= min(c.EndS(), rules.LongestHeatS); t++ {
 		from := c.Sensor(t)
 		if from > w.untilC {
 			break
@@ -49,13 +44,13 @@ func rises(c heat.Curve, w riseWanted) []plot.Point {
 }
 
 // riseFigure shows the rise within a window over where the window begins.
-func riseFigure(s *swap, h heatUp, watch heat.Watch, w riseWanted) *figure {
+func riseFigure(s *swap, h rules.HeatUp, watch heat.Watch, w riseWanted) *figure {
 	in := s.before
-	full, off := rises(h.full, w), rises(h.off, w)
+	full, off := rises(h.Full, w), rises(h.Off, w)
 	p := &plot.Plot{
 		ID:   s.id,
 		Desc: "Rise of the sensor within one window over the reading at which the window begins, against the rise that is required.",
-		X:    plot.Axis{Label: "sensor temperature when the window begins, °C", Low: h.plant.AmbientC, High: h.target},
+		X:    plot.Axis{Label: "sensor temperature when the window begins, °C", Low: h.Plant.AmbientC, High: h.TargetC},
 		Y:    plot.Axis{Label: "rise within the window, K"},
 		Lines: []plot.Line{
 			{Name: "fan full, " + unit.Seconds(w.windowS), Points: full},
@@ -68,11 +63,15 @@ func riseFigure(s *swap, h heatUp, watch heat.Watch, w riseWanted) *figure {
 	}
 	least := leastOf(full)
 	title := riseTitle(w, least, watch.Form)
+	soonest := "A heater that gives nothing is noticed after one window at the soonest: " + unit.Seconds(w.windowS)
 	head := []string{"window begins at, °C", "rise, fan full, K", "rise, fan off, K"}
 	var after []plot.Point
 	if watchAfter, told := rules.Watch(s.after); told && watchAfter != watch {
-		if wa, ok := wanted(watchAfter, h.target); ok && wa != w {
-			after = rises(heatUpOf(s.after).full, wa)
+		if wa, ok := wanted(watchAfter, h.TargetC); ok && wa != w {
+			after = rises(rules.HeatUpOf(s.after).Full, wa)
+			if wa.windowS != w.windowS {
+				soonest += ", with the diff " + unit.Seconds(wa.windowS)
+			}
 			name := "with the diff, fan full, " + unit.Seconds(wa.windowS)
 			p.Lines = append(p.Lines, plot.Line{Name: name, Style: 1, Points: after})
 			head = append(head, name+", K")
@@ -83,9 +82,9 @@ func riseFigure(s *swap, h heatUp, watch heat.Watch, w riseWanted) *figure {
 		}
 	}
 	cutRises(p, w.riseC)
-	f := figureOf(p, title, assumedNote(in))
+	f := figureOf(p, title, soonest+".", assumedNote(in))
 	f.table(head...)
-	for _, t := range grid(h.plant.AmbientC, w.untilC, 20) {
+	for _, t := range grid(h.Plant.AmbientC, w.untilC, 20) {
 		row := []float64{t, valueAt(full, t), valueAt(off, t)}
 		if after != nil {
 			row = append(row, valueAt(after, t))
@@ -121,7 +120,7 @@ func riseTitle(w riseWanted, least float64, form heat.WatchForm) string {
 		unit.Kelvin(least), unit.Seconds(w.windowS), unit.Kelvin(w.riseC))
 	switch {
 	case least >= w.riseC:
-		return text + "no healthy heater is shut down"
+		return text + "a healthy heater passes"
 	case form == heat.WindowWatch:
 		return text + "a healthy heater is shut down"
 	}
@@ -154,12 +153,12 @@ func valueAt(points []plot.Point, x float64) float64 {
 }
 
 // sumFigure shows the error sum that is held against its limit.
-func sumFigure(s *swap, h heatUp, w heat.SumWatch, o heat.SumOutcome) *figure {
-	end := math.Ceil(h.seconds)
+func sumFigure(s *swap, h rules.HeatUp, w heat.SumWatch, o heat.SumOutcome) *figure {
+	end := math.Ceil(h.Seconds)
 	if o.Trips {
-		end = min(max(end, o.TripS+20), longestHeat)
+		end = min(max(end, o.TripS+20), rules.LongestHeatS)
 	}
-	full, off := sums(h, heat.FanFull, w, end), sums(h, heat.Load{}, w, end)
+	full, off := sums(s.before, heat.FanFull, w, h.TargetC, end), sums(s.before, heat.Load{}, w, h.TargetC, end)
 	high := 1.5 * w.LimitCS
 	p := &plot.Plot{
 		ID:   s.id,
@@ -173,10 +172,10 @@ func sumFigure(s *swap, h heatUp, w heat.SumWatch, o heat.SumOutcome) *figure {
 		Marks: []plot.Mark{{At: w.LimitCS, Horizontal: true, Name: "limit, shuts down"}},
 	}
 	title := fmt.Sprintf("The error sum grows to %s on the way to %s, its limit is %s: no healthy heater is shut down",
-		unit.DegreeSeconds(o.MostCS), unit.Celsius(h.target), unit.DegreeSeconds(w.LimitCS))
+		unit.DegreeSeconds(o.MostCS), unit.Celsius(h.TargetC), unit.DegreeSeconds(w.LimitCS))
 	if o.Trips {
 		title = fmt.Sprintf("On the way to %s the error sum reaches its limit of %s after %s: a healthy heater is shut down",
-			unit.Celsius(h.target), unit.DegreeSeconds(w.LimitCS), unit.Seconds(math.Round(o.TripS)))
+			unit.Celsius(h.TargetC), unit.DegreeSeconds(w.LimitCS), unit.Seconds(math.Round(o.TripS)))
 	}
 	if after, told := rules.Watch(s.after); told && after.Form == heat.ErrorSumWatch && after.Sum.LimitCS != w.LimitCS {
 		limit := after.Sum.LimitCS
@@ -194,9 +193,9 @@ func sumFigure(s *swap, h heatUp, w heat.SumWatch, o heat.SumOutcome) *figure {
 
 // sums returns the sum as it is held against the limit: while the heater gains
 // enough, none is.
-func sums(h heatUp, l heat.Load, w heat.SumWatch, end float64) []plot.Point {
+func sums(in *rules.Input, l heat.Load, w heat.SumWatch, targetC, end float64) []plot.Point {
 	var points []plot.Point
-	for _, s := range heat.SumTrace(h.plant, l, w, h.target, end) {
+	for _, s := range rules.ErrorSums(in, l, w, targetC, end) {
 		points = append(points, plot.Point{X: s.TimeS, Y: s.HeldC})
 	}
 	return points

@@ -15,6 +15,7 @@ import (
 type ranked struct {
 	name    string
 	printer *fleet.Printer
+	index   int    // in the result
 	levels  [3]int // by rules.Level
 	class   int    // 0: cannot be read; 1: has something that counts; 2: nothing
 	place   int    // of its worst finding in the order of danger
@@ -26,7 +27,7 @@ func rank(r *fleet.Result) []ranked {
 	rows := make([]ranked, 0, len(r.Printers))
 	for i := range r.Printers {
 		p := &r.Printers[i]
-		row := ranked{name: p.Name, printer: p, class: 2, says: "nothing found"}
+		row := ranked{name: p.Name, printer: p, index: i, class: 2, says: "nothing found"}
 		if len(p.Findings) > 0 {
 			row.says = "nothing that counts"
 		}

@@ -7,6 +7,8 @@ import (
 	"preflash/cmd/internal/fleet"
 )
 
+const doNotHeat = "Do not heat before the errors are fixed."
+
 // verdict sums a result up and says what to do next.
 func verdict(r *fleet.Result) string {
 	s := r.Summary()
@@ -48,7 +50,7 @@ func verdict(r *fleet.Result) string {
 		say = append(say, fmt.Sprintf("Fix first what cannot be read, or not whole: %s. Nothing is known of what stands there.", listed(list)))
 	}
 	if s.Errors > 0 {
-		say = append(say, "Do not heat before the errors are fixed.")
+		say = append(say, doNotHeat)
 	}
 	if list := bare(r); len(list) > 0 {
 		say = append(say, withoutSheet(list))
