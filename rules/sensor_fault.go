@@ -54,11 +54,11 @@ Source: common practice, no source.`,
 		for _, fault := range [...]struct {
 			name  string
 			reads float64
-		}{{"open", open}, {"shorted", short}} {
+		}{{"an open sensor", open}, {"a shorted sensor", short}} {
 			if !l.pass(c, fault.reads) {
 				continue
 			}
-			unseen = append(unseen, fault.name+" it reads "+celsius(fault.reads))
+			unseen = append(unseen, fault.name+" reads "+celsius(fault.reads))
 			if fault.reads > 100 {
 				at = in.Printer.Limits.MaxTemp.At // the fault lies on the hot side
 			}
@@ -66,13 +66,17 @@ Source: common practice, no source.`,
 		if unseen == nil {
 			return
 		}
-		f := Sayf(Error, placed(at, sensorAt(in)), "with the sensor %s, and the firmware trips %s: the fault goes unseen and the heater stays on",
-			strings.Join(unseen, ", "), l)
-		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
-			f.Message += "; the minimum is looked at only while heating"
+		do := "correct the sensor definition, or the limits"
+		raised, ok := l.raised(in, all)
+		if ok {
+			do = "raise the min temp to " + celsius(raised)
 		}
-		if raised, ok := l.raised(in, all); ok {
-			f.Message += "; raise the min temp to " + celsius(raised)
+		f := Sayf(Error, placed(at, sensorAt(in)), "%s: %s, which goes unseen, and the heater stays on; the firmware shuts down %s",
+			do, strings.Join(unseen, " and "), l)
+		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
+			f = f.Explain("the minimum is looked at only while heating")
+		}
+		if ok {
 			f = f.Change(in.Printer.Limits.MinTemp.To(raised))
 		}
 		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC), "trip_c": finite(l.tripC)}))
@@ -82,7 +86,7 @@ Source: common practice, no source.`,
 // withoutTrips is the finding of a definition that the firmware holds against
 // neither limit.
 func withoutTrips(in *Input) Finding {
-	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "with definition %s the firmware looks at neither min nor max temp: a broken sensor or amplifier trips nothing, and only the watches protect; put in a converter chip, or a sensor whose definition is a table",
+	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "put in a converter chip, or a sensor whose definition is a table: with definition %s the firmware looks at neither min nor max temp, so a broken sensor or amplifier goes unseen until the heating check or the drop check acts",
 		definition(&in.Printer.Hotend.Sensor.Value)).
 		With(Values{"open_c": nil, "short_c": nil, "min_c": nil, "trip_c": nil})
 }
@@ -150,7 +154,7 @@ func (l faultLimits) blind(believed []*sensor.Circuit) bool {
 	})
 }
 
-// String says where the firmware trips.
+// String says where the firmware shuts down.
 func (l faultLimits) String() string {
 	switch low, high := math.IsInf(l.minC, -1), math.IsInf(l.tripC, 1); {
 	case low && high:

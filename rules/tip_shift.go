@@ -28,7 +28,8 @@ Nozzle as its own probe, or pressing the switch itself: silent.
 Where the sheet gives no shift, it may be any of these: error; warning where
 neither sheet nor configuration says anything of Z.
 Warning of its own: distances between the hotends, which belong to the old one.
-done.height_on, the day on which all of this was measured again, settles it.
+With done.height_on, the day on which all of this was measured again, the rule
+is silent.
 Values: shift_mm, trigger_mm (the new height; null where it cannot be told). No
 change: heights are measured, never computed.`,
 	NeedsSheet: true,
@@ -105,7 +106,7 @@ func offsetsStale(in *Input, report func(Finding)) {
 	if len(parts) == 0 {
 		return
 	}
-	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "the distances between the hotends were measured with the old one: %s; measure them again, or the other tool's nozzle strikes the bed or prints beside its part",
+	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again: %s belong to the old hotend, and with them one nozzle strikes what the other printed, or prints beside it",
 		strings.Join(parts, ", ")).
 		With(Values{"shift_mm": nil, "trigger_mm": nil}))
 }

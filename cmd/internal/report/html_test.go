@@ -191,7 +191,7 @@ func TestHTMLOrder(t *testing.T) {
 			}
 		}
 	}
-	want := []string{"Before you apply and flash this", "Overview"}
+	want := []string{"Before you apply this and heat", "Overview"}
 	for _, name := range []string{"egret-01", "egret-02", "egret-03", "egret-04", "egret-05", "egret-06", "egret-07"} {
 		want = append(want, name, "Findings", "The diff", "What it does at the printer")
 	}

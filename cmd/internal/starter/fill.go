@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"preflash/parser"
+	"preflash/patch"
 	"preflash/rules/sensor"
 	"preflash/rules/unit"
 )
@@ -15,12 +16,12 @@ func New(f Facts) *Sheet {
 	p := f.Printer
 	check := "preflash check"
 	if dir := path.Dir(f.Place); dir != "." {
-		check += " " + dir
+		check += " " + patch.Typed(dir)
 	}
 	s := &Sheet{top: []string{
 		"Swap sheet for " + f.Name + ", begun from its configuration.",
 		"",
-		"Save it as " + f.Place + "; the paths in it count from there. Fill in every line that says BLANK, by hand or with preflash sheet --ask " + f.Place + ". Then run",
+		"Save it as " + f.Place + "; the paths in it count from there. Fill in every line that says BLANK, by hand or with preflash sheet --ask " + patch.Typed(f.Place) + ". Then run",
 		"",
 		"    " + check,
 		"",
