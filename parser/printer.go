@@ -269,8 +269,11 @@ type Geometry struct {
 	// NozzleProbes: the nozzle itself is the probe, so that its tip is where it
 	// triggers.
 	NozzleProbes Setting[bool]
-	// Offsets are the distances between the hotends, mm; none with one hotend.
-	Offsets []Setting[float64]
+	// Offsets are the distances between the hotends, mm; none with one hotend. In Z
+	// they say how far a nozzle is lifted where OffsetsLift, else where it sits,
+	// seen from the first one.
+	Offsets     []Setting[float64]
+	OffsetsLift bool
 
 	// LowestMM is the lowest height that a move goes to; absent where that is not
 	// known.

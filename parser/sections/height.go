@@ -29,7 +29,7 @@ func (c *config) geometry() parser.Geometry {
 	if c.byName[c.rail()] != nil {
 		g.LowestMM = c.lowest()
 	}
-	g.Offsets = c.offsets()
+	g.Offsets, g.OffsetsLift = c.offsets(), true
 	return g
 }
 

@@ -30,13 +30,15 @@ func (c *config) Steps(task parser.Task) []string {
 		return []string{"FIRMWARE_RESTART"}
 	case parser.TaskSelect:
 		return c.selects(task.Tool)
+	case parser.TaskSelectBare: // the macro of a tool sets its distance
+		return append(c.selects(task.Tool), "SET_GCODE_OFFSET Z=0")
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
 		return []string{"M83", "G1 E" + plain(task.LengthMM) + " F" + plain(math.Round(60*task.SpeedMMS))}
 	case parser.TaskHome:
 		return []string{"G28"}
 	case parser.TaskBeginPaper:
-		return append(c.overBed(), c.beginPaper(task.Figure)...)
+		return append(c.overBed(task.LengthMM), c.beginPaper(task.Figure)...)
 	case parser.TaskLower:
 		return []string{"TESTZ Z=-" + plain(task.LengthMM)}
 	case parser.TaskEndPaper:
@@ -59,13 +61,13 @@ func (c *config) selects(tool int) []string {
 	return []string{"ACTIVATE_EXTRUDER EXTRUDER=" + hotendName(tool)}
 }
 
-// overBed moves over the middle of the bed.
-func (c *config) overBed() []string {
+// overBed moves over the middle of the bed, so far above it.
+func (c *config) overBed(clearMM float64) []string {
 	at := "X<middle of the bed> Y<middle of the bed>"
 	if x, y, known := c.middle(); known {
 		at = "X" + plain(x) + " Y" + plain(y)
 	}
-	return []string{"G90", "G1 Z10 F600", "G1 " + at + " F3000"}
+	return []string{"G90", "G1 Z" + plain(max(clearMM, parser.LeastClearMM)) + " F600", "G1 " + at + " F3000"}
 }
 
 // beginPaper begins to measure a height with paper.
@@ -125,7 +127,7 @@ func (c *config) Keep(keys ...parser.Key) parser.Keeping {
 	for _, r := range c.remarks {
 		if r.Kind == parser.RemarkSavedDamaged && r.At.File == c.main {
 			return parser.Keeping{Steps: []string{"RESTART"}, ByHand: []parser.Place{{At: r.At}},
-				Why: "SAVE_CONFIG refuses to save anything while the saved block is damaged: mend that first"}
+				Why: "SAVE_CONFIG refuses to save anything while the saved block is damaged: fix that first"}
 		}
 	}
 	return parser.Keeping{Steps: []string{"SAVE_CONFIG"}}
@@ -191,7 +193,7 @@ func (c *config) commentsOut(o *option) bool {
 	return bracket > stop || len(clean(h.file.Data[bracket:stop]).text) == 0
 }
 
-// number1 writes a figure in the shortest way that keeps it, without exponent.
+// plain writes a figure in the shortest way that keeps it, without exponent.
 func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // hotendName is the section of a hotend, and the name of its heater.

@@ -29,7 +29,7 @@ func (b *builder) done() Section {
 			lines = append(lines, "[tuned]", at, "on = 20__-__-__")
 		}
 	}
-	if !b.in.Sheet.Done.HeightOn.Given {
+	if !b.in.Sheet.Done.HeightOn.Given && (b.reference() != "nozzle" || len(b.in.Printer.Geometry.Offsets) > 0) {
 		lines = append(lines, "[done]", "height_on = 20__-__-__")
 	}
 	if len(lines) > 0 {

@@ -155,7 +155,7 @@ func TestSections(t *testing.T) {
 				k := func(x float64) sheet.Key[float64] { return sheet.Key[float64]{Value: x, Given: true} }
 				in.Sheet.Tuned = &sheet.Tuned{AtC: k(230), Kp: k(20), Ki: k(1), Kd: k(90)}
 			}},
-		{name: "the saving comments the old gains out", title: "Tune, save, write down", says: `old ones that stood there by hand have become comments.*\| SAVE_CONFIG$`},
+		{name: "the saving comments the old gains out", title: "Tune, save, write down", says: `what stood there by hand before has become a comment.*\| SAVE_CONFIG$`},
 		{name: "gains for all hotends", title: "Tune, save, write down", says: `All 2 hotends run on one set of gains`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Loop.Shared = 2 }},
 		{name: "a definition that is not known is not heated", title: "Which sensor it is", says: `Stop here: .*nothing may heat`,
@@ -191,6 +191,34 @@ func TestSections(t *testing.T) {
 			change: func(in *rules.Input) { in.Sheet.Printer.ZReference.Value = "" }},
 		{name: "2 mm³/s through 2.85 mm are 0.3135 mm/s", title: "Flow test", says: `0\.3 mm/s of 2\.85 mm filament.*G1 E45 F19$`,
 			change: func(in *rules.Input) { in.Printer.Flow.FilamentMM.Value = 2.85 }},
+		{name: "a firmware that pushes nothing", title: "Flow test", says: `Allow pushes of filament in the files first: the longest at once is 0 mm`, silence: "G1 E",
+			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 0 }},
+		{name: "a firmware that pushes next to nothing", title: "Flow test", says: `G1 E0\.45 F50$`,
+			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 0.5 }},
+		{name: "the board starts again after the power was off", title: "Protection test", says: `(?s)leave the sensor plugged\. Power on\. .*? FIRMWARE_RESTART.*as before \|  \| FIRMWARE_RESTART; M105`},
+		{name: "the part fan while it tunes", title: "Tune, save, write down", says: `Part fan as in your prints, bed cold`},
+		{name: "a nozzle that probes has no height to measure", title: "Left to measurement", says: `Gains`, silence: `trigger height|Nozzle height:`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.NozzleProbes = parser.Setting[bool]{State: parser.Set, Value: true}
+			}},
+		{name: "nor one to date", title: "The end of the swap", says: `\[tuned\]`, silence: `height_on`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.NozzleProbes = parser.Setting[bool]{State: parser.Set, Value: true}
+			}},
+		{name: "the height of a switch", title: "Left to measurement", says: `endstop height: 0\.6 mm`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesAtBed}
+				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""), State: parser.Set, Value: 0.6}}
+			}},
+		{name: "the first way down with a shift that is not known", title: "Nozzle height", says: `G90; G1 Z50 F600`, silence: `G1 Z10`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesFar}
+			}},
+		{name: "and with a long one", title: "Nozzle height", says: `G90; G1 Z25 F600`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesFar}
+				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 14.2, Given: true}
+			}},
 		{name: "no longer than the firmware pushes", title: "Flow test", says: `Each weighing takes 4 times 18 mm`, silence: "45 mm",
 			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 20 }},
 	} {
@@ -210,12 +238,12 @@ func TestSections(t *testing.T) {
 	}
 }
 
-func TestMend(t *testing.T) {
+func TestFirst(t *testing.T) {
 	in := input(t)
-	if got := worklist.New(in, worklist.Open{}).Mend; got != "" {
+	if got := worklist.New(in, worklist.Open{}).First; got != "" {
 		t.Errorf("a clean printer is told to mend: %s", got)
 	}
-	got := worklist.New(in, worklist.Open{Errors: []string{"runaway-loose", "heater-current", "runaway-loose"}}).Mend
+	got := worklist.New(in, worklist.Open{Errors: []string{"runaway-loose", "heater-current", "runaway-loose"}}).First
 	if want := "3 errors: heater-current, runaway-loose. Fix them before"; !strings.Contains(got, want) {
 		t.Errorf("%q does not say %q", got, want)
 	}
@@ -306,5 +334,87 @@ func TestHoldTestAgainstClosedForm(t *testing.T) {
 	}
 	if want := strconv.Itoa(int(math.Round(x/5) * 5)); m[1] != want {
 		t.Errorf("about %s s, and the closed form gives %.1f s", m[1], x)
+	}
+}
+
+// definesInput is a printer of the defines style with one hotend, by what is
+// written after the usual options.
+func definesInput(t testing.TB, more, sheetMore string) *rules.Input {
+	t.Helper()
+	dir := t.TempDir()
+	const usual = `#define CONFIGURATION_H_VERSION 02010300
+#define EXTRUDERS 1
+#define TEMP_SENSOR_0 61
+#define HEATER_0_MINTEMP 5
+#define HEATER_0_MAXTEMP 300
+#define HEATER_1_MINTEMP 5
+#define HEATER_1_MAXTEMP 275
+#define HOTEND_OVERSHOOT 15
+#define EEPROM_SETTINGS
+#define THERMAL_PROTECTION_HOTENDS
+#define THERMAL_PROTECTION_PERIOD 40
+#define THERMAL_PROTECTION_HYSTERESIS 4
+#define WATCH_TEMP_PERIOD 40
+#define WATCH_TEMP_INCREASE 2
+#define Z_HOME_DIR -1
+#define X_BED_SIZE 200
+#define Y_BED_SIZE 200
+`
+	text := strings.ReplaceAll(swap, "printer.cfg", "Configuration.h") + sheetMore
+	for name, text := range map[string]string{"Configuration.h": usual + more, "swap.toml": text} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+	f := fleet.Load([]string{dir}, fleet.Options{Root: dir, Today: today}, nil)
+	defer f.Close()
+	r, inputs := f.Check(), f.Inputs()
+	if len(inputs) != 1 || inputs[0] == nil {
+		t.Fatalf("not read: %+v", r.Printers)
+	}
+	return inputs[0]
+}
+
+// Options of hotends that are not there make no tool.
+func TestOneHotend(t *testing.T) {
+	list := worklist.New(definesInput(t, "#define PIDTEMP\n", ""), worklist.Open{})
+	for _, s := range list.Sections {
+		if s.Title == "Distances between the tools" {
+			t.Errorf("there is a section %q", s.Title)
+		}
+	}
+	if text := section(t, list, "Nozzle height"); strings.Contains(text, "tool") {
+		t.Errorf("a tool is taken in\n%s", text)
+	}
+}
+
+// The measuring of a model homes, goes close to the bed and heats past 200 °C.
+func TestModelTune(t *testing.T) {
+	list := worklist.New(definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n", ""), worklist.Open{})
+	order := make(map[string]int)
+	for i, s := range list.Sections {
+		order[s.Title] = i
+	}
+	if order["Nozzle height"] > order["Tune, save, write down"] {
+		t.Error("the model is measured before the nozzle's height")
+	}
+	text := section(t, list, "Tune, save, write down")
+	if !strings.Contains(text, "M306 E0 T") || !strings.Contains(text, "it homes, goes to 1 mm above the middle of the bed") {
+		t.Error(text)
+	}
+	in := definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n", "")
+	in.Sheet.New.RatedC.Value = 180
+	text = section(t, worklist.New(in, worklist.Open{}), "Tune, save, write down")
+	if strings.Contains(text, "M306") || !strings.Contains(text, "no more than 180 °C may be asked") {
+		t.Error(text)
+	}
+}
+
+// A probe that only levels is measured against the switch that homes.
+func TestLevellingProbe(t *testing.T) {
+	in := definesInput(t, "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n", "")
+	text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height")
+	if !strings.Contains(text, "M851 Z<the Z that M114 shows, less the Z that G30 showed>") {
+		t.Error(text)
 	}
 }
