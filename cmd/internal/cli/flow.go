@@ -109,7 +109,7 @@ func (f *flowFlags) judge(name string) (report.FlowTrials, error) {
 	t.Extruders, err = melt.Judge(trials, melt.Options{FilamentMM: f.filamentMM, Loss: t.Loss})
 	var setup *melt.SetupError
 	if errors.As(err, &setup) {
-		return t, &parser.Error{File: file.Name, Line: lineOf(trials, setup.Setup, rec), Message: "begins trials that do not suffice: " + setup.Message}
+		return t, &parser.Error{File: file.Name, Line: lineOf(trials, setup.Setup, rec), Message: "begins trials that tell nothing: " + setup.Message}
 	}
 	return t, err
 }
