@@ -165,7 +165,7 @@ func (s *sheetCommand) questions(cmd *cobra.Command, c *fleet.Configuration, abo
 	text, err := q.Ask(text, cmd.InOrStdin(), cmd.ErrOrStderr())
 	if err == nil && s.output.file != "" {
 		next := "preflash check " + patch.Typed(s.output.file)
-		if q.Left(text) {
+		if q.Blocked(text) {
 			next = "preflash sheet --ask " + patch.Typed(s.output.file) + " goes on with them"
 		}
 		fmt.Fprintln(cmd.ErrOrStderr(), patch.Visible("Next: "+next))
@@ -182,7 +182,7 @@ func placeFor(c *fleet.Configuration, output string) (string, error) {
 }
 
 func starterOf(c *fleet.Configuration, name, place string) (*starter.Sheet, error) {
-	f := starter.Facts{Name: name, Place: c.Tree.Shown(place), Guess: c.Guess, Tools: c.Tools(), Printer: c.Printer()}
+	f := starter.Facts{Name: name, Place: c.Tree.Shown(place), Guess: c.Guess, Hotends: c.Hotends(), Printer: c.Printer()}
 	for _, list := range []struct {
 		from []string
 		to   *[]string

@@ -49,7 +49,7 @@ func (c *Configuration) hasNeighbours() bool {
 // and each of several tools, has its own.
 func (c *Configuration) SheetName() string {
 	name := "swap.toml"
-	if c.Tools() > 1 {
+	if c.Hotends() > 1 {
 		name = fmt.Sprintf("tool-%d.%s", c.Printer().Tool, name)
 	}
 	if c.hasNeighbours() {
@@ -62,7 +62,7 @@ func (c *Configuration) SheetName() string {
 // other sheet below the root.
 func (c *Configuration) NameFor(place string) string {
 	name := c.Name(place)
-	if c.Tools() > 1 {
+	if c.Hotends() > 1 {
 		name += fmt.Sprintf("-tool-%d", c.Printer().Tool)
 	}
 	taken := make(map[string]bool)

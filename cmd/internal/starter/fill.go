@@ -27,8 +27,8 @@ func New(f Facts) *Sheet {
 		"",
 		"which names the blanks that are left. A key behind a # need not be set: it shows what holds without it, or an example. To set it, take the # away.",
 	}}
-	if f.Tools > 1 {
-		s.top = append(s.top, "", fmt.Sprintf("This printer has %d hotends. Each that is exchanged has a sheet of its own, which --tool 0 to --tool %d begins.", f.Tools, f.Tools-1))
+	if f.Hotends > 1 {
+		s.top = append(s.top, "", fmt.Sprintf("This printer has %d hotends. Each that is exchanged has a sheet of its own, which --tool 0 to --tool %d begins.", f.Hotends, f.Hotends-1))
 	}
 	s.groups = append(s.groups,
 		group{entries: []*Entry{{Key: "format", Value: "1"}}},
@@ -143,8 +143,8 @@ func zReference(p *parser.Printer) *Entry {
 // tool says which hotend the sheet is for, and which others there are.
 func tool(f Facts) *Entry {
 	note := "which hotend, counted from 0"
-	if f.Tools > 1 {
-		note = fmt.Sprintf("which of %d hotends, counted from 0", f.Tools)
+	if f.Hotends > 1 {
+		note = fmt.Sprintf("which of %d hotends, counted from 0", f.Hotends)
 	}
 	return set("tool", strconv.Itoa(f.Printer.Tool), note)
 }

@@ -286,7 +286,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 		if t := &b.in.Printer.Geometry.TriggerMM; figure == parser.ProbeTrigger && !t.At.IsZero() {
 			items = append(items, Item{Do: "Write the same height in the files" + place(t.At) + ": there it has the sign that the option has now.", Expect: "it holds after the next flash and the next reset too"})
 		}
-		items = append(items, b.home("as before; the paper drags at a height of 0.1 mm"))
+		items = append(items, b.home("as before; the paper drags at a height of 0"))
 	}
 	return items
 }
