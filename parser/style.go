@@ -163,6 +163,7 @@ type Task struct {
 // Keeping is how figures that were measured at the console outlive a restart.
 type Keeping struct {
 	// Steps are the console commands that save them; where ByHand is not empty,
+	Less bool // the figure that was shown is taken off those of ByHand, not written over them
 	// those that put in force what was written.
 	Steps []string
 	// ByHand is where the figures are written over the old ones, because no

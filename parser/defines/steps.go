@@ -155,17 +155,22 @@ func (c *config) figure(name string) float64 {
 // Keep says how figures outlive a restart: in the firmware's own memory where it
 // has one, and else in the files alone.
 func (c *config) Keep(keys ...parser.Key) parser.Keeping {
+	// That the place where it homed is the option's figure is from memory.
+	height := slices.ContainsFunc(keys, func(k parser.Key) bool { return k == parser.Endstop("") || k == parser.TowerHeight })
 	if on := &c.printer.Storage.On; on.State == parser.Off || on.State == parser.Set && !on.Value {
-		return parser.Keeping{ByHand: c.places(keys), Why: "this firmware stores none, so they hold until the next start only"}
+		return parser.Keeping{ByHand: c.heldIn(keys, height), Less: height, Why: "this firmware stores none, so they hold until the next start only"}
 	}
-	if slices.ContainsFunc(keys, func(k parser.Key) bool { return k == parser.Endstop("") || k == parser.TowerHeight }) && !c.homeOffset() {
-		return parser.Keeping{Why: "this firmware takes no home offset at the console: correct the height in the files by what was shown, or move the switch"}
+	if height && !c.homeOffset() {
+		return parser.Keeping{ByHand: c.heldIn(keys, height), Less: true, Why: "this firmware takes no home offset at the console"}
 	}
 	return parser.Keeping{Steps: []string{"M500"}}
 }
 
-// places is where the files hold some settings.
-func (c *config) places(keys []parser.Key) (list []parser.Place) {
+// heldIn is where the files hold some settings, or the height at which Z homes.
+func (c *config) heldIn(keys []parser.Key, height bool) (list []parser.Place) {
+	if height {
+		keys = []parser.Key{parser.Endstop("")}
+	}
 	for _, s := range c.printer.Settings() {
 		for _, key := range keys {
 			if s.Key == key && !s.At.IsZero() {

@@ -66,9 +66,11 @@ func TestKeep(t *testing.T) {
 		{"a memory", "#define EEPROM_SETTINGS\n", parser.GainP, "M500", 0, ""},
 		{"none", "#define PIDTEMP\n#define DEFAULT_Kp 20\n//#define EEPROM_SETTINGS\n", parser.GainP, "", 1, "stores none"},
 		{"a height that the console does not take", "#define EEPROM_SETTINGS\n#define NO_HOME_OFFSETS\n", parser.Endstop(""), "", 0, "no home offset"},
+		{"none, and a height", "#define Z_HOME_DIR 1\n#define MANUAL_Z_HOME_POS 200\n//#define EEPROM_SETTINGS\n", parser.Endstop(""), "", 1, "stores none"},
+		{"towers", "#define EEPROM_SETTINGS\n#define DELTA\n#define Z_HOME_DIR 1\n#define DELTA_HEIGHT 250\n", parser.TowerHeight, "", 1, "no home offset"},
 	} {
 		kept := readText(t, 0, "Configuration.h", c.text).Keep(c.key)
-		if strings.Join(kept.Steps, "; ") != c.steps || len(kept.ByHand) != c.byHand || !strings.Contains(kept.Why, c.says) {
+		if strings.Join(kept.Steps, "; ") != c.steps || len(kept.ByHand) != c.byHand || kept.Less != (c.key == parser.Endstop("") || c.key == parser.TowerHeight) || !strings.Contains(kept.Why, c.says) {
 			t.Errorf("%s: %+v", c.name, kept)
 		}
 	}

@@ -114,8 +114,8 @@ func (c *config) Keep(keys ...parser.Key) parser.Keeping {
 		}
 	}
 	if slices.Contains(keys, parser.TowerHeight) && c.byName["delta_calibrate"] == nil {
-		return parser.Keeping{Steps: []string{"RESTART"}, ByHand: c.towerEnds(),
-			Why: "without [delta_calibrate] no command saves it: take the height that was shown off each of them"}
+		return parser.Keeping{Steps: []string{"RESTART"}, ByHand: c.towerEnds(), Less: true,
+			Why: "without [delta_calibrate] no command saves it"}
 	}
 	if len(refused) > 0 {
 		why := "SAVE_CONFIG refuses to save them: the old ones stand where it does not write"

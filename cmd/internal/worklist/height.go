@@ -164,10 +164,7 @@ func (b *builder) byProbe() []Item {
 	g := &b.in.Printer.Geometry
 	t := &g.TriggerMM
 	if b.nozzleSeems() {
-		items = append(items, Item{
-			Do:     fmt.Sprintf("Look whether the nozzle itself is the probe: a trigger height of %s%s with no distance in X and Y speaks for it.", unit.Millimetres(t.Value), place(t.At)),
-			Expect: "where it is, write z_reference = \"nozzle\" in the sheet and leave the height as it stands",
-		})
+		items = append(items, b.look("write z_reference = \"nozzle\" in the sheet and leave the height as it stands"))
 	}
 	height, told := b.expected(t)
 	if told && height <= 0 && !b.nozzleSeems() {
@@ -178,6 +175,15 @@ func (b *builder) byProbe() []Item {
 	}
 	items = append(items, b.home("the probe triggers before the nozzle touches"))
 	return append(items, b.paper(parser.ProbeTrigger, b.about(t, "it"))...)
+}
+
+// look has a person see whether the nozzle is the probe, and says what to do then.
+func (b *builder) look(then string) Item {
+	t := &b.in.Printer.Geometry.TriggerMM
+	return Item{
+		Do:     fmt.Sprintf("Look whether the nozzle itself is the probe: a trigger height of %s%s with no distance in X and Y speaks for it.", unit.Millimetres(t.Value), place(t.At)),
+		Expect: "where it is, " + then,
+	}
 }
 
 func (b *builder) byEndstop() []Item {
@@ -213,6 +219,9 @@ func (b *builder) byEndstop() []Item {
 	}
 	probe := g.TriggerMM.State != parser.Off && g.TriggerMM.State != parser.Absent
 	if probe && !(g.NozzleProbes.Known() && g.NozzleProbes.Value) {
+		if b.nozzleSeems() {
+			items = append(items, b.look("leave its height as it stands, and the steps from here to the flow test out"))
+		}
 		items = append(items, Item{
 			Do:     "The probe only levels, but its trigger height has changed as well. Home again, and measure it in the same way.",
 			Expect: "the probe triggers before the nozzle touches",
@@ -275,7 +284,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 		Steps:  step(parser.TaskEndPaper, 0),
 		Note:   []Reading{{"height", "mm"}},
 	}}
-	if figure == parser.TowerHeight {
+	if figure == parser.TowerHeight && !b.in.Config.Keep(figure).Less {
 		items[0].Expect += ". Of several points, do the next three for each one that it goes to"
 	}
 	if figure == "" {

@@ -161,11 +161,23 @@ func (b *builder) putGains() Item {
 func (b *builder) keep(what string, keys ...parser.Key) Item {
 	k := b.in.Config.Keep(keys...)
 	switch {
+	case k.Less && len(k.ByHand) == 0:
+		return Item{
+			Do:     capital(k.Why) + ", and the files hold no height of the switch. So move the switch by what was shown: up where that is above 0, down where it is below.",
+			Expect: "measured again, the paper drags at a height of 0",
+		}
 	case len(k.ByHand) > 0:
 		item := Item{
 			Do:     fmt.Sprintf("%s. So write %s over the old ones by hand: %s.", capital(k.Why), what, places(k.ByHand)),
 			Expect: "the figures that were printed stand there",
 			Steps:  k.Steps,
+		}
+		if k.Less {
+			item.Do = fmt.Sprintf("%s. So write the old figure less the one that was shown, by hand: %s.", capital(k.Why), places(k.ByHand))
+			item.Expect = "the old figure, changed by as much as the nozzle was off"
+			if !b.keepsNothing() {
+				item.Do += " Then flash, and reset the stored settings where there are some."
+			}
 		}
 		if len(k.Steps) > 0 {
 			item.Expect += ", in the printer's own files, and it starts with them"

@@ -410,6 +410,21 @@ func TestModelTune(t *testing.T) {
 	}
 }
 
+// What paper shows where no command saves it is taken off the old height, and not
+// written over it.
+func TestHeightByHand(t *testing.T) {
+	for _, c := range []struct{ name, more, says string }{
+		{"a height in the files", "#define PIDTEMP\n#define DELTA\n#undef Z_HOME_DIR\n#define Z_HOME_DIR 1\n#define DELTA_HEIGHT 250\n", "write the old figure less the one that was shown, by hand: "},
+		{"none", "#define PIDTEMP\n#define NO_HOME_OFFSETS\n", "move the switch by what was shown: up where that is above 0"},
+	} {
+		in := definesInput(t, c.more, "")
+		in.Sheet.Printer.ZReference.Value = "endstop"
+		if text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height"); !strings.Contains(text, c.says) || strings.Contains(text, "over the old ones") {
+			t.Errorf("%s: %s", c.name, text)
+		}
+	}
+}
+
 // A probe that only levels is measured against the switch that homes.
 func TestLevellingProbe(t *testing.T) {
 	in := definesInput(t, "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n", "")
