@@ -257,6 +257,9 @@ func (h Homing) String() string {
 type Geometry struct {
 	// Homes is absent where the files do not tell.
 	Homes Setting[Homing]
+	// HomesByStall: what stops Z near the bed is its motor, which stalls, as a rule
+	// with the nozzle on the bed (common practice, no source).
+	HomesByStall bool
 	// EndstopMM is the height of the nozzle when the switch triggers: one, or one
 	// for each tower of a delta; none where a probe homes or nothing is written.
 	EndstopMM []Setting[float64]

@@ -125,6 +125,8 @@ func zReference(p *parser.Printer) *Entry {
 	switch {
 	case homes.Known() && homes.Value == parser.HomesFar:
 		return set("z_reference", `"endstop"`, by)
+	case homes.Known() && g.HomesByStall:
+		return blank("z_reference", `"nozzle"`, "What finds the bed: "+words+". The configuration homes Z where its motor stalls ("+homes.At.String()+"): as a rule the nozzle presses on the bed then. Look.")
 	case homes.Known() && homes.Value != parser.HomesByProbe:
 		return set("z_reference", `"endstop"`, by+`; "nozzle" where the nozzle itself presses it`)
 	case homes.Known() && g.NozzleProbes.Known() && g.NozzleProbes.Value:
