@@ -51,7 +51,7 @@ func TestHomesByStall(t *testing.T) {
 	for text, want := range map[string]bool{
 		"tmc2209_stepper_z:virtual_endstop\nposition_endstop: 0\n":   true,
 		"tmc2209_stepper_z:virtual_endstop\nposition_endstop: 200\n": false,
-		"probe:z_virtual_endstop\n":                                   false,
+		"probe:z_virtual_endstop\n":                                  false,
 		"^PC2\nposition_endstop: 0\n":                                false,
 	} {
 		if g := readText(t, z+text).Printer().Geometry; g.HomesByStall != want {

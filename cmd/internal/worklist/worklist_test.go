@@ -67,8 +67,14 @@ sensor_lag_s = 0.1
 // input is a small printer on which no rule finds an error.
 func input(t testing.TB) *rules.Input {
 	t.Helper()
+	return loaded(t, map[string]string{"printer.cfg": configuration, "swap.toml": swap})
+}
+
+// loaded is the one printer of some files.
+func loaded(t testing.TB, files map[string]string) *rules.Input {
+	t.Helper()
 	dir := t.TempDir()
-	for name, text := range map[string]string{"printer.cfg": configuration, "swap.toml": swap} {
+	for name, text := range files {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
 			t.Fatal(err)
 		}
@@ -338,10 +344,9 @@ func TestHoldTestAgainstClosedForm(t *testing.T) {
 }
 
 // definesInput is a printer of the defines style with one hotend, by what is
-// written after the usual options.
-func definesInput(t testing.TB, more, sheetMore string) *rules.Input {
+// written behind the usual options.
+func definesInput(t testing.TB, more string) *rules.Input {
 	t.Helper()
-	dir := t.TempDir()
 	const usual = `#define CONFIGURATION_H_VERSION 02010300
 #define EXTRUDERS 1
 #define TEMP_SENSOR_0 61
@@ -360,24 +365,12 @@ func definesInput(t testing.TB, more, sheetMore string) *rules.Input {
 #define X_BED_SIZE 200
 #define Y_BED_SIZE 200
 `
-	text := strings.ReplaceAll(swap, "printer.cfg", "Configuration.h") + sheetMore
-	for name, text := range map[string]string{"Configuration.h": usual + more, "swap.toml": text} {
-		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
-	}
-	f := fleet.Load([]string{dir}, fleet.Options{Root: dir, Today: today}, nil)
-	defer f.Close()
-	r, inputs := f.Check(), f.Inputs()
-	if len(inputs) != 1 || inputs[0] == nil {
-		t.Fatalf("not read: %+v", r.Printers)
-	}
-	return inputs[0]
+	return loaded(t, map[string]string{"Configuration.h": usual + more, "swap.toml": strings.ReplaceAll(swap, "printer.cfg", "Configuration.h")})
 }
 
 // Options of hotends that are not there make no tool.
 func TestOneHotend(t *testing.T) {
-	list := worklist.New(definesInput(t, "#define PIDTEMP\n", ""), worklist.Open{})
+	list := worklist.New(definesInput(t, "#define PIDTEMP\n"), worklist.Open{})
 	for _, s := range list.Sections {
 		if s.Title == "Distances between the tools" {
 			t.Errorf("there is a section %q", s.Title)
@@ -390,7 +383,7 @@ func TestOneHotend(t *testing.T) {
 
 // The measuring of a model homes, goes close to the bed and heats past 200 °C.
 func TestModelTune(t *testing.T) {
-	list := worklist.New(definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n", ""), worklist.Open{})
+	list := worklist.New(definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n"), worklist.Open{})
 	order := make(map[string]int)
 	for i, s := range list.Sections {
 		order[s.Title] = i
@@ -402,7 +395,7 @@ func TestModelTune(t *testing.T) {
 	if !strings.Contains(text, "M306 E0 T") || !strings.Contains(text, "it homes, goes to 1 mm above the middle of the bed") {
 		t.Error(text)
 	}
-	in := definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n", "")
+	in := definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n")
 	in.Sheet.New.RatedC.Value = 180
 	text = section(t, worklist.New(in, worklist.Open{}), "Tune, save, write down")
 	if strings.Contains(text, "M306") || !strings.Contains(text, "no more than 180 °C may be asked") {
@@ -417,7 +410,7 @@ func TestHeightByHand(t *testing.T) {
 		{"a height in the files", "#define PIDTEMP\n#define DELTA\n#undef Z_HOME_DIR\n#define Z_HOME_DIR 1\n#define DELTA_HEIGHT 250\n", "write the old figure less the one that was shown, by hand: "},
 		{"none", "#define PIDTEMP\n#define NO_HOME_OFFSETS\n", "move the switch by what was shown: up where that is above 0"},
 	} {
-		in := definesInput(t, c.more, "")
+		in := definesInput(t, c.more)
 		in.Sheet.Printer.ZReference.Value = "endstop"
 		if text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height"); !strings.Contains(text, c.says) || strings.Contains(text, "over the old ones") {
 			t.Errorf("%s: %s", c.name, text)
@@ -427,7 +420,7 @@ func TestHeightByHand(t *testing.T) {
 
 // A probe that only levels is measured against the switch that homes.
 func TestLevellingProbe(t *testing.T) {
-	in := definesInput(t, "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n", "")
+	in := definesInput(t, "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n")
 	text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height")
 	if !strings.Contains(text, "M851 Z<the Z that M114 shows, less the Z that G30 showed>") {
 		t.Error(text)
