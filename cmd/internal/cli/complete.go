@@ -6,7 +6,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/rules"
-	"preflash/rules/sensor"
 )
 
 // completeFlag lets a shell complete a flag's value by one of these words.
@@ -36,14 +35,6 @@ func ruleIDs() []string {
 	var ids []string
 	for _, r := range rules.All() {
 		ids = append(ids, r.ID)
-	}
-	return ids
-}
-
-func curveIDs() []string {
-	var ids []string
-	for _, k := range sensor.All() {
-		ids = append(ids, k.ID)
 	}
 	return ids
 }

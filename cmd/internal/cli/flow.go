@@ -2,7 +2,6 @@ package cli
 
 import (
 	"errors"
-	"io"
 	"math"
 
 	"github.com/spf13/cobra"
@@ -57,12 +56,7 @@ slips.`,
 			if err != nil {
 				return err
 			}
-			return output.write(cmd, args, func(w io.Writer) error {
-				if format.value == "json" {
-					return report.FlowJSON(w, t)
-				}
-				return report.FlowText(w, t)
-			})
+			return writeFormat(cmd, &output, &format, args, t, report.FlowJSON, report.FlowText)
 		},
 	}
 	flags := cmd.Flags()

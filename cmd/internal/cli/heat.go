@@ -3,7 +3,6 @@ package cli
 import (
 	"errors"
 	"fmt"
-	"io"
 	"math"
 	"slices"
 
@@ -62,12 +61,7 @@ else the sheet.`,
 			if err != nil {
 				return err
 			}
-			return output.write(cmd, read, func(w io.Writer) error {
-				if format.value == "json" {
-					return report.HeatJSON(w, h)
-				}
-				return report.HeatText(w, h)
-			})
+			return writeFormat(cmd, &output, &format, read, h, report.HeatJSON, report.HeatText)
 		},
 	}
 	flags := cmd.Flags()

@@ -222,7 +222,7 @@ func (a *asking) question(b *empty, left int) (bool, error) {
 		case strings.Trim(answer, "?") == "":
 			show()
 			if key == "curve" {
-				a.say("Known: " + strings.Join(curves(), ", ") + ".")
+				a.say("Known: " + strings.Join(sensor.IDs(), ", ") + ".")
 			}
 			continue
 		case strings.EqualFold(answer, leaveOpen), answer == "-":
@@ -302,21 +302,13 @@ func (a *asking) keep(text string) error {
 	return a.Save(text)
 }
 
-func curves() []string {
-	var list []string
-	for _, k := range sensor.All() {
-		list = append(list, k.ID)
-	}
-	return list
-}
-
 // unknownCurve says what is wrong with the name of a curve.
 func unknownCurve(name string) string {
 	if _, ok := sensor.Find(name); ok {
 		return ""
 	}
 	text := fmt.Sprintf("%q is not a curve that is known", name)
-	if near := parser.Nearest(name, curves()); near != "" {
+	if near := parser.Nearest(name, sensor.IDs()); near != "" {
 		text += "; did you mean " + near + "?"
 	}
 	return text + ` "?" lists them.`
