@@ -86,7 +86,7 @@ Source: common practice, no source.`,
 // withoutTrips is the finding of a definition that the firmware holds against
 // neither limit.
 func withoutTrips(in *Input) Finding {
-	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "put in a converter chip, or a sensor whose definition is a table: with definition %s the firmware looks at neither min nor max temp, so a broken sensor or amplifier goes unseen until the heating check or the drop check acts",
+	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "put in a converter chip, or a sensor whose definition is a table: with definition %s the firmware looks at neither min nor max temp; a broken sensor or amplifier goes unseen until the heating check or the drop check acts",
 		definition(&in.Printer.Hotend.Sensor.Value)).
 		With(Values{"open_c": nil, "short_c": nil, "min_c": nil, "trip_c": nil})
 }

@@ -18,9 +18,9 @@ func newReport() *cobra.Command {
 		Use:   "report [PATH…]",
 		Short: "Write one HTML page: findings, diff and plots",
 		Long: `Report writes one HTML page that needs nothing else and can be printed: cautions,
-findings, the proved diff, and plots of what the hotend does: sensor error,
-heat-up, rise watch, control loop and power. Each plot has its numbers in a
-table. A folder with several sheets gets an overview first.
+findings, the diff as tried in memory, and plots of what the hotend does: sensor
+error, heat-up, heating check, control loop and power. Each plot has its numbers
+in a table. A folder with several sheets gets an overview first.
 
 It exits with 0, or with 2 where a printer could not be read or the diff has no
 proof; then the page is written all the same.`,

@@ -147,6 +147,11 @@ func (b *builder) sensorTest() Item {
 		Else:   "power off; a wire that breaks would go unseen (rule sensor-fault)",
 		Steps:  append(b.restart(), b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC})...),
 	}
+	if l.Trips.State == parser.Off {
+		item.Expect = "no word of the sensor: with this definition the firmware looks at neither min nor max temp, and only the heating check stops it, as above"
+		item.Else = "power off; such a sensor that breaks while it prints may go unseen (rule sensor-fault)"
+		return item
+	}
 	c := b.inForce
 	if c == nil {
 		return item

@@ -202,6 +202,8 @@ func TestSections(t *testing.T) {
 		{name: "a firmware that pushes next to nothing", title: "Flow test", says: `G1 E0\.45 F50$`,
 			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 0.5 }},
 		{name: "the board starts again after the power was off", title: "Protection test", says: `(?s)leave the sensor plugged\. Power on\. .*? FIRMWARE_RESTART.*as before \|  \| FIRMWARE_RESTART; M105`},
+		{name: "a definition that is held against no limit", title: "Protection test", says: `looks at neither min nor max temp, and only the heating check stops it`, silence: `reports a faulty sensor`,
+			change: func(in *rules.Input) { in.Printer.Limits.Trips.State = parser.Off }},
 		{name: "the part fan while it tunes", title: "Tune, save, write down", says: `Part fan as in your prints, bed cold`},
 		{name: "a nozzle that probes has no height to measure", title: "Left to measurement", says: `Gains`, silence: `trigger height|Nozzle height:`,
 			change: func(in *rules.Input) {
