@@ -106,7 +106,7 @@ func offsetsStale(in *Input, report func(Finding)) {
 	if len(parts) == 0 {
 		return
 	}
-	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again: %s belong to the old hotend, and with them one nozzle strikes what the other printed, or prints beside it",
+	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again: those of now (%s) belong to the old one; with them one nozzle strikes what the other printed, or prints beside it",
 		strings.Join(parts, ", ")).
 		With(Values{"shift_mm": nil, "trigger_mm": nil}))
 }

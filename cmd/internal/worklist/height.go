@@ -276,7 +276,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 	}, {
 		Do:     "Then by 0.1 mm, again and again, until the paper just drags.",
 		Expect: "the paper can be pulled and not pushed; if the nozzle never reached it, the height would be wrong by what is left",
-		Else:   "leave off (" + strings.Join(step(parser.TaskAbortPaper, 0), ", then ") + ") and begin again" + b.outOfRange(),
+		Else:   "leave off (" + strings.Join(step(parser.TaskAbortPaper, 0), ", then ") + ") and begin again" + b.outOfRange(figure),
 		Steps:  step(parser.TaskLower, fineMM),
 	}, {
 		Do:     "Only with the paper dragging: take the height.",
@@ -310,11 +310,7 @@ func (b *builder) clear(figure parser.Key) float64 {
 	shift, g := &b.in.Sheet.New.Nozzle.TipShiftMM, &b.in.Printer.Geometry
 	mm := float64(parser.LeastClearMM)
 	if figure == "" {
-		for i := range g.Offsets {
-			if o := &g.Offsets[i]; o.Key == parser.Offset("z") && o.Known() {
-				mm += math.Ceil(math.Abs(o.Value))
-			}
-		}
+		mm += b.distance()
 	}
 	switch {
 	case shift.Given:
@@ -325,12 +321,25 @@ func (b *builder) clear(figure parser.Key) float64 {
 	return mm
 }
 
+// distance is how far the tools are apart in Z at most, mm.
+func (b *builder) distance() (mm float64) {
+	for i := range b.in.Printer.Geometry.Offsets {
+		if o := &b.in.Printer.Geometry.Offsets[i]; o.Key == parser.Offset("z") && o.Known() {
+			mm = math.Ceil(math.Abs(o.Value))
+		}
+	}
+	return mm
+}
+
 // outOfRange says where the way down ends.
-func (b *builder) outOfRange() string {
+func (b *builder) outOfRange(figure parser.Key) string {
 	s, shift := &b.in.Printer.Geometry.LowestMM, &b.in.Sheet.New.Nozzle.TipShiftMM
 	need := -1.0
 	if shift.Given {
 		need = min(need, math.Floor(shift.Value-1)) // a tip that sits higher is lowered further
+	}
+	if figure == "" {
+		need -= b.distance()
 	}
 	if !s.Known() || s.Value <= need {
 		return ""

@@ -428,3 +428,18 @@ func TestLevellingProbe(t *testing.T) {
 		t.Error(text)
 	}
 }
+
+// A tool without its distance hangs lower or higher by it: it crosses the bed and
+// goes down as far as that takes.
+func TestDistanceOfTools(t *testing.T) {
+	const second = "[extruder1]\nheater_pin: PA1\nsensor_type: Generic 3950\nmin_temp: 0\nmax_temp: 260\ncontrol: watermark\n" +
+		"[stepper_z]\nendstop_pin: probe:z_virtual_endstop\nposition_min: -2\n[gcode_macro T1]\ngcode:\n  SET_GCODE_OFFSET Z=-12.5\n"
+	in := loaded(t, map[string]string{"printer.cfg": configuration + second, "swap.toml": swap})
+	text := section(t, worklist.New(in, worklist.Open{}), "Distances between the tools")
+	for _, says := range []string{"G28; ACTIVATE_EXTRUDER EXTRUDER=extruder; SET_GCODE_OFFSET Z=0", "G28; T1; SET_GCODE_OFFSET Z=0",
+		"G90; G1 Z23 F600", "ends at -2 mm", "so write -14 mm there first", "its height less that of tool 0. Above 0 it lifts the nozzle"} {
+		if !strings.Contains(text, says) {
+			t.Errorf("nothing says %q in\n%s", says, text)
+		}
+	}
+}
