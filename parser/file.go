@@ -10,6 +10,7 @@ import (
 	"path"
 	"path/filepath"
 	"sort"
+	"strconv"
 	"strings"
 	"sync"
 	"sync/atomic"
@@ -62,6 +63,13 @@ func Clip(text string, most int) string {
 	}
 	return text[:end] + dots
 }
+
+// Quote shortens a piece of a file for a sentence.
+func Quote(text string) string { return Clip(text, 60) }
+
+// Decimal writes a number with as few decimals as tell it from others, and
+// without an exponent.
+func Decimal(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // NewFile wraps bytes that did not come from a Tree, as tests and generated
 // text do.

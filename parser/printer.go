@@ -318,7 +318,7 @@ type Remark struct {
 // Settings lists every setting that the configuration has an opinion on, in a
 // fixed order: what `values` prints.
 func (p *Printer) Settings() []Description {
-	var all []Description
+	all := make([]Description, 0, 64) // about as many as there are
 	add := func(d Description) {
 		if d.State != Absent {
 			all = append(all, d)

@@ -27,9 +27,9 @@ type Key string
 
 // Place is somewhere a setting is written.
 type Place struct {
-	At    Span   // the bytes of the value; the name where there is no value
-	Value string // as written
-	Saved bool   // written by the firmware itself, in its saved block
+	At      Span   // the bytes of the value; the name where there is no value
+	Written string // its text
+	Saved   bool   // written by the firmware itself, in its saved block
 }
 
 // Setting is one named thing that a rule cares about, whatever its spelling.

@@ -153,32 +153,51 @@ func TestFileIsReadOnce(t *testing.T) {
 	}
 }
 
-// What is kept has a limit; beyond it, files are read as often as asked for.
+// What is kept has a limit: what was read first goes first.
 func TestKeptBytes(t *testing.T) {
+	const size, files = maxKeptBytes / 4, 5
 	tree, dir := newTree(t, nil)
-	const files = maxKeptBytes/MaxFileBytes + 1
 	for i := range files {
 		name := filepath.Join(dir, fmt.Sprintf("%d.cfg", i))
-		if err := os.WriteFile(name, []byte(strings.Repeat("x", MaxFileBytes)), 0o666); err != nil {
+		if err := os.WriteFile(name, []byte(strings.Repeat("x", size)), 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+	open := func(i int) {
+		t.Helper()
+		if _, err := tree.Open(fmt.Sprintf("%d.cfg", i)); err != nil {
 			t.Fatal(err)
 		}
 	}
 	for i := range files {
-		for range 2 {
-			if _, err := tree.Open(fmt.Sprintf("%d.cfg", i)); err != nil {
-				t.Fatal(err)
-			}
-		}
+		open(i)
+		open(i)
 	}
-	if tree.disk.bytes != maxKeptBytes || tree.disk.reads != files+1 {
-		t.Errorf("%d bytes kept, %d files read", tree.disk.bytes, tree.disk.reads)
+	if tree.disk.bytes != maxKeptBytes || tree.disk.reads != files || len(tree.disk.files) != 4 {
+		t.Errorf("%d bytes of %d files kept, %d files read", tree.disk.bytes, len(tree.disk.files), tree.disk.reads)
 	}
-	// The bytes of one printer are counted as often as they are asked for.
+	open(files - 1)
+	if tree.disk.reads != files {
+		t.Error("the last file was read again")
+	}
+	open(0)
+	if tree.disk.reads != files+1 || tree.disk.bytes != maxKeptBytes {
+		t.Errorf("the first file was not read again: %d files read, %d bytes kept", tree.disk.reads, tree.disk.bytes)
+	}
+}
+
+// The bytes of one printer are counted as often as they are asked for.
+func TestPrinterBytes(t *testing.T) {
+	tree, dir := newTree(t, nil)
+	if err := os.WriteFile(filepath.Join(dir, "a.cfg"), []byte(strings.Repeat("x", MaxFileBytes)), 0o666); err != nil {
+		t.Fatal(err)
+	}
 	one, _ := tree.ForPrinter()
-	for i := range files {
-		_, err := one.Open(fmt.Sprintf("%d.cfg", i))
-		if refused := err != nil; refused != (i == files-1) || refused && !strings.Contains(err.Error(), "more than 64 MiB") {
-			t.Errorf("file %d: %v", i, err)
+	const fit = MaxPrinterBytes / MaxFileBytes
+	for i := range fit + 1 {
+		_, err := one.Open("a.cfg")
+		if refused := err != nil; refused != (i == fit) || refused && !strings.Contains(err.Error(), "more than 64 MiB") {
+			t.Errorf("time %d: %v", i, err)
 		}
 	}
 }

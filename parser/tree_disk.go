@@ -12,9 +12,9 @@ import (
 // reached by. The zero FileID is of no file on a disk.
 type FileID struct{ volume, index uint64 }
 
-// maxKeptBytes bounds what is kept of the files that were read, so that a file
-// is read once in a run. What comes after is read as often as it is asked for.
-const maxKeptBytes = 64 << 20
+// maxKeptBytes bounds what is kept of the files that were read last, so that a
+// printer's files, and those that printers share, are read once.
+const maxKeptBytes = 8 << 20
 
 // disk remembers what was found on the disk in this run.
 type disk struct {
@@ -23,6 +23,7 @@ type disk struct {
 
 	mu      sync.Mutex
 	files   map[FileID]kept
+	order   []FileID          // of files, the one that was read first first
 	bytes   int               // in files
 	reads   int               // of whole files
 	spelled map[FileID]string // the real path that was met first
@@ -52,9 +53,19 @@ func (d *disk) keep(id FileID, info fs.FileInfo, data []byte) {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	d.reads++
-	if d.bytes+len(data) <= maxKeptBytes && (id != FileID{}) {
-		d.bytes += len(data) - len(d.files[id].data)
-		d.files[id] = kept{info.Size(), info.ModTime(), data}
+	if len(data) > maxKeptBytes || (id == FileID{}) {
+		return
+	}
+	if _, again := d.files[id]; !again {
+		d.order = append(d.order, id)
+	}
+	d.bytes += len(data) - len(d.files[id].data)
+	d.files[id] = kept{info.Size(), info.ModTime(), data}
+	for d.bytes > maxKeptBytes {
+		first := d.order[0]
+		d.order = d.order[1:]
+		d.bytes -= len(d.files[first].data)
+		delete(d.files, first)
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"os"
 	"path"
 	"path/filepath"
 	"slices"
@@ -177,6 +178,21 @@ func (t *Tree) Walk(dir string, visit func(file string) bool, failed func(error)
 		}
 		return nil
 	})
+}
+
+// RepositoryOf is the nearest folder, from an absolute path upwards, that holds
+// .git; "" where none does.
+func RepositoryOf(dir string) string {
+	for {
+		if _, err := os.Lstat(filepath.Join(dir, ".git")); err == nil {
+			return dir
+		}
+		parent := filepath.Dir(dir)
+		if parent == dir {
+			return ""
+		}
+		dir = parent
+	}
 }
 
 // Lacks reports whether the tree holds nothing of that name that could be read:

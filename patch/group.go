@@ -1,9 +1,12 @@
 package patch
 
 import (
+	"errors"
 	"fmt"
+	"iter"
 	"reflect"
 	"slices"
+	"strings"
 
 	"preflash/parser"
 	"preflash/rules"
@@ -155,11 +158,10 @@ func (g *group) round() ([]Owned, error) {
 		sets = append(sets, Owned{Owner: t.Owner, Edits: edits})
 		g.plan.Reasons = append(g.plan.Reasons, t.made...)
 		for _, r := range t.made {
-			if !r.Finding.Partial {
-				t.mended = append(t.mended, r.Finding)
-			}
 			for _, c := range r.Finding.Changes {
-				g.ask(t, c.Key, r.Finding.Rule)
+				for u, key := range g.sharing(t, c.Key) {
+					u.asked[key] = append(u.asked[key], r.Finding.Rule)
+				}
 			}
 		}
 		for key, value := range t.changes {
@@ -169,14 +171,16 @@ func (g *group) round() ([]Owned, error) {
 	return sets, nil
 }
 
-// ask notes who asked for a setting, with every printer that reads it at the
-// same place.
-func (g *group) ask(t *trial, key parser.Key, rule string) {
+// sharing yields every printer that reads a setting of another one at the same
+// place, with its key there: that printer itself too.
+func (g *group) sharing(t *trial, key parser.Key) iter.Seq2[*trial, parser.Key] {
 	at := placeOf(t.now.settings[key])
-	for _, u := range g.trials {
-		for other, d := range u.now.settings {
-			if at.known() && placeOf(d) == at {
-				u.asked[other] = append(u.asked[other], rule)
+	return func(yield func(*trial, parser.Key) bool) {
+		for _, u := range g.trials {
+			for other, d := range u.now.settings {
+				if at != (place{}) && placeOf(d) == at && !yield(u, other) {
+					return
+				}
 			}
 		}
 	}
@@ -189,7 +193,7 @@ func (g *group) collect(t *trial, late bool) error {
 		return nil
 	}
 	for _, f := range t.now.findings {
-		if _, barred := g.barred[claimOf(t.Owner, f)]; barred || !wanted(f, g.counts) || g.late[claimOf(t.Owner, f)] != late {
+		if g.isBarred(t, f) || !wanted(f, g.counts) || g.late[claimOf(t.Owner, f)] != late {
 			continue
 		}
 		if u, key := g.overruling(t, f); u != nil {
@@ -219,12 +223,9 @@ func (g *group) collect(t *trial, late bool) error {
 // finding wants looser.
 func (g *group) overruling(t *trial, f rules.Finding) (*trial, parser.Key) {
 	for _, c := range f.Changes {
-		at := placeOf(t.now.settings[c.Key])
-		for _, u := range g.trials {
-			for key, set := range u.last {
-				if u != t && at.known() && placeOf(u.now.settings[key]) == at && c.Key.Looser(c.Value, set) {
-					return u, c.Key
-				}
+		for u, key := range g.sharing(t, c.Key) {
+			if u != t && c.Key.Looser(c.Value, u.last[key]) {
+				return u, c.Key
 			}
 		}
 	}
@@ -234,17 +235,13 @@ func (g *group) overruling(t *trial, f rules.Finding) (*trial, parser.Key) {
 // settle gives a setting that several tools of one printer want differently one
 // value: the one that protects more.
 func (g *group) settle() error {
-	for i, t := range g.trials {
+	for _, t := range g.trials {
 		for key := range t.changes {
-			at := placeOf(t.now.settings[key])
-			for _, u := range g.trials[:i] {
-				for other := range u.changes {
-					if !at.known() || placeOf(u.now.settings[other]) != at || !t.tools(u) {
-						continue
-					}
-					value, err := safer(key, u.changes[other], t.changes[key])
+			for u, other := range g.sharing(t, key) {
+				if theirs, too := u.changes[other]; too && t.tools(u) {
+					value, err := safer(key, t.changes[key], theirs)
 					if err != nil {
-						return fmt.Errorf("%s and %s are tools of one printer: %w", u.Owner, t.Owner, err)
+						return fmt.Errorf("%s and %s are tools of one printer: %w", t.Owner, u.Owner, err)
 					}
 					u.yield(other, value, t)
 					t.yield(key, value, u)
@@ -336,30 +333,47 @@ func (g *group) hold() (*Plan, error) {
 		if t.now == t.before {
 			continue // untouched
 		}
-		if err := g.holdTemperature(t); err != nil && g.barRaises(t, err) {
-			return nil, nil
-		}
 		if err := g.holdTrial(t); err != nil {
+			if g.barRaises(t, err) {
+				return nil, nil
+			}
 			also := ""
 			if t.Silent {
 				also = " (it reads a file of the diff; name its sheet as well, and its own changes are made with it)"
 			}
-			return nil, fmt.Errorf("%s: the diff failed its proof and is not shown%s: %w", t.Owner, also, err)
+			err = fmt.Errorf("%s: the diff failed when it was tried in memory and is not shown%s: %w", t.Owner, also, err)
+			for _, left := range g.plan.Left { // which may be what it lacks
+				err = errors.Join(err, fmt.Errorf("%s: the change of %s had been left out, since %w", left.Owner, left.Finding.Rule, left.Err))
+			}
+			return nil, err
 		}
 		g.plan.after[t.Owner] = t.now.input
 	}
 	return g.plan, nil
 }
 
-// barRaises bars what raised the max temp of a printer whose hotend would get too
-// hot: that alone must not hide the rest. It reports whether there is any.
+// barRaises bars what raised the max temp of a printer that failed its proof, such
+// as by getting too hot, or of those beside it: that alone must not hide the rest.
+// It reports whether there is any.
 func (g *group) barRaises(t *trial, err error) bool {
-	was, barred := t.before.settings[parser.MaxTemp], false
-	for _, r := range g.plan.Reasons {
-		raises := func(c parser.Change) bool { return c.Key == was.Key && c.Key.Looser(c.Value, was.Value) }
-		if r.Owner == t.Owner && slices.ContainsFunc(r.Finding.Changes, raises) {
-			g.bar(t.Owner, r.Finding, err)
-			barred = true
+	text, _, _ := strings.Cut(err.Error(), "\n")
+	barred := false
+	for _, own := range [...]bool{true, false} {
+		if !own {
+			text = t.Owner + ": " + text
+		}
+		for _, u := range g.trials {
+			was := u.before.settings[parser.MaxTemp]
+			raises := func(c parser.Change) bool { return c.Key == was.Key && c.Key.Looser(c.Value, was.Value) }
+			for _, r := range g.plan.Reasons {
+				if (u == t) == own && r.Owner == u.Owner && slices.ContainsFunc(r.Finding.Changes, raises) {
+					g.bar(u.Owner, r.Finding, errors.New("the proof fails with it: "+text))
+					barred = true
+				}
+			}
+		}
+		if barred {
+			break
 		}
 	}
 	return barred
@@ -375,6 +389,6 @@ func unsettled(reasons []Reason) error {
 				other.Owner, last.Owner, other.Finding.Rule, last.Finding.Rule)
 		}
 	}
-	return fmt.Errorf("%s: the changes do not settle in %d rounds; the last rule to ask for one is %s. Nothing is shown",
+	return fmt.Errorf("%s: the changes come to no end in %d rounds; the last rule to ask for one is %s. Nothing is shown",
 		last.Owner, maxRounds, last.Finding.Rule)
 }

@@ -320,7 +320,21 @@ func TestProveUnsettled(t *testing.T) {
 		return []parser.Edit{{At: edits[0].At, New: string([]byte{'3', byte('0' + rising/10%10), byte('0' + rising%10)}), For: edits[0].For}}
 	}}
 	plan, err := patch.Prove(list, all)
-	if plan != nil || err == nil || err.Error() != "swap.toml: the changes do not settle in 8 rounds; the last rule to ask for one is temp-ceiling. Nothing is shown" {
+	if plan != nil || err == nil || err.Error() != "swap.toml: the changes come to no end in 8 rounds; the last rule to ask for one is temp-ceiling. Nothing is shown" {
 		t.Errorf("%v, %v", plan, err)
+	}
+}
+
+// Tools of two printers that share a file are no tools of one: what they want
+// differently is settled by nobody.
+func TestProveToolsOfTwoPrinters(t *testing.T) {
+	common := strings.NewReplacer("#define HEATER_0_MAXTEMP 300\n", "", "#define HEATER_1_MAXTEMP 300\n", "", "HOTEND 200", "HOTEND 320").Replace(twoTools)
+	list := sources(t, map[string]string{
+		"a.toml": sheetOf("a.h", "0"), "b.toml": sheetOf("b.h", "1", "rated_c = 300", "rated_c = 280"), "shared.h": common,
+		"a.h": "#define HEATER_0_MAXTEMP 315\n#define HEATER_1_MAXTEMP 250\n#include \"shared.h\"\n",
+		"b.h": "#define HEATER_0_MAXTEMP 250\n#define HEATER_1_MAXTEMP 295\n#include \"shared.h\"\n",
+	}, "a.toml", "b.toml")
+	if _, err := patch.Prove(list, all); err == nil || !strings.Contains(err.Error(), "a.toml and b.toml share this file and want different changes here") {
+		t.Errorf("error %v", err)
 	}
 }

@@ -1,9 +1,9 @@
 package patch
 
 import (
-	"cmp"
 	"errors"
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -19,17 +19,12 @@ func (g *group) holdTrial(t *trial) error {
 	return errors.Join(g.holdFindings(t), g.holdTemperature(t), g.holdSettings(t), g.holdHeaters(t), g.holdOptions(t))
 }
 
-// subject is what a finding is about.
-type subject struct{ rule, about string }
-
-func subjectOf(f rules.Finding) subject { return subject{f.Rule, f.About} }
-
-// worst finds the finding of a subject that is worst; nil where there is none.
-func worst(findings []rules.Finding, s subject) *rules.Finding {
+// worst finds the worst finding about what one is about; nil where there is none.
+func worst(findings []rules.Finding, about rules.Finding) *rules.Finding {
 	var w *rules.Finding
 	for i := range findings {
 		f := &findings[i]
-		if subjectOf(*f) == s && (w == nil || cmp.Compare(f.Level, w.Level) > 0 || f.Level == w.Level && f.Figure.WorseThan(w.Figure)) {
+		if f.Rule == about.Rule && f.About == about.About && (w == nil || f.Level > w.Level || f.Level == w.Level && f.Figure.WorseThan(w.Figure)) {
 			w = f
 		}
 	}
@@ -40,9 +35,12 @@ func worst(findings []rules.Finding, s subject) *rules.Finding {
 // new, and that none got worse.
 func (g *group) holdFindings(t *trial) error {
 	var errs []error
-	for _, f := range t.mended {
+	for _, r := range g.plan.Reasons {
+		if r.Owner != t.Owner || r.Finding.Partial || g.isBarred(t, r.Finding) {
+			continue
+		}
 		// A note may remain beside the change that it is about.
-		if w := worst(t.now.findings, subjectOf(f)); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) && !g.isBarred(t, f) {
+		if w := worst(t.now.findings, r.Finding); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) {
 			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s", w.Rule, w.Text()))
 		}
 	}
@@ -50,17 +48,15 @@ func (g *group) holdFindings(t *trial) error {
 		if f.Level < rules.Error {
 			continue
 		}
-		was := worst(t.before.findings, subjectOf(f))
-		if was == nil {
-			if !t.hidden(f) {
-				errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Text(), g.leftOut(f.Rule)))
-			}
-		} else if was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
+		was := worst(t.before.findings, f)
+		if was == nil && !t.hidden(f) {
+			errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Text(), g.leftOut(f.Rule)))
+		} else if was == nil || was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
 			g.plan.Worse = append(g.plan.Worse, Reason{Owner: t.Owner, Finding: f})
 		} else if was.Level < rules.Error {
 			errs = append(errs, fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Text()))
 		} else if f.Figure.WorseThan(was.Figure) {
-			errs = append(errs, fmt.Errorf("the changes would make %s worse, %g %s instead of %g: %s",
+			errs = append(errs, fmt.Errorf("the changes would make %s worse, %.4g %s instead of %.4g: %s",
 				f.Rule, f.Figure.Value, f.Figure.Unit, was.Figure.Value, f.Text()))
 		}
 	}
@@ -84,12 +80,12 @@ func (g *group) isBarred(t *trial, f rules.Finding) bool {
 // before: its finding counts as there at the start.
 func (t *trial) hidden(f rules.Finding) bool {
 	return slices.ContainsFunc(t.before.findings, func(cause rules.Finding) bool {
-		return slices.Contains(rules.Find(cause.Rule).Hides, f.Rule) && worst(t.now.findings, subjectOf(cause)) == nil
+		return slices.Contains(rules.Find(cause.Rule).Hides, f.Rule) && worst(t.now.findings, cause) == nil
 	})
 }
 
 // holdTemperature demands that the hotend does not get hotter at the highest
-// target, where that is above a rating.
+// target, and that no higher one can be asked for, where that is above a rating.
 func (g *group) holdTemperature(t *trial) error {
 	wasC, told := rules.ActualAtHighestTarget(t.before.input)
 	isC, tells := rules.ActualAtHighestTarget(t.now.input)
@@ -97,6 +93,7 @@ func (g *group) holdTemperature(t *trial) error {
 	oldC, had := rules.HighestTarget(t.before.input)
 	newC, has := rules.HighestTarget(t.now.input)
 	rated := fmt.Sprintf("the %s is rated for %s", by, unit.Celsius(ratedC))
+	rises := had && newC > oldC+rules.HotterK
 	if had && !has {
 		return errors.New("the highest target could no longer be told")
 	}
@@ -104,14 +101,21 @@ func (g *group) holdTemperature(t *trial) error {
 		if told && !math.IsInf(wasC, 1) {
 			return fmt.Errorf("nothing would say any more how hot the hotend is at the highest target, and %s", rated)
 		}
-		if had && newC > oldC+rules.HotterK {
+		if rises {
 			return fmt.Errorf("the highest target would rise from %s to %s while nothing says how hot the hotend is then, and %s",
 				unit.Celsius(oldC), unit.Celsius(newC), rated)
 		}
 		return nil
 	}
-	if told && isC > max(ratedC, wasC)+rules.HotterK {
+	if isC <= ratedC+rules.HotterK {
+		return nil
+	}
+	if told && isC > wasC+rules.HotterK {
 		return fmt.Errorf("the hotend would be at %s at the highest target instead of %s, and %s", unit.Celsius(isC), unit.Celsius(wasC), rated)
+	}
+	if rises {
+		return fmt.Errorf("the highest target would rise from %s to %s, where the hotend is at %s, and %s",
+			unit.Celsius(oldC), unit.Celsius(newC), unit.Celsius(isC), rated)
 	}
 	return nil
 }
@@ -126,7 +130,7 @@ func (g *group) holdSettings(t *trial) error {
 			continue
 		}
 		if is.Key.Safer() == parser.Neither {
-			g.aside(t, is)
+			g.aside(t, is, fmt.Sprintf("the %s, %s, would come into force", is.Key, is.Text()))
 			continue
 		}
 		errs = append(errs, fmt.Errorf("the %s would come into force although no rule asked for it", is.Key))
@@ -144,11 +148,11 @@ func (g *group) holdSettings(t *trial) error {
 	return errors.Join(errs...)
 }
 
-// aside says that a setting came into force without being asked for, where no
-// edit names it.
-func (g *group) aside(t *trial, is parser.Description) {
+// aside says what becomes of a setting that nobody asked to change, where no edit
+// names it.
+func (g *group) aside(t *trial, is parser.Description, text string) {
 	if !g.editedLines().touches(is.At, false) {
-		g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, fmt.Sprintf("the %s, %s, would come into force", is.Key, is.Text())})
+		g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, text})
 	}
 }
 
@@ -178,54 +182,54 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	if is.State == parser.Unknown && was.State != parser.Unknown {
 		return fmt.Errorf("the %s would become unknown: %s", was.Key, is.Why)
 	}
-	if told && len(asked) == 0 && !on(is) {
+	if told && len(asked) == 0 && !on(is) && !follows(was, is) {
 		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
 	}
-	if len(asked) == 0 && is.State != parser.Off {
-		g.aside(t, is)
+	if len(asked) == 0 && is.State != parser.Off || told && len(t.asked[was.Key]) == 0 && !is.At.IsZero() {
+		g.aside(t, is, fmt.Sprintf("the %s would be %s instead of %s", was.Key, is.Text(), was.Text()))
 	}
 	if !told || !was.Key.Looser(is.Value, was.Value) {
 		return nil
 	}
 	asked = slices.DeleteFunc(asked, func(rule string) bool { return !slices.Contains(rules.Find(rule).MayLoosen, was.Key) })
 	if len(asked) == 0 {
-		return fmt.Errorf("the %s would protect less: %v instead of %v", was.Key, is.Value, was.Value)
+		return fmt.Errorf("the %s would protect less: %s instead of %s", was.Key, is.Text(), was.Text())
 	}
 	slices.Sort(asked)
 	g.plan.Moves = append(g.plan.Moves, Move{t.Owner, was, is, slices.Compact(asked)})
 	return nil
 }
 
+// follows reports whether a figure stands as it did and moved to its safer side:
+// it is a formula of another one.
+func follows(was, is parser.Description) bool {
+	return is.State == parser.Set && was.At.Text() == is.At.Text() && was.Key.Looser(was.Value, is.Value)
+}
+
 // holdHeaters demands that nothing changed of other tools, the bed, the chamber
 // and further heaters. A tool that has a sheet of its own here answers for
 // itself.
 func (g *group) holdHeaters(t *trial) error {
-	type named struct {
-		heater string
-		key    parser.Key
-	}
-	is := make(map[named]parser.Description)
-	count := 0
-	for _, h := range t.now.config.Others() {
+	heaters, after := t.before.config.Others(), t.now.config.Others()
+	is := make(map[parser.Key]parser.Description)
+	for _, h := range after {
 		for _, d := range h.Settings {
-			is[named{h.Name, d.Key}] = d
+			is[d.Key.Of(h.Name)] = d
 		}
-		count++
 	}
 	var errs []error
-	for _, h := range t.before.config.Others() {
-		count--
+	if len(heaters) != len(after) {
+		errs = append(errs, errors.New("a heater would come or go"))
+	}
+	for _, h := range heaters {
 		if slices.ContainsFunc(g.trials, func(u *trial) bool { return t.tools(u) && u.Request.Tool == h.Tool }) {
 			continue
 		}
 		for _, was := range h.Settings {
-			if now := is[named{h.Name, was.Key}]; was.State != parser.Absent && !alike(was, now) {
+			if was.State != parser.Absent && !alike(was, is[was.Key.Of(h.Name)]) {
 				errs = append(errs, fmt.Errorf("the %s of %s would change although no rule asked for it", strings.TrimPrefix(string(was.Key), "hotend "), h.Name))
 			}
 		}
-	}
-	if count != 0 {
-		errs = append(errs, errors.New("a heater would come or go"))
 	}
 	return errors.Join(errs...)
 }
@@ -236,7 +240,9 @@ func (g *group) holdOptions(t *trial) error {
 	before, after := inForce(t.before.config), inForce(t.now.config)
 	edited := g.editedLines()
 	var errs []error
-	for _, name := range slices.Sorted(unionKeys(before, after)) {
+	all := maps.Clone(before)
+	maps.Copy(all, after)
+	for _, name := range slices.Sorted(maps.Keys(all)) {
 		was, is := before[name], after[name]
 		if was.Active == is.Active && was.Value == is.Value || edited.touches(was.At, true) || edited.touches(is.At, false) {
 			continue

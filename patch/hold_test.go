@@ -116,6 +116,8 @@ func TestHoldFindings(t *testing.T) {
 	const e, w, n = rules.Error, rules.Warning, rules.Note
 	asks := finding("temp-ceiling", "", n, 0)
 	asks.Changes = []parser.Change{{Key: parser.MaxTemp, Value: 1.0}}
+	partial := finding("temp-reach", "", w, 1)
+	partial.Partial = true
 	plain := rules.Finding{Rule: "sensor-fault", Level: e, Message: "so it is"}
 	tests := []struct {
 		name          string
@@ -124,6 +126,8 @@ func TestHoldFindings(t *testing.T) {
 		want          string
 	}{
 		{name: "nothing"},
+		{"still speaks, as was said", []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{partial}, ""},
+		{"still speaks and was left out", nil, []rules.Finding{finding("pid-stale", "barred", w, 1)}, []rules.Finding{finding("pid-stale", "barred", e, 1)}, ""},
 		{"mended", []rules.Finding{finding("temp-ceiling", "", e, 1)}, nil, []rules.Finding{finding("temp-ceiling", "", e, 1)}, ""},
 		{"still speaks", []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{finding("temp-reach", "", w, 1)}, []rules.Finding{finding("temp-reach", "", w, 1)},
 			"temp-reach still speaks after the change that should have silenced it: so it is"},
@@ -160,9 +164,13 @@ func TestHoldFindings(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			g, trial := alter(t, nil, nil)
 			g.counts = func(rule string) bool { return rule != "min-temp-high" }
-			trial.before.findings, trial.now.findings, trial.mended = tt.before, tt.after, tt.mended
+			g.barred[claim{trial.Owner, "pid-stale", "barred"}] = Reason{}
+			trial.before.findings, trial.now.findings = tt.before, tt.after
+			for _, f := range tt.mended {
+				g.plan.Reasons = append(g.plan.Reasons, Reason{Owner: trial.Owner, Finding: f}, Reason{Owner: "another.toml", Finding: f})
+			}
 			expect(t, g.holdFindings(trial), tt.want)
-			if worse := len(g.plan.Worse) > 0; worse != (tt.name == "gains that meet a lower limit") {
+			if worse := len(g.plan.Worse) > 0; worse != (tt.name == "gains that meet a lower limit" || tt.name == "hidden by a cause that is gone") {
 				t.Errorf("said to be worse: %v", g.plan.Worse)
 			}
 		})
@@ -201,7 +209,10 @@ func TestHoldTemperature(t *testing.T) {
 		{"a chip all the time, and what rounding does", sensor(chip, 270), sensor(chip, 270.5), ""},
 		{"a chip all the time, and a limit that rises", sensor(chip, 240), sensor(chip, 250),
 			"the highest target would rise from 240 °C to 250 °C while nothing says how hot the hotend is then, and the hotend is rated for 300 °C"},
-		{"a chip that goes", sensor(chip, 280), sensor(right, 320), ""},
+		{"a chip that goes", sensor(chip, 320), sensor(right, 320), ""},
+		{"a chip that goes, and a limit that rises", sensor(chip, 280), sensor(right, 320),
+			"the highest target would rise from 280 °C to 320 °C, where the hotend is at 320 °C, and the hotend is rated for 300 °C"},
+		{"a chip that goes, and a limit that rises within the rating", sensor(chip, 280), sensor(right, 300), ""},
 		{"no limit any more", nil, printer(func(p *parser.Printer) { p.Limits.MaxTemp.State = parser.Unknown }),
 			"the highest target could no longer be told"},
 		{"a limit that could not be told", printer(func(p *parser.Printer) { p.Limits.MaxTemp.State = parser.Unknown }), nil, ""},
@@ -241,21 +252,39 @@ func TestHoldSettings(t *testing.T) {
 			asked{parser.MaxTemp: {"temp-ceiling"}}, "the max temp would turn off", 0},
 		{"becomes unknown", on(func(p *parser.Printer) { p.Flow.NozzleMM.State, p.Flow.NozzleMM.Why = parser.Unknown, "it hangs" }), asked{parser.NozzleDiameter: {"nozzle-size"}}, "the nozzle diameter would become unknown: it hangs", 0},
 		{"changes unasked", on(func(p *parser.Printer) { p.Hotend.Loop.Kp.Value = 21 }), asked{parser.GainI: {"pid-stale"}}, "the kp would change although no rule asked for it", 0},
-		{"changes unasked to what protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), nil, "the max temp would change although no rule asked for it", 0},
+		{"changes unasked to what protects more, elsewhere", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value, p.Limits.MaxTemp.At = 280, parser.Span{} }),
+			nil, "the max temp would change although no rule asked for it", 0},
+		{"follows by a formula to what protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), nil, "", 0},
+		{"follows by a formula to what protects less", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 295 }), nil, "the max temp would change although no rule asked for it", 0},
+		{"follows by a formula to a limit that is none", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value, p.Limits.MaxTemp.State = 280, parser.Default }),
+			nil, "the max temp would change although no rule asked for it", 0},
 		{"changes a default unasked", on(func(p *parser.Printer) { p.Limits.MinExtrude.Value = 200 }), nil, "the min extrude temp would change although no rule asked for it", 0},
 		{"changes with its switch", on(func(p *parser.Printer) { p.Limits.MinExtrude.Value = 200 }), asked{parser.ColdGuard: {"cold-extrusion"}}, "", 0},
-		{"protects less", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }), asked{parser.MaxTemp: {"temp-ceiling"}}, "the max temp would protect less: 300 instead of 290", 0},
+		{"changes where it stands, with its switch", on(func(p *parser.Printer) {
+			f := p.Files[0]
+			p.Limits.MinExtrude.Value, p.Limits.MinExtrude.At = 200, parser.Span{File: f, Start: 0, End: 1}
+		}), asked{parser.ColdGuard: {"cold-extrusion"}}, "", 0},
+		{"protects less", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }), asked{parser.MaxTemp: {"temp-ceiling"}}, "the max temp would protect less: 300 °C instead of 290 °C", 0},
 		{"protects less, as is its right", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }), asked{parser.MaxTemp: {"temp-reach", "temp-ceiling"}}, "", 1},
 		{"protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), asked{parser.MaxTemp: {"temp-ceiling"}}, "", 0},
-		{"demands less of a watch", on(func(p *parser.Printer) { p.Hotend.Watch.RiseC.Value = 1 }), asked{parser.HotendRise: {"runaway-loose"}}, "the hotend required rise would protect less: 1 instead of 2", 0},
+		{"demands less of a watch", on(func(p *parser.Printer) { p.Hotend.Watch.RiseC.Value = 1 }), asked{parser.HotendRise: {"runaway-loose"}}, "the hotend required rise would protect less: 1 K instead of 2 K", 0},
 		{"turns on unasked", on(func(p *parser.Printer) { p.Storage.On.State, p.Storage.On.Value = parser.Set, true }), nil, "", 0},
 		{"is lost", on(func(p *parser.Printer) { p.Flow.NozzleMM = parser.Setting[float64]{} }), asked{parser.NozzleDiameter: {"nozzle-size"}}, "the nozzle diameter would be lost", 0},
 		{"comes into force", on(func(p *parser.Printer) {
 			p.Limits.Graces = append(p.Limits.Graces, parser.Setting[float64]{Key: parser.Grace("anyhow"), State: parser.Set, Value: 9})
 		}), nil, "the grace time anyhow would come into force although no rule asked for it", 0},
+		{"comes into force, asked for", on(func(p *parser.Printer) {
+			p.Limits.Graces = append(p.Limits.Graces, parser.Setting[float64]{Key: parser.Grace("anyhow"), State: parser.Set, Value: 9})
+		}), asked{parser.Grace("anyhow"): {"runaway-loose"}}, "", 0},
 		{"comes into force without a safer way", on(func(p *parser.Printer) {
 			p.Flow.CarriedOver = append(p.Flow.CarriedOver, parser.Setting[float64]{Key: parser.Carried("load length"), State: parser.Set, Value: 9})
 		}), nil, "", 0},
+	}
+	asides := map[string]string{
+		"follows by a formula to what protects more": "the max temp would be 280 °C instead of 290 °C",
+		"changes where it stands, with its switch":   "the min extrude temp would be 200 °C instead of 170 °C",
+		"turns on unasked":                           "the stored settings would be on instead of off",
+		"comes into force without a safer way":       "the load length, 9, would come into force",
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -264,8 +293,12 @@ func TestHoldSettings(t *testing.T) {
 				trial.asked[key] = by
 			}
 			expect(t, g.holdSettings(trial), tt.want)
-			if aside := len(g.plan.Asides) == 1; aside != (tt.name == "comes into force without a safer way" || tt.name == "turns on unasked") {
-				t.Errorf("said aside: %v", g.plan.Asides)
+			said := ""
+			for _, a := range g.plan.Asides {
+				said += a.Text
+			}
+			if want := asides[tt.name]; said != want {
+				t.Errorf("said aside: %q, want %q", said, want)
 			}
 			if len(g.plan.Moves) != tt.moves {
 				t.Errorf("moves are %v, want %d", g.plan.Moves, tt.moves)
@@ -359,35 +392,6 @@ func TestHoldOptions(t *testing.T) {
 	}
 }
 
-// What stands on a line that was edited is the edit's own business.
-func TestEditedLines(t *testing.T) {
-	old, new := []byte("a\nb\nc\nd\n"), []byte("a\nB\nc\nx\nd\n")
-	g := group{plan: &Plan{Files: []FileChange{{"f", old, new}}}}
-	edited := g.editedLines()
-	for i, want := range []bool{false, true, false, false} {
-		if got := edited.touches(parser.Span{File: parser.NewFile("f", old), Start: 2 * i, End: 2*i + 1}, true); got != want {
-			t.Errorf("line %d of the old text: edited %v, want %v", i+1, got, want)
-		}
-	}
-	for i, want := range []bool{false, true, false, true, false} {
-		if got := edited.touches(parser.Span{File: parser.NewFile("f", new), Start: 2 * i, End: 2*i + 1}, false); got != want {
-			t.Errorf("line %d of the new text: edited %v, want %v", i+1, got, want)
-		}
-	}
-	if !edited.touches(parser.Span{File: parser.NewFile("f", old), Start: 1, End: 3}, true) {
-		t.Error("a place of two lines is not edited")
-	}
-	if !edited.touches(parser.Span{File: parser.NewFile("f", old), Start: 2, End: 2}, true) {
-		t.Error("a name without a value is not edited with its line")
-	}
-	if edited.touches(parser.Span{File: parser.NewFile("other", old), Start: 2, End: 3}, true) {
-		t.Error("another file is edited")
-	}
-	if edited.touches(parser.Span{}, true) {
-		t.Error("nowhere is edited")
-	}
-}
-
 // Two rules that want a setting differently get the value that protects more,
 // where one of them does.
 func TestCollect(t *testing.T) {
@@ -434,7 +438,7 @@ func TestUnsettled(t *testing.T) {
 		reasons []Reason
 		want    string
 	}{
-		{[]Reason{reason("a", "temp-ceiling"), reason("a", "temp-reach")}, "a: the changes do not settle in 8 rounds; the last rule to ask for one is temp-reach. Nothing is shown"},
+		{[]Reason{reason("a", "temp-ceiling"), reason("a", "temp-reach")}, "a: the changes come to no end in 8 rounds; the last rule to ask for one is temp-reach. Nothing is shown"},
 		{[]Reason{reason("a", "temp-ceiling"), reason("b", "temp-reach")}, "a and b share a file and undo each other's changes (temp-ceiling, temp-reach); let their sheets agree, or give each printer a file of its own. Nothing is shown"},
 	} {
 		expect(t, unsettled(tt.reasons), tt.want)

@@ -16,27 +16,12 @@ type Owned struct {
 
 // FileEdits are all edits of one file, sorted by place, none overlapping.
 type FileEdits struct {
-	File   *parser.File
-	Edits  []parser.Edit
-	Owners []string // who asks for them, in the order given
+	File  *parser.File
+	Edits []parser.Edit
 }
 
-// Conflict is two sheets that want different text at one place of a file that
-// they share.
-type Conflict struct {
-	Owners [2]string
-	Edits  [2]parser.Edit
-}
-
-func (c *Conflict) Error() string {
-	return fmt.Sprintf("%s: %s and %s share this file and want different changes here: %s and %s; let their sheets agree, or give each printer a file of its own",
-		c.Edits[1].At, c.Owners[0], c.Owners[1], wish(c.Edits[0]), wish(c.Edits[1]))
-}
-
-func wish(e parser.Edit) string { return fmt.Sprintf("%s %q", e.For, e.New) }
-
-// owned is one edit and the sheet that asked for it first.
-type owned struct {
+// wish is one edit and the sheet that asked for it first.
+type wish struct {
 	parser.Edit
 	owner string
 }
@@ -44,11 +29,11 @@ type owned struct {
 // Merge gathers the edits of several printers file by file, in order of first
 // appearance. Files are told apart by their real names as shown, since two trees
 // may hold the same inner path, and two paths may lead to one file. Equal edits
-// are kept once. The error is a *Conflict where two sheets disagree, and a *parser.Error where the sheets met
+// are kept once. The error is a *parser.Error: two sheets disagree, or they met
 // different contents under one name.
 func Merge(sets []Owned) ([]FileEdits, error) {
 	var files []FileEdits
-	var wishes [][]owned // by index of files
+	var wishes [][]wish // by index of files
 	index := map[string]int{}
 	for _, set := range sets {
 		for _, e := range set.Edits {
@@ -62,17 +47,13 @@ func Merge(sets []Owned) ([]FileEdits, error) {
 				files = append(files, FileEdits{File: e.At.File})
 				wishes = append(wishes, nil)
 			}
-			f := &files[i]
-			if e.At.File != f.File {
-				if !bytes.Equal(e.At.File.Data, f.File.Data) {
-					return nil, &parser.Error{File: f.File.Name, Message: fmt.Sprintf("changed while it was read for %s and for %s; run again", f.Owners[0], set.Owner)}
+			if f := files[i].File; e.At.File != f {
+				if !bytes.Equal(e.At.File.Data, f.Data) {
+					return nil, &parser.Error{File: f.Name, Message: fmt.Sprintf("changed while it was read for %s and for %s; run again", wishes[i][0].owner, set.Owner)}
 				}
-				e.At.File = f.File
+				e.At.File = f
 			}
-			if !slices.Contains(f.Owners, set.Owner) {
-				f.Owners = append(f.Owners, set.Owner)
-			}
-			wishes[i] = append(wishes[i], owned{e, set.Owner})
+			wishes[i] = append(wishes[i], wish{e, set.Owner})
 		}
 	}
 	for i := range files {
@@ -85,9 +66,9 @@ func Merge(sets []Owned) ([]FileEdits, error) {
 }
 
 // settle sorts the edits of one file and keeps equal ones once.
-func settle(wishes []owned) ([]parser.Edit, error) {
-	slices.SortStableFunc(wishes, func(a, b owned) int { return byPlace(a.Edit, b.Edit) })
-	var kept []owned
+func settle(wishes []wish) (edits []parser.Edit, err error) {
+	slices.SortStableFunc(wishes, func(a, b wish) int { return byPlace(a.Edit, b.Edit) })
+	var kept []wish
 	for _, w := range wishes {
 		equal := false
 		// Kept edits do not overlap: from the first that ends before w on, none
@@ -96,16 +77,14 @@ func settle(wishes []owned) ([]parser.Edit, error) {
 			k := kept[i]
 			equal = k.At == w.At && k.New == w.New
 			if !equal && collide(k.Edit, w.Edit) {
-				return nil, &Conflict{Owners: [2]string{k.owner, w.owner}, Edits: [2]parser.Edit{k.Edit, w.Edit}}
+				return nil, parser.Errorf(w.At, "%s and %s share this file and want different changes here: %s %q and %s %q; let their sheets agree, or give each printer a file of its own",
+					k.owner, w.owner, k.For, k.New, w.For, w.New)
 			}
 		}
 		if !equal {
 			kept = append(kept, w)
+			edits = append(edits, w.Edit)
 		}
-	}
-	edits := make([]parser.Edit, len(kept))
-	for i, k := range kept {
-		edits[i] = k.Edit
 	}
 	return edits, nil
 }

@@ -1,7 +1,6 @@
 package patch
 
 import (
-	"errors"
 	"strings"
 	"testing"
 
@@ -96,11 +95,7 @@ func TestMergeConflictNamesOwners(t *testing.T) {
 		{"egret-02/swap.toml", []parser.Edit{edit(f, "1", "5", "x")}},
 		{"egret-03/swap.toml", []parser.Edit{edit(f, "1", "7", "x")}},
 	})
-	var c *Conflict
-	if !errors.As(err, &c) {
-		t.Fatalf("error %v is no *Conflict", err)
-	}
-	if c.Owners != [2]string{"egret-01/swap.toml", "egret-03/swap.toml"} {
-		t.Errorf("owners %q", c.Owners)
+	if err == nil || !strings.Contains(err.Error(), "egret-01/swap.toml and egret-03/swap.toml share") {
+		t.Errorf("error %v", err)
 	}
 }

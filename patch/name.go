@@ -17,9 +17,8 @@ func quoteName(name string) string {
 	b.WriteByte('"')
 	for i := range len(name) {
 		c := name[i]
-		letter := nameEscape(c)
-		if letter != 0 {
-			b.Write([]byte{'\\', letter})
+		if at := strings.IndexByte(escapes, c); at >= 0 {
+			b.Write([]byte{'\\', letters[at]})
 		} else if c < ' ' || c >= 0x7f {
 			fmt.Fprintf(&b, `\%03o`, c)
 		} else {
@@ -39,16 +38,8 @@ func quoteName(name string) string {
 	return quoted
 }
 
-const nameEscapes = "\aa\bb\tt\nn\vv\ff\rr\"\"\\\\" // pairs: byte, letter
-
-func nameEscape(c byte) byte {
-	for i := 0; i < len(nameEscapes); i += 2 {
-		if nameEscapes[i] == c {
-			return nameEscapes[i+1]
-		}
-	}
-	return 0
-}
+// escapes are the bytes that C writes as a backslash with one of the letters.
+const escapes, letters = "\a\b\t\n\v\f\r\"\\", `abtnvfr"\`
 
 // unquoteName reads what quoteName wrote; false where it is malformed.
 func unquoteName(s string) (string, bool) {
@@ -72,8 +63,8 @@ func unquoteName(s string) (string, bool) {
 		if len(s) < 2 {
 			return "", false
 		}
-		if c, ok := nameUnescape(s[1]); ok {
-			b.WriteByte(c)
+		if at := strings.IndexByte(letters, s[1]); at >= 0 {
+			b.WriteByte(escapes[at])
 			s = s[2:]
 			continue
 		}
@@ -85,13 +76,4 @@ func unquoteName(s string) (string, bool) {
 		s = s[4:]
 	}
 	return b.String(), true
-}
-
-func nameUnescape(letter byte) (byte, bool) {
-	for i := 0; i < len(nameEscapes); i += 2 {
-		if nameEscapes[i+1] == letter {
-			return nameEscapes[i], true
-		}
-	}
-	return 0, false
 }

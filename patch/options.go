@@ -2,8 +2,6 @@ package patch
 
 import (
 	"bytes"
-	"iter"
-	"maps"
 
 	"preflash/parser"
 )
@@ -18,17 +16,6 @@ func inForce(c parser.Config) map[string]parser.Entry {
 		}
 	}
 	return found
-}
-
-func unionKeys[V any](a, b map[string]V) iter.Seq[string] {
-	all := make(map[string]bool, len(a))
-	for k := range a {
-		all[k] = true
-	}
-	for k := range b {
-		all[k] = true
-	}
-	return maps.Keys(all)
 }
 
 // editedLines are the byte ranges of whole lines that a plan changes, in the

@@ -36,19 +36,12 @@ func repositoryFolder() (folder, top string) {
 	if err != nil {
 		return "", ""
 	}
-	for dir := wd; ; {
-		if _, err := os.Lstat(filepath.Join(dir, ".git")); err == nil {
-			break
-		}
-		parent := filepath.Dir(dir)
-		if parent == dir {
-			return "", ""
-		}
-		folder = filepath.Base(dir) + "/" + folder
-		top += "../"
-		dir = parent
+	inside, err := filepath.Rel(parser.RepositoryOf(wd), wd)
+	if err != nil || inside == "." {
+		return "", ""
 	}
-	return folder, top
+	folder = filepath.ToSlash(inside) + "/"
+	return folder, strings.Repeat("../", strings.Count(folder, "/"))
 }
 
 // holdNames refuses to change a file that the printers reach under two names,

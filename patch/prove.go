@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+	"maps"
 	"slices"
 	"time"
 
@@ -194,7 +195,7 @@ type Plan struct {
 	Files   []FileChange
 	Reasons []Reason
 	Left    []Reason // findings whose changes no edit of the files can make
-	Worse   []Reason // warnings that the changes turn into errors, to be mended next
+	Worse   []Reason // errors that a warning turns into, or that what is mended had hidden
 	Moves   []Move   // figures that protect less afterwards
 	Asides  []Aside  // options that change although no edit touches them
 
@@ -220,9 +221,7 @@ func Join(plans []*Plan) *Plan {
 		all.Worse = append(all.Worse, p.Worse...)
 		all.Moves = append(all.Moves, p.Moves...)
 		all.Asides = append(all.Asides, p.Asides...)
-		for owner, in := range p.after {
-			all.after[owner] = in
-		}
+		maps.Copy(all.after, p.after)
 	}
 	return all
 }

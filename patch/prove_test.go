@@ -319,4 +319,32 @@ func TestProveLeavesRefused(t *testing.T) {
 	if len(plan.Files) != 1 || !strings.Contains(string(plan.Files[0].New), "check_gain_time: 20") || !strings.Contains(string(plan.Files[0].New), "max_temp: 330") {
 		t.Errorf("the plan is %v", texts(plan))
 	}
+
+	// With the reading put right the hotend would be too hot without that limit.
+	config = strings.Replace(config, "min_temp", "pullup_resistor: 1000\nmin_temp", 1)
+	list = printers(t, map[string]string{"swap.toml": strings.Replace(proofSheet, "supply_v", "pullup_ohm = 4700\nsupply_v", 1), "printer.cfg": config}, "swap.toml")
+	plan, err = patch.Prove(list, all)
+	if plan != nil || err == nil || !strings.Contains(err.Error(), "and the hotend is rated for 300 °C\n") ||
+		!strings.Contains(err.Error(), "swap.toml: the change of temp-ceiling had been left out, since ") {
+		t.Errorf("refused with %v", err)
+	}
+}
+
+// A raise that is too much for another printer of the same file is left out.
+func TestProveLeavesRaiseOfNeighbour(t *testing.T) {
+	config := strings.Replace(replace("max_temp: 290", "max_temp: 240"), "max_error: 120", "max_error: 900", 1)
+	list := printers(t, map[string]string{"a.toml": proofSheet, "printer.cfg": config,
+		"b.toml": strings.NewReplacer("egret-91", "egret-90", "300", "250", "250]", "225]").Replace(proofSheet)}, "a.toml", "b.toml")
+	list[1].Silent = true
+	plan, err := patch.Prove(list, all)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if text := texts(plan)["printer.cfg"]; !strings.Contains(text, "max_error: 120") || !strings.Contains(text, "max_temp: 240") {
+		t.Errorf("the text is %q", text)
+	}
+	if len(plan.Left) != 1 || plan.Left[0].Owner != "a.toml" || plan.Left[0].Finding.Rule != "temp-reach" ||
+		!strings.Contains(plan.Left[0].Err.Error(), "the proof fails with it: b.toml: the changes would bring up a new error, temp-ceiling") {
+		t.Errorf("left are %+v", plan.Left)
+	}
 }

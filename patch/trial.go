@@ -17,9 +17,8 @@ type trial struct {
 	made    []Reason           // what this round changes
 	changes map[parser.Key]any // and to what
 
-	last   map[parser.Key]any      // what it asked for last, in all rounds so far
-	asked  map[parser.Key][]string // the rules that asked to change a setting, of any printer
-	mended []rules.Finding         // what its changes were made for
+	last  map[parser.Key]any      // what it asked for last, in all rounds so far
+	asked map[parser.Key][]string // the rules that asked to change a setting, of any printer
 }
 
 // state is one reading and what the rules made of it.
@@ -106,5 +105,3 @@ func placeOf(d parser.Description) place {
 	}
 	return place{file: d.At.File.Real, start: d.At.Start, end: d.At.End, name: d.Name}
 }
-
-func (p place) known() bool { return p != place{} }

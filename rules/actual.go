@@ -22,16 +22,22 @@ func ActualAtHighestTarget(in *Input) (float64, bool) {
 	return actualAt(in, target)
 }
 
-// actualAt is the same for any temperature that is shown.
+// actualAt is the same for any temperature that is shown: where the files do not
+// tell which of two definitions reads it, the hotter one.
 func actualAt(in *Input, shownC float64) (float64, bool) {
 	if reversed(in) {
 		return math.Inf(1), true
 	}
-	if believed, real, ok := hotendCircuits(in); ok && in.Printer.Hotend.PullupOhm.State != parser.Unknown {
-		if believed.Ends() {
-			shownC = min(shownC, believed.HighC)
+	if all, r, ok := hotendCircuits(in); ok && in.Printer.Hotend.PullupOhm.State != parser.Unknown {
+		hottestC := math.Inf(-1)
+		for _, c := range all {
+			limitC := shownC
+			if c.Ends() {
+				limitC = min(limitC, c.HighC)
+			}
+			hottestC = max(hottestC, c.Actual(r.Real, limitC))
 		}
-		return believed.Actual(real, shownC), true
+		return hottestC, true
 	}
 	return shownC, amplifierRight(in) // which reports a temperature by itself
 }

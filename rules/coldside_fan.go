@@ -64,8 +64,8 @@ func thresholdHigh(c *parser.ColdSide, wantedC float64, otherwise parser.Span, r
 
 // following says what a fan output is set to, as the configuration has it.
 func following(e parser.Place) string {
-	if e.Value == "" {
+	if e.Written == "" {
 		return ""
 	}
-	return " (it is set to " + quote(e.Value) + ")"
+	return " (it is set to " + quote(e.Written) + ")"
 }

@@ -11,10 +11,10 @@ var configBroken = &Rule{
 	ID:      "config-broken",
 	Level:   Error,
 	Summary: "The configuration stops its own build.",
-	Doc: `The configuration itself says, in force, that it must not be built, or holds
-what the firmware refuses to start with or the compiler refuses, such as a
-condition that is no expression, an option of another generation, or a value
-that the firmware's own checks do not accept. Not so where a part of it is
+	Doc: `The configuration itself says, in a part that is used, that it must not be
+built, or holds what the firmware refuses to start with or the compiler refuses,
+such as a condition that is no expression, an option of another generation, or a
+value that the firmware's own checks do not accept. Not so where a part of it is
 unknown. No change: the finding says what stops the build. Only a max temp that
 is too high for the table of the sensor is lowered, where targets up to the
 lower figure of new.print_c, and to 150 °C, remain: else the definition is at

@@ -43,11 +43,11 @@ func TestSheetMismatchPointsAtSheet(t *testing.T) {
 func TestSettingShadowed(t *testing.T) {
 	in := healthyInput()
 	s := &in.Printer.Limits.MaxTemp
-	s.Place.Value = "275"
-	s.Hides = []parser.Place{{At: wholeFile("other.cfg", "275"), Value: "275"}}
+	s.Written = "275"
+	s.Hides = []parser.Place{{At: wholeFile("other.cfg", "275"), Written: "275"}}
 	silent(t, settingShadowed, in) // they agree
 
-	s.Hides = append(s.Hides, parser.Place{At: wholeFile("other.cfg", "305"), Value: "305"})
+	s.Hides = append(s.Hides, parser.Place{At: wholeFile("other.cfg", "305"), Written: "305"})
 	f := one(t, settingShadowed, in)
 	wantSaid(t, f, "“275” here", "“305” (other.cfg:1)")
 
@@ -55,7 +55,7 @@ func TestSettingShadowed(t *testing.T) {
 	silent(t, settingShadowed, in)
 
 	for range 100 { // named are a few, counted are all
-		s.Hides = append(s.Hides, parser.Place{At: wholeFile("other.cfg", "310"), Value: "310"})
+		s.Hides = append(s.Hides, parser.Place{At: wholeFile("other.cfg", "310"), Written: "310"})
 	}
 	wantSaid(t, one(t, settingShadowed, in), "“310” (other.cfg:1), 96 more")
 }

@@ -17,9 +17,6 @@ const (
 	Know               // it is good to know
 )
 
-// Dangers lists them, the worst first.
-func Dangers() []Danger { return []Danger{Fire, Heat, Bad, Know} }
-
 func (d Danger) String() string { return [...]string{"fire", "heat", "print", "know"}[d] }
 
 // Text says it in a few words.

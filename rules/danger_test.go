@@ -36,14 +36,14 @@ func TestRanks(t *testing.T) {
 func TestByDanger(t *testing.T) {
 	found := []Finding{
 		{Rule: "advance-stale", Level: Note},
-		{Rule: "runaway-loose", Level: Error, About: "hotend hold period"},
+		{Rule: "runaway-loose", Level: Error, About: "hotend drop check period"},
 		{Rule: "sensor-curve", Level: Error},
 		{Rule: "runaway-tight", Level: Warning},
-		{Rule: "runaway-loose", Level: Error, About: "hotend rise window"},
+		{Rule: "runaway-loose", Level: Error, About: "hotend heating check window"},
 		{Rule: "sensor-curve", Level: Error, Harm: pastRating},
 	}
 	ByDanger(found)
-	want := []string{"sensor-curve past a rating", "runaway-loose hotend rise window", "runaway-loose hotend hold period", "runaway-tight ", "sensor-curve ", "advance-stale "}
+	want := []string{"sensor-curve past a rating", "runaway-loose hotend heating check window", "runaway-loose hotend drop check period", "runaway-tight ", "sensor-curve ", "advance-stale "}
 	for i, f := range found {
 		if got := f.Rule + " " + f.About + f.Harm; got != want[i] {
 			t.Errorf("place %d: %s, want %s", i+1, got, want[i])

@@ -15,13 +15,14 @@ var fanVoltage = &Rule{
 	Level:   Error,
 	Summary: "The heat-break fan gets a voltage that it is not made for.",
 	Doc: `gets_v = output_v, times the share of full power at which the configuration
-runs the fan, which acts as its mean does (common practice, no source).
-Error: gets_v more than 15 % above or below the fan's rated_v (common practice,
-no source). Warning: only the mean fits, and its pulses are that far above.
+runs the fan, which acts as its mean does*.
+Error: gets_v more than 15 %* above or below the fan's rated_v. Warning: only
+the mean fits, and its pulses are that far above.
 Where the sheet gives no output_v it is taken as supply_v. Silent where rated_v
 is not given. A fan on the supply (always_on) gets output_v; one that gets no
 power at all is coldside-fan's.
-Values: rated_v, output_v (gets_v). Change: full power, where that fits.`,
+Values: rated_v, output_v (gets_v). Change: full power, where that fits.
+* Common practice, no source.`,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		rated, output := &in.Sheet.New.Fan.RatedV, &in.Sheet.New.Fan.OutputV

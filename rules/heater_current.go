@@ -14,8 +14,8 @@ var heaterCurrent = &Rule{
 peak_a = supply_v / lowest resistance, times the heaters that the configuration
 runs together: they share what feeds them, if not an output
 Error: peak_a, with 5 % more power than the label (common practice, no source),
-above printer.output_a. A duty limit lowers the mean, not the
-peak: the output is either on or off. Silent where output_a is not given.
+above printer.output_a. A duty limit lowers the mean, not the peak: the output
+is either on or off. Silent where output_a is not given.
 Values: peak_a, limit_a. No change: it is wiring.`,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {

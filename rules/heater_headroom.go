@@ -22,20 +22,21 @@ var heaterHeadroom = &Rule{
   loss      = loss_fan_w_per_k · (at_c − ambient_c)
   melt      = 0.0024 J/(mm³·K) · max_flow_mm3_s · (at_c − ambient_c)
   headroom  = available / (loss + melt)
-0.0024 is about 1.2 g/cm³ times 2 J/(g·K) (common practice, no source).
+0.0024 is about 1.2 g/cm³ times 2 J/(g·K)*.
 Error: available does not even cover the loss with the fan off and no flow.
-Warning: headroom below 1. Note: below 1.15 (common practice, no source).
-hold_settle_c is where the sensor settles at full duty, fan full, at the full
-flow; hold_trip_s is when the hold watch then trips, starting from the target,
+Warning: headroom below 1. Note: below 1.15*.
+hold_settle_c is where the sensor ends up at full duty, fan full, at the full
+flow; hold_trip_s is when the drop check then trips, starting from the target,
 null where it never does. A firmware that slows the fan as the temperature sinks
-has stopped it before its watch looks.
-Power may be 5 % off and given losses 10 % (common practice, no source): an
-error that this turns about is a warning, and says so.
+has stopped it before it checks.
+Power may be 5 % off and given losses 10 %*: an error that this turns about is a
+warning, and says so.
 Warning of its own: the sheet gives a PTC heater's power cold alone, no hot_w.
-Warning of its own: heating with the fan full stalls so near at_c that no watch
+Warning of its own: heating with the fan full stalls so near at_c that no check
 trips, and below at_c all the same.
 Values: at_c, available_w, loss_w, melt_w, headroom, hold_settle_c, hold_trip_s.
-No change: it takes another heater, less flow or a lower temperature.`,
+No change: it takes another heater, less flow or a lower temperature.
+* Common practice, no source.`,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		at := in.Sheet.New.PrintC.Value[1]
@@ -68,11 +69,11 @@ No change: it takes another heater, less flow or a lower temperature.`,
 			switch {
 			case level != Warning: // nothing sinks, or the target is out of reach
 			case missing != nil:
-				text += "; whether a watch trips cannot be told"
+				text += "; whether the drop check trips cannot be told"
 			default:
 				text += holdText(p, load, watch, at)
 				if s := &in.Printer.Hotend.Watch.SlowsFan; s.State != parser.Absent && s.State != parser.Off {
-					text += "; the firmware slows the part fan as it sinks, so that this is seen in the print and seldom by the watch"
+					text += "; the firmware slows the part fan as it sinks, so that this is seen in the print and seldom by the drop check"
 				}
 			}
 			text += headroomRange(r, h, at, flow)
@@ -138,9 +139,9 @@ func holdText(p heat.Plant, l heat.Load, w heat.Watch, at float64) string {
 	}
 	text := "; from its target it sinks to " + celsius(settle)
 	if s, trips := holdTrip(p, l, w, at); trips {
-		return text + ", and the hold watch shuts down after " + seconds(s)
+		return text + ", and the drop check shuts down after " + seconds(s)
 	}
-	return text + ", and no watch notices"
+	return text + ", and no check notices"
 }
 
 // noHold reports whether a target cannot be held even with the fan off and

@@ -76,8 +76,8 @@ func TestHeaterHeadroomAssumed(t *testing.T) {
 	wantSaid(t, one(t, heaterHeadroom, in), "to 116 %", "uncertain")
 }
 
-// A heater that stalls between the end of the rise watch and the target: with
-// a window of 120 s the rise watch is content.
+// A heater that stalls between the end of the heating check and the target: with
+// a window of 120 s the heating check is content.
 func TestHeaterHeadroomStall(t *testing.T) {
 	in := worked(273) // settles at 271.9 with the fan full
 	in.Printer.Hotend.Watch.RiseWindowS.Value = 120

@@ -54,7 +54,7 @@ measured, not computed: see pid-stale.`,
 			return
 		}
 		rounded := math.Round(actual*10) / 10
-		report(Sayf(Error, placed(told.At, h.RatedW.At), "tell the model a heater of %s and measure the rest of it again: it was told %s, the new one gives %s%s, and it misjudges every step",
+		report(Sayf(Error, placed(told.At, h.RatedW.At), "tell the model a heater of %s, and measure the rest of it again: it was told %s, the new one gives %s%s, and it misjudges every step",
 			watts(rounded), watts(told.Value), watts(actual), where).
 			With(Values{"configured_w": told.Value, "actual_w": actual}).
 			Change(told.To(rounded)))

@@ -13,13 +13,13 @@ var heaterStuckOn = &Rule{
 	Level:   Note,
 	Figure:  FigureOf{"equilibrium_c", "°C", Higher},
 	Summary: "A heater that stays on by a fault takes the hotend past its rating.",
-	Doc: `The block settles where P(T) = loss_w_per_k · (T − ambient_c), at full duty
+	Doc: `The block ends up where P(T) = loss_w_per_k · (T − ambient_c), at full duty
 whatever limit the firmware has, part fan off; the power of a PTC heater is held
 flat beyond its table. Radiation is left out, so it is an upper bound, given in
 whole tens of degrees; the model ends at 500 °C.
 Note: that lies above the weakest rating of the hotend. No firmware can stop an
 output that has failed closed; only a cut-off of its own can. new.cutoff_c below
-that rating settles it.
+that rating ends the finding.
 Values: equilibrium_c (not above 500). No change.`,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {

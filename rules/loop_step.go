@@ -207,11 +207,11 @@ func doesAt(atC float64, r *heat.Response) string {
 	}
 	switch {
 	case r.Settles:
-		return over + " and settles after " + seconds(r.SettleS)
+		return over + " and is steady after " + seconds(r.SettleS)
 	case r.SwingC > 0:
 		return over + fmt.Sprintf(" and swings without end, by %s up and down, %s from peak to peak", kelvin(r.SwingC), seconds(r.PeriodS))
 	case r.Reached:
-		return over + " and does not settle"
+		return over + " and does not get steady"
 	}
 	return "does not reach " + celsius(atC)
 }

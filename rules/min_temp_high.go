@@ -37,7 +37,7 @@ No change: the owner knows how cold the room gets.`,
 			}
 			effect = "the printer faults at the first heating"
 		}
-		lower := "below the coldest that the room gets, such as 5 °C"
+		lower := "below that of a cold room, such as 5 °C"
 		if s.Least > 0 {
 			lower = "no lower than " + celsius(s.Least) + ", which the firmware demands with this sensor"
 		}

@@ -11,7 +11,13 @@ import (
 // Circuits returns what the firmware believes about the hotend's sensor and
 // what is really wired. ok is false where one of them is no curve, or where
 // they differ in kind.
-func Circuits(in *Input) (believed, real *sensor.Circuit, ok bool) { return hotendCircuits(in) }
+func Circuits(in *Input) (believed, real *sensor.Circuit, ok bool) {
+	all, r, ok := hotendCircuits(in)
+	if !ok {
+		return nil, nil, false
+	}
+	return r.judge(all).believed, r.Real, true
+}
 
 // BoardPullup is the pull-up that the board really has, Ω.
 func BoardPullup(in *Input) float64 { return boardPullup(in) }

@@ -28,7 +28,7 @@ reaches the temperature at which the firmware shuts down, or that alone make the
 runaway protection trip, which full power up to the target does not; a warning
 where that is so on some boards only.
 Values: kp, ki, kd, overshoot_c, settle_s (within 2 °C, for the last third of a
-run of 900 s or more; null where it does not settle, or does not get there).
+run of 900 s or more; null where it does not get steady, or not there).
 Gains are measured, not guessed, so there is no change: the finding gives the
 console steps of a tune.`,
 	NeedsSheet: true,
@@ -70,7 +70,7 @@ func gainsStale(in *Input, report func(Finding)) {
 		more = "tune it" + stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool, TempC: tuneAt(in)}, parser.GainP, parser.GainI, parser.GainD) +
 			", then write the result in the configuration and in [tuned] of the sheet"
 	} else {
-		text = fmt.Sprintf("write the tuned gains (kp %s, ki %s, kd %s) in the configuration: it has others",
+		text = fmt.Sprintf("write the tuned gains in the configuration, kp %s, ki %s, kd %s: it has others",
 			gain(t.Kp.Value), gain(t.Ki.Value), gain(t.Kd.Value))
 		more = "it has " + here
 	}

@@ -99,7 +99,7 @@ func TestWatchOf(t *testing.T) {
 	in.Printer.Hotend.Watch.RiseOn.Value = false
 	want.Rise = heat.RiseWatch{}
 	if got, _ := watchOf(in); got != want {
-		t.Errorf("rise watch off: %+v", got)
+		t.Errorf("heating check off: %+v", got)
 	}
 	sumHotend(in)
 	want = heat.Watch{Form: heat.ErrorSumWatch, Sum: heat.SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 120, SmoothS: 1}}

@@ -55,7 +55,7 @@ there.`,
 			default:
 				f := Sayf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "").
 					Of(s.Key).With(Values{"preset_c": s.Value, "target_limit_c": c.targetC()})
-				action := ""
+				action, which := "", string(s.Key)
 				limit := math.Floor(later.targetC() + rounding)
 				switch {
 				case s.Value <= later.targetC()+rounding:
@@ -63,11 +63,11 @@ there.`,
 				case limit < coldestPreset:
 					action = "correct the limits first, no preset that melts anything fits"
 				default:
-					action = "lower it to " + celsius(limit)
+					action, which = "lower "+which+" to "+celsius(limit), "it"
 					f = f.Change(s.To(limit))
 				}
 				f.Message = fmt.Sprintf("%s: %s asks for %s, and the firmware takes targets up to %s",
-					action, s.Key, celsius(s.Value), celsius(c.targetC()))
+					action, which, celsius(s.Value), celsius(c.targetC()))
 				report(f)
 			}
 		}

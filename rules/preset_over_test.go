@@ -17,7 +17,7 @@ func TestPresetOver(t *testing.T) {
 	}
 	wantValues(t, f, Values{"preset_c": 270.0, "target_limit_c": 260.0})
 	wantChanges(t, f, parser.Change{Key: parser.Preset(2), Value: 260.0})
-	wantSaid(t, f, "preset 2 asks for 270 °C", "lower it to 260 °C: preset 2 asks for 270 °C, and the firmware takes targets up to 260 °C")
+	wantSaid(t, f, "lower preset 2 to 260 °C: it asks for 270 °C, and the firmware takes targets up to 260 °C")
 
 	// temp-reach raises the max temp to 285 in the same run: 270 then fits.
 	in.Sheet.New.PrintC.Value[1] = 270
@@ -57,7 +57,7 @@ func TestPresetOverOtherStates(t *testing.T) {
 		t.Fatalf("got %v", messages(got))
 	}
 	wantSaid(t, got[0], "cannot tell the preset 2")
-	wantSaid(t, got[1], "preset 3 asks for 300 °C")
+	wantSaid(t, got[1], "preset 3 to 260 °C: it asks for 300 °C")
 
 	in.Printer.Limits.Presets = nil
 	in.Printer.Limits.MaxTemp = unknown[float64](parser.MaxTemp)

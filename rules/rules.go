@@ -4,6 +4,7 @@ package rules
 
 import (
 	"fmt"
+	"maps"
 	"strings"
 	"time"
 
@@ -96,6 +97,17 @@ type Finding struct {
 
 // Values are the figures of a finding, by the names that the rule documents.
 type Values map[string]any
+
+// Clone is a copy whose text is not that of a file.
+func (v Values) Clone() Values {
+	v = maps.Clone(v)
+	for name, value := range v {
+		if text, ok := value.(string); ok {
+			v[name] = strings.Clone(text)
+		}
+	}
+	return v
+}
 
 // Sayf starts a finding at a place.
 func Sayf(level Level, at parser.Span, format string, args ...any) Finding {

@@ -27,19 +27,23 @@ const (
 var runawayLoose = &Rule{
 	ID:      "runaway-loose",
 	Level:   Error,
-	Summary: "A runaway watch is so wide that it protects little.",
-	Doc: `Limits (common practice, no source):
-  hotend: rise window 120 s, required rise 1 °C, hysteresis 15 K,
-          hold period 120 s, error sum 360 °C·s
-  bed:    rise window 300 s, required rise 1 °C, hysteresis 15 K,
-          hold period 300 s, error sum 720 °C·s
+	Summary: "The runaway protection is so wide that it protects little.",
+	Doc: `The heating check asks for a rise within a window while the heater heats up; the
+drop check trips when it stays below its target for a period. A style that has
+one for both adds up how far it is below the target: its error sum.
+Limits (common practice, no source):
+  hotend: window 120 s, required rise 1 °C, hysteresis 15 K,
+          period 120 s, error sum 360 °C·s
+  bed:    window 300 s, required rise 1 °C, hysteresis 15 K,
+          period 300 s, error sum 720 °C·s
   grace time before a reading below the minimum counts: 30 s
   bad samples in a row that are tolerated: 10
-Also a rise watch of the hotend that is armed only so far below the target that
-a heat-up from ambient_c to the lowest print_c never arms it, or that a target
-which the firmware keeps setting by itself starts anew all the time. Warning: a
-fault only switches the heaters off, without a halt or a word. Note: the watch
-starts anew while a print asks for an automatic target. These have no change.
+Also a heating check of the hotend that is armed only so far below the target
+that a heat-up from ambient_c to the lowest print_c never arms it, or that a
+target which the firmware keeps setting by itself starts anew all the time.
+Warning: a fault only switches the heaters off, without a halt or a word. Note:
+the check starts anew while a print asks for an automatic target. These have no
+change.
 Values: setting, value, limit. Change: the figure that the style's firmware
 ships with, or the least that the new hotend needs (runaway-tight), whichever
 is wider, never below what the firmware's own checks accept; for the bed, which
@@ -137,7 +141,7 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 	if w.RiseC.Value > s.Value {
 		s = &w.RiseC
 	}
-	report(Sayf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)), "lower the %s of %s: for a target of %s the heating check (rise watch) is armed only below %s, and the room has %s, so it never looks",
+	report(Sayf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)), "lower the %s of %s: for a target of %s the heating check is armed only below %s, and the room has %s, so it never looks",
 		s.Key, kelvin(s.Value), celsius(low), celsius(armed), celsius(room)).
 		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}).Of("arming"))
 }
@@ -154,10 +158,10 @@ func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 		report(cannotTell(Warning, s))
 	case !s.Known():
 	case l.AutoAlways:
-		report(Sayf(Error, s.At, "switch the automatic target off: the firmware raises every target with the speed of the filament, and with each the heating check (rise watch) starts anew and never trips").
+		report(Sayf(Error, s.At, "switch the automatic target off: the firmware raises every target with the speed of the filament, and with each the heating check starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}).Of(s.Key))
 	default:
-		report(Sayf(Note, s.At, "let no print ask for the automatic target, or switch it off: while one does, the heating check (rise watch) starts anew and never trips").
+		report(Sayf(Note, s.At, "let no print ask for the automatic target, or switch it off: while one does, the heating check starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
 	}
 }
@@ -170,19 +174,8 @@ func tooWide(s *parser.Setting[float64], limit float64, to func() float64, unit 
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
 	case s.Value > max(limit, s.Least):
-		report(Sayf(Error, s.At, "lower the %s%s: it is %s, above %s, and %s", s.Key, checkName(s.Key), unit(s.Value), unit(limit), why).
+		report(Sayf(Error, s.At, "lower the %s: it is %s, above %s, and %s", s.Key, unit(s.Value), unit(limit), why).
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit}).
 			Of(s.Key).Bad(figureOf(s)).Change(s.To(max(to(), s.Least))))
 	}
-}
-
-// checkName says in brackets which of the two watches a setting belongs to.
-func checkName(key parser.Key) string {
-	switch key {
-	case parser.HotendRiseWindow, parser.BedRiseWindow:
-		return " (heating check)"
-	case parser.HotendHoldPeriod, parser.BedHoldPeriod, parser.HotendHysteresis, parser.BedWatchHysteresis:
-		return " (drop check)"
-	}
-	return ""
 }

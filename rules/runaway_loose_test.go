@@ -22,10 +22,10 @@ func TestRunawayLoose(t *testing.T) {
 			p.Hotend.Watch = sumWatch()
 			p.Hotend.Watch.ErrorSumCS.Value = 361
 		}, parser.HotendErrorSum, 361, 360, 120},
-		{"bed rise window", func(p *parser.Printer) { p.Bed.Watch.RiseWindowS.Value = 301 }, parser.BedRiseWindow, 301, 300, 300},
+		{"bed heating check window", func(p *parser.Printer) { p.Bed.Watch.RiseWindowS.Value = 301 }, parser.BedRiseWindow, 301, 300, 300},
 		{"bed required rise", func(p *parser.Printer) { p.Bed.Watch.RiseC.Value = 0.2 }, parser.BedRise, 0.2, 1, 1},
 		{"bed hysteresis", func(p *parser.Printer) { p.Bed.Watch.HysteresisC.Value = 90 }, parser.BedWatchHysteresis, 90, 15, 15},
-		{"bed hold period", func(p *parser.Printer) { p.Bed.Watch.HoldPeriodS.Value = 600 }, parser.BedHoldPeriod, 600, 300, 300},
+		{"bed drop check period", func(p *parser.Printer) { p.Bed.Watch.HoldPeriodS.Value = 600 }, parser.BedHoldPeriod, 600, 300, 300},
 		{"grace time", func(p *parser.Printer) {
 			p.Limits.Graces = []parser.Setting[float64]{set(parser.Grace("of the start"), 31.0)}
 		}, parser.Grace("of the start"), 31, 30, 0},
@@ -44,7 +44,7 @@ func TestRunawayLoose(t *testing.T) {
 	}
 }
 
-// A rise watch that is armed only below the room's temperature is never armed.
+// A heating check that is armed only below the room's temperature is never armed.
 func TestRunawayLooseNeverArmed(t *testing.T) {
 	in := healthyInput()
 	w := &in.Printer.Hotend.Watch
@@ -134,7 +134,7 @@ func TestRunawayLooseHalt(t *testing.T) {
 	silent(t, runawayLoose, in)
 }
 
-// A target that is set all the time keeps the rise watch from ever ending.
+// A target that is set all the time keeps the heating check from ever ending.
 func TestRunawayLooseRearmed(t *testing.T) {
 	in := healthyInput()
 	l := &in.Printer.Limits

@@ -6,13 +6,13 @@ import (
 	"preflash/parser"
 )
 
-const runawayOffDoc = `The protection is off when the firmware is built without it, when its rise
-watch is switched off on its own, or when the rise that it demands is 0 °C or
+const runawayOffDoc = `The protection is off when the firmware is built without it, when its heating
+check is switched off on its own, or when the rise that it demands is 0 °C or
 less: then a heater that runs away, or a sensor that fell out of the block, is
-not noticed. What counts is what is in force at the end, however it is spelled.
-Whether a window of 0 switches a watch off is known for each generation of each
+not noticed. What counts is what is used at the end, however it is spelled.
+Whether a window of 0 switches a check off is known for each generation of each
 style; where it is not, the finding says that it cannot be told.
-Warning: the firmware's generation has no rise watch for this heater at all.
+Warning: the firmware's generation has no heating check for this heater at all.
 Source: common practice, no source. Cannot be waived for the hotend.`
 
 const runawayOffHotendDoc = `
@@ -61,8 +61,8 @@ var watchdogOff = &Rule{
 	ID:      "watchdog-off",
 	Level:   Error,
 	Summary: "Nothing restarts a controller whose program hangs.",
-	Doc: `A program that hangs leaves the heater's output as it is, and then no watch
-looks any more: only the controller's watchdog ends that.
+	Doc: `A program that hangs leaves the heater's output as it is, and then no check
+is made any more: only the controller's watchdog ends that.
 Source: common practice, no source. Change: the watchdog on.`,
 	Check: func(in *Input, report func(Finding)) {
 		switch s := &in.Printer.Watchdog; {
@@ -70,7 +70,7 @@ Source: common practice, no source. Change: the watchdog on.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
-			report(Sayf(Error, s.At, "switch the %s on: a program that hangs leaves the heater's output as it is, and no watch looks any more", s.Key).
+			report(Sayf(Error, s.At, "switch the %s on: a program that hangs leaves the heater's output as it is, and nothing checks it any more", s.Key).
 				Change(s.To(true)))
 		}
 	},
@@ -106,7 +106,7 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseOn.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseOn))
 	case !w.RiseOn.Value || w.RiseOn.State == parser.Off:
-		report(Sayf(Error, w.RiseOn.At, "switch the heating check (rise watch) of the %s on: while it heats up, a loose sensor would not be noticed", heater).
+		report(Sayf(Error, w.RiseOn.At, "switch the heating check of the %s on: while it heats up, a loose sensor would not be noticed", heater).
 			Of(w.RiseOn.Key).Change(w.RiseOn.To(true)))
 		return
 	}
@@ -114,7 +114,7 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseC.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseC))
 	case w.RiseC.Value <= 0:
-		report(Sayf(Error, w.RiseC.At, "raise what the heating check (rise watch) of the %s demands: a rise of %s can never trip it", heater, celsius(w.RiseC.Value)).
+		report(Sayf(Error, w.RiseC.At, "raise the %s: %s can never trip the heating check", w.RiseC.Key, kelvin(w.RiseC.Value)).
 			Of(w.RiseC.Key).Change(w.RiseC.To(w.Usual.RiseC)))
 	}
 }

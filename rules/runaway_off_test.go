@@ -21,10 +21,10 @@ func TestRunawayOff(t *testing.T) {
 			"too old to be trusted", nil},
 		{"unknown", func(w *parser.Watch) { w.On = unknown[bool](parser.HotendWatchOn) },
 			"cannot tell the hotend runaway protection", nil},
-		{"rise watch off", func(w *parser.Watch) { w.RiseOn = off[bool](parser.HotendRiseOn) },
-			"switch the heating check (rise watch) of the hotend on", []parser.Change{{Key: parser.HotendRiseOn, Value: true}}},
-		{"rise watch unknown", func(w *parser.Watch) { w.RiseOn = unknown[bool](parser.HotendRiseOn) },
-			"cannot tell the hotend rise watch", nil},
+		{"heating check off", func(w *parser.Watch) { w.RiseOn = off[bool](parser.HotendRiseOn) },
+			"switch the heating check of the hotend on", []parser.Change{{Key: parser.HotendRiseOn, Value: true}}},
+		{"heating check unknown", func(w *parser.Watch) { w.RiseOn = unknown[bool](parser.HotendRiseOn) },
+			"cannot tell the hotend heating check", nil},
 		{"no rise demanded", func(w *parser.Watch) { w.RiseC.Value = 0 },
 			"can never trip", []parser.Change{{Key: parser.HotendRise, Value: 2.0}}},
 		{"negative rise demanded", func(w *parser.Watch) { w.RiseC.Value = -5 },
@@ -93,7 +93,7 @@ func TestRunawayOffBed(t *testing.T) {
 	silent(t, runawayOffBed, in)
 }
 
-// A firmware may have no rise watch for the bed: that is said whether the rest
+// A firmware may have no heating check for the bed: that is said whether the rest
 // is on or off, since no edit can change it.
 func TestRunawayOffBedWithoutRiseWatch(t *testing.T) {
 	in := healthyInput()
@@ -110,7 +110,7 @@ func TestRunawayOffBedWithoutRiseWatch(t *testing.T) {
 	}
 }
 
-// A watch that adds up errors has no rise watch to switch off.
+// A watch that adds up errors has no heating check to switch off.
 func TestRunawayOffSum(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Watch = sumWatch()

@@ -18,23 +18,23 @@ var runawayTight = &Rule{
 model C dT/dt = P(T) − h (T − ambient), dS/dt = (T − S)/lag (fixed-step
 Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c, or
 the highest target that the firmware takes after this run, as in pid-stale.
-Warning, watch with a window: looks once, when the window W is over, and in
+Warning, check with a window: looks once, when the window W is over, and in
 whole degrees; the sensor S is to have risen by the required rise R, for as long
 as S < at_c − (R + arming margin + 1). From some whole degree it has not. The
 predicted rise is that over the window which begins where this ends, or over the
 first one where that is less.
-Warning, watch with an error sum: looks once a second at the smoothed S; the
+Warning, check with an error sum: looks once a second at the smoothed S; the
 shortfall below at_c − hysteresis adds up; each gain of R within W begins it
 anew; once a window was missed it trips at its limit. The sum reaches that limit
 at one of 8 phases of the second.
-Warning, hold watch of a window: a period of 0 s, where that is no switch.
+Warning, drop check: a period of 0 s, where that is no switch.
 Full duty is the best case: gains that throttle earlier belong to pid-stale.
 Figures of the block that the sheet lacks are assumed, and taken to be up to
-30 % off; power may be 5 % off and given losses 10 % (common practice, no
-source). A PTC heater whose hot power the sheet lacks is judged at 40 % of its
-label (common practice, no source).
+30 % off; power may be 5 % off and given losses 10 %. A PTC heater whose hot
+power the sheet lacks is judged at 40 % of its label. These figures are common
+practice, no source.
 Values: window_s, required_rise_c, predicted_rise_c, predicted_rise_off_c (part
-fan off), at_c, error_sum, error_limit (°C·s); those of the other kind of watch
+fan off), at_c, error_sum, error_limit (°C·s); those of the other kind of check
 are null, and so is a sum that grows without end.
 Change: the least window, and only then a larger sum, with which nothing trips
 with each of these alone: 7 % less power, 10 % more loss, a room of 15 °C;
@@ -61,7 +61,7 @@ func holdTight(w *parser.Watch, report func(Finding)) {
 	if w.Form != parser.WatchWindow || !w.On.Known() || !w.On.Value || !s.Known() || s.Value > 0 {
 		return
 	}
-	report(Sayf(Warning, placed(s.At, w.On.At), "set the %s (drop check) to %s: at %s the first dip of more than %s below the target shuts a healthy heater down",
+	report(Sayf(Warning, placed(s.At, w.On.At), "set the %s to %s: at %s the first dip of more than %s below the target shuts a healthy heater down",
 		s.Key, seconds(w.Usual.HoldPeriodS), seconds(s.Value), kelvin(w.HysteresisC.Value)).
 		Of(s.Key).Change(s.To(w.Usual.HoldPeriodS)))
 }
@@ -160,7 +160,7 @@ func (t *tight) widened(f Finding) Finding {
 	wider := heat.Widen(t.plant, heat.FanFull, t.watch, t.atC, hotendBounds)
 	if !wider.Holds {
 		f.Message = "fit a stronger heater, or print cooler: " + f.Message
-		f.explain("no watch that still protects is wide enough" + t.blame())
+		f.explain("no check that still protects is wide enough" + t.blame())
 		return f
 	}
 	w := &t.in.Printer.Hotend.Watch
@@ -207,7 +207,7 @@ func (t *tight) blame() string {
 	}
 	upTo, ok := heat.HoldsUpTo(t.plant.Worst(), heat.FanFull, t.watch, t.atC)
 	if upTo = math.Floor(upTo/5) * 5; ok && upTo > t.plant.AmbientC {
-		text += "; the watch that is set holds up to " + celsius(upTo) + ", with " + percent(1-heat.MarginPower) + " less power, " +
+		text += "; the check as it is set holds up to " + celsius(upTo) + ", with " + percent(1-heat.MarginPower) + " less power, " +
 			percent(heat.MarginLoss-1) + " more loss and a room of " + celsius(min(t.plant.AmbientC, heat.MarginAmbientC))
 	}
 	return text

@@ -47,7 +47,7 @@ func weak(watts float64) *Input {
 
 func TestRunawayTightWidens(t *testing.T) {
 	f := one(t, runawayTight, weak(26))
-	wantSaid(t, f, "a hotend rise window of 19 s would do with these figures")
+	wantSaid(t, f, "a hotend heating check window of 19 s would do with these figures")
 	wantChanges(t, f, parser.Change{Key: parser.HotendRiseWindow, Value: 50.0})
 	in := weak(26)
 	in.Printer.Hotend.Watch.RiseWindowS.Value = 50
@@ -97,7 +97,7 @@ func TestRunawayTightSum(t *testing.T) {
 	sumHotend(in)
 	in.Printer.Hotend.Watch.RiseC.Value, in.Printer.Hotend.Watch.RiseWindowS.Value = 4, 8
 	f = one(t, runawayTight, in)
-	wantSaid(t, f, "a hotend rise window of 17 s would do")
+	wantSaid(t, f, "a hotend heating check window of 17 s would do")
 	wantChanges(t, f, parser.Change{Key: parser.HotendRiseWindow, Value: 50.0})
 	in.Printer.Hotend.Watch.RiseWindowS.Value = 50
 	silent(t, runawayTight, in)
@@ -173,7 +173,7 @@ func TestRunawayTightHoldPeriod(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Watch.HoldPeriodS.Value = 0
 	f := one(t, runawayTight, in)
-	wantSaid(t, f, "at 0 s the first dip", "more than 4 K", "hold period (drop check) to 40 s")
+	wantSaid(t, f, "at 0 s the first dip", "more than 4 K", "drop check period to 40 s")
 	wantChanges(t, f, parser.Change{Key: parser.HotendHoldPeriod, Value: 40.0})
 
 	// Off is runaway-off's business.

@@ -7,7 +7,7 @@ var savedHidden = &Rule{
 	Level:   Note,
 	Summary: "A value that the firmware saved is hidden by a hand-written one.",
 	Doc: `A hand-written option, included files counted, hides the saved one of the
-same name. The saved value is not in force, and the next save drops it. A save
+same name. The saved value is not used, and the next save drops it. A save
 that would replace a value written in an included file is refused. Source: the
 style's firmware as it is published.`,
 	Check: remarks(parser.RemarkSavedHidden, Note),

@@ -44,7 +44,8 @@ down. The limits are common practice, no source.
 Where the sheet has no pullup_ohm and the definition is made for another than
 4.7 kΩ: one warning with what the error would be on 4.7 kΩ, and no change.
 Values: at_c (the top of print_c), actual_c, error_c, band_c, worst_at_c,
-worst_error_c (from the bottom of print_c to the highest target).
+worst_error_c (from the bottom of print_c to the highest target). A waiver's
+figure: the worst error from there to the top of print_c or the lowest rating.
 Change: of the definitions that this firmware has for the kind and the pull-up,
 and that show a cold hotend within 10 K of the room, the one with the least
 worst error from the bottom of print_c to the highest target; among those within
@@ -88,7 +89,7 @@ goes down with it. A wrong pull-up that is a setting of its own is changed too.`
 		f := Sayf(m.level, sensorAt(in), "%s: %s", curveAction(fix, repaired), r.brief(m)).
 			Explain("%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial, f.Harm = repaired && fix.partial, m.harm()
-		f = f.With(r.values(m)).Bad(Figure{math.Abs(m.worstK), "K", Higher}).Change(fix.changes...)
+		f = f.With(r.values(m)).Bad(r.figure(believed)).Change(fix.changes...)
 		if repaired {
 			f = lowered(in, f, fix)
 		}
@@ -182,6 +183,17 @@ type misreading struct {
 	limitActualC float64
 	overRating   bool // the highest target takes the hotend past its rating
 	short        bool // the table ends below the top of print_c
+}
+
+// figure is the worst error from the bottom of print_c to its top or the rating,
+// whatever the highest target is: a change of the limits does not move it.
+func (r *reading) figure(believed []*sensor.Circuit) Figure {
+	f := Figure{Unit: "K", Worse: Higher}
+	for _, c := range believed {
+		_, worstK := c.Worst(r.Real, r.LowC, max(r.HighC, r.ratedC))
+		f.Value = max(f.Value, math.Abs(worstK))
+	}
+	return f
 }
 
 func (m *misreading) wrong() bool { return m.level != Note }

@@ -360,7 +360,7 @@ func TestSensorCurveOfTwoFirmwares(t *testing.T) {
 			t.Errorf("actual_c %v, want %g", f.Values["actual_c"], want)
 		}
 		wantSaid(t, f, "the worse counts")
-		believed, _, ok := hotendCircuits(in)
+		believed, _, ok := Circuits(in)
 		if !ok || math.Abs(believed.Curve.Ohms(200)-436.4) > 20 {
 			t.Errorf("what is drawn has %g Ω at 200 °C", believed.Curve.Ohms(200))
 		}
@@ -411,4 +411,42 @@ func TestSensorCurveAboveRating(t *testing.T) {
 	}
 	in.Sheet.New.RatedC.Value = 203
 	silent(t, sensorCurve, in)
+}
+
+// How bad a definition is does not hang on the limits, so that a lower one makes
+// it look neither better nor worse.
+func TestSensorCurveFigure(t *testing.T) {
+	figure := func(maxC float64, curve string) Figure {
+		in := healthyInput()
+		readAs(in, curveDef("1", curve))
+		in.Printer.Limits.MaxTemp.Value = maxC
+		return one(t, sensorCurve, in).Figure
+	}
+	low, high, other := figure(270, "ntc-100k-4267"), figure(320, "ntc-100k-4267"), figure(270, "ntc-100k-3974")
+	if low != high || !low.Given() {
+		t.Errorf("the figure is %v with a low limit and %v with a high one", low, high)
+	}
+	if other == low {
+		t.Errorf("the figure is %v whatever the definition", low)
+	}
+}
+
+// Of two firmwares that the files may be for the hotter one says how hot the
+// hotend is, also where the other one is further off.
+func TestActualOfTwoFirmwares(t *testing.T) {
+	hotter, colder := curveDef("5", "ntc-100k-4267"), betaDef(3700)
+	for _, colderFirst := range []bool{false, true} {
+		in := healthyInput()
+		first, second := hotter, colder
+		if colderFirst {
+			first, second = colder, hotter
+		}
+		first.Or = &second
+		readAs(in, first)
+		target, _ := HighestTarget(in)
+		want := actualOf(t, hotter, "ntc-100k-3950", 4700, target)
+		if got, ok := ActualAtHighestTarget(in); !ok || math.Abs(got-want) > 1e-9 {
+			t.Errorf("at %g °C the hotend is at %g °C, want %g", target, got, want)
+		}
+	}
 }

@@ -14,18 +14,18 @@ var sensorFault = &Rule{
 	Level:   Error,
 	Summary: "A broken or shorted sensor would read a temperature that the firmware takes for a good one.",
 	Doc: `open_c and short_c are what the firmware would show with the sensor open and
-shorted: the definition at the last count of the converter, of all readings that
+shorted: the definition at the last step of the converter, of all readings that
 it averages for a formula, stopped at the ends of its table where it is one.
 Error: one of them lies from min_c to trip_c, so that the fault goes unseen and
 the heater stays on. At the end of a table it does not: there the firmware gives
 the heater no power. Some firmware looks at the minimum only while it heats:
 then a fault shows no sooner. Error too: a definition with which the firmware
-looks at neither limit, so that only the watches protect. Chips tell a fault by
-themselves and are not looked at.
+looks at neither limit, so that only the runaway protection is left. Chips tell
+a fault by themselves and are not looked at.
 Values: open_c, short_c, min_c, trip_c (null where the firmware has no such
-limit). Change: the min temp up to 0 or 5 °C (common practice, no source), where
-that is above what the fault reads and below printer.ambient_c, and then both
-faults show. Else none: the definition or the board is at fault.
+limit). Change: the min temp up to 0 or 5 °C, where that is above what the fault
+reads and below printer.ambient_c, and then both faults show. Else none: the
+definition or the board is at fault.
 Source: common practice, no source.`,
 	Check: func(in *Input, report func(Finding)) {
 		if s := &in.Printer.Limits.Trips; s.State == parser.Off {
@@ -54,11 +54,11 @@ Source: common practice, no source.`,
 		for _, fault := range [...]struct {
 			name  string
 			reads float64
-		}{{"an open sensor", open}, {"a shorted sensor", short}} {
+		}{{"open", open}, {"shorted", short}} {
 			if !l.pass(c, fault.reads) {
 				continue
 			}
-			unseen = append(unseen, fault.name+" reads "+celsius(fault.reads))
+			unseen = append(unseen, fault.name+", the sensor reads "+celsius(fault.reads))
 			if fault.reads > 100 {
 				at = in.Printer.Limits.MaxTemp.At // the fault lies on the hot side
 			}
@@ -66,18 +66,16 @@ Source: common practice, no source.`,
 		if unseen == nil {
 			return
 		}
-		do := "correct the sensor definition, or the limits"
-		raised, ok := l.raised(in, all)
-		if ok {
-			do = "raise the min temp to " + celsius(raised)
-		}
-		f := Sayf(Error, placed(at, sensorAt(in)), "%s: %s, which goes unseen, and the heater stays on; the firmware shuts down %s",
-			do, strings.Join(unseen, " and "), l)
+		f := Sayf(Error, placed(at, sensorAt(in)), "%s, and the firmware trips %s: the fault goes unseen and the heater stays on",
+			strings.Join(unseen, "; "), l)
 		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
-			f = f.Explain("the minimum is looked at only while heating")
+			f.explain("the minimum is looked at only while heating")
 		}
-		if ok {
+		if raised, ok := l.raised(in, all); ok {
+			f.Message = "raise the min temp to " + celsius(raised) + ": " + f.Message
 			f = f.Change(in.Printer.Limits.MinTemp.To(raised))
+		} else {
+			f.Message = "correct the sensor definition, or look at the board: " + f.Message
 		}
 		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC), "trip_c": finite(l.tripC)}))
 	},
@@ -86,7 +84,7 @@ Source: common practice, no source.`,
 // withoutTrips is the finding of a definition that the firmware holds against
 // neither limit.
 func withoutTrips(in *Input) Finding {
-	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "put in a converter chip, or a sensor whose definition is a table: with definition %s the firmware looks at neither min nor max temp; a broken sensor or amplifier goes unseen until the heating check or the drop check acts",
+	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "fit a converter chip, or a sensor whose definition is a table: with definition %s the firmware looks at neither min nor max temp, a broken sensor trips nothing, and only the runaway protection is left",
 		definition(&in.Printer.Hotend.Sensor.Value)).
 		With(Values{"open_c": nil, "short_c": nil, "min_c": nil, "trip_c": nil})
 }
@@ -154,7 +152,7 @@ func (l faultLimits) blind(believed []*sensor.Circuit) bool {
 	})
 }
 
-// String says where the firmware shuts down.
+// String says where the firmware trips.
 func (l faultLimits) String() string {
 	switch low, high := math.IsInf(l.minC, -1), math.IsInf(l.tripC, 1); {
 	case low && high:

@@ -23,16 +23,16 @@ func TestSensorFault(t *testing.T) {
 		said  []string
 	}{
 		{"no minimum", func(in *Input) { in.Printer.Limits.MinTemp = off[float64](parser.MinTemp); noEnds(in) },
-			"min temp", []string{"an open sensor reads", "shuts down only above 275 °C"}},
+			"min temp", []string{"open, the sensor reads", "trips only above 275 °C"}},
 		{"a minimum below what it reads", func(in *Input) { in.Printer.Limits.MinTemp.Value = -200; noEnds(in) },
 			"min temp", []string{"below -200 °C or above 275 °C", "only while heating"}},
 		{"a trip that no reading passes", func(in *Input) { in.Printer.Limits.MaxTemp.Value = 1e6; noEnds(in) },
-			"max temp", []string{"a shorted sensor reads"}},
+			"max temp", []string{"shorted, the sensor reads"}},
 		{"another firmware that it may be", func(in *Input) {
 			other := curveDef("x", "ntc-100k-3950")
 			in.Printer.Limits.MinTemp.Value = -200
 			in.Printer.Hotend.Sensor.Value.Or = &other
-		}, "min temp", []string{"an open sensor reads"}},
+		}, "min temp", []string{"open, the sensor reads"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			in := healthyInput()
@@ -105,7 +105,7 @@ func TestSensorFaultPlatinum(t *testing.T) {
 	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Curve: "pt1000", PullupOhm: 4700}
 	silent(t, sensorFault, in)
 	in.Printer.Limits.MinTemp.Value = -250
-	wantSaid(t, one(t, sensorFault, in), "a shorted sensor reads -240 °C")
+	wantSaid(t, one(t, sensorFault, in), "shorted, the sensor reads -240 °C")
 }
 
 // Without any trip the watches are all that is left.
@@ -116,7 +116,7 @@ func TestSensorFaultWithoutTrips(t *testing.T) {
 	silent(t, sensorFault, in)
 	in.Printer.Limits.Trips = off[bool](parser.Trips)
 	f := one(t, sensorFault, in)
-	wantSaid(t, f, "definition -1", "neither min nor max temp", "the heating check or the drop check")
+	wantSaid(t, f, "definition -1", "neither min nor max temp", "only the runaway protection is left")
 	wantChanges(t, f)
 	if f.Level != Error || f.At.Text() != string(parser.Trips) {
 		t.Errorf("%s at %s", f.Level, f.At.Text())

@@ -25,8 +25,8 @@ belongs to what is shown.
 Behind an amplifier or a chip it is a matter of wiring, and there is no change:
 a person must look at the board. So it is where a chip for platinum is told,
 or an amplifier is for, another resistance at 0 °C than the sheet's curve has;
-and where the chip's reference resistor is below 3 or above 6 times the sensor's
-(common practice, no source).
+and where the chip's reference resistor is below 3 or above 6 times the
+sensor's.
 Note: for how many wires a chip is set up, and what an amplifier is told.
 Cannot be waived. Source: common practice, no source.`,
 	NeedsSheet: true,
@@ -140,7 +140,7 @@ const leastReference, mostReference = 3, 6
 // chipTold looks at the chip's reference resistor and at its wires.
 func chipTold(in *Input, d *parser.SensorDef, report func(Finding)) {
 	if ratio := d.ReferenceOhm / d.R0Ohm; d.ReferenceOhm > 0 && d.R0Ohm > 0 && (ratio < leastReference || ratio > mostReference) {
-		report(Sayf(Error, sensorAt(in), "read the chip's reference resistor on the board before anything is heated: the chip is told of %.4g Ω and of a sensor of %.4g Ω, which do not go together",
+		report(Sayf(Error, sensorAt(in), "read the chip's reference resistor on the board, before anything is heated: the chip is told of %.4g Ω and of a sensor of %.4g Ω, which do not go together",
 			d.ReferenceOhm, d.R0Ohm).Explain("boards have about four times what the sensor has at 0 °C"))
 	}
 	if d.Wires > 0 {

@@ -37,7 +37,7 @@ func dummyOf(in *Input, h parser.Heater, report func(Finding)) {
 		if !ok || s.State != parser.Set || d.Form != parser.FormPlaceholder {
 			continue
 		}
-		report(Sayf(Warning, placed(s.At, sensorAt(in)), "the sensor of %s is a dummy (%s) that always reads %s: with a heater on its output the firmware cannot see how hot that is; see that there is none, or name the sensor that it has",
+		report(Sayf(Warning, placed(s.At, sensorAt(in)), "see that no heater is on the output of %s, or name its sensor: definition %s is a dummy that always reads %s, whatever is hot",
 			h.Name, definition(&d), celsius(d.FixedC)).Of(s.Key.Of(h.Name)))
 	}
 }

@@ -42,7 +42,7 @@ func TestSensorPlaceholderElsewhere(t *testing.T) {
 	tool := parser.Heater{Name: "tool 1", Tool: 1, Settings: []parser.Description{sensor.Describe()}}
 	in.Config = stubConfig{others: []parser.Heater{tool}}
 	f := one(t, sensorPlaceholder, in)
-	wantSaid(t, f, "the sensor of tool 1 is a dummy (998) that always reads 25 °C")
+	wantSaid(t, f, "on the output of tool 1, or name its sensor: definition 998 is a dummy that always reads 25 °C")
 	wantChanges(t, f)
 	if f.Level != Warning || f.About != "tool 1: hotend sensor" {
 		t.Errorf("%s about %q", f.Level, f.About)

@@ -12,11 +12,10 @@ import (
 // What the sensor rules share: the definition that the firmware believes and
 // the sensor that the sheet names, as circuits that can be computed with.
 
-// hotendCircuits returns what the firmware believes and what is really wired;
-// of two that it may believe the one that is further off. ok is false where one
-// of them is no curve, or where they differ in kind: then sensor-kind,
+// hotendCircuits returns what the firmware may believe, and the real sensor; false
+// where one of them is no curve, or where they differ in kind: then sensor-kind,
 // sensor-placeholder or sensor-unknown speaks.
-func hotendCircuits(in *Input) (believed, real *sensor.Circuit, ok bool) {
+func hotendCircuits(in *Input) ([]*sensor.Circuit, *reading, bool) {
 	if s := &in.Printer.Hotend.Sensor; !s.Known() || kindOf(&s.Value) != in.Sheet.New.Sensor.Kind.Value {
 		return nil, nil, false
 	}
@@ -25,10 +24,7 @@ func hotendCircuits(in *Input) (believed, real *sensor.Circuit, ok bool) {
 		return nil, nil, false
 	}
 	r, ok := newReading(in, all[0].SeriesOhm)
-	if !ok {
-		return nil, nil, false
-	}
-	return r.judge(all).believed, r.Real, true
+	return all, r, ok
 }
 
 // believedCircuits are the definition in force, with the pull-up that the

@@ -15,8 +15,8 @@ var sensorRedundant = &Rule{
 reading, also cold, and stops the printer where they differ by more than a
 limit. After a swap both must be read as what is in the hotend now.
 Error: the second one's definition is for another kind of sensor, is a dummy,
-cannot be placed on a curve, or reads the sheet's sensor more than 5 K off
-(common practice, no source) between printer.ambient_c and the top of print_c.
+is not recognised, or reads the sheet's sensor more than 5 K off (common
+practice, no source) between printer.ambient_c and the top of print_c.
 Values: at_c, error_k (shown − actual, where it is worst), limit_k.
 No change: whether that sensor stays in the hotend is for a person to say.`,
 	NeedsSheet: true,

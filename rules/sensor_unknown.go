@@ -12,7 +12,7 @@ var sensorUnknown = &Rule{
 	Level:   Error,
 	Hides:   []string{"sensor-curve", "sensor-fault"},
 	Summary: "A sensor definition, or the sheet's sensor, is not recognised.",
-	Doc: `What cannot be placed cannot be compared: there is no guess and no change. Put
+	Doc: `What is not recognised cannot be compared: there is no guess and no change. Put
 the number or name of a known definition in the configuration, or measure the
 sensor. sensor-curve is silent meanwhile. The sheet's sensor is looked at too:
 a curve that is not known, or points that give no curve. The known ones are

@@ -21,11 +21,11 @@ are saved-hidden's business.`,
 			others := 0
 			for _, h := range s.Hides {
 				switch {
-				case h.Saved || h.Value == s.Place.Value:
+				case h.Saved || h.Written == s.Written:
 				case len(losers) == mostShadowed:
 					others++
 				default:
-					losers = append(losers, fmt.Sprintf("%s (%s)", quote(h.Value), h.At))
+					losers = append(losers, fmt.Sprintf("%s (%s)", quote(h.Written), h.At))
 				}
 			}
 			if others > 0 {
@@ -33,7 +33,7 @@ are saved-hidden's business.`,
 			}
 			if len(losers) > 0 {
 				f := Sayf(Warning, s.At, "keep one %s: it is %s here, which wins, and also %s",
-					s.Key, quote(s.Place.Value), losers[0]).Of(s.Key)
+					s.Key, quote(s.Written), losers[0]).Of(s.Key)
 				if len(losers) > 1 {
 					f = f.Explain("all others: %s", strings.Join(losers, ", "))
 				}

@@ -11,13 +11,13 @@ var storedSettings = &Rule{
 	ID:      "stored-settings",
 	Level:   Warning,
 	Summary: "The firmware keeps settings in its own memory, which outlive a flash.",
-	Doc: `What the firmware stored at the console stays in force after flashing until the
+	Doc: `What the firmware stored at the console is used after flashing until the
 stored settings are reset and saved. Note: that it does. Warning: a change of
 this run touches one of them, and does nothing until the reset; or it lays the
 memory out anew, so that the first start drops all that is stored, the height of
 the probe too. Print and copy them before flashing. For sensor constants the
-reset is the first step on the bench. Source: the firmware of the
-style, as published.`,
+reset is the first step on the bench. Source: the firmware of the style, as
+published.`,
 	Check: func(in *Input, report func(Finding)) {
 		s := &in.Printer.Storage
 		if s.On.State == parser.Unknown {

@@ -15,8 +15,7 @@ var supplyBudget = &Rule{
 power in rated_w and hot_w, times the heaters that the configuration runs
 together; share = load_w / supply_w
 Warning: share above 0.8; error: above 1; both with 5 % more power than the
-heater's label (common practice, no source). Silent
-where supply_w is not given.
+heater's label (common practice, no source). Silent where supply_w is not given.
 Values: load_w, supply_w, share. No change: it is wiring.`,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {

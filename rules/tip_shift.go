@@ -28,8 +28,7 @@ Nozzle as its own probe, or pressing the switch itself: silent.
 Where the sheet gives no shift, it may be any of these: error; warning where
 neither sheet nor configuration says anything of Z.
 Warning of its own: distances between the hotends, which belong to the old one.
-With done.height_on, the day on which all of this was measured again, the rule
-is silent.
+With done.height_on, the day on which all of this was measured again: silent.
 Values: shift_mm, trigger_mm (the new height; null where it cannot be told). No
 change: heights are measured, never computed.`,
 	NeedsSheet: true,
@@ -47,7 +46,7 @@ change: heights are measured, never computed.`,
 			if finds == "" {
 				level = Warning // nothing that was read is about Z
 			}
-			report(Sayf(level, shift.At, "measure the nozzle's height again before the first move to the bed, then give the day as done.height_on: how far the new tip is shifted is not known (new.nozzle.tip_shift_mm), and it may strike the bed").
+			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the bed, then give the day as done.height_on: how far the new tip is shifted is not known (new.nozzle.tip_shift_mm), and it may strike the bed").
 				With(Values{"shift_mm": nil, "trigger_mm": nil}))
 		case shift.Value == 0:
 		case finds == "probe":
@@ -59,7 +58,7 @@ change: heights are measured, never computed.`,
 			if shift.Value > 0 {
 				level = Error
 			}
-			report(Sayf(level, shift.At, "measure the nozzle's height again before the first move to the bed: the new tip sits %s, and neither sheet (z_reference) nor configuration says what finds the bed",
+			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the bed: the new tip sits %s, and neither sheet (z_reference) nor configuration says what finds the bed",
 				lowerOrHigher(shift.Value)).With(Values{"shift_mm": shift.Value, "trigger_mm": nil}))
 		}
 	},
@@ -106,7 +105,7 @@ func offsetsStale(in *Input, report func(Finding)) {
 	if len(parts) == 0 {
 		return
 	}
-	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again: those of now (%s) belong to the old one; with them one nozzle strikes what the other printed, or prints beside it",
+	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again: they belong to the old one (%s); with them one nozzle strikes what the other printed, or prints beside it",
 		strings.Join(parts, ", ")).
 		With(Values{"shift_mm": nil, "trigger_mm": nil}))
 }
@@ -121,7 +120,7 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 		report(cannotTell(Warning, s))
 		return
 	case !s.Known():
-		report(Sayf(Warning, at, "measure the probe's trigger height again before the first move to the bed: the new tip sits %s, and these files do not hold that height",
+		report(Sayf(Warning, at, "measure the probe's trigger height again, before the first move to the bed: the new tip sits %s, and these files do not hold that height",
 			lowerOrHigher(shift)).With(values))
 		return
 	}
@@ -137,16 +136,16 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 	place := placed(s.At, at)
 	switch {
 	case s.Value <= 0 && !g.BesideNozzle:
-		report(Sayf(Error, place, "if the nozzle itself is the probe, give z_reference = \"nozzle\"; a probe beside it with a trigger height of %s%s could not trigger before the nozzle touches the bed",
+		report(Sayf(Error, place, "give z_reference = \"nozzle\" if the nozzle itself is the probe, else move the probe: beside it, with a trigger height of %s%s, it could not trigger before the nozzle touches the bed",
 			millimetres(s.Value), kept).With(values))
 	case height <= 0:
 		report(Sayf(Error, place, "move the probe down by more than %s, then measure its trigger height again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
 			millimetres(-height), lowerOrHigher(shift)).Explain("the trigger height is %s%s", millimetres(s.Value), kept).With(values))
 	case in.Printer.Tool > 0 && len(g.Offsets) > 0:
-		report(Sayf(Warning, place, "measure the heights again before the first move to the bed: the new tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this tool's distance to the one that homes changes by as much",
+		report(Sayf(Warning, place, "measure the heights again, before the first move to the bed: the new tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this tool's distance to the one that homes changes by as much",
 			lowerOrHigher(shift), millimetres(s.Value), kept, millimetres(height)).With(values))
 	default:
-		report(Sayf(Warning, place, "measure the trigger height again before the first move to the bed: the new tip sits %s, so it goes from %s%s to about %s",
+		report(Sayf(Warning, place, "measure the trigger height again, before the first move to the bed: the new tip sits %s, so it goes from %s%s to about %s",
 			lowerOrHigher(shift), millimetres(s.Value), kept, millimetres(height)).With(values))
 	}
 }
@@ -173,13 +172,13 @@ func endstopShift(in *Input, shift float64, report func(Finding)) {
 		report(Sayf(Warning, at, "measure the endstop's height again: the new tip sits %s, so the first layer is printed in the air%s",
 			lowerOrHigher(shift), goes).With(values))
 	case far:
-		report(Sayf(Error, at, "measure the endstop's height again before the first move down: the new tip sits %s, and homing, far from the bed, does not show it%s",
+		report(Sayf(Error, at, "measure the endstop's height again, before the first move down: the new tip sits %s, and homing, far from the bed, does not show it%s",
 			lowerOrHigher(shift), goes).With(values))
 	case known && height > 0:
-		report(Sayf(Warning, at, "measure the endstop's height again before the first move to the bed: the new tip sits %s%s",
+		report(Sayf(Warning, at, "measure the endstop's height again, before the first move to the bed: the new tip sits %s%s",
 			lowerOrHigher(shift), goes).With(values))
 	default:
-		report(Sayf(Error, at, "lower the bed or move the endstop before the first homing, then measure its height again: the new tip sits %s, so the nozzle strikes the bed before the endstop triggers%s",
+		report(Sayf(Error, at, "lower the bed or move the endstop, before the first homing, then measure its height again: the new tip sits %s, so the nozzle strikes the bed before the endstop triggers%s",
 			lowerOrHigher(shift), goes).With(values))
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"time"
 
+	"preflash/parser"
 	"preflash/parser/sheet"
 )
 
@@ -14,10 +15,11 @@ type waivers struct {
 	list  []sheet.Waiver
 	bare  map[int]*Finding // by waiver: what it would cover if it had the figure
 	grown map[int]*Finding // by waiver: what is worse than its figure
+	about map[int][]string // by waiver: what its rule found something about
 }
 
 func newWaivers(in *Input) *waivers {
-	return &waivers{today: in.Today, list: in.Sheet.Waivers, bare: make(map[int]*Finding), grown: make(map[int]*Finding)}
+	return &waivers{today: in.Today, list: in.Sheet.Waivers, bare: make(map[int]*Finding), grown: make(map[int]*Finding), about: make(map[int][]string)}
 }
 
 // cover returns the reason of a waiver that covers a finding today, or "". It
@@ -30,7 +32,11 @@ func (w *waivers) cover(rule *Rule, f *Finding) string {
 	bare, grown := make(map[int]bool), make(map[int]bool)
 	for i := range w.list {
 		one := &w.list[i]
-		if one.Rule.Value != rule.ID || w.past(one) || w.tooLong(one) || one.Setting.Given && one.Setting.Value != f.About {
+		if one.Rule.Value != rule.ID || w.past(one) || w.tooLong(one) {
+			continue
+		}
+		w.about[i] = append(w.about[i], f.About)
+		if one.Setting.Given && one.Setting.Value != f.About {
 			continue
 		}
 		switch {
@@ -56,6 +62,16 @@ func (w *waivers) cover(rule *Rule, f *Finding) string {
 		note(grown, w.grown)
 	}
 	return reason
+}
+
+// misspelt returns the setting that a waiver is probably about, or "" where what
+// it names is one of the printer's.
+func (w *waivers) misspelt(in *Input, i int) string {
+	name := w.list[i].Setting.Value
+	if slices.Contains(w.about[i], name) || slices.ContainsFunc(in.Printer.Settings(), func(s parser.Description) bool { return string(s.Key) == name }) {
+		return ""
+	}
+	return parser.Nearest(name, w.about[i])
 }
 
 // mayWaive reports whether a waiver of the sheet names a rule today, whatever its

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 	"time"
+
+	"preflash/parser"
 )
 
 var waiverExpired = &Rule{
@@ -18,7 +20,8 @@ as long as the finding's figure is no worse than at, by more than the smallest
 difference that the finding shows. Else the finding counts again, and the waiver
 itself is an error until it is removed or renewed. Where the rule speaks of
 several settings, setting says which. A waiver of a rule that does not exist, or
-of one that may not be waived, covers nothing. Cannot be waived itself.`,
+of one that may not be waived, or of a setting that is misspelt, covers nothing.
+Cannot be waived itself.`,
 	Check: func(in *Input, report func(Finding)) {
 		w := in.waivers
 		for i := range w.list {
@@ -26,7 +29,7 @@ of one that may not be waived, covers nothing. Cannot be waived itself.`,
 			rule := find(in.rules, one.Rule.Value)
 			switch {
 			case rule == nil:
-				report(Sayf(Error, one.Rule.At, "correct the waiver: %q is no rule; preflash rules lists them", one.Rule.Value))
+				report(Sayf(Error, one.Rule.At, "correct the waiver: %q is no rule; %s", one.Rule.Value, meantRule(in.rules, one.Rule.Value)))
 			case rule.Unwaived:
 				report(Sayf(Error, one.Rule.At, "remove the waiver: %s cannot be waived; fix what it finds", one.Rule.Value))
 			case w.past(one):
@@ -43,9 +46,24 @@ of one that may not be waived, covers nothing. Cannot be waived itself.`,
 				f := w.grown[i]
 				report(Sayf(Error, one.At.At, "fix what %s finds: it was accepted up to %s and is %s now",
 					one.Rule.Value, Figure{one.At.Value, f.Figure.Unit, f.Figure.Worse}, f.Figure))
+			case w.misspelt(in, i) != "":
+				report(Sayf(Error, one.Setting.At, "correct the waiver of %s: it covers nothing, since there is no setting %q; did you mean %q?",
+					one.Rule.Value, one.Setting.Value, w.misspelt(in, i)))
 			}
 		}
 	},
+}
+
+// meantRule says which rule a name was probably meant for.
+func meantRule(list []*Rule, name string) string {
+	var ids []string
+	for _, r := range list {
+		ids = append(ids, r.ID)
+	}
+	if near := parser.Nearest(name, ids); near != "" {
+		return "did you mean " + near + "?"
+	}
+	return "preflash rules lists them"
 }
 
 // inUnit says in brackets what unit the figure of a waiver has.

@@ -27,11 +27,12 @@ func TestWaiverFigure(t *testing.T) {
 		waived bool
 		says   string
 	}{
-		{"at the figure", upTo(200, "hotend hold period"), true, ""},
-		{"within what is shown", upTo(199.9, "hotend hold period"), true, ""},
-		{"worse", upTo(199.8, "hotend hold period"), false, "accepted up to 199.8 s and is 200 s now"},
-		{"of another setting", upTo(500, "hotend rise window"), false, ""},
-		{"without the setting", upTo(200, ""), false, `setting = "hotend hold period" and at = 200 (s)`},
+		{"at the figure", upTo(200, "hotend drop check period"), true, ""},
+		{"within what is shown", upTo(199.9, "hotend drop check period"), true, ""},
+		{"worse", upTo(199.8, "hotend drop check period"), false, "accepted up to 199.8 s and is 200 s now"},
+		{"of another setting", upTo(500, "hotend heating check window"), false, ""},
+		{"of a misspelt setting", upTo(500, "hotend drop check perod"), false, `did you mean "hotend drop check period"?`},
+		{"without the setting", upTo(200, ""), false, `setting = "hotend drop check period" and at = 200 (s)`},
 		{"without a figure", bare, false, `at = 200 (s)`},
 		{"for more than a year", long, false, "until = 2027-11-25 at the latest"},
 	}
@@ -54,6 +55,26 @@ func TestWaiverFigure(t *testing.T) {
 				t.Errorf("found %v, waived %v, says %q", found, waived, said)
 			}
 		})
+	}
+}
+
+// A waiver of a rule that does not exist says which one may be meant.
+func TestWaiverOfNoRule(t *testing.T) {
+	for name, want := range map[string]string{
+		"runaway-lose": "did you mean runaway-loose?",
+		"whatever":     "preflash rules lists them",
+	} {
+		in := healthyInput()
+		in.Sheet.Waivers = []sheet.Waiver{waiver(name, "2026-12-31")}
+		said := ""
+		for _, f := range Check(in) {
+			if f.Rule == "waiver-expired" {
+				said += f.Text()
+			}
+		}
+		if !strings.Contains(said, want) {
+			t.Errorf("%s: %q, want %q", name, said, want)
+		}
 	}
 }
 

@@ -36,7 +36,7 @@ func (s *source) condition(line int32, sure bool) parser.Tri {
 				s.noteOption(text)
 				break
 			}
-			quoted := clip(strings.TrimSpace(s.lines[line].kind.String() + " " + text))
+			quoted := parser.Quote(strings.TrimSpace(s.lines[line].kind.String() + " " + text))
 			s.note(line, parser.RemarkBroken,
 				fmt.Sprintf("the compiler refuses the condition %q: %s; correct it", s.unitOf(line).file.Cite(quoted), d.text))
 		}
@@ -59,7 +59,7 @@ func (s *source) noteOption(condition string) {
 			continue
 		}
 		if _, known := s.number(s.body(line)); known == parser.No {
-			s.note(line, parser.RemarkBroken, t.text+" is “"+clip(s.body(line))+"”, and the firmware counts with it; write one whole number")
+			s.note(line, parser.RemarkBroken, t.text+" is “"+parser.Quote(s.body(line))+"”, and the firmware counts with it; write one whole number")
 			return
 		}
 	}
@@ -128,13 +128,13 @@ func (e *expander) constant(t token, a arithmetic) string {
 		return e.word(t, a)
 	case tokenNumber:
 		if v, ok := numeral(t.text); !ok || v.floating && a == wholeNumbers {
-			e.fail(clip(t.text) + " is no whole number")
+			e.fail(parser.Quote(t.text) + " is no whole number")
 		}
 	case tokenChar:
 		if strings.HasSuffix(t.text, "''") {
 			e.fail("no character stands between the quotes of " + t.text)
 		} else if _, ok := numeral(t.text); !ok { // its number is the compiler's business
-			text := clip(t.text) + " is no character whose number is known"
+			text := parser.Quote(t.text) + " is no character whose number is known"
 			return numbered(e.doubtful(doubt{name: -1, text: text}))
 		}
 	case tokenString:
@@ -175,7 +175,7 @@ func (e *expander) word(t token, a arithmetic) string {
 // circular reports whether a name that is met in its own expansion is one that
 // the firmware derives: then what it derives it from cannot be told.
 func (e *expander) circular(word string) bool {
-	return e.s.table.all[e.s.table.intern(word)].settled
+	return e.s.table.all[e.s.table.intern(word)].neverOutside
 }
 
 // foreign reports whether a word that is no macro here may be one outside.

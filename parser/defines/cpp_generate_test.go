@@ -167,7 +167,7 @@ func (g *generator) define() string {
 	case 10:
 		return "define " + g.one(loose...) + " " + g.one("1 || 1", "0 && 1", "1 ? 0 : 1", "0, 1", "- 4", "+3", "!0", "~ 1", "-1u", "1 < 2", g.expression(1))
 	case 11:
-		return "define " + g.one(lists...) + " { " + g.one("21.70, 20.0", "22.2", "80, -80 ,400,93.5f", "{ 1, 2 }, FIRST(3, 4)", `"a, b" , ',' , 10'000`) + g.one("}", " }")
+		return "define " + g.one(lists...) + " { " + g.one("21.70, 20.0", "22.2", "80, -80 ,400,93.5f", "{ 1, 2 }, FIRST(3, 4)", `"Größe, 285 °C", "€"`, `"a, b" , ',' , 10'000`) + g.one("}", " }")
 	case 0, 1, 2:
 		return "define " + g.one(flags...) + g.one("", "", " 1", " true", " 0", " false", " 0x1", " 3")
 	case 3:
@@ -318,14 +318,15 @@ func (g *generator) directive(text string) {
 	g.line(text)
 }
 
-// comments puts comments in the places of some blanks.
+// comments puts comments in the places of some blanks that stand in no string.
 func (g *generator) comments(text string) string {
-	if strings.ContainsAny(text, `'"<`) {
-		return text
+	plain := strings.IndexAny(text, `'"<`)
+	if plain < 0 {
+		plain = len(text)
 	}
 	var b strings.Builder
 	for i := range len(text) {
-		if text[i] == ' ' && text[max(i-1, 0)] != '/' && g.int(0, 2) == 0 {
+		if i < plain && text[i] == ' ' && text[max(i-1, 0)] != '/' && g.int(0, 2) == 0 {
 			b.WriteString(g.one(" /* a */ ", "/**/", " /* a\n b */ ", "/* // */", "/*\n#define TRACE\n*/", "/* ' */", "\t"))
 		} else {
 			b.WriteByte(text[i])

@@ -197,7 +197,7 @@ func TestWhyDerived(t *testing.T) {
 func TestFanOfMissingHotend(t *testing.T) {
 	for value, want := range map[string]int{"PC7": 1, "8": 1, "-1": 0} {
 		c := readText(t, 0, "a.h", "#define CONFIGURATION_H_VERSION 02010300\n"+plain, "b.h", "#define E0_AUTO_FAN_PIN -1\n#define E1_AUTO_FAN_PIN "+value+"\n")
-		if got := c.printer.ColdSide.Elsewhere; len(got) != want || want > 0 && got[0].Value != value {
+		if got := c.printer.ColdSide.Elsewhere; len(got) != want || want > 0 && got[0].Written != value {
 			t.Errorf("%s: %v", value, got)
 		}
 	}

@@ -71,7 +71,7 @@ func (c *config) Edits(changes []parser.Change) ([]parser.Edit, error) {
 	p := &plan{config: c}
 	for _, change := range changes {
 		if s := c.slot(change.Key); s != nil && s.kind == slotNumber {
-			p.asked = append(p.asked, s.name)
+			p.claimed = append(p.claimed, s.name)
 		}
 	}
 	for _, change := range changes {
@@ -108,9 +108,9 @@ func (c *config) slot(key parser.Key) *slot {
 // plan collects the edits of some changes.
 type plan struct {
 	*config
-	asked []string // options whose figure a change of its own sets
-	key   parser.Key
-	edits []parser.Edit
+	claimed []string // options whose figure a change of its own sets
+	key     parser.Key
+	edits   []parser.Edit
 }
 
 func (p *plan) change(change parser.Change) error {
@@ -263,12 +263,12 @@ func (p *plan) startPeriod(s *slot) error {
 	figure := func(name string) *slot {
 		return &slot{name: name, unit: s.unit, round: roundUp, near: s.near}
 	}
-	if !slices.Contains(p.asked, s.name) {
+	if !slices.Contains(p.claimed, s.name) {
 		if err := p.start(figure(s.name), s.usual); err != nil {
 			return err
 		}
 	}
-	if s.companion == "" || slices.Contains(p.asked, s.companion) || p.s.macro(s.companion).state != parser.No {
+	if s.companion == "" || slices.Contains(p.claimed, s.companion) || p.s.macro(s.companion).state != parser.No {
 		return nil
 	}
 	companion := figure(s.companion)

@@ -1,6 +1,10 @@
 package defines
 
-import "strings"
+import (
+	"strings"
+
+	"preflash/parser"
+)
 
 // Limits of what one text may expand to.
 const (
@@ -368,7 +372,7 @@ func (e *expander) join(out, list []token, paste bool) []token {
 	kind, end := nextToken(text, 0)
 	if end != len(text) || isPaste(left) {
 		e.mayDiffer([]token{left, right})
-		e.fail("## joins " + clip(left.text) + " and " + clip(right.text) + " to no valid token")
+		e.fail("## joins " + parser.Quote(left.text) + " and " + parser.Quote(right.text) + " to no valid token")
 		return out
 	}
 	return append(append(out, token{kind: kind, text: text, space: left.space}), list[1:]...)
@@ -425,12 +429,4 @@ func (e *expander) options(def *definition, some func() bool) []token {
 		i = end
 	}
 	return out
-}
-
-// clip shortens a piece of a configuration for a sentence.
-func clip(text string) string {
-	if len(text) > 60 {
-		return text[:57] + "…"
-	}
-	return text
 }

@@ -89,7 +89,7 @@ func (s *source) included(line int32) (string, bool) {
 		case first.kind == tokenString || first.text == "<":
 			text = first.text
 		case first.kind == tokenUnknown || first.kind == tokenWord:
-			s.note(line, parser.RemarkGap, "cannot tell which file "+s.unitOf(line).file.Cite(clip(text))+" is; whatever it defines could override what is read")
+			s.note(line, parser.RemarkGap, "cannot tell which file "+s.unitOf(line).file.Cite(parser.Quote(text))+" is; whatever it defines could override what is read")
 			return "", false
 		default:
 			text = ""

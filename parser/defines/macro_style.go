@@ -167,7 +167,7 @@ func (e *expander) on(arg []token) (parser.Tri, doubt) {
 	case t.kind == tokenUnknown:
 		return parser.Maybe, e.unknown[t.arg]
 	case len(value) > 1 || t.kind != tokenWord && t.kind != tokenNumber:
-		text := "the value " + clip(spell(value)) + " is neither on nor off"
+		text := "the value " + parser.Quote(spell(value)) + " is neither on nor off"
 		return parser.Maybe, doubt{name: -1, text: text}
 	case t.kind == tokenWord && t.text != "true" && t.text != "false" && e.foreign(t.text):
 		return parser.Maybe, doubt{name: e.s.table.intern(t.text)}

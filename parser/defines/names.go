@@ -9,16 +9,16 @@ import (
 
 // name is one macro name that the files use.
 type name struct {
-	text        string
-	first, last int32 // its define lines in source.lines; -1 for none
-	state       state
-	origin      origin
-	asked       bool // was taken to come from outside
-	derived     bool // the firmware derives it, with parameters or without
-	settled     bool // … without: where it is not defined, it is not from outside
-	told        bool // the sheet says whether it is defined
-	busy        bool // its body is being expanded
-	test        test // one of the style's own tests
+	text         string
+	first, last  int32 // its define lines in source.lines; -1 for none
+	state        state
+	origin       origin
+	fromOutside  bool // was taken to come from outside
+	derived      bool // the firmware derives it, with parameters or without
+	neverOutside bool // … without: where it is not defined, it is not from outside
+	sheetSays    bool // the sheet says whether it is defined
+	busy         bool // its body is being expanded
+	test         test // one of the style's own tests
 }
 
 // nameTable holds all names, found by their text. A map of the standard
@@ -91,7 +91,7 @@ func (t *nameTable) room(names int) {
 // mentioned is called when the first define of a name turns up. If the name
 // was taken to come from outside, some condition was misjudged.
 func (s *source) mentioned(n *name) {
-	if n.asked {
+	if n.fromOutside {
 		s.again = true
 	}
 }
@@ -100,7 +100,7 @@ func (s *source) mentioned(n *name) {
 // no file mentions it as a define, it is no option of the style, and the
 // firmware does not derive it.
 func (s *source) outside(n *name) bool {
-	if n.first >= 0 || n.told {
+	if n.first >= 0 || n.sheetSays {
 		return false
 	}
 	if n.origin == originUnasked {
@@ -120,10 +120,10 @@ func (s *source) outside(n *name) bool {
 			return false
 		}
 	default:
-		if n.settled {
+		if n.neverOutside {
 			return false
 		}
 	}
-	n.asked = true
+	n.fromOutside = true
 	return true
 }

@@ -39,7 +39,7 @@ func (c *config) Others() []parser.Heater {
 func (c *config) other(name string, tool int, prefix, sensor string, watch *watchSpelling) parser.Heater {
 	r := &reader{s: c.s, gen: c.gen} // its slots are for nobody
 	h := parser.Heater{Name: name, Tool: tool}
-	for _, f := range [...]figure{
+	for _, f := range [...]numberSpelling{
 		{key: parser.MinTemp, names: []string{prefix + "_MINTEMP"}, absent: absentOff},
 		{key: parser.MaxTemp, names: []string{prefix + "_MAXTEMP"}, absent: absentOff},
 		{key: parser.Margin, names: []string{prefix + "_OVERSHOOT"}, absent: absentOff},
@@ -80,10 +80,11 @@ func elsewhere(name string, hotend int) bool {
 	return !strings.HasPrefix(name, "HOTEND"+own+"_")
 }
 
-// looksMeasuring looks for the figures of a custom sensor, and for the other
-// limits of a heater.
+// looksMeasuring looks for the figures of a custom sensor, for the other limits of
+// a heater, and for what puts its trips off.
 func looksMeasuring(name string) bool {
-	for _, end := range [...]string{"_OHMS", "_BETA", "_SH_C_COEFF", "_RESISTANCE_25C_OHMS", "_HYSTERESIS", "_BED_POWER", "_CHAMBER_POWER"} {
+	for _, end := range [...]string{"_OHMS", "_BETA", "_SH_C_COEFF", "_RESISTANCE_25C_OHMS", "_HYSTERESIS", "_BED_POWER", "_CHAMBER_POWER",
+		"_THERMOCOUPLE_ERRORS", "THERMOCOUPLE_MAX_ERRORS", "PREHEAT_TIME_BED_MS", "_CHECK_INTERVAL"} {
 		if strings.HasSuffix(name, end) {
 			return true
 		}

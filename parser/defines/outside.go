@@ -23,7 +23,7 @@ func (s *source) refused(d *parser.Define) string {
 	case isMultiple(d.Name) || strings.HasPrefix(d.Name, own) || n.derived && s.originOf(d.Name) != originBoard:
 		return "is derived by the firmware from the options in the files; remove it here"
 	case !d.Undefined && !isPlain(d.Value):
-		return "has the value “" + clip(d.Value) + "”; it must be one whole number or one name"
+		return "has the value “" + parser.Quote(d.Value) + "”; it must be one whole number or one name"
 	}
 	return ""
 }
@@ -65,13 +65,13 @@ func (s *source) tell(outside []parser.Define) error {
 	for i := range outside {
 		d := &outside[i]
 		if why := s.refused(d); why != "" {
-			return parser.Errorf(d.At, "%s %s", clip(d.Name), why)
+			return parser.Errorf(d.At, "%s %s", parser.Quote(d.Name), why)
 		}
 		n := &s.table.all[s.table.intern(d.Name)]
-		if n.told {
-			return parser.Errorf(d.At, "%s stands in the sheet twice; say once whether it is defined", clip(d.Name))
+		if n.sheetSays {
+			return parser.Errorf(d.At, "%s stands in the sheet twice; say once whether it is defined", parser.Quote(d.Name))
 		}
-		n.told = true
+		n.sheetSays = true
 	}
 	return nil
 }

@@ -49,7 +49,7 @@ func mismatched(p *parser.Printer) bool {
 // tool finds the hotend's index and whether the configuration has that tool.
 func (r *reader) tool(p *parser.Printer) {
 	r.hotend = p.Tool
-	count := r.value(figure{names: []string{"EXTRUDERS"}, absent: absentDefault})
+	count := r.value(numberSpelling{names: []string{"EXTRUDERS"}, absent: absentDefault})
 	switch {
 	case count.Known() && count.Value < 1:
 		text := "the configuration has no extruder (EXTRUDERS is 0), and so no hotend"
@@ -60,7 +60,7 @@ func (r *reader) tool(p *parser.Printer) {
 		return
 	case count.Known() && float64(p.Tool) >= count.Value:
 		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: count.At,
-			Text: "the sheet names tool " + strconv.Itoa(p.Tool) + ", counted from 0; the configuration has " +
+			Text: "correct printer.tool, which is " + strconv.Itoa(p.Tool) + ", counted from 0: the configuration has " +
 				strconv.Itoa(int(count.Value)) + " (EXTRUDERS)"})
 	}
 	extruders := 1
@@ -80,7 +80,7 @@ func (r *reader) tool(p *parser.Printer) {
 	}
 	if p.Tool == 1 && r.on("TEMP_SENSOR_1_AS_REDUNDANT") == parser.Yes {
 		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: r.s.macro("TEMP_SENSOR_1_AS_REDUNDANT").winner.at,
-			Text: "the sheet names tool 1, and the configuration uses its sensor as a second one for tool 0 (TEMP_SENSOR_1_AS_REDUNDANT)"})
+			Text: "correct printer.tool, which is 1: the configuration uses that sensor as a second one for tool 0 (TEMP_SENSOR_1_AS_REDUNDANT)"})
 	}
 }
 
@@ -111,11 +111,11 @@ func (r *reader) bed() parser.Bed {
 func (r *reader) limits(n string) parser.Limits {
 	minName, maxName := "HEATER_"+n+"_MINTEMP", "HEATER_"+n+"_MAXTEMP"
 	l := parser.Limits{}
-	l.MinTemp = r.number(figure{key: parser.MinTemp, names: []string{minName}, round: roundNearest,
+	l.MinTemp = r.number(numberSpelling{key: parser.MinTemp, names: []string{minName}, round: roundNearest,
 		near: []string{maxName, "BED_MINTEMP", "TEMP_SENSOR_" + n}})
-	l.MaxTemp = r.number(figure{key: parser.MaxTemp, names: []string{maxName}, round: roundDown,
+	l.MaxTemp = r.number(numberSpelling{key: parser.MaxTemp, names: []string{maxName}, round: roundDown,
 		near: []string{minName, "BED_MAXTEMP", "TEMP_SENSOR_" + n}})
-	margin := figure{key: parser.Margin, names: []string{"HOTEND_OVERSHOOT"}, round: roundUp, absent: absentDefault,
+	margin := numberSpelling{key: parser.Margin, names: []string{"HOTEND_OVERSHOOT"}, round: roundUp, absent: absentDefault,
 		near: []string{"BED_OVERSHOOT", maxName}}
 	if r.gen >= genOlder || len(r.s.mentions(margin.names[0])) > 0 {
 		margin.usual = 15 // in both that are known; earlier ones may not clamp at all
@@ -129,17 +129,17 @@ func (r *reader) limits(n string) parser.Limits {
 		guards[0], guards[1] = guards[1], guards[0]
 	}
 	l.ColdGuard = r.flag(parser.ColdGuard, guards, []string{"EXTRUDE_MINTEMP", "PREVENT_LENGTHY_EXTRUDE", "PIDTEMP"})
-	l.MinExtrude = r.number(figure{key: parser.MinExtrude, names: []string{"EXTRUDE_MINTEMP"}, round: roundNearest,
+	l.MinExtrude = r.number(numberSpelling{key: parser.MinExtrude, names: []string{"EXTRUDE_MINTEMP"}, round: roundNearest,
 		near: []string{l.ColdGuard.Name, "PREVENT_LENGTHY_EXTRUDE"}})
 	// As the style's firmware publishes it, in both generations: for so long
 	// after the target rises from 0, the minimum is not looked at.
-	l.Graces = appendFound(l.Graces, r.number(figure{key: parser.Grace("while heating up"),
+	l.Graces = appendFound(l.Graces, r.number(numberSpelling{key: parser.Grace("while heating up"),
 		names: []string{"PREHEAT_TIME_HOTEND_MS", "MILLISECONDS_PREHEAT_TIME"}, unit: unitMillis, round: roundDown, absent: absentHidden}))
 	// The first bad reading switches every heater off and sets the targets to 0,
 	// so that most faults do not show again once this time is over.
-	l.HaltGrace = r.number(figure{key: parser.HaltGrace, names: []string{"BOGUS_TEMPERATURE_GRACE_PERIOD"}, unit: unitMillis,
+	l.HaltGrace = r.number(numberSpelling{key: parser.HaltGrace, names: []string{"BOGUS_TEMPERATURE_GRACE_PERIOD"}, unit: unitMillis,
 		round: roundDown, absent: absentHidden})
-	l.BadSamples = appendFound(l.BadSamples, r.number(figure{key: parser.BadSamples("below the minimum"),
+	l.BadSamples = appendFound(l.BadSamples, r.number(numberSpelling{key: parser.BadSamples("below the minimum"),
 		names: []string{"MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED"}, round: roundDown, absent: absentHidden}))
 	return l
 }
@@ -182,11 +182,11 @@ var targets = [...]struct {
 func (r *reader) presets() []parser.Setting[float64] {
 	var list []parser.Setting[float64]
 	for i, names := range presetNames {
-		list = appendFound(list, r.number(figure{key: parser.Preset(i + 1), names: names, round: roundDown, absent: absentHidden}))
+		list = appendFound(list, r.number(numberSpelling{key: parser.Preset(i + 1), names: names, round: roundDown, absent: absentHidden}))
 	}
 	for _, t := range targets {
 		if r.any(t.gates) != parser.No {
-			list = appendFound(list, r.number(figure{key: t.key, names: []string{t.name}, round: roundDown, absent: absentHidden}))
+			list = appendFound(list, r.number(numberSpelling{key: t.key, names: []string{t.name}, round: roundDown, absent: absentHidden}))
 		}
 	}
 	return list

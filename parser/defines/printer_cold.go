@@ -32,9 +32,9 @@ func (r *reader) coldSide() parser.ColdSide {
 			c.Elsewhere = append(c.Elsewhere, f.Place)
 		}
 	}
-	c.OnAboveC = r.number(figure{key: parser.FanOnAbove, names: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE"}, round: roundNearest,
+	c.OnAboveC = r.number(numberSpelling{key: parser.FanOnAbove, names: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE"}, round: roundNearest,
 		absent: absentDefault, usual: 50, near: []string{"EXTRUDER_AUTO_FAN_SPEED", c.Fan.Name}})
-	c.Power = r.number(figure{key: parser.FanPower, names: []string{"EXTRUDER_AUTO_FAN_SPEED"}, unit: unitCounts, round: roundNearest,
+	c.Power = r.number(numberSpelling{key: parser.FanPower, names: []string{"EXTRUDER_AUTO_FAN_SPEED"}, unit: unitCounts, round: roundNearest,
 		absent: absentDefault, usual: 1, near: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE", c.Fan.Name}})
 	return c
 }
@@ -59,7 +59,7 @@ func (r *reader) autoFan(hotend int) parser.Setting[string] {
 	s := parser.Setting[string]{Key: parser.FanOutput}
 	var m macro
 	s.Name, m = r.pick(autoFanNames(hotend))
-	if !settle(r, &s, m) {
+	if !fillFrom(r, &s, m) {
 		return s
 	}
 	s.Value = m.winner.value()

@@ -30,18 +30,18 @@ var pauseGates = []string{"ADVANCED_PAUSE_FEATURE", "FILAMENT_CHANGE_FEATURE", "
 // flow reads what the configuration knows of filament and melt.
 func (r *reader) flow() parser.Flow {
 	var f parser.Flow
-	f.NozzleMM = r.number(figure{key: parser.NozzleDiameter, names: []string{"MESH_TEST_NOZZLE_SIZE"}, absent: absentHidden})
-	f.FilamentMM = r.number(figure{key: parser.FilamentWidth, names: []string{"DEFAULT_NOMINAL_FILAMENT_DIA", "D_FILAMENT"}})
+	f.NozzleMM = r.number(numberSpelling{key: parser.NozzleDiameter, names: []string{"MESH_TEST_NOZZLE_SIZE"}, absent: absentHidden})
+	f.FilamentMM = r.number(numberSpelling{key: parser.FilamentWidth, names: []string{"DEFAULT_NOMINAL_FILAMENT_DIA", "D_FILAMENT"}})
 	f.MaxMM3PerS = r.maxFlow()
 	if r.on("PREVENT_LENGTHY_EXTRUDE") == parser.Yes {
-		f.PushMM = r.number(figure{key: parser.LongestPush, names: []string{"EXTRUDE_MAXLENGTH"}, absent: absentHidden})
+		f.PushMM = r.number(numberSpelling{key: parser.LongestPush, names: []string{"EXTRUDE_MAXLENGTH"}, absent: absentHidden})
 	}
 	for _, c := range carried {
 		gate := r.any(c.gates)
 		if gate == parser.No {
 			continue
 		}
-		s := r.number(figure{key: parser.Carried(c.key), names: c.names, list: true, element: r.hotend, repeats: true, absent: absentHidden})
+		s := r.number(numberSpelling{key: parser.Carried(c.key), names: c.names, list: true, element: r.hotend, repeats: true, absent: absentHidden})
 		if gate == parser.Maybe && s.Known() {
 			s.State, s.Why = parser.Unknown, "it cannot be told whether "+c.gates[0]+" is on"
 			r.hangsOn(s.Key, c.gates...)
@@ -57,7 +57,7 @@ func (r *reader) flow() parser.Flow {
 // maxFlow reads the volumetric limit; a limit of 0 is none.
 func (r *reader) maxFlow() parser.Setting[float64] {
 	const gate = "VOLUMETRIC_EXTRUDER_LIMIT"
-	s := r.number(figure{key: parser.MaxFlow, names: []string{"DEFAULT_VOLUMETRIC_EXTRUDER_LIMIT"}, absent: absentOff,
+	s := r.number(numberSpelling{key: parser.MaxFlow, names: []string{"DEFAULT_VOLUMETRIC_EXTRUDER_LIMIT"}, absent: absentOff,
 		list: true, element: r.hotend, repeats: true, near: []string{gate}})
 	switch r.on(gate) {
 	case parser.No:

@@ -43,7 +43,7 @@ func (r *reader) guards(p *parser.Printer) {
 	}
 	l.FaultChecks = r.ignored(parser.FaultChecks, "IGNORE_THERMOCOUPLE_ERRORS")
 	// Each reading takes a quarter of a second.
-	l.Graces = appendFound(l.Graces, r.number(figure{key: parser.Grace("for faults of a chip"),
+	l.Graces = appendFound(l.Graces, r.number(numberSpelling{key: parser.Grace("for faults of a chip"),
 		names: []string{"THERMOCOUPLE_MAX_ERRORS"}, unit: unitQuarters, round: roundDown, absent: absentHidden}))
 }
 
@@ -56,7 +56,7 @@ func (r *reader) ignored(key parser.Key, name string) parser.Setting[bool] {
 	case parser.Yes:
 		s.State, s.Place, s.Value = parser.Off, placeOf(m.winner), false
 	case parser.Maybe:
-		settle(r, &s, m)
+		fillFrom(r, &s, m)
 		s.State = parser.Unknown
 		if s.Why == "" {
 			s.Why = r.unsettled(m.winner)
@@ -94,7 +94,7 @@ func (r *reader) autoTarget(l *parser.Limits) {
 	if on == parser.No || !l.AutoAlways && r.asShipped() {
 		return
 	}
-	l.AutoMax = r.number(figure{key: parser.AutoTarget, names: []string{"AUTOTEMP_MAX"}, round: roundDown,
+	l.AutoMax = r.number(numberSpelling{key: parser.AutoTarget, names: []string{"AUTOTEMP_MAX"}, round: roundDown,
 		absent: absentDefault, usual: 250, near: []string{"AUTOTEMP_MIN", gate}})
 	if on == parser.Maybe {
 		l.AutoMax.State, l.AutoMax.Why = parser.Unknown, "it cannot be told whether "+gate+" is on"
@@ -105,7 +105,7 @@ func (r *reader) autoTarget(l *parser.Limits) {
 func (r *reader) asShipped() bool {
 	for i := range autoFigures {
 		f := &autoFigures[i]
-		if v := r.value(figure{names: []string{f.name}, absent: absentDefault, usual: f.value}); v.Value != f.value {
+		if v := r.value(numberSpelling{names: []string{f.name}, absent: absentDefault, usual: f.value}); v.Value != f.value {
 			return false
 		}
 	}
@@ -123,7 +123,7 @@ func (r *reader) atTemperature(w *parser.Watch) {
 	if r.on("THERMAL_PROTECTION_VARIANCE_MONITOR") == parser.No {
 		return
 	}
-	f := figure{key: parser.HotendStill, names: []string{"THERMAL_PROTECTION_VARIANCE_MONITOR_PERIOD"},
+	f := numberSpelling{key: parser.HotendStill, names: []string{"THERMAL_PROTECTION_VARIANCE_MONITOR_PERIOD"},
 		round: roundUp, absent: absentDefault}
 	if f.usual = w.HoldPeriodS.Value; !w.HoldPeriodS.Known() {
 		f.absent = absentUnknown
@@ -146,7 +146,7 @@ func (r *reader) outputs() parser.Setting[float64] {
 func (r *reader) second(h *parser.Hotend) {
 	const old, number, target = "TEMP_SENSOR_1_AS_REDUNDANT", "TEMP_SENSOR_REDUNDANT", "TEMP_SENSOR_REDUNDANT_TARGET"
 	none := parser.Setting[parser.SensorDef]{}
-	diff := figure{key: parser.SecondDiff, names: []string{"TEMP_SENSOR_REDUNDANT_MAX_DIFF", "MAX_REDUNDANT_TEMP_SENSOR_DIFF"},
+	diff := numberSpelling{key: parser.SecondDiff, names: []string{"TEMP_SENSOR_REDUNDANT_MAX_DIFF", "MAX_REDUNDANT_TEMP_SENSOR_DIFF"},
 		round: roundNearest, absent: absentDefault, usual: 10}
 	on := r.on(old)
 	if on != parser.No && r.hotend == 0 {
@@ -193,7 +193,7 @@ func (r *reader) target(name string) string {
 // amplifier fills what the options say of a chip or an amplifier.
 func (r *reader) amplifier(d *parser.SensorDef, name string) {
 	figureOf := func(names ...string) float64 {
-		v := r.value(figure{names: names, absent: absentHidden})
+		v := r.value(numberSpelling{names: names, absent: absentHidden})
 		if v.State != parser.Set {
 			return 0
 		}

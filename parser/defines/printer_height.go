@@ -31,7 +31,7 @@ func (r *reader) geometry() parser.Geometry {
 	// Offsets are seen from hotend 0: those of the next one tell of that.
 	index := max(r.hotend, 1)
 	for _, axis := range [...]string{"x", "y", "z"} {
-		g.Offsets = appendFound(g.Offsets, r.number(figure{key: parser.Offset(axis), names: []string{"HOTEND_OFFSET_" + strings.ToUpper(axis)},
+		g.Offsets = appendFound(g.Offsets, r.number(numberSpelling{key: parser.Offset(axis), names: []string{"HOTEND_OFFSET_" + strings.ToUpper(axis)},
 			list: true, element: index, absent: absentHidden}))
 	}
 	return g
@@ -46,9 +46,9 @@ var probing = []string{
 // trigger reads the height at which the probe triggers. The option holds where
 // the probe is, seen from the nozzle: below is negative.
 func (r *reader) trigger() parser.Setting[float64] {
-	f := figure{key: parser.ProbeTrigger, names: []string{"NOZZLE_TO_PROBE_OFFSET"}, unit: unitNegative, list: true, element: 2}
+	f := numberSpelling{key: parser.ProbeTrigger, names: []string{"NOZZLE_TO_PROBE_OFFSET"}, unit: unitNegative, list: true, element: 2}
 	if r.s.macro(f.names[0]).state == parser.No {
-		f = figure{key: f.key, names: []string{"Z_PROBE_OFFSET_FROM_EXTRUDER"}, unit: unitNegative}
+		f = numberSpelling{key: f.key, names: []string{"Z_PROBE_OFFSET_FROM_EXTRUDER"}, unit: unitNegative}
 		if r.gen >= gen20 && len(r.s.mentions(f.names[0])) == 0 {
 			f.names[0] = "NOZZLE_TO_PROBE_OFFSET"
 		}
@@ -84,7 +84,7 @@ func (r *reader) trigger() parser.Setting[float64] {
 // to home; from memory, of both generations.
 func (r *reader) homing(g *parser.Geometry) {
 	h := parser.Setting[parser.Homing]{Key: parser.ZHoming}
-	direction := r.value(figure{key: parser.ZHoming, names: []string{"Z_HOME_DIR"}})
+	direction := r.value(numberSpelling{key: parser.ZHoming, names: []string{"Z_HOME_DIR"}})
 	h.Place, h.Name = direction.Place, direction.Name
 	if direction.State != parser.Set || direction.Value == 0 {
 		return
@@ -110,7 +110,7 @@ func (r *reader) homing(g *parser.Geometry) {
 	if h.Value == parser.HomesFar && r.on("DELTA") == parser.Yes {
 		name = "DELTA_HEIGHT"
 	}
-	g.EndstopMM = appendFound(nil, r.value(figure{key: parser.Endstop(""), names: []string{name}, absent: absentHidden}))
+	g.EndstopMM = appendFound(nil, r.value(numberSpelling{key: parser.Endstop(""), names: []string{name}, absent: absentHidden}))
 }
 
 // homesWithProbe reports whether a printer that homes towards the bed does so with
@@ -133,7 +133,7 @@ func (r *reader) homesWithProbe(probe parser.State) parser.Tri {
 // beside reports whether the probe is written to be beside the nozzle.
 func (r *reader) beside() bool {
 	for i, old := range [...]string{"X_PROBE_OFFSET_FROM_EXTRUDER", "Y_PROBE_OFFSET_FROM_EXTRUDER"} {
-		for _, f := range [...]figure{
+		for _, f := range [...]numberSpelling{
 			{names: []string{"NOZZLE_TO_PROBE_OFFSET"}, list: true, element: i, absent: absentHidden},
 			{names: []string{old}, absent: absentHidden},
 		} {

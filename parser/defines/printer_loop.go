@@ -4,22 +4,22 @@ import "preflash/parser"
 
 // modelList is a list of the model-based control: one element for each hotend.
 func (r *reader) modelList(key parser.Key, name string, near ...string) parser.Setting[float64] {
-	return r.number(figure{key: key, names: []string{name}, list: true, element: r.hotend, near: near})
+	return r.number(numberSpelling{key: key, names: []string{name}, list: true, element: r.hotend, near: near})
 }
 
 // loop reads how the hotend is driven.
 func (r *reader) loop() parser.Loop {
 	l := parser.Loop{Form: parser.LoopRange, Control: r.control()}
 	powers := func(kind, name string, near ...string) {
-		l.PowerLimits = append(l.PowerLimits, r.number(figure{key: parser.PowerLimit(kind), names: []string{name},
+		l.PowerLimits = append(l.PowerLimits, r.number(numberSpelling{key: parser.PowerLimit(kind), names: []string{name},
 			unit: unitCounts, round: roundDown, absent: absentDefault, usual: 1, near: near}))
 	}
 	switch l.Control.Value {
 	case parser.ControlPID, parser.ControlOpen:
 		r.gains(&l)
-		l.RangeC = r.number(figure{key: parser.FunctionalRange, names: []string{"PID_FUNCTIONAL_RANGE"}, absent: absentDefault, usual: 10,
+		l.RangeC = r.number(numberSpelling{key: parser.FunctionalRange, names: []string{"PID_FUNCTIONAL_RANGE"}, absent: absentDefault, usual: 10,
 			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
-		l.FilterOld = r.number(figure{key: parser.DerivativeShare, names: []string{"PID_K1", "K1"}, absent: absentDefault, usual: 0.95,
+		l.FilterOld = r.number(numberSpelling{key: parser.DerivativeShare, names: []string{"PID_K1", "K1"}, absent: absentDefault, usual: 0.95,
 			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
 		b := r.basis
 		l.Variants = loopVariants(b)
@@ -75,7 +75,7 @@ func (r *reader) control() parser.Setting[parser.Control] {
 		}
 		s.Name, s.Value = c.name, c.control
 		switch {
-		case !settle(r, &s, m):
+		case !fillFrom(r, &s, m):
 		case on == parser.Maybe:
 			s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
 		case c.control == parser.ControlPID:
@@ -100,7 +100,7 @@ func (r *reader) openLoop(s *parser.Setting[parser.Control]) {
 	}
 	s.Name, s.Value = name, parser.ControlOpen
 	s.Hides = nil
-	if settle(r, s, m) && on == parser.Maybe {
+	if fillFrom(r, s, m) && on == parser.Maybe {
 		s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
 	}
 }
@@ -121,7 +121,7 @@ func (r *reader) gains(l *parser.Loop) {
 	lists := r.any(ownGains) == parser.Yes
 	for i, to := range [...]*parser.Setting[float64]{&l.Kp, &l.Ki, &l.Kd} {
 		g := &gainNames[i]
-		f := figure{key: g.key, names: []string{g.newName, g.oldName}, near: []string{"PID_FUNCTIONAL_RANGE", "PIDTEMP"}}
+		f := numberSpelling{key: g.key, names: []string{g.newName, g.oldName}, near: []string{"PID_FUNCTIONAL_RANGE", "PIDTEMP"}}
 		if lists {
 			f.names = []string{g.newList, g.oldList, g.newName, g.oldName}
 			f.list, f.element, f.repeats = true, r.hotend, true

@@ -266,7 +266,7 @@ func TestGenerations(t *testing.T) {
 // Parts that have no key of their own.
 func TestPrinterParts(t *testing.T) {
 	p := readText(t, 0, "h", second).printer
-	if len(p.ColdSide.Elsewhere) != 1 || p.ColdSide.Elsewhere[0].Value != "8" {
+	if len(p.ColdSide.Elsewhere) != 1 || p.ColdSide.Elsewhere[0].Written != "8" {
 		t.Errorf("fans elsewhere: %v, want pin 8 of the second tool", p.ColdSide.Elsewhere)
 	}
 	if !p.Limits.MinWhileHeating || p.Hotend.Oversample != 16 {

@@ -74,8 +74,8 @@ const (
 	absentHidden                 // as off, and not worth a line
 )
 
-// figure is a number of the configuration and how it is spelled.
-type figure struct {
+// numberSpelling is a number of the configuration and how it is spelled.
+type numberSpelling struct {
 	key    parser.Key
 	names  []string // spellings of the generations, the one to write first
 	unit   unit
@@ -112,10 +112,10 @@ func (r *reader) pick(names []string) (string, macro) {
 	return best, found
 }
 
-// settle fills what a setting of any type takes from the macro's state. False
+// fillFrom fills what a setting of any type takes from the macro's state. False
 // where there is no define in force to take a value from; State is Unknown
 // then, and Why says the reason.
-func settle[T any](r *reader, s *parser.Setting[T], m macro) bool {
+func fillFrom[T any](r *reader, s *parser.Setting[T], m macro) bool {
 	switch m.state {
 	case parser.Yes:
 		s.State = parser.Set
@@ -158,7 +158,7 @@ func placeOf(d *define) parser.Place {
 	if d.body.Start == d.body.End {
 		return parser.Place{At: d.at}
 	}
-	return parser.Place{At: d.body, Value: d.body.Text()}
+	return parser.Place{At: d.body, Written: d.body.Text()}
 }
 
 // telling is the place that tells a person most about a name that is not in
@@ -182,7 +182,7 @@ func (r *reader) telling(name string, m macro) parser.Place {
 // unsettled says why a value cannot be told: it goes over a limit, or depends
 // on what the files do not settle.
 func (r *reader) unsettled(d *define) string {
-	is := d.body.String() + ": " + d.name + " is “" + clip(d.value()) + "”, "
+	is := d.body.String() + ": " + d.name + " is “" + parser.Quote(d.value()) + "”, "
 	switch why, over := r.s.unsettled(d.value()); {
 	case over:
 		return is + "which cannot be read: " + why
@@ -193,7 +193,7 @@ func (r *reader) unsettled(d *define) string {
 }
 
 // number reads a figure and notes how to write it.
-func (r *reader) number(f figure) parser.Setting[float64] {
+func (r *reader) number(f numberSpelling) parser.Setting[float64] {
 	s := r.value(f)
 	if s.State != parser.Absent {
 		r.slots = append(r.slots, slot{key: f.key, kind: slotNumber, name: s.Name, unit: f.unit, round: f.round,
@@ -203,11 +203,11 @@ func (r *reader) number(f figure) parser.Setting[float64] {
 }
 
 // value reads a figure.
-func (r *reader) value(f figure) parser.Setting[float64] {
+func (r *reader) value(f numberSpelling) parser.Setting[float64] {
 	s := parser.Setting[float64]{Key: f.key}
 	var m macro
 	s.Name, m = r.pick(f.names)
-	if !settle(r, &s, m) {
+	if !fillFrom(r, &s, m) {
 		if m.state == parser.No {
 			return absent(s, f)
 		}
@@ -216,7 +216,7 @@ func (r *reader) value(f figure) parser.Setting[float64] {
 	at, text, why := m.winner.body, m.winner.value(), ""
 	if f.list {
 		at, text, why = r.element(m.winner, f.element, f.repeats)
-		s.Place = parser.Place{At: at, Value: at.Text()}
+		s.Place = parser.Place{At: at, Written: at.Text()}
 	}
 	if why != "" {
 		s.State, s.Why = parser.Unknown, why
@@ -258,7 +258,7 @@ func (r *reader) figure(text string) (float64, parser.Tri) {
 }
 
 // absent is a figure that no define sets.
-func absent(s parser.Setting[float64], f figure) parser.Setting[float64] {
+func absent(s parser.Setting[float64], f numberSpelling) parser.Setting[float64] {
 	switch f.absent {
 	case absentDefault:
 		s.State, s.Value, s.Why, s.Place = parser.Default, f.usual, "", parser.Place{}
@@ -276,7 +276,7 @@ func (r *reader) flag(key parser.Key, names, near []string) parser.Setting[bool]
 	var m macro
 	s.Name, m = r.pick(names)
 	r.slots = append(r.slots, slot{key: key, kind: slotFlag, name: s.Name, near: near})
-	if !settle(r, &s, m) {
+	if !fillFrom(r, &s, m) {
 		if m.state == parser.No {
 			s.State, s.Why = parser.Off, ""
 		}

@@ -62,15 +62,15 @@ func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 	if w.On.State == parser.Off {
 		inForce = absentOff // its figures stand in a branch that is not read
 	}
-	w.HoldPeriodS = r.number(figure{key: k.HoldPeriod, names: []string{spelling.hold}, round: roundUp, absent: inForce,
+	w.HoldPeriodS = r.number(numberSpelling{key: k.HoldPeriod, names: []string{spelling.hold}, round: roundUp, absent: inForce,
 		near: []string{spelling.hysteresis, spelling.riseWindow}})
-	w.HysteresisC = r.number(figure{key: k.Hysteresis, names: []string{spelling.hysteresis}, round: roundUp, absent: inForce,
+	w.HysteresisC = r.number(numberSpelling{key: k.Hysteresis, names: []string{spelling.hysteresis}, round: roundUp, absent: inForce,
 		near: []string{spelling.hold, spelling.riseWindow}})
-	w.RiseWindowS = r.number(figure{key: k.RiseWindow, names: []string{spelling.riseWindow}, round: roundUp, absent: inForce,
+	w.RiseWindowS = r.number(numberSpelling{key: k.RiseWindow, names: []string{spelling.riseWindow}, round: roundUp, absent: inForce,
 		near: []string{spelling.rise, spelling.hysteresis, spelling.hold}})
-	w.RiseC = r.number(figure{key: k.Rise, names: []string{spelling.rise}, round: roundNearest, absent: inForce,
+	w.RiseC = r.number(numberSpelling{key: k.Rise, names: []string{spelling.rise}, round: roundNearest, absent: inForce,
 		near: []string{spelling.riseWindow, spelling.hysteresis, spelling.hold}})
-	w.ArmMarginC = r.number(figure{key: k.ArmMargin, names: []string{spelling.arm}, round: roundUp})
+	w.ArmMarginC = r.number(numberSpelling{key: k.ArmMargin, names: []string{spelling.arm}, round: roundUp})
 	w.RiseOn = r.riseOn(spelling, &w)
 	dim(&w)
 	switch {
@@ -126,7 +126,7 @@ func (r *reader) oldWatch(spelling *watchSpelling) parser.Watch {
 	k := &spelling.keys
 	w := parser.Watch{Form: parser.WatchWindow, Usual: spelling.oldUsual}
 	w.CanTurnOn = len(r.s.mentions(spelling.oldHold)) > 0
-	w.HoldPeriodS = r.number(figure{key: k.HoldPeriod, names: []string{spelling.oldHold}, round: roundUp, absent: absentOff,
+	w.HoldPeriodS = r.number(numberSpelling{key: k.HoldPeriod, names: []string{spelling.oldHold}, round: roundUp, absent: absentOff,
 		near: []string{spelling.oldHysteresis}})
 	w.On = parser.Setting[bool]{Key: k.On, Name: spelling.oldHold, State: w.HoldPeriodS.State, Place: w.HoldPeriodS.Place,
 		Hides: w.HoldPeriodS.Hides, Why: w.HoldPeriodS.Why}
@@ -141,19 +141,19 @@ func (r *reader) oldWatch(spelling *watchSpelling) parser.Watch {
 	if w.On.State == parser.Off {
 		inForce = absentOff
 	}
-	w.HysteresisC = r.number(figure{key: k.Hysteresis, names: []string{spelling.oldHysteresis}, round: roundUp, absent: inForce,
+	w.HysteresisC = r.number(numberSpelling{key: k.Hysteresis, names: []string{spelling.oldHysteresis}, round: roundUp, absent: inForce,
 		near: []string{spelling.oldHold}})
 	if spelling == &bedWatch {
 		// This generation has no rise watch for the bed.
 		w.RiseOn = parser.Setting[bool]{Key: k.RiseOn, State: parser.Off, Place: w.On.Place}
 		return w
 	}
-	w.RiseWindowS = r.number(figure{key: k.RiseWindow, names: []string{spelling.riseWindow}, unit: unitMillis, round: roundUp,
+	w.RiseWindowS = r.number(numberSpelling{key: k.RiseWindow, names: []string{spelling.riseWindow}, unit: unitMillis, round: roundUp,
 		near: []string{spelling.rise}})
-	w.RiseC = r.number(figure{key: k.Rise, names: []string{spelling.rise}, round: roundNearest, near: []string{spelling.riseWindow}})
+	w.RiseC = r.number(numberSpelling{key: k.Rise, names: []string{spelling.rise}, round: roundNearest, near: []string{spelling.riseWindow}})
 	if s := &w.RiseWindowS; s.State == parser.Set && s.Value < 1 {
 		s.State = parser.Unknown
-		s.Why = s.At.String() + ": " + s.Name + " is “" + s.Place.Value + "”; this generation counts it in milliseconds, and so short a window makes no sense"
+		s.Why = s.At.String() + ": " + s.Name + " is “" + s.Written + "”; this generation counts it in milliseconds, and so short a window makes no sense"
 	}
 	w.RiseOn = r.riseOn(spelling, &w)
 	dim(&w)

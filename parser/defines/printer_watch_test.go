@@ -161,7 +161,7 @@ func TestUnknownSettings(t *testing.T) {
 func TestHides(t *testing.T) {
 	c := readText(t, 0, "a.h", "#define HEATER_0_MAXTEMP 275\n", "b.h", "#define HEATER_0_MAXTEMP 300 // hot\n")
 	s := c.printer.Limits.MaxTemp
-	if s.Value != 300 || len(s.Hides) != 1 || s.Hides[0].Value != "275" || s.Hides[0].At.File.Path != "a.h" {
+	if s.Value != 300 || len(s.Hides) != 1 || s.Hides[0].Written != "275" || s.Hides[0].At.File.Path != "a.h" {
 		t.Errorf("value %v hides %v", s.Value, s.Hides)
 	}
 	c = readText(t, 0, "a.h", "#define HEATER_0_MAXTEMP 275\n#undef HEATER_0_MAXTEMP\n#define HEATER_0_MAXTEMP 300\n")

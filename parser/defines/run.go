@@ -286,11 +286,11 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 		return s.remember(u, d, live)
 	case kindError:
 		if live == parser.Yes {
-			s.note(i, parser.RemarkBroken, "#error stops the build here: "+u.file.Cite(clip(s.body(i))))
+			s.note(i, parser.RemarkBroken, "#error stops the build here: "+u.file.Cite(parser.Quote(s.body(i))))
 		}
 	case kindBad:
 		if live == parser.Yes {
-			text := clip(strings.TrimSpace(u.text[d.start:d.end]))
+			text := parser.Quote(strings.TrimSpace(u.text[d.start:d.end]))
 			s.note(i, parser.RemarkBroken, "the compiler refuses this line: "+u.file.Cite(text))
 		}
 	}

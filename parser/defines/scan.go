@@ -348,7 +348,7 @@ func (c *scanner) add(d *directive) {
 		n := &c.s.table.all[d.name]
 		switch {
 		case c.unit.firmware:
-			n.derived, n.settled = true, n.settled || !d.function
+			n.derived, n.neverOutside = true, n.neverOutside || !d.function
 		case n.last < 0:
 			n.first, n.last = id, id
 			c.s.mentioned(n)

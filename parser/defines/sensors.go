@@ -40,7 +40,7 @@ func (r *reader) sensor(key parser.Key, name, heater string) parser.Setting[pars
 	s := parser.Setting[parser.SensorDef]{Key: key, Name: name}
 	m := r.s.macro(name)
 	r.slots = append(r.slots, slot{key: key, kind: slotSensor, name: name, heater: heater})
-	if !settle(r, &s, m) {
+	if !fillFrom(r, &s, m) {
 		return s
 	}
 	number, known := r.s.number(m.winner.value())
@@ -80,7 +80,7 @@ func (r *reader) sensor(key parser.Key, name, heater string) parser.Setting[pars
 // fixed reads what a placeholder always shows: 25 °C where no option says, as
 // the style's firmware publishes it.
 func (r *reader) fixed(name string) (tempC float64, why string) {
-	v := r.value(figure{names: []string{name}, absent: absentDefault, usual: 25})
+	v := r.value(numberSpelling{names: []string{name}, absent: absentDefault, usual: 25})
 	return v.Value, v.Why
 }
 
@@ -113,7 +113,7 @@ func readsCubic(s *source, b basis, heater string) bool {
 // cubic coefficient out of the files: there B alone makes the curve.
 func (r *reader) custom(s *parser.Setting[parser.SensorDef], heater string) {
 	for _, o := range &customOptions {
-		f := figure{names: []string{heater + o.suffix}}
+		f := numberSpelling{names: []string{heater + o.suffix}}
 		if o.suffix == cubicSuffix {
 			f.absent = absentDefault
 		}

@@ -33,7 +33,7 @@ type source struct {
 	table nameTable
 
 	// While the lines are run.
-	journal []change
+	journal []undo
 	groups  []group
 	pushed  map[int32][]state // by name, what #pragma push_macro saved
 	sets    []alternatives
@@ -375,7 +375,7 @@ func (s *source) quote(line int32) string {
 		text += " " + s.table.all[l.name].text
 	}
 	n, _ := u.file.Position(int(l.start))
-	return fmt.Sprintf("%q (%s:%d)", u.file.Cite(clip(text)), u.file.Name, n)
+	return fmt.Sprintf("%q (%s:%d)", u.file.Cite(parser.Quote(text)), u.file.Name, n)
 }
 
 // reason quotes a condition and says why it cannot be told.

@@ -26,7 +26,7 @@ type alternatives struct {
 func (s *source) set(id int32, to state) {
 	n := &s.table.all[id]
 	if len(s.groups) > 0 {
-		s.journal = append(s.journal, change{id, n.state})
+		s.journal = append(s.journal, undo{id, n.state})
 	}
 	n.state = to
 }
@@ -151,8 +151,8 @@ func (s *source) alike(a, b int32) bool {
 	})
 }
 
-// change is what a macro was before something happened to it.
-type change struct {
+// undo is what a macro was before something happened to it.
+type undo struct {
 	id  int32
 	was state
 }
@@ -162,7 +162,7 @@ type change struct {
 // states that the branches left behind are possible, all of them.
 type group struct {
 	mark     int // length of the journal at its start
-	branches [][]change
+	branches [][]undo
 	full     bool // one of the branches is read: there is an #else
 }
 
@@ -180,11 +180,11 @@ func (s *source) endBranch() {
 	}
 	s.steps += 4 * len(list)
 	seen := make(map[int32]bool, len(list))
-	var left []change
+	var left []undo
 	for _, c := range list {
 		if !seen[c.id] {
 			seen[c.id] = true
-			left = append(left, change{c.id, s.table.all[c.id].state})
+			left = append(left, undo{c.id, s.table.all[c.id].state})
 		}
 	}
 	for i := len(list) - 1; i >= 0; i-- {

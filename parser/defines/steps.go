@@ -11,7 +11,7 @@ import (
 // Steps returns the console commands of a task. Texts in angle brackets are
 // for the person to fill in.
 func (c *config) Steps(task parser.Task) []string {
-	e, temp := " E"+strconv.Itoa(c.hotendOf(task.Tool)), " S"+decimal(task.TempC)
+	e, temp := " E"+strconv.Itoa(c.hotendOf(task.Tool)), " S"+parser.Decimal(task.TempC)
 	tool := " T" + strconv.Itoa(task.Tool)
 	switch task.Kind {
 	case parser.TaskResetStored:
@@ -21,7 +21,7 @@ func (c *config) Steps(task parser.Task) []string {
 	case parser.TaskSetGains:
 		p, i, d := "<kp>", "<ki>", "<kd>"
 		if task.Kp != 0 || task.Ki != 0 || task.Kd != 0 {
-			p, i, d = decimal(task.Kp), decimal(task.Ki), decimal(task.Kd)
+			p, i, d = parser.Decimal(task.Kp), parser.Decimal(task.Ki), parser.Decimal(task.Kd)
 		}
 		return []string{"M301" + e + " P" + p + " I" + i + " D" + d}
 	case parser.TaskHeat:
@@ -49,7 +49,7 @@ func (c *config) Steps(task parser.Task) []string {
 		return []string{"M218" + tool + " Z<the height of tool 0, less that of tool " + strconv.Itoa(task.Tool) + ">"}
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
-		return []string{"M83", "G1 E" + decimal(task.LengthMM) + " F" + decimal(math.Round(60*task.SpeedMMS))}
+		return []string{"M83", "G1 E" + parser.Decimal(task.LengthMM) + " F" + parser.Decimal(math.Round(60*task.SpeedMMS))}
 	}
 	return c.paperSteps(task)
 }
@@ -77,7 +77,7 @@ func (c *config) paperSteps(task parser.Task) []string {
 		// and the place at which the paper drags is the new offset. One that only
 		// levels is made to probe: what it shows is taken off that place. The lower
 		// limit is off, since that place may lie below 0.
-		rise := "G1 Z" + decimal(max(task.LengthMM, parser.LeastClearMM)) + " F600"
+		rise := "G1 Z" + parser.Decimal(max(task.LengthMM, parser.LeastClearMM)) + " F600"
 		steps := []string{"G90", rise, "G1 " + c.middle() + " F3000", "M211 S0", "G91"}
 		switch {
 		case probe && c.probeHomes():
@@ -87,7 +87,7 @@ func (c *config) paperSteps(task parser.Task) []string {
 		}
 		return steps
 	case parser.TaskLower:
-		return []string{"G1 Z-" + decimal(task.LengthMM) + " F60"}
+		return []string{"G1 Z-" + parser.Decimal(task.LengthMM) + " F60"}
 	case parser.TaskEndPaper:
 		steps := []string{"M114"}
 		switch {
@@ -129,7 +129,7 @@ func (c *config) middle() string {
 	if x <= 0 || y <= 0 {
 		return "X<middle of the bed> Y<middle of the bed>"
 	}
-	return "X" + decimal(x/2) + " Y" + decimal(y/2)
+	return "X" + parser.Decimal(x/2) + " Y" + parser.Decimal(y/2)
 }
 
 // on reports whether an option is on that is no setting.
@@ -145,7 +145,7 @@ func (c *config) figure(name string) float64 {
 	if !c.read() {
 		return 0
 	}
-	s := (&reader{s: c.s, gen: c.gen, basis: c.basis}).value(figure{names: []string{name}, absent: absentHidden})
+	s := (&reader{s: c.s, gen: c.gen, basis: c.basis}).value(numberSpelling{names: []string{name}, absent: absentHidden})
 	if !s.Known() {
 		return 0
 	}
@@ -182,4 +182,3 @@ func (c *config) heldIn(keys []parser.Key, height bool) (list []parser.Place) {
 }
 
 // decimal writes a figure in the shortest way that keeps it, without exponent.
-func decimal(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }

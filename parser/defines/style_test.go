@@ -58,7 +58,7 @@ func TestRemarks(t *testing.T) {
 		{"limit of another make", 0, []string{"h", sensor + "#define EXTRUDER_MAXTEMP 300\n"}, []string{"5 EXTRUDER_MAXTEMP"}},
 		{"the owner's own name", 0, []string{"h", sensor + "#define MY_MAXTEMP 300\n#define HEATER_0_MAXTEMP MY_MAXTEMP\n"}, nil},
 		{"a pin", 0, []string{"h", sensor + "#define TEMP_SENSOR_X_PIN 3\n"}, nil},
-		{"tool that is missing", 2, []string{"h", version + "#define EXTRUDERS 2\n#define TEMP_SENSOR_2 1\n"}, []string{"3 tool 2"}},
+		{"tool that is missing", 2, []string{"h", version + "#define EXTRUDERS 2\n#define TEMP_SENSOR_2 1\n"}, []string{"3 printer.tool, which is 2"}},
 		{"tool without a sensor", 1, []string{"h", version + "#define EXTRUDERS 2\n#define TEMP_SENSOR_1 0\n"}, []string{"3 TEMP_SENSOR_1 is 0"}},
 		{"second sensor of tool 0", 1, []string{"h", version + "#define EXTRUDERS 2\n#define TEMP_SENSOR_1 1\n#define TEMP_SENSOR_1_AS_REDUNDANT\n"}, []string{"3 TEMP_SENSOR_1_AS_REDUNDANT", "0 describe the second sensor with TEMP_SENSOR_REDUNDANT"}},
 		{"a version between the two", 0, []string{"h", "#define CONFIGURATION_H_VERSION 02010202\n#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n"}, []string{"4 CONFIGURATION_H_VERSION is 02010202"}},

@@ -186,7 +186,7 @@ func (t *table) header(cells []string) error {
 
 // strangeColumn says what is wrong with a header that names unknown columns.
 func (t *table) strangeColumn(strange []string) string {
-	name := short(strange[0])
+	name := parser.Quote(strange[0])
 	if name == "" {
 		return "leaves a column without a name; name it or remove it: the columns are " + t.names()
 	}
@@ -200,7 +200,7 @@ func (t *table) strangeColumn(strange []string) string {
 		}
 	}
 	if near := parser.Nearest(name, open); near != "" {
-		return fmt.Sprintf("names a column “%s”, which is not known; %s is meant?", name, near)
+		return fmt.Sprintf("names a column “%s”, which is not known; did you mean %s?", name, near)
 	}
 	return fmt.Sprintf("names a column “%s”, which is not known; remove it, or rename it: the columns are %s", name, t.names())
 }
@@ -236,13 +236,13 @@ func (t *table) number(r row, column int) (float64, error) {
 	case text == "":
 		return 0, t.errorf(r.line, "has no %s; measure it, or remove the row", c.name)
 	case err != nil && decimalComma(text):
-		return 0, t.errorf(r.line, "has “%s” as %s; write the decimal fraction with a point: %s", short(text), c.name, strings.Replace(text, ",", ".", 1))
+		return 0, t.errorf(r.line, "has “%s” as %s; write the decimal fraction with a point: %s", parser.Quote(text), c.name, strings.Replace(text, ",", ".", 1))
 	case err != nil && !errors.Is(err, strconv.ErrRange):
-		return 0, t.errorf(r.line, "has “%s” as %s, which is no number; correct it, or remove the row", short(text), c.name)
+		return 0, t.errorf(r.line, "has “%s” as %s, which is no number; correct it, or remove the row", parser.Quote(text), c.name)
 	case math.IsNaN(x) || math.IsInf(x, 0):
-		return 0, t.errorf(r.line, "has %s as %s, which is no measurement; remove the row", short(text), c.name)
+		return 0, t.errorf(r.line, "has %s as %s, which is no measurement; remove the row", parser.Quote(text), c.name)
 	case x < c.low || x > c.high:
-		return 0, t.errorf(r.line, "has %s as %s, which must be from %g to %g; correct it, or remove the row", short(text), c.name, c.low, c.high)
+		return 0, t.errorf(r.line, "has %s as %s, which must be from %g to %g; correct it, or remove the row", parser.Quote(text), c.name, c.low, c.high)
 	}
 	return x, nil
 }
@@ -277,15 +277,6 @@ func (t *table) numbers(r row, into ...*float64) error {
 // blank reports whether a spreadsheet left a row of nothing but separators.
 func blank(cells []string) bool {
 	return !slices.ContainsFunc(cells, func(c string) bool { return strings.TrimSpace(c) != "" })
-}
-
-// short cuts what is quoted in a message.
-func short(text string) string {
-	const most = 40
-	if letters := []rune(text); len(letters) > most {
-		return string(letters[:most]) + "…"
-	}
-	return text
 }
 
 func count(n int, noun string) string {

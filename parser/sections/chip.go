@@ -26,7 +26,7 @@ func (c *config) chip(d *parser.SensorDef, heater string) {
 		return
 	}
 	read := func(option string, usual float64, demand demand) parser.Setting[float64] {
-		s := c.read(figure{section: heater, option: option, usual: usual, optional: true, demand: demand})
+		s := c.read(numberOption{section: heater, option: option, usual: usual, optional: true, demand: demand})
 		if !s.Known() {
 			*d = unplaced(d.Name, s.Why)
 		}
@@ -35,7 +35,7 @@ func (c *config) chip(d *parser.SensorDef, heater string) {
 	switch d.Name {
 	case chipPlatinum:
 		nominal, reference := read("rtd_nominal_r", usualNominal, positive), read("rtd_reference_r", usualReference, positive)
-		wires := c.read(figure{section: heater, option: "rtd_num_of_wires", usual: usualWires, optional: true, whole: true, demand: demand{2, none, 4}})
+		wires := c.read(numberOption{section: heater, option: "rtd_num_of_wires", usual: usualWires, optional: true, whole: true, demand: demand{2, none, 4}})
 		if !wires.Known() {
 			*d = unplaced(d.Name, wires.Why)
 		}

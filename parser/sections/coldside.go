@@ -19,11 +19,11 @@ func (c *config) coldSide(heater string) parser.ColdSide {
 			continue
 		}
 		fan := parser.Setting[string]{Key: parser.FanOutput, Value: s.name, State: parser.Set, Name: "[" + s.name + "]"}
-		fan.Place = parser.Place{At: c.headingSpan(s.name), Value: s.name}
+		fan.Place = parser.Place{At: c.headingSpan(s.name), Written: s.name}
 		follows := []string{"extruder"}
 		if o, _ := c.find(s.name, "heater"); o != nil {
 			fan.Place, fan.Name = c.place(o), fan.Name+" heater"
-			follows = strings.Split(fan.Place.Value, ",")
+			follows = strings.Split(fan.Written, ",")
 		}
 		follow, stands := names(follows, heater), c.standsStill(s.name)
 		switch {
@@ -36,7 +36,7 @@ func (c *config) coldSide(heater string) parser.ColdSide {
 			cold.Elsewhere = append(cold.Elsewhere, fan.Place)
 			continue
 		}
-		above := c.read(figure{key: parser.FanOnAbove, section: s.name, option: "heater_temp",
+		above := c.read(numberOption{key: parser.FanOnAbove, section: s.name, option: "heater_temp",
 			usual: usualFanStart, optional: true, demand: anything})
 		if stands {
 			still.Fan, still.OnAboveC = fan, above
@@ -79,7 +79,7 @@ func (c *config) fanPower(fan string) (running, stopped parser.Setting[float64])
 	share, most := atLeast(0), positive
 	share.max, most.max = 1, 1
 	read := func(key parser.Key, option string, demand demand) parser.Setting[float64] {
-		return c.read(figure{key: key, section: fan, option: option, usual: 1, optional: true, demand: demand})
+		return c.read(numberOption{key: key, section: fan, option: option, usual: 1, optional: true, demand: demand})
 	}
 	limited := func(s parser.Setting[float64], both func(a, b float64) float64) parser.Setting[float64] {
 		limit := read(s.Key, "max_power", most)
@@ -116,7 +116,7 @@ func names(list []string, heater string) bool {
 // standsStill reports whether a fan never turns: at a speed of 0, or one below
 // which it is kept off.
 func (c *config) standsStill(fan string) bool {
-	speed := c.read(figure{section: fan, option: "fan_speed", usual: 1, optional: true, demand: atLeast(0)})
-	off := c.read(figure{section: fan, option: "off_below", optional: true, demand: atLeast(0)})
+	speed := c.read(numberOption{section: fan, option: "fan_speed", usual: 1, optional: true, demand: atLeast(0)})
+	off := c.read(numberOption{section: fan, option: "off_below", optional: true, demand: atLeast(0)})
 	return speed.Known() && (speed.Value == 0 || off.Known() && speed.Value < off.Value)
 }

@@ -75,7 +75,7 @@ func (c *config) nowhere() parser.Span { return parser.Span{File: c.main} }
 
 // place is where an option is written.
 func (c *config) place(o *option) parser.Place {
-	return parser.Place{At: o.valueSpan(), Value: c.text(o), Saved: o.saved}
+	return parser.Place{At: o.valueSpan(), Written: c.text(o), Saved: o.saved}
 }
 
 // text decodes the value of an option: what the firmware sees, its lines

@@ -18,7 +18,7 @@ func (c *config) thermistor(section, name string) parser.SensorDef {
 	d := parser.SensorDef{Kind: parser.NTC, Name: name}
 	var why string
 	read := func(option string, demand demand) float64 {
-		s := c.read(figure{section: section, option: option, demand: demand})
+		s := c.read(numberOption{section: section, option: option, demand: demand})
 		if !s.Known() && why == "" {
 			why = s.Why
 		}
@@ -100,8 +100,8 @@ func (c *config) adcTemperature(section, name string) parser.SensorDef {
 		if o, _ := c.find(section, "temperature"+n); o == nil {
 			break
 		}
-		t := c.read(figure{section: section, option: "temperature" + n, demand: anything})
-		r := c.read(figure{section: section, option: "resistance" + n, demand: anything})
+		t := c.read(numberOption{section: section, option: "temperature" + n, demand: anything})
+		r := c.read(numberOption{section: section, option: "resistance" + n, demand: anything})
 		for _, s := range []parser.Setting[float64]{t, r} {
 			if !s.Known() {
 				return unplaced(name, s.Why)

@@ -116,18 +116,18 @@ func (e *editor) figure(s parser.Description, v float64) error {
 	case s.Key == parser.FanAtShutdown:
 		return e.cannot(s, "it follows from two options of the fan")
 	}
-	return e.option(s, decimal(v, s.Place.Value))
+	return e.option(s, decimal(v, s.Written))
 }
 
 // fanPower gives a fan a share of full power, by its speed as far as that goes.
 func (e *editor) fanPower(s parser.Description, v float64) error {
 	fan := e.printer.ColdSide.Fan.Value
-	limit := e.read(figure{section: fan, option: "max_power", usual: 1, optional: true, demand: positive})
+	limit := e.read(numberOption{section: fan, option: "max_power", usual: 1, optional: true, demand: positive})
 	speed := v
 	if limit.State == parser.Set {
 		speed = min(v/limit.Value, 1)
 		if speed == 1 && limit.Value != v {
-			if err := e.write(s, fan, "max_power", decimal(v, limit.Place.Value)); err != nil {
+			if err := e.write(s, fan, "max_power", decimal(v, limit.Written)); err != nil {
 				return err
 			}
 		}
@@ -141,7 +141,7 @@ func (e *editor) fanPower(s parser.Description, v float64) error {
 
 // decimal writes a figure with no fewer decimals than the one it replaces.
 func decimal(v float64, was string) string {
-	text := strconv.FormatFloat(v, 'f', -1, 64)
+	text := parser.Decimal(v)
 	if _, decimals, found := strings.Cut(was, "."); found && literalNumber([]byte(was)) {
 		_, own, pointed := strings.Cut(text, ".")
 		if missing := len(decimals) - len(own); missing > 0 && missing <= mostDecimals {
@@ -246,7 +246,7 @@ func (e *editor) turn(s parser.Description, on bool) error {
 	case parser.HotendWatchOn:
 		return e.unblind(&p.Hotend.Watch, p.Limits.MaxTemp)
 	case parser.BedWatchOn:
-		return e.unblind(&p.Bed.Watch, e.read(figure{section: bedHeater, option: "max_temp", demand: anything}))
+		return e.unblind(&p.Bed.Watch, e.read(numberOption{section: bedHeater, option: "max_temp", demand: anything}))
 	}
 	return e.cannot(s, "it depends on what is wired to the printer")
 }

@@ -3,8 +3,6 @@ package sections
 import (
 	"bytes"
 	"strings"
-
-	"preflash/parser"
 )
 
 // figureKind is what a plain number in a macro is for.
@@ -19,9 +17,10 @@ const (
 // is something else.
 const hottest = 500 // °C
 
-// macroFigures yields the plain numbers of a macro or menu that are a target or
-// an advance of the heater, with the range of each, until yield says stop.
-func (c *config) macroFigures(s *section, yield func(o *option, from, to int, what figureKind) bool, heater string) {
+// macroFigures yields the plain numbers of a macro or menu that are a target of
+// the heater or an advance of the hotend, with the range of each, until yield
+// says stop.
+func (c *config) macroFigures(s *section, heater, hotend string, yield func(o *option, from, to int, what figureKind) bool) {
 	for _, i := range s.options {
 		o := &c.options[i]
 		key := c.keyOf(o)
@@ -46,7 +45,7 @@ func (c *config) macroFigures(s *section, yield func(o *option, from, to int, wh
 			}
 			from, to := target(piece, heater)
 			found(from, to, aTarget)
-			from, to = advance(piece, heater)
+			from, to = advance(piece, hotend)
 			found(from, to, anAdvance)
 			inDefaults(piece, found)
 		})
@@ -239,24 +238,4 @@ func argumentsOf(line []byte, command string, names ...string) [][2]int {
 		}
 	}
 	return values
-}
-
-// advances finds the pressure advance that macros set or keep.
-func (c *config) advances(hotend string) (list []parser.Setting[float64]) {
-	for _, s := range c.sections {
-		if s.kind != "gcode_macro" && s.kind != "menu" {
-			continue
-		}
-		c.macroFigures(s, func(o *option, from, to int, what figureKind) bool {
-			text := string(o.file.Data[from:to])
-			if v, ok := number(text); what == anAdvance && ok && len(list) < mostPresets {
-				list = append(list, parser.Setting[float64]{
-					Key: parser.Carried("pressure advance of " + s.own), Value: v, State: parser.Set, Name: "[" + s.name + "]",
-					Place: parser.Place{At: parser.Span{File: o.file, Start: from, End: to}, Value: text, Saved: o.saved},
-				})
-			}
-			return len(list) < mostPresets
-		}, hotend)
-	}
-	return list
 }

@@ -259,7 +259,7 @@ func (c *config) remarkPoints(s *section, strict bool) {
 // switches by itself can only be full or off once it has shut down.
 func (c *config) remarkFan(s *section) {
 	share := func(option string) float64 {
-		return c.read(figure{section: s.name, option: option, usual: 1, optional: true, demand: atLeast(0)}).Value
+		return c.read(numberOption{section: s.name, option: option, usual: 1, optional: true, demand: atLeast(0)}).Value
 	}
 	stop := min(share("max_power"), share("shutdown_speed"))
 	if stop > 0 && stop < 1 && !c.flag(s.name, "hardware_pwm", false) {

@@ -10,35 +10,42 @@ import (
 // mostPresets is more than anybody writes.
 const mostPresets = 1000
 
-// presets finds the temperatures that macros and menus set the hotend to, as
-// far as they are written as plain numbers: in a command, in a variable, in a
-// table in a variable, as what a parameter is without its caller. What a template
-// computes is left out, and so is what runs on a timer.
-func (c *config) presets(heater string) (list []parser.Setting[float64]) {
-	full := false
+// inMacros finds the temperatures that macros and menus set the heater to, and
+// the pressure advance that they set for the hotend, as far as they are written
+// as plain numbers: in a command, in a variable, in a table in a variable, as
+// what a parameter is without its caller. What a template computes is left out,
+// and so is what runs on a timer.
+func (c *config) inMacros(heater, hotend string) (presets, advances []parser.Setting[float64]) {
 	for _, s := range c.sections {
-		if full || s.kind != "gcode_macro" && s.kind != "menu" {
+		if s.kind != "gcode_macro" && s.kind != "menu" {
 			continue
 		}
-		c.macroFigures(s, func(o *option, from, to int, what figureKind) bool {
-			if what != aTarget {
-				return true
-			}
-			if full = len(list) == mostPresets; full {
-				c.remark(parser.RemarkGap, parser.Span{File: o.file, Start: from, End: to}, "more than %d target temperatures stand in macros; those from here on are not looked at", mostPresets)
+		full := false
+		c.macroFigures(s, heater, hotend, func(o *option, from, to int, what figureKind) bool {
+			at := parser.Span{File: o.file, Start: from, End: to}
+			if full = len(presets)+len(advances) == mostPresets; full {
+				c.remark(parser.RemarkGap, at, "more than %d figures of the hotend stand in macros; those from here on are not looked at", mostPresets)
 				return false
 			}
-			text := string(o.file.Data[from:to])
-			if v, ok := number(text); ok && v > 0 { // 0 switches off
-				list = append(list, parser.Setting[float64]{
-					Key: parser.PresetOf(len(list)+1, s.own), Value: v, State: parser.Set, Name: "[" + s.name + "]",
-					Place: parser.Place{At: parser.Span{File: o.file, Start: from, End: to}, Value: text, Saved: o.saved},
-				})
+			text := at.Text()
+			v, ok := number(text)
+			found := parser.Setting[float64]{Value: v, State: parser.Set, Name: "[" + s.name + "]", Place: parser.Place{At: at, Written: text, Saved: o.saved}}
+			switch {
+			case !ok, what == aTarget && v <= 0: // 0 switches off
+			case what == aTarget:
+				found.Key = parser.PresetOf(len(presets)+1, s.own)
+				presets = append(presets, found)
+			default:
+				found.Key = parser.Carried("pressure advance of " + s.own)
+				advances = append(advances, found)
 			}
 			return true
-		}, heater)
+		})
+		if full {
+			break
+		}
 	}
-	return list
+	return presets, advances
 }
 
 // target finds the number that a console command gives the heater as its
@@ -146,7 +153,7 @@ func (c *config) loadLengths() (list []parser.Setting[float64]) {
 				continue
 			}
 			readable := strings.ReplaceAll(name[len("variable_"):], "_", " ")
-			list = append(list, c.read(figure{key: parser.Carried(readable + " of " + s.own), section: s.name, option: name, demand: anything}))
+			list = append(list, c.read(numberOption{key: parser.Carried(readable + " of " + s.own), section: s.name, option: name, demand: anything}))
 		}
 	}
 	return list

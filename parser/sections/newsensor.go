@@ -68,7 +68,7 @@ func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
 	case def.Form == parser.FormBeta && def.CubicC != 0:
 		return nil, "", fmt.Errorf("a thermistor of this style takes three points, or a plain Beta")
 	case def.Form == parser.FormBeta:
-		return [][2]string{{"temperature1", "25"}, {"resistance1", plain(def.R25Ohm)}, {"beta", plain(def.BetaK)}}, kind, nil
+		return [][2]string{{"temperature1", "25"}, {"resistance1", parser.Decimal(def.R25Ohm)}, {"beta", parser.Decimal(def.BetaK)}}, kind, nil
 	case def.Join == parser.JoinOhm:
 		kind = "adc_temperature"
 	case len(def.Points) != 3:
@@ -76,7 +76,7 @@ func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
 	}
 	for i, p := range def.Points {
 		n := strconv.Itoa(i + 1)
-		lines = append(lines, [2]string{"temperature" + n, plain(p.TempC)}, [2]string{"resistance" + n, plain(p.Ohm)})
+		lines = append(lines, [2]string{"temperature" + n, parser.Decimal(p.TempC)}, [2]string{"resistance" + n, parser.Decimal(p.Ohm)})
 	}
 	return lines, kind, nil
 }

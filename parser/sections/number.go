@@ -76,8 +76,8 @@ func (d demand) unmet(v float64) string {
 	return ""
 }
 
-// figure is how to read one option that holds a figure.
-type figure struct {
+// numberOption is how to read one option that holds a numberOption.
+type numberOption struct {
 	key      parser.Key
 	section  string
 	option   string // folded
@@ -91,7 +91,7 @@ type figure struct {
 // read makes a setting of the option that is in force. Where the firmware
 // would refuse the value, or needs one and finds none, the state is Unknown
 // and says so.
-func (c *config) read(f figure) parser.Setting[float64] {
+func (c *config) read(f numberOption) parser.Setting[float64] {
 	s := parser.Setting[float64]{Key: f.key}
 	o := adopt(c, &s, f.section, f.option)
 	switch {
@@ -108,20 +108,20 @@ func (c *config) read(f figure) parser.Setting[float64] {
 		s.Why = fmt.Sprintf("[%s] has no %s, and the firmware does not start without it", f.section, f.option)
 		return s
 	}
-	v, ok := number(s.Place.Value)
+	v, ok := number(s.Written)
 	switch unmet := f.demand.unmet(v); {
 	case !ok:
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s, which is no number; the firmware does not start with it", s.Name, quoted(s.Place.Value))
-	case f.whole && strings.Trim(s.Place.Value, "+-_0123456789") != "":
+		s.Why = fmt.Sprintf("%s is %s, which is no number; the firmware does not start with it", s.Name, quoted(s.Written))
+	case f.whole && strings.Trim(s.Written, "+-_0123456789") != "":
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s and must be a whole number without a point; the firmware does not start with it", s.Name, quoted(s.Place.Value))
+		s.Why = fmt.Sprintf("%s is %s and must be a whole number without a point; the firmware does not start with it", s.Name, quoted(s.Written))
 	case unmet != "":
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s and must be %s; the firmware does not start with it", s.Name, quoted(s.Place.Value), unmet)
+		s.Why = fmt.Sprintf("%s is %s and must be %s; the firmware does not start with it", s.Name, quoted(s.Written), unmet)
 	case math.IsNaN(v) || math.IsInf(v, 0):
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s, which switches off every comparison that it takes part in", s.Name, quoted(s.Place.Value))
+		s.Why = fmt.Sprintf("%s is %s, which switches off every comparison that it takes part in", s.Name, quoted(s.Written))
 	default:
 		s.Value = v
 	}

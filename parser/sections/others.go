@@ -17,7 +17,7 @@ func (c *config) Others() []parser.Heater {
 		}
 		h := parser.Heater{Name: "[" + s.name + "]", Tool: toolOf(s.name)}
 		anyFigure := func(key parser.Key, option string) {
-			f := c.read(figure{key: key, section: s.name, option: option, optional: true, demand: anything})
+			f := c.read(numberOption{key: key, section: s.name, option: option, optional: true, demand: anything})
 			h.Settings = append(h.Settings, f.Describe())
 		}
 		anyFigure(parser.MinTemp, "min_temp")

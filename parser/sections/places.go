@@ -40,7 +40,7 @@ func (c *config) rail() string {
 
 // lowest reads the height below which no move goes.
 func (c *config) lowest() parser.Setting[float64] {
-	f := figure{section: "stepper_z", option: "position_min", optional: true, demand: anything}
+	f := numberOption{section: "stepper_z", option: "position_min", optional: true, demand: anything}
 	if c.towers() {
 		f.section, f.option = "printer", "minimum_z_position"
 	}
@@ -57,8 +57,8 @@ func (c *config) middle() (x, y float64, known bool) {
 		if c.byName[rail] == nil {
 			return 0, 0, false
 		}
-		low := c.read(figure{section: rail, option: "position_min", optional: true, demand: anything})
-		high := c.read(figure{section: rail, option: "position_max", demand: anything})
+		low := c.read(numberOption{section: rail, option: "position_min", optional: true, demand: anything})
+		high := c.read(numberOption{section: rail, option: "position_max", demand: anything})
 		if !low.Known() || !high.Known() {
 			return 0, 0, false
 		}

@@ -25,14 +25,16 @@ func (c *config) build() {
 	c.ownSensors()
 	hotend := hotendName(c.tool)
 	if c.byName[hotend] == nil {
-		c.remark(parser.RemarkMismatch, parser.Span{}, "the sheet names tool %d, and the configuration has no [%s]", c.tool, hotend)
+		c.remark(parser.RemarkMismatch, parser.Span{}, "correct printer.tool, which is %d: the configuration has no [%s]", c.tool, hotend)
 	}
 	heater := c.heaterOf(hotend)
+	presets, advances := c.inMacros(heater, hotend)
 	p.Limits = c.limits(heater)
+	p.Limits.Presets = presets
 	p.Hotend = c.hotend(heater, p.Limits.MaxTemp)
 	p.Bed = c.bed()
 	p.ColdSide = c.coldSide(heater)
-	p.Flow = c.flow(hotend)
+	p.Flow = c.flow(hotend, advances)
 	p.Geometry = c.geometry()
 	p.Storage.On = parser.Setting[bool]{Key: parser.StorageOn, State: parser.Off}
 	c.remarkHidden()
@@ -53,20 +55,19 @@ func (c *config) heaterOf(hotend string) string {
 
 func (c *config) limits(heater string) parser.Limits {
 	var l parser.Limits
-	l.MinTemp = c.read(figure{key: parser.MinTemp, section: heater, option: "min_temp", demand: atLeast(-zeroC)})
+	l.MinTemp = c.read(numberOption{key: parser.MinTemp, section: heater, option: "min_temp", demand: atLeast(-zeroC)})
 	above := anything
 	if l.MinTemp.Known() {
 		above.above = l.MinTemp.Value
 	}
-	l.MaxTemp = c.read(figure{key: parser.MaxTemp, section: heater, option: "max_temp", demand: above})
+	l.MaxTemp = c.read(numberOption{key: parser.MaxTemp, section: heater, option: "max_temp", demand: above})
 	l.Margin = parser.Setting[float64]{Key: parser.Margin, State: parser.Default}
-	l.Presets = c.presets(heater)
 
 	within := anything
 	if l.MinTemp.Known() && l.MaxTemp.Known() {
 		within.min, within.max = l.MinTemp.Value, l.MaxTemp.Value
 	}
-	l.MinExtrude = c.read(figure{key: parser.MinExtrude, section: heater, option: "min_extrude_temp",
+	l.MinExtrude = c.read(numberOption{key: parser.MinExtrude, section: heater, option: "min_extrude_temp",
 		usual: usualMinExtrude, optional: true, demand: within})
 	m := &l.MinExtrude
 	l.ColdGuard = parser.Setting[bool]{Key: parser.ColdGuard, Value: true, State: m.State, Place: m.Place, Name: m.Name, Hides: m.Hides, Why: m.Why}
@@ -96,20 +97,20 @@ func (c *config) loop(heater string) parser.Loop {
 	l := parser.Loop{
 		Form:    parser.LoopClamped,
 		Control: c.control(heater),
-		SmoothS: c.read(figure{key: parser.DerivativeTime, section: heater, option: "smooth_time", usual: usualSmoothing, optional: true, demand: positive}),
+		SmoothS: c.read(numberOption{key: parser.DerivativeTime, section: heater, option: "smooth_time", usual: usualSmoothing, optional: true, demand: positive}),
 		PowerLimits: []parser.Setting[float64]{
-			c.read(figure{key: parser.PowerLimit("heater"), section: heater, option: "max_power", usual: usualMaxPower, optional: true, demand: share}),
+			c.read(numberOption{key: parser.PowerLimit("heater"), section: heater, option: "max_power", usual: usualMaxPower, optional: true, demand: share}),
 		},
 	}
 	switch l.Control.Value {
 	case parser.ControlOnOff:
-		l.BandC = c.read(figure{key: parser.OnOffBand, section: heater, option: "max_delta", usual: usualBand, optional: true, demand: positive})
+		l.BandC = c.read(numberOption{key: parser.OnOffBand, section: heater, option: "max_delta", usual: usualBand, optional: true, demand: positive})
 	case parser.ControlModel:
-		l.ModelPowerW = c.read(figure{key: parser.ModelPower, section: heater, option: "heater_power", demand: positive})
+		l.ModelPowerW = c.read(numberOption{key: parser.ModelPower, section: heater, option: "heater_power", demand: positive})
 	default:
-		l.Kp = c.read(figure{key: parser.GainP, section: heater, option: "pid_kp", demand: anything})
-		l.Ki = c.read(figure{key: parser.GainI, section: heater, option: "pid_ki", demand: anything})
-		l.Kd = c.read(figure{key: parser.GainD, section: heater, option: "pid_kd", demand: anything})
+		l.Kp = c.read(numberOption{key: parser.GainP, section: heater, option: "pid_kp", demand: anything})
+		l.Ki = c.read(numberOption{key: parser.GainI, section: heater, option: "pid_ki", demand: anything})
+		l.Kd = c.read(numberOption{key: parser.GainD, section: heater, option: "pid_kd", demand: anything})
 	}
 	return l
 }
@@ -124,7 +125,7 @@ func (c *config) control(heater string) parser.Setting[parser.Control] {
 		}
 		return s
 	}
-	switch s.Place.Value {
+	switch s.Written {
 	case "pid":
 		s.Value = parser.ControlPID
 	case "watermark":
@@ -133,7 +134,7 @@ func (c *config) control(heater string) parser.Setting[parser.Control] {
 		s.Value = parser.ControlModel
 	default:
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s, which Preflash does not know", s.Name, quoted(s.Place.Value))
+		s.Why = fmt.Sprintf("%s is %s, which Preflash does not know", s.Name, quoted(s.Written))
 	}
 	return s
 }
@@ -147,24 +148,24 @@ func (c *config) bed() parser.Bed {
 	}
 	b.Heated.Value, b.Heated.State = true, parser.Set
 	b.Heated.At, b.Heated.Name = c.headingSpan(bedHeater), "["+bedHeater+"]"
-	b.Heated.Place.Value = bedHeater
+	b.Heated.Written = bedHeater
 	b.Sensor = c.sensor(parser.BedSensor, bedHeater)
-	maxTemp := c.read(figure{section: bedHeater, option: "max_temp", demand: anything})
+	maxTemp := c.read(numberOption{section: bedHeater, option: "max_temp", demand: anything})
 	b.Watch = c.watch(bedHeater, bedWatch, maxTemp)
 	return b
 }
 
 // flow reads what belongs to filament and melt. The firmware has no limit of
 // the flow by volume.
-func (c *config) flow(hotend string) parser.Flow {
+func (c *config) flow(hotend string, advances []parser.Setting[float64]) parser.Flow {
 	f := parser.Flow{
-		NozzleMM:   c.read(figure{key: parser.NozzleDiameter, section: hotend, option: "nozzle_diameter", demand: positive}),
-		FilamentMM: c.read(figure{key: parser.FilamentWidth, section: hotend, option: "filament_diameter", demand: positive}),
+		NozzleMM:   c.read(numberOption{key: parser.NozzleDiameter, section: hotend, option: "nozzle_diameter", demand: positive}),
+		FilamentMM: c.read(numberOption{key: parser.FilamentWidth, section: hotend, option: "filament_diameter", demand: positive}),
 		MaxMM3PerS: parser.Setting[float64]{Key: parser.MaxFlow, State: parser.Off},
-		PushMM:     c.read(figure{key: parser.LongestPush, section: hotend, option: "max_extrude_only_distance", usual: usualPush, optional: true, demand: atLeast(0)}),
-		CrossMM2:   c.read(figure{key: parser.LineSection, section: hotend, option: "max_extrude_cross_section", optional: true, demand: positive}),
+		PushMM:     c.read(numberOption{key: parser.LongestPush, section: hotend, option: "max_extrude_only_distance", usual: usualPush, optional: true, demand: atLeast(0)}),
+		CrossMM2:   c.read(numberOption{key: parser.LineSection, section: hotend, option: "max_extrude_cross_section", optional: true, demand: positive}),
 		CarriedOver: []parser.Setting[float64]{
-			c.read(figure{key: parser.Carried("pressure advance"), section: hotend, option: "pressure_advance", optional: true, demand: atLeast(0)}),
+			c.read(numberOption{key: parser.Carried("pressure advance"), section: hotend, option: "pressure_advance", optional: true, demand: atLeast(0)}),
 		},
 	}
 	if f.CrossMM2.State == parser.Default {
@@ -172,10 +173,10 @@ func (c *config) flow(hotend string) parser.Flow {
 	}
 	if c.byName["firmware_retraction"] != nil {
 		f.CarriedOver = append(f.CarriedOver,
-			c.read(figure{key: parser.Carried("retract length"), section: "firmware_retraction", option: "retract_length", optional: true, demand: atLeast(0)}),
-			c.read(figure{key: parser.Carried("extra length after retract"), section: "firmware_retraction", option: "unretract_extra_length", optional: true, demand: atLeast(0)}))
+			c.read(numberOption{key: parser.Carried("retract length"), section: "firmware_retraction", option: "retract_length", optional: true, demand: atLeast(0)}),
+			c.read(numberOption{key: parser.Carried("extra length after retract"), section: "firmware_retraction", option: "unretract_extra_length", optional: true, demand: atLeast(0)}))
 	}
-	f.CarriedOver = append(f.CarriedOver, c.advances(hotend)...)
+	f.CarriedOver = append(f.CarriedOver, advances...)
 	f.CarriedOver = append(f.CarriedOver, c.loadLengths()...)
 	return f
 }

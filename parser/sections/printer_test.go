@@ -29,15 +29,15 @@ func TestPrinter(t *testing.T) {
 		"power limit heater = 0.9, set at 25 as [extruder] max_power",
 		"hotend runaway protection = true, default as [verify_heater extruder]",
 		"hotend required rise = 2, default as [verify_heater extruder] heating_gain",
-		"hotend rise window = 20, default as [verify_heater extruder] check_gain_time",
-		"hotend watch hysteresis = 5, default as [verify_heater extruder] hysteresis",
+		"hotend heating check window = 20, default as [verify_heater extruder] check_gain_time",
+		"hotend drop check hysteresis = 5, default as [verify_heater extruder] hysteresis",
 		"hotend error sum = 150, set at 28 as [verify_heater extruder] max_error",
 		"heated bed = true, set at 30 as [heater_bed]",
 		"bed sensor = Generic 3950 (ntc-100k-3950, pull-up 4700), set at 32 as [heater_bed] sensor_type",
 		"bed runaway protection = true, default as [verify_heater heater_bed]",
 		"bed required rise = 2, default as [verify_heater heater_bed] heating_gain",
-		"bed rise window = 60, default as [verify_heater heater_bed] check_gain_time",
-		"bed watch hysteresis = 5, default as [verify_heater heater_bed] hysteresis",
+		"bed heating check window = 60, default as [verify_heater heater_bed] check_gain_time",
+		"bed drop check hysteresis = 5, default as [verify_heater heater_bed] hysteresis",
 		"bed error sum = 120, default as [verify_heater heater_bed] max_error",
 		"heat-break fan = heater_fan hotend_fan, set at 40 as [heater_fan hotend_fan] heater",
 		"heat-break fan threshold = 45, set at 41 as [heater_fan hotend_fan] heater_temp",
@@ -184,7 +184,7 @@ gcode:
 			t.Errorf("tool 1: %s is %v, want %v", key, s.Value, want)
 		}
 	}
-	if len(p.ColdSide.Elsewhere) != 1 || p.ColdSide.Elsewhere[0].Value != "extruder" {
+	if len(p.ColdSide.Elsewhere) != 1 || p.ColdSide.Elsewhere[0].Written != "extruder" {
 		t.Errorf("tool 1: fans elsewhere %v", p.ColdSide.Elsewhere)
 	}
 	if d := p.Hotend.Sensor.Value; d.Kind != parser.Platinum || d.PullupOhm != 2200 {
@@ -396,9 +396,9 @@ func TestUnrecognised(t *testing.T) {
 		"[extruder]\nskip_check_heater: true\n":                  "skip_check_heater in [extruder]",
 		"[danger_options]\nadc_ignore_limits: True\n":            "[danger_options]",
 		"[extruder]\n[verify_heater extruder]\nmax_eror: 1":      "max_eror is no option",
-		"[extruder]\n[verify_heater extrudr]\n":                  "[verify_heater extrudr] watches no heater",
-		"[extruder]\n[verify_heater  extruder]\n":                "is a second watch beside [verify_heater extruder]",
-		"[heater_generic a]\n[verify_heater heater_generic a]\n": "watches no heater",
+		"[extruder]\n[verify_heater extrudr]\n":                  "correct the name of [verify_heater extrudr]: no heater",
+		"[extruder]\n[verify_heater  extruder]\n":                "is a second protection beside [verify_heater extruder]",
+		"[heater_generic a]\n[verify_heater heater_generic a]\n": "no heater of this configuration is called so",
 		"[extruder]\n[heater_bed]\nthermal_runaway: off\n":       "thermal_runaway in [heater_bed]",
 	} {
 		c := readText(t, text)
@@ -448,7 +448,7 @@ func TestHides(t *testing.T) {
 	s := described(t, c, parser.MaxTemp)
 	var hidden []string
 	for _, h := range s.Hides {
-		hidden = append(hidden, fmt.Sprintf("%s %s %v", h.At.File.Path, h.Value, h.Saved))
+		hidden = append(hidden, fmt.Sprintf("%s %s %v", h.At.File.Path, h.Written, h.Saved))
 	}
 	if got := strings.Join(hidden, ", "); s.Value != 300.0 || s.Name != "[extruder] Max_Temp" || got != "printer.cfg 280 false, x.cfg 260 false, printer.cfg 290 true" {
 		t.Errorf("%v %s hides %s", s.Value, s.Name, got)
@@ -464,7 +464,7 @@ func TestAdvancesInMacros(t *testing.T) {
 		"  SET_PRESSURE_ADVANCE EXTRUDER=extruder1 ADVANCE=0.08\n  SET_PRESSURE_ADVANCE ADVANCE={params.PA|default(0.09)}\n")
 	var got []string
 	for _, s := range c.Printer().Flow.CarriedOver[1:] {
-		if s.Key != "pressure advance of START" || s.At.Text() != s.Place.Value {
+		if s.Key != "pressure advance of START" || s.At.Text() != s.Written {
 			t.Errorf("%+v", s)
 		}
 		got = append(got, s.At.Text())

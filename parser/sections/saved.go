@@ -64,11 +64,11 @@ func (r *reader) findSaved(f *parser.File) (end int) {
 	for from := r.saved.from; from < tail; {
 		stop, next := lineAt(data[:tail], from)
 		if string(data[from:stop]) == savedHeader[0] {
-			r.damaged(from, stop, "a second saved block begins here; delete one of the two")
+			r.damaged(from, stop, "delete one of the two saved blocks: the second begins here")
 			return len(data)
 		}
 		if line := data[from:stop]; !bytes.HasPrefix(line, []byte(savedMark)) || len(line) >= savedPrefix && line[savedPrefix-1] != ' ' {
-			r.damaged(from, stop, fmt.Sprintf("this line does not belong in the saved block, which ends the file and whose lines are %q or start with %q; move it above the block, or delete it", savedMark, savedMark+" "))
+			r.damaged(from, stop, fmt.Sprintf("move this line above the saved block, or delete it: the block ends the file, and its lines are %q or start with %q", savedMark, savedMark+" "))
 			return len(data)
 		}
 		from = next
@@ -87,10 +87,10 @@ func (r *reader) savedHead(at int) (from int) {
 		switch {
 		case string(data[at:stop]) == want && next > stop:
 		case i == 0 && !isRuler(data[at:stop]):
-			r.damaged(at, stop, "this line of a saved block stands above the block's ruler, or the ruler is gone")
+			r.damaged(at, stop, "put the saved block's ruler back above this line of the block")
 			return -1
 		default:
-			r.damaged(r.saved.start, ruler, fmt.Sprintf("the saved block does not begin with the exact lines that the firmware looks for: line %d of it should be %q", i+1, want))
+			r.damaged(r.saved.start, ruler, fmt.Sprintf("correct the lines that the saved block begins with: line %d of it should be exactly %q", i+1, want))
 			return -1
 		}
 		at = next
@@ -132,7 +132,7 @@ func (r *reader) foreignSaved(f *parser.File) {
 	if at := markedLine(f.Data, 0); at >= 0 {
 		stop, _ := lineAt(f.Data, at)
 		r.remark(parser.RemarkSavedDamaged, parser.Span{File: f, Start: at, End: stop},
-			"a saved block stands in an included file, where the firmware does not look for it; none of its values is used")
+			"move the saved block to the main file: in an included one the firmware does not look for it, and none of its values is used")
 	}
 }
 

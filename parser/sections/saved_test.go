@@ -33,7 +33,7 @@ func TestSavedFillsGaps(t *testing.T) {
 			}
 		}
 		s := described(t, c, parser.GainP)
-		if s.Value != 10.0 || s.Saved || len(s.Hides) != 1 || !s.Hides[0].Saved || s.Hides[0].Value != "20" {
+		if s.Value != 10.0 || s.Saved || len(s.Hides) != 1 || !s.Hides[0].Saved || s.Hides[0].Written != "20" {
 			t.Errorf("kp %+v", s)
 		}
 		if s := described(t, c, parser.LoopControl); !s.Saved || s.At.Text() != "pid" {
@@ -67,18 +67,18 @@ func TestSavedDamaged(t *testing.T) {
 		line       int
 		says       string
 	}{
-		{"text after it", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n[fan]\npin: a\n", 9, "does not belong in the saved block"},
-		{"a comment after it", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n# c\n", 9, "does not belong"},
-		{"an empty line in it", hand + savedHead + "#*# [extruder]\n\n#*# pid_kp = 20\n", 8, "does not belong"},
-		{"no space after the mark", hand + savedHead + "#*# [extruder]\n#*#pid_kp = 20\n", 8, "does not belong"},
-		{"a line above the ruler", hand + "#*# pid_kp = 20\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n", 3, "above the block's ruler"},
-		{"no ruler", hand + "#*# [extruder]\n#*# pid_kp = 20\n", 3, "above the block's ruler"},
-		{"a tab after the mark", hand + savedHead + "#*# [extruder]\n#*#\tpid_kp = 20\n", 8, "does not belong"},
+		{"text after it", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n[fan]\npin: a\n", 9, "move this line above the saved block"},
+		{"a comment after it", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n# c\n", 9, "move this line"},
+		{"an empty line in it", hand + savedHead + "#*# [extruder]\n\n#*# pid_kp = 20\n", 8, "move this line"},
+		{"no space after the mark", hand + savedHead + "#*# [extruder]\n#*#pid_kp = 20\n", 8, "move this line"},
+		{"a line above the ruler", hand + "#*# pid_kp = 20\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n", 3, "ruler back above"},
+		{"no ruler", hand + "#*# [extruder]\n#*# pid_kp = 20\n", 3, "ruler back above"},
+		{"a tab after the mark", hand + savedHead + "#*# [extruder]\n#*#\tpid_kp = 20\n", 8, "move this line"},
 		{"at the start of the file", strings.TrimPrefix(savedHead, "\n") + "#*# [extruder]\n#*# pid_kp = 20\n", 1, "first line"},
 		{"a line that is no option", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n#*# nonsense\n", 9, "neither a [section] nor an option"},
 		{"an option before a section", hand + savedHead + "#*# pid_kp = 20\n", 7, "before any [section]"},
-		{"a second block", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 30\n", 9, "does not belong"},
-		{"a second ruler", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20" + savedHead, 9, "a second saved block begins here"},
+		{"a second block", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 30\n", 9, "move this line"},
+		{"a second ruler", hand + savedHead + "#*# [extruder]\n#*# pid_kp = 20" + savedHead, 9, "the second begins here"},
 	} {
 		c := readText(t, test.text)
 		damaged := remarksOf(c, parser.RemarkSavedDamaged)
@@ -185,7 +185,7 @@ func TestSavedBlockInIncludedFile(t *testing.T) {
 		"other.cfg":   "[fan]\npin: a\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 20\n",
 	})
 	damaged := remarksOf(c, parser.RemarkSavedDamaged)
-	if len(damaged) != 1 || !strings.Contains(damaged[0].Text, "included file") || damaged[0].At.File.Path != "other.cfg" {
+	if len(damaged) != 1 || !strings.Contains(damaged[0].Text, "in an included one") || damaged[0].At.File.Path != "other.cfg" {
 		t.Errorf("%v", damaged)
 	}
 	if _, ok := entry(c, "extruder.pid_kp"); ok {

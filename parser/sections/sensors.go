@@ -138,7 +138,7 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 		}
 		return s
 	}
-	s.Value = c.sensorType(s.Place.Value, heater)
+	s.Value = c.sensorType(s.Written, heater)
 	d := &s.Value
 	c.chip(d, heater)
 	if d.Form == parser.FormAmplifier || d.Kind == parser.KindUnknown {
@@ -151,7 +151,7 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 		return s
 	}
 	if d.Kind == parser.NTC && d.Join == parser.JoinSteinhart {
-		r := c.read(figure{section: heater, option: "inline_resistor", optional: true, demand: atLeast(0)})
+		r := c.read(numberOption{section: heater, option: "inline_resistor", optional: true, demand: atLeast(0)})
 		if !r.Known() {
 			*d = unplaced(d.Name, r.Why)
 			return s
@@ -161,8 +161,8 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 	return s
 }
 
-func pullup(key parser.Key, heater string) figure {
-	return figure{key: key, section: heater, option: "pullup_resistor", usual: usualPullup, optional: true, demand: positive}
+func pullup(key parser.Key, heater string) numberOption {
+	return numberOption{key: key, section: heater, option: "pullup_resistor", usual: usualPullup, optional: true, demand: positive}
 }
 
 func unplaced(name, why string) parser.SensorDef {

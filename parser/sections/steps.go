@@ -14,7 +14,7 @@ import (
 // in angle brackets are for the person to fill in.
 func (c *config) Steps(task parser.Task) []string {
 	heater := " HEATER=" + c.heaterOf(hotendName(task.Tool))
-	target := " TARGET=" + plain(task.TempC)
+	target := " TARGET=" + parser.Decimal(task.TempC)
 	switch task.Kind {
 	case parser.TaskTune:
 		return []string{"PID_CALIBRATE" + heater + target}
@@ -34,13 +34,13 @@ func (c *config) Steps(task parser.Task) []string {
 		return append(c.selects(task.Tool), "SET_GCODE_OFFSET Z=0")
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
-		return []string{"M83", "G1 E" + plain(task.LengthMM) + " F" + plain(math.Round(60*task.SpeedMMS))}
+		return []string{"M83", "G1 E" + parser.Decimal(task.LengthMM) + " F" + parser.Decimal(math.Round(60*task.SpeedMMS))}
 	case parser.TaskHome:
 		return []string{"G28"}
 	case parser.TaskBeginPaper:
 		return append(c.overBed(task.LengthMM), c.beginPaper(task.Figure)...)
 	case parser.TaskLower:
-		return []string{"TESTZ Z=-" + plain(task.LengthMM)}
+		return []string{"TESTZ Z=-" + parser.Decimal(task.LengthMM)}
 	case parser.TaskEndPaper:
 		return []string{"ACCEPT"}
 	case parser.TaskAbortPaper:
@@ -65,9 +65,9 @@ func (c *config) selects(tool int) []string {
 func (c *config) overBed(clearMM float64) []string {
 	at := "X<middle of the bed> Y<middle of the bed>"
 	if x, y, known := c.middle(); known {
-		at = "X" + plain(x) + " Y" + plain(y)
+		at = "X" + parser.Decimal(x) + " Y" + parser.Decimal(y)
 	}
-	return []string{"G90", "G1 Z" + plain(max(clearMM, parser.LeastClearMM)) + " F600", "G1 " + at + " F3000"}
+	return []string{"G90", "G1 Z" + parser.Decimal(max(clearMM, parser.LeastClearMM)) + " F600", "G1 " + at + " F3000"}
 }
 
 // beginPaper begins to measure a height with paper.
@@ -192,9 +192,6 @@ func (c *config) commentsOut(o *option) bool {
 	bracket := h.name + len(o.section.name) + 1
 	return bracket > stop || len(clean(h.file.Data[bracket:stop]).text) == 0
 }
-
-// plain writes a figure in the shortest way that keeps it, without exponent.
-func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // hotendName is the section of a hotend, and the name of its heater.
 func hotendName(tool int) string {

@@ -95,7 +95,7 @@ func TestKeep(t *testing.T) {
 		kept := readFiles(t, test.files).Keep(parser.GainP, parser.GainI, parser.GainD)
 		var places []string
 		for _, p := range kept.ByHand {
-			places = append(places, path.Base(p.At.File.Name)+" "+p.Value)
+			places = append(places, path.Base(p.At.File.Name)+" "+p.Written)
 		}
 		steps, want := strings.Join(kept.Steps, ", "), "SAVE_CONFIG"
 		if test.want != "" {

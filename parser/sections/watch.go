@@ -34,7 +34,7 @@ func (c *config) watch(heater string, kind watchKind, maxTemp parser.Setting[flo
 	w := parser.Watch{Form: parser.WatchSum, Usual: kind.usual, CanTurnOn: true}
 	section := watchSection(heater)
 	read := func(key parser.Key, option string, usual float64, demand demand) parser.Setting[float64] {
-		return c.read(figure{key: key, section: section, option: option, usual: usual, optional: true, implied: true, demand: demand})
+		return c.read(numberOption{key: key, section: section, option: option, usual: usual, optional: true, implied: true, demand: demand})
 	}
 	w.RiseC = read(kind.Rise, "heating_gain", kind.usual.RiseC, positive)
 	w.RiseWindowS = read(kind.RiseWindow, "check_gain_time", kind.usual.RiseWindowS, atLeast(1))
@@ -77,7 +77,7 @@ func (c *config) blinding(w *parser.Watch, maxTemp parser.Setting[float64]) (lis
 // endless reports whether a figure is written as infinity or as no number,
 // which the firmware accepts and with which no comparison holds.
 func endless(s *parser.Setting[float64]) bool {
-	v, ok := number(s.Place.Value)
+	v, ok := number(s.Written)
 	return ok && (math.IsInf(v, 1) || math.IsNaN(v))
 }
 
@@ -140,16 +140,16 @@ func (c *config) remarkWatch(s *section, heaters map[string]bool) {
 		at := parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)}
 		switch {
 		case !heaters[name]:
-			c.remark(parser.RemarkUnrecognised, at, "[%s] watches no heater of this configuration, and the firmware does not start with it; correct the name", s.name)
+			c.remark(parser.RemarkUnrecognised, at, "correct the name of [%s]: no heater of this configuration is called so, and the firmware does not start with it", s.name)
 		case s.name != watchSection(name):
-			c.remark(parser.RemarkUnrecognised, at, "[%s] is a second watch beside [%s], which goes on with figures of its own; write the name with one space", s.name, watchSection(name))
+			c.remark(parser.RemarkUnrecognised, at, "write the name of [%s] with one space: it is a second protection beside [%s], which goes on with figures of its own", s.name, watchSection(name))
 		}
 	}
 	for _, i := range s.options {
 		o := &c.options[i]
 		if key := fold(c.keyOf(o)); !knownToWatch(key) && !o.hidden {
 			c.remark(parser.RemarkUnrecognised, parser.Span{File: o.file, Start: o.key, End: o.keyEnd},
-				"%s is no option of a runaway watch that Preflash knows; see what it does", key)
+				"%s is no option of the runaway protection that Preflash knows; see what it does", key)
 		}
 	}
 }

@@ -201,20 +201,12 @@ func (w *walk) wrong(v *value, path, must string) {
 	if v.at.File == w.own {
 		switch v.kind {
 		case textValue:
-			shown += " = " + short(strconv.Quote(v.text))
+			shown += " = " + parser.Quote(strconv.Quote(v.text))
 		case numberValue, wholeValue, boolValue:
-			shown += " = " + short(v.at.Text())
+			shown += " = " + parser.Quote(v.at.Text())
 		}
 	}
 	w.fault(v.at, path, shown+": "+must)
-}
-
-func short(text string) string {
-	const most = 40
-	if r := []rune(text); len(r) > most {
-		return string(r[:most]) + "…"
-	}
-	return text
 }
 
 // err joins all faults in the order of the text, the sheet's before those of
@@ -265,7 +257,7 @@ func (w *walk) rank(f fault) int {
 func (u *stray) text(w *walk) (text, meant string) {
 	what := "this key is not known here"
 	if u.at.File == w.own {
-		what = short(u.scope.full(u.name)) + " is not a key of the sheet"
+		what = parser.Quote(u.scope.full(u.name)) + " is not a key of the sheet"
 	}
 	if places := w.tablesOf(u.name); len(places) > 0 {
 		return what + "; it belongs in " + strings.Join(places, " or "), ""

@@ -45,8 +45,8 @@ func Parse(text string) (Known, error) {
 		if k, ok := Find(text); ok {
 			return k, nil
 		}
-		return Known{}, fmt.Errorf("no curve is known as %q; known are %s, or write beta:R25:B, such as beta:100000:3950",
-			text, strings.Join(Near(text), ", "))
+		return Known{}, fmt.Errorf("no curve is known as %q; %s Or write beta:R25:B, such as beta:100000:3950",
+			text, strings.TrimSuffix(meant(text), "?")+".")
 	}
 	r25, b, _ := strings.Cut(rest, ":")
 	r, errR := strconv.ParseFloat(r25, 64)

@@ -95,9 +95,21 @@ func curve[C Curve](c C, err error) (Curve, error) {
 func named(id string) (Curve, error) {
 	k, ok := Find(id)
 	if !ok {
-		return nil, fmt.Errorf("no curve is known as %q; known are %s", id, strings.Join(Near(id), ", "))
+		return nil, fmt.Errorf("no curve is known as %q; %s", id, meant(id))
 	}
 	return k.Curve, nil
+}
+
+// meant says which curve a name may have been meant for.
+func meant(id string) string {
+	var ids []string
+	for _, k := range All() {
+		ids = append(ids, k.ID)
+	}
+	if near := parser.Nearest(id, ids); near != "" {
+		return "did you mean " + near + "?"
+	}
+	return "known are " + strings.Join(Near(id), ", ")
 }
 
 // Near returns the ids that begin like id, or all where none does.

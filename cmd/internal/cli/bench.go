@@ -35,7 +35,7 @@ are those of the files as they stand: apply the diff first.`,
 			if err != nil {
 				return err
 			}
-			o.Keep = true
+			keepAll(&o)
 			f := fleet.Load(pathsOr(args), o, nil)
 			defer f.Close()
 			result, inputs := f.Check(), f.Inputs()

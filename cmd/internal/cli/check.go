@@ -3,10 +3,10 @@ package cli
 import (
 	"bytes"
 	"errors"
-	"fmt"
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -37,12 +37,27 @@ It exits with 0 where no finding reaches the level of --fail-on, 1 where one
 does, 2 where a printer could not be read; then the others are shown all the
 same.
 
+Of several printers it shows a line each, worst first, then the errors. Where
+the files do not tell, the finding says so.
+
+With --changed-since REVISION, a branch, a tag or a commit, it checks only the
+printers of which something changed in git since then, uncommitted changes
+included: the bytes of a file that they read, a link on the way to it, what a
+wildcard matches. What lies in a submodule, or is written otherwise on the disk
+than in git, counts as changed. A repository that belongs to another user is
+refused.
+
 A fleet with old debts starts with --write-known FILE: what is found now becomes
 known. From then on --known FILE lets it pass until it gets worse by more than
 the finding shows, or a year is over; what is fixed is named. What cannot be
 waived, a waiver that ended, an unreadable printer and a protection that cannot
 be told are never known. The file holds a line of JSON for each finding: sheet
-(relative to the file), tool, rule, setting, level, figure, unit, since.`,
+(relative to the file), tool, rule, setting, level, figure, unit, since.
+
+Nothing outside the root is read, nor anything in .git, and lines are quoted
+only from files that are named as configurations are (.h, .hpp, .hh, .cfg,
+.conf, .ini, .inc). Nothing is executed but git, which is asked what two commits
+hold, without the repository's configuration.`,
 		Example: `  preflash check
   preflash check printers/egret-03/swap.toml
   preflash check --write-known known.jsonl printers
@@ -142,12 +157,15 @@ func knownOf(read, write string, today time.Time) (*fleet.Known, error) {
 }
 
 func levelOf(word string) (rules.Level, error) {
-	for _, l := range []rules.Level{rules.Error, rules.Warning, rules.Note} {
-		if l.String() == word {
-			return l, nil
-		}
+	levels := []rules.Level{rules.Error, rules.Warning, rules.Note}
+	var names []string
+	for _, l := range levels {
+		names = append(names, l.String())
 	}
-	return 0, fmt.Errorf("--fail-on %q is no level; choose error, warning or note", word)
+	if err := oneOf("--fail-on", word, names...); err != nil {
+		return 0, err
+	}
+	return levels[slices.Index(names, word)], nil
 }
 
 func textOptions(w io.Writer, color string) (report.TextOptions, error) {
@@ -158,11 +176,8 @@ func textOptions(w io.Writer, color string) (report.TextOptions, error) {
 		o.Color = true
 	case "auto":
 		o.Color = isTerminal && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb"
-	case "never":
-	default:
-		return o, fmt.Errorf("--color %q is not known; choose auto, always or never", color)
 	}
-	return o, nil
+	return o, oneOf("--color", color, "auto", "always", "never")
 }
 
 // filesOf lists every file that a result was read from.

@@ -8,6 +8,34 @@ import (
 	"preflash/rules"
 )
 
+func newCompletion() *cobra.Command {
+	shells := []string{"bash", "zsh", "fish", "powershell"}
+	return &cobra.Command{
+		Use:   "completion SHELL",
+		Short: "Print what a shell needs to complete commands, options and rules",
+		Long: `Completion prints a script for bash, zsh, fish or powershell. Where the shell
+has read it, it completes commands, options, rules and curves by the tabulator.`,
+		Example: `  preflash completion bash > ~/.local/share/bash-completion/completions/preflash
+  preflash completion zsh > ~/.zsh/completions/_preflash`,
+		Args:              arguments(1, 1, "the shell: "+join(shells)),
+		ValidArgsFunction: completeArgs(1, words(shells...)),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			out := cmd.OutOrStdout()
+			switch root := cmd.Root(); args[0] {
+			case "bash":
+				return root.GenBashCompletionV2(out, true)
+			case "zsh":
+				return root.GenZshCompletion(out)
+			case "fish":
+				return root.GenFishCompletion(out, true)
+			case "powershell":
+				return root.GenPowerShellCompletionWithDesc(out)
+			}
+			return oneOf("shell", args[0], shells...)
+		},
+	}
+}
+
 // completeFlag lets a shell complete a flag's value by one of these words.
 func completeFlag(cmd *cobra.Command, flag string, words func() []string) {
 	// It fails only for a flag that the command lacks, which a test would show.

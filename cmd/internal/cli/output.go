@@ -10,6 +10,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"strconv"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -189,11 +190,14 @@ func terminal(w io.Writer) (width int, ok bool) {
 	return width, err == nil
 }
 
-// textWidth is how many columns text gets: those of the terminal within reason,
-// 80 elsewhere.
+// textWidth is how many columns text gets: what COLUMNS says, else those of the
+// terminal, within reason; 80 elsewhere.
 func textWidth(w io.Writer) int {
-	width, isTerminal := terminal(w)
-	if !isTerminal {
+	width, known := terminal(w)
+	if said, err := strconv.Atoi(os.Getenv("COLUMNS")); err == nil && said > 0 {
+		width, known = said, true
+	}
+	if !known {
 		return 80
 	}
 	return min(max(width, 40), 100)
@@ -211,14 +215,7 @@ func (f *formatFlag) add(cmd *cobra.Command, known ...string) {
 	completeFlag(cmd, "format", words(known...))
 }
 
-func (f *formatFlag) check() error {
-	for _, k := range f.known {
-		if f.value == k {
-			return nil
-		}
-	}
-	return fmt.Errorf("--format %q is not known here; choose %s", f.value, join(f.known))
-}
+func (f *formatFlag) check() error { return oneOf("--format", f.value, f.known...) }
 
 func join(words []string) string {
 	switch n := len(words); n {

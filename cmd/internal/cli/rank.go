@@ -30,9 +30,9 @@ func newSensorRank() *cobra.Command {
 		Use:   "rank FILE",
 		Short: "Which known curve fits a measured sensor",
 		Long: `Rank holds measured points against every known curve and says which definition
-each style should use, and which curves cannot be told apart. A custom definition
-is fitted only where no known curve goes with the points. It chooses none that
-may be more than 5 K off at the top of the printing range.
+each style should use, and which curves cannot be told apart. A custom
+definition is fitted only where no known curve goes with the points. It chooses
+none that may be more than 5 K off at the top of the printing range.
 
 FILE is a CSV with a header, either of
 
@@ -41,10 +41,10 @@ FILE is a CSV with a header, either of
                              says by which definition it read the sensor
 
 Measure at three temperatures at least: a room, a printing temperature, one in
-between. The thermometer is taken to be good to 2 K and 1 % of what it shows, and
-its tip to read up to 5 % low; --within says how good it is in kelvin, such as 1
-where it shows ice water and boiling water right. Lines that start with # are
-comments.`,
+between. The thermometer is taken to be good to 2 K and 1 % of what it shows,
+and its tip to read up to 5 % low; --within says how good it is in kelvin, such
+as 1 where it shows ice water and boiling water right. Lines that start with #
+are comments.`,
 		Example: `  preflash sensor rank bead.csv
   preflash sensor rank bead.csv --within 1
   preflash sensor rank shown.csv --used ntc-100k-4267

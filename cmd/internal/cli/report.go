@@ -17,13 +17,13 @@ func newReport() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "report [PATH…]",
 		Short: "Write one HTML page: findings, diff and plots",
-		Long: `Report writes one HTML page that needs nothing else and can be printed: cautions,
-findings, the diff as tried in memory, and plots of what the hotend does: sensor
-error, heat-up, heating check, control loop and power. Each plot has its numbers
-in a table. A folder with several sheets gets an overview first.
+		Long: `Report writes one HTML page that needs nothing else and can be printed:
+cautions, findings, the diff, tried in memory, and plots of what the hotend
+does: sensor error, heat-up, heating check, control loop and power. Each plot
+has its numbers in a table. A folder with several sheets gets an overview first.
 
-It exits with 0, or with 2 where a printer could not be read or the diff has no
-proof; then the page is written all the same.`,
+It exits with 0, or with 2 where a printer could not be read or the diff failed
+when it was tried in memory; then the page is written all the same.`,
 		Example: `  preflash report egret-03 --output egret-03.html
   preflash report egret-03 --trials flow.csv --output egret-03.html
   preflash report printers > fleet.html`,
@@ -44,7 +44,7 @@ proof; then the page is written all the same.`,
 				}
 				page.Trials = &t
 			}
-			o.Keep = true
+			keepAll(&o)
 			f := fleet.Load(pathsOr(args), o, nil)
 			defer f.Close()
 			s := f.Survey()

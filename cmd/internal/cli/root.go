@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"math"
 	"runtime/debug"
 	"time"
 
@@ -28,14 +29,19 @@ type exit int
 
 func (e exit) Error() string { return fmt.Sprintf("exit %d", int(e)) }
 
-// gcPercent lets the heap grow to some tens of megabytes between collections.
-const gcPercent = 400
+// gcPercent and memoryLimit let the heap grow to some tens of megabytes between
+// collections. What lives beyond the limit is only collected more often.
+const (
+	gcPercent   = 400
+	memoryLimit = 120 << 20 // bytes
+)
 
 // Run runs the program with these arguments and returns its exit code.
 func Run(args []string, stdout, stderr io.Writer) int {
 	// What is read of a printer is garbage as soon as it was checked, and there
 	// is little else: collecting it seldom saves a fifth of the processor time.
 	debug.SetGCPercent(gcPercent)
+	debug.SetMemoryLimit(memoryLimit)
 	root := newRoot()
 	root.SetArgs(args)
 	root.SetOut(stdout)
@@ -50,6 +56,12 @@ func Run(args []string, stdout, stderr io.Writer) int {
 	}
 	say(stderr, err)
 	return exitFailure
+}
+
+// keepAll is for what needs the text of all printers at once.
+func keepAll(o *fleet.Options) {
+	o.Keep = true
+	debug.SetMemoryLimit(math.MaxInt64)
 }
 
 // maxSaid is how many bytes of what went wrong are printed.
@@ -72,7 +84,9 @@ It never writes to a configuration.`,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 	}
-	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(), newHeat(), newFlow(), newWaive(), newRules())
+	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(), newHeat(), newFlow(), newWaive(), newRules(), newCompletion())
+	root.Flags().BoolP("version", "v", false, "say which build this is")
+	root.SetVersionTemplate("preflash {{.Version}}\n")
 	ownVoice(root)
 	return group(root)
 }

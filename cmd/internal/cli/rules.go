@@ -14,7 +14,7 @@ import (
 func newRules() *cobra.Command {
 	var output outputFlag
 	cmd := &cobra.Command{
-		Use:   "rules [ID]",
+		Use:   "rules [RULE]",
 		Short: "List the rules, or show one with its formula, limits and sources",
 		Example: `  preflash rules
   preflash rules sensor-curve`,

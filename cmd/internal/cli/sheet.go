@@ -33,8 +33,20 @@ Of a folder, by default the working directory, it takes the one that lies there,
 and says what it passed over. The sheet belongs in the folder of the first file,
 or where --output says: its paths are relative to that.
 
-With --ask it asks for the blanks one by one. A SHEET that was begun before, named
-or at --output, is gone on with where blanks are left.`,
+With --ask it asks for the blanks one by one. A SHEET that was begun before,
+named or at --output, is gone on with where blanks are left.
+
+The sheet explains its keys. These it does not begin, since few need them:
+  printer.defined    names that board or build define, as ["NAME", "NAME=3"]
+  printer.undefined  names that nothing defines; a finding says where one of
+                     the two is needed (style defines)
+  printer.absent     included files that may be missing, or a link that leads
+                     nowhere, wherever they would lie
+  new.sensor.r25_tolerance, new.sensor.beta_tolerance
+                     shares of 1, 0.01 without them
+  [[waiver]]         see preflash waive
+[old] takes the keys of [new]. A file that [new] names as use holds the keys of
+[new] without "new."; the sheet's own win.`,
 		Example: `  preflash sheet --ask --output egret-03/swap.toml egret-03
   preflash sheet --ask egret-03/swap.toml
   preflash sheet --tool 1 Configuration.h Configuration_adv.h > tool-1.swap.toml`,
@@ -70,6 +82,7 @@ func (s *sheetCommand) run(cmd *cobra.Command, args []string) error {
 	if err != nil {
 		return err
 	}
+	defer c.Tree.Close()
 	for _, passed := range c.Passed {
 		say(cmd.ErrOrStderr(), "passed over: "+passed)
 	}
@@ -140,6 +153,7 @@ func (s *sheetCommand) goOn(cmd *cobra.Command, name string) error {
 	if err != nil {
 		return err
 	}
+	defer c.Tree.Close()
 	about, err := starterOf(c, c.Name(place), place)
 	if err != nil {
 		return err

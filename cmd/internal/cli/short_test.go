@@ -8,8 +8,8 @@ import (
 	"testing"
 )
 
-// What is printed of a fleet fits on two screens, and of one printer on one;
-// no error is left out of either.
+// What is printed of a fleet fits on two screens, and of one printer on one; no
+// error is left out of either, and what to do is never cut.
 func TestCheckIsShort(t *testing.T) {
 	run := func(args ...string) (string, int) {
 		var stdout bytes.Buffer
@@ -19,23 +19,26 @@ func TestCheckIsShort(t *testing.T) {
 	const fleet, one = 90, 40
 	demo := "../../../testdata/demo"
 	text, n := run(demo)
-	if n > fleet {
-		t.Errorf("the demo takes %d lines", n)
+	if n > fleet || strings.Contains(text, " …") {
+		t.Errorf("the demo takes %d lines, or is cut:\n%s", n, text)
 	}
 	for name, list := range demoFaults {
 		for _, f := range list {
-			if rule, isError := strings.CutPrefix(f, "error "); isError && !strings.Contains(text, rule+": ") {
+			if rule, isError := strings.CutPrefix(f, "error "); isError && !strings.Contains(text, "["+rule+"]") {
 				t.Errorf("%s: %s is not among\n%s", name, rule, text)
 			}
 		}
+	}
+	if text, _ := run("../../../testdata/order"); strings.Contains(text, " …") {
+		t.Errorf("the printers of the order are cut:\n%s", text)
 	}
 	sheets, err := filepath.Glob("../../../testdata/*/egret-*/swap.toml")
 	if err != nil || len(sheets) < 27 {
 		t.Fatal(sheets, err)
 	}
 	for _, sheet := range sheets {
-		if text, n := run(sheet); n > one {
-			t.Errorf("%s takes %d lines:\n%s", sheet, n, text)
+		if text, n := run(sheet); n > one || strings.Contains(text, " …") {
+			t.Errorf("%s takes %d lines, or is cut:\n%s", sheet, n, text)
 		}
 	}
 }

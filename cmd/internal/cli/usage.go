@@ -3,6 +3,7 @@ package cli
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -53,6 +54,7 @@ func ownVoice(root *cobra.Command) {
 // plainUse leaves it to the list of options to say that there are some.
 func plainUse(cmd *cobra.Command) {
 	cmd.DisableFlagsInUseLine = true
+	cmd.Flags().BoolP("help", "h", false, "say what this does, and how to call it")
 	for _, c := range cmd.Commands() {
 		plainUse(c)
 	}
@@ -118,6 +120,17 @@ func unknownCommand(cmd *cobra.Command, name string) error {
 		return fmt.Errorf("there is no command %q; did you mean %s %s?", name, cmd.CommandPath(), near)
 	}
 	return fmt.Errorf("there is no command %q; %s --help lists them", name, cmd.CommandPath())
+}
+
+// oneOf refuses a value of an option that is none of these.
+func oneOf(option, value string, known ...string) error {
+	if slices.Contains(known, value) {
+		return nil
+	}
+	if near := parser.Nearest(value, known); near != "" {
+		return fmt.Errorf("%s %q is not known; did you mean %s?", option, value, near)
+	}
+	return fmt.Errorf("%s %q is not known; choose %s", option, value, join(known))
 }
 
 // arguments demands from least to most of them; what says which, and how to

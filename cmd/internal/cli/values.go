@@ -15,7 +15,7 @@ func newValues() *cobra.Command {
 	var all bool
 	cmd := &cobra.Command{
 		Use:   "values [PATH…]",
-		Short: "Show each setting, the value that wins, where it stands, what it hides",
+		Short: "Show each setting: its value, its place, and what it hides",
 		Example: `  preflash values egret-03
   preflash values --all --format json egret-03`,
 		RunE: func(cmd *cobra.Command, args []string) error {

@@ -25,10 +25,10 @@ func newWaive() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "waive RULE [PATH…]",
 		Short: "Print a waiver of a finding to paste into the sheet",
-		Long: `Waive prints a [[waiver]] for each finding of a rule that counts, with the figure
-that it has now. Paste it at the end of the sheet. It covers the finding until it
-gets worse, or its day is over, which is a year from today at most. On a terminal
-it asks for what --reason and --until do not say.`,
+		Long: `Waive prints a [[waiver]] for each finding of a rule that counts, with the
+figure that it has now. Paste it at the end of the sheet. It covers the finding
+until it gets worse, or its day is over, which is a year from today at most. On
+a terminal it asks for what --reason and --until do not say.`,
 		Example: `  preflash waive supply-budget printers/egret-03
   preflash waive supply-budget --reason "bed and hotend never heat together" --until 2027-03-31`,
 		Args:              arguments(1, maxPaths, "the rule to waive"),

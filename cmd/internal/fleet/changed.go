@@ -253,23 +253,25 @@ func (f *Fleet) onlyChanged(folders []Target) {
 		f.Sources = nil
 		return
 	}
-	told := make(map[string]bool)
+	var notHere []string
 	for _, folder := range folders {
-		gone, notHere := histories[folder.Tree].missing(folder.Sheet, onDisk[folder.Tree])
-		for _, name := range gone {
-			if name = folder.Tree.Shown(name); !told[name] {
-				told[name] = true
-				f.gone = append(f.gone, name)
-			}
-		}
-		for _, name := range notHere {
-			if name = folder.Tree.Shown(name); !told[name] {
-				told[name] = true
-				f.problems = append(f.problems, Problem{File: name,
-					Message: "is not checked out: HEAD holds this sheet and the disk does not, so its printer is not checked; git checkout brings it back, git rm and a commit take it away"})
-			}
-		}
+		gone, missing := histories[folder.Tree].missing(folder.Sheet, onDisk[folder.Tree])
+		f.gone = append(f.gone, shownAll(folder.Tree, gone)...)
+		notHere = append(notHere, shownAll(folder.Tree, missing)...)
+	}
+	slices.Sort(f.gone) // one folder may hold another
+	slices.Sort(notHere)
+	f.gone = slices.Compact(f.gone)
+	for _, name := range slices.Compact(notHere) {
+		f.problems = append(f.problems, Problem{File: name,
+			Message: "is not checked out: HEAD holds this sheet and the disk does not, so its printer is not checked; git checkout brings it back, git rm and a commit take it away"})
 	}
 	f.each(func(i int) { f.Sources[i].load() })
-	f.Sources = slices.DeleteFunc(f.Sources, func(s *Source) bool { return s.Err == nil && !histories[s.Tree].touched(s.reading) })
+	f.Sources = slices.DeleteFunc(f.Sources, func(s *Source) bool {
+		same := s.Err == nil && !histories[s.Tree].touched(s.reading)
+		if same {
+			f.unchanged = append(f.unchanged, s.Name())
+		}
+		return same
+	})
 }

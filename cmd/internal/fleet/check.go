@@ -34,20 +34,16 @@ func (o *Options) counts(rule string) bool {
 
 // Check says what was found on every printer.
 func (f *Fleet) Check() *Result {
-	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Since: f.Options.Since, Compared: f.Options.Known != nil}
+	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Unchanged: f.unchanged, Since: f.Options.Since, Compared: f.Options.Known != nil}
 	for i, s := range f.Sources {
 		p := &r.Printers[i]
-		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Findings: slices.Clone(s.findings), every: s.every}
+		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Problem: s.problem(), Findings: slices.Clone(s.findings), every: s.every}
 		r.Fixed = append(r.Fixed, s.known.fixed...)
 		if s.Style != nil {
 			p.Style = s.Style.Name()
 		}
 		if s.NoSheet {
 			p.Begin, p.Passed = s.target.without.Begin(), s.target.without.Passed
-		}
-		if s.Err != nil {
-			problem := problemOf(s.Err)
-			p.Problem = &problem
 		}
 	}
 	r.tellOnce()
@@ -80,7 +76,7 @@ func findingOf(config parser.Config, f rules.Finding) Finding {
 	rank, danger := rules.RankOf(&f)
 	out := Finding{
 		Rule: f.Rule, Level: f.Level, Rank: rank, Danger: danger, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), Detail: parser.Clip(strings.Clone(f.Detail), maxMessage), More: f.More,
-		Values: f.Values, Waived: strings.Clone(f.Waived), same: f.Same, about: parser.Clip(f.About, maxLabel), figure: f.Figure, unknown: f.Unknown, cause: f.Cause,
+		Values: f.Values.Clone(), Waived: strings.Clone(f.Waived), same: f.Same, about: parser.Clip(f.About, maxLabel), figure: f.Figure, unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {
 		return out

@@ -35,24 +35,26 @@ const maxAbsent = 32
 // one that a folder holds; where none is named, that of the working directory. An
 // included file that is missing is taken to be one that lies elsewhere. tool is the
 // hotend, from 0. The error says what a part lacks, and what there is to choose.
+// Close the configuration's tree when done with it.
 func ReadConfiguration(names []string, root string, tool int) (*Configuration, error) {
-	first := "."
-	if len(names) > 0 {
-		first = names[0]
+	if len(names) == 0 {
+		names = []string{"."}
 	}
-	tree, root, err := treeOf(first, root)
+	tree, root, err := treeOf(names[0], root)
 	if err != nil {
 		return nil, err
 	}
-	return readConfiguration(&Configuration{Tree: tree, root: root}, names, tool)
+	c, err := readConfiguration(&Configuration{Tree: tree, root: root}, names, tool)
+	if err != nil {
+		_ = tree.Close() // it was only read
+		return nil, err
+	}
+	return c, nil
 }
 
 // readConfiguration does so in a tree that is open.
 func readConfiguration(c *Configuration, names []string, tool int) (*Configuration, error) {
-	first := "."
-	if len(names) > 0 {
-		first = names[0]
-	}
+	first := names[0]
 	inside, err := insideOf(c.root, first)
 	if err != nil {
 		return nil, err

@@ -1,7 +1,9 @@
 package fleet
 
 import (
+	"os"
 	"path"
+	"runtime/debug"
 	"slices"
 	"strings"
 	"testing"
@@ -95,6 +97,41 @@ func TestReadConfigurationRefuses(t *testing.T) {
 		if err == nil || !strings.Contains(err.Error(), tt.says) {
 			t.Errorf("%v: error %v, want one that says %q", tt.names, err, tt.says)
 		}
+	}
+}
+
+// What is refused leaves no root open; what is read leaves one, for the caller.
+func TestReadConfigurationCloses(t *testing.T) {
+	write(t, map[string]string{"a/printer.cfg": sectionsBase, "a/swap.toml": "format = 1\n[printer]\nconfig = [\"printer.cfg\"]\n", "a/empty.swap.toml": "format = 1\n"})
+	defer debug.SetGCPercent(debug.SetGCPercent(-1)) // a collection closes what is lost
+	open := func() int {
+		list, err := os.ReadDir("/proc/self/fd") // no such folder: nothing to count
+		if err != nil {
+			return 0
+		}
+		return len(list)
+	}
+	before := open()
+	if _, err := ReadConfiguration([]string{"a/gone.cfg"}, "", 0); err == nil {
+		t.Error("what is not there was read")
+	}
+	if _, _, _, err := ReadBegun("a/empty.swap.toml", ""); err == nil {
+		t.Error("a sheet without a configuration was gone on with")
+	}
+	one, err := ReadConfiguration([]string{"a/printer.cfg"}, "", 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, two, _, err := ReadBegun("a/swap.toml", "")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if during := open(); during != before && during != before+2 {
+		t.Errorf("%d roots are open, want 2", during-before)
+	}
+	_, _ = one.Tree.Close(), two.Tree.Close()
+	if after := open(); after != before {
+		t.Errorf("%d roots are still open", after-before)
 	}
 }
 

@@ -124,17 +124,15 @@ func (f *Fleet) elsewhere(sources []*patch.Source, most int) (e elsewhere) {
 	}
 	others := &Fleet{Options: f.Options}
 	for _, tree := range f.trees {
-		walked := 0
-		tree.Walk(".", func(file string) bool {
-			if walked++; walked > most {
-				e.err = &parser.Error{File: tree.Shown("."), Message: fmt.Sprintf("holds more than %d files, so whether another sheet reads what this diff changes cannot be told; name a smaller folder with --root", most)}
-			}
-			if t := (Target{Tree: tree, Sheet: file}); isSheet(path.Base(file)) && !named[t.Shown()] {
+		if !walkSheets(tree, most, func(file string) bool {
+			if t := (Target{Tree: tree, Sheet: file}); !named[t.Shown()] {
 				named[t.Shown()] = true
 				others.Sources = append(others.Sources, newSource(t, f.Options))
 			}
-			return e.err == nil
-		}, func(error) { e.folders++ })
+			return true
+		}, func(error) { e.folders++ }) {
+			e.err = &parser.Error{File: tree.Shown("."), Message: fmt.Sprintf("holds more than %d files, so whether another sheet reads what this diff changes cannot be told; name a smaller folder with --root", most)}
+		}
 	}
 	var mu sync.Mutex
 	others.each(func(i int) {

@@ -149,6 +149,17 @@ func isSheet(base string) bool {
 	return base == "swap.toml" || strings.HasSuffix(base, ".swap.toml")
 }
 
+// walkSheets calls do for every sheet of a tree, in passing at most so many files,
+// until it says no. It reports whether that was enough.
+func walkSheets(tree *parser.Tree, most int, do func(sheet string) bool, failed func(error)) bool {
+	walked := 0
+	tree.Walk(".", func(file string) bool {
+		walked++
+		return walked <= most && (!isSheet(path.Base(file)) || do(file))
+	}, failed)
+	return walked <= most
+}
+
 // boundOf returns the absolute path of the root that bounds the reading of a
 // path: the one that is given, else rootOf.
 func boundOf(abs, root string) (string, error) {
@@ -174,15 +185,8 @@ func insideOf(root, name string) (string, error) {
 // rootOf returns the nearest parent of a path that holds .git, else the
 // working directory.
 func rootOf(abs string) string {
-	for dir := abs; ; {
-		if _, err := os.Lstat(filepath.Join(dir, ".git")); err == nil {
-			return dir
-		}
-		parent := filepath.Dir(dir)
-		if parent == dir {
-			break
-		}
-		dir = parent
+	if top := parser.RepositoryOf(abs); top != "" {
+		return top
 	}
 	if wd, err := os.Getwd(); err == nil {
 		return wd
@@ -245,11 +249,19 @@ func (c *Configuration) Begin() string {
 
 // typedAll names files as a person types them.
 func typedAll(tree *parser.Tree, files []string) string {
-	list := make([]string, len(files))
-	for i, name := range files {
-		list[i] = patch.Typed(tree.Shown(name))
+	list := shownAll(tree, files)
+	for i, name := range list {
+		list[i] = patch.Typed(name)
 	}
 	return strings.Join(list, " ")
+}
+
+func shownAll(tree *parser.Tree, files []string) []string {
+	list := make([]string, len(files))
+	for i, name := range files {
+		list[i] = tree.Shown(name)
+	}
+	return list
 }
 
 // needsSheet is the error of a command that cannot do without a sheet.

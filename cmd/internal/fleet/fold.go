@@ -151,7 +151,7 @@ func (s *Source) unsettled(first *Finding, keys []parser.Key, answered bool) (me
 	const told = 2
 	list := strings.Join(names[:min(len(names), told)], ", the ")
 	if n := len(names) - told; n > 0 {
-		list += fmt.Sprintf(" and %d more settings", n)
+		list += fmt.Sprintf(" and %d more", n)
 		detail = "cannot tell the " + strings.Join(names, ", the ") + ". "
 	}
 	message, rest := rules.Brief(fmt.Sprintf("look %s up in the board's pin file or the build's flags: on it hang the %s", cause.Name, list))

@@ -12,6 +12,8 @@ import (
 	"strings"
 	"syscall"
 	"time"
+
+	"preflash/parser"
 )
 
 // What git is asked, and how, so that nothing in a repository can make it run
@@ -51,16 +53,9 @@ const (
 // openRepository finds the repository that holds a folder, which is free of
 // links. Close takes away what it made.
 func openRepository(dir string) (*repository, error) {
-	top := dir
-	for {
-		if _, err := os.Lstat(filepath.Join(top, ".git")); err == nil {
-			break
-		}
-		parent := filepath.Dir(top)
-		if parent == top {
-			return nil, fmt.Errorf("--changed-since needs a git repository, and %s lies in none", filepath.ToSlash(dir))
-		}
-		top = parent
+	top := parser.RepositoryOf(dir)
+	if top == "" {
+		return nil, fmt.Errorf("--changed-since needs a git repository, and %s lies in none", filepath.ToSlash(dir))
 	}
 	r := &repository{top: top}
 	if err := r.locate(); err != nil {
@@ -236,12 +231,8 @@ func (r *repository) commit(rev string) (string, error) {
 		return "", unknown
 	}
 	hash := name
-	for _, place := range []string{"", "refs/", "refs/tags/", "refs/heads/", "refs/remotes/", "refs/remotes/*/HEAD"} {
-		full := place + name
-		if strings.Contains(place, "*") {
-			full = strings.Replace(place, "*", name, 1)
-		}
-		found, err := r.ref(full)
+	for _, place := range []string{"*", "refs/*", "refs/tags/*", "refs/heads/*", "refs/remotes/*", "refs/remotes/*/HEAD"} {
+		found, err := r.ref(strings.Replace(place, "*", name, 1))
 		if err != nil {
 			return "", err
 		}

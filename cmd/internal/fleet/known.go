@@ -166,7 +166,7 @@ func (k *Known) mark(s *Source, every []Finding, o *Options) {
 		now := entryOf(name, tool, f, k.today)
 		if was != nil && k.holds(was, f) {
 			f.Baseline, f.Known = Unchanged, was.Since
-			if f.figure.Given() && was.Figure != nil && f.figure.Worse != rules.Never && *was.Figure != *now.Figure {
+			if f.figure.Given() && was.Figure != nil && *was.Figure != *now.Figure {
 				f.Baseline = Updated
 			}
 			now.Since = was.Since

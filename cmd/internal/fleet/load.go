@@ -3,11 +3,10 @@ package fleet
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"runtime"
+	"strings"
+	"sync"
 	"sync/atomic"
-
-	"golang.org/x/sync/errgroup"
 
 	"preflash/parser"
 	"preflash/parser/sheet"
@@ -21,9 +20,10 @@ type Fleet struct {
 	Sources []*Source
 	Options Options
 
-	problems []Problem // folders and paths that led to nothing
-	gone     []string  // sheets that the revision of the options held, as shown
-	trees    map[string]*parser.Tree
+	problems  []Problem // folders and paths that led to nothing
+	gone      []string  // sheets that the revision of the options held, as shown
+	unchanged []string  // the names of printers that the options left out, since nothing changed
+	trees     map[string]*parser.Tree
 }
 
 // Source is one sheet and the printer that it names, as far as they could be
@@ -45,7 +45,7 @@ type Source struct {
 
 // keptBytes is how much text of configurations is kept for the proof, unless
 // all is. What goes over it is read again where the proof needs it.
-const keptBytes = 64 << 20
+const keptBytes = 8 << 20
 
 // Load finds the sheets that the paths name, reads every printer and checks it.
 // One that cannot be read hides no other. progress, if not nil, is called after
@@ -131,18 +131,17 @@ func (f *Fleet) Close() {
 func (f *Fleet) each(do func(i int)) {
 	workers := min(cmp.Or(max(f.Options.Jobs, 0), runtime.GOMAXPROCS(0)), len(f.Sources))
 	var next atomic.Int64
-	work := func() error {
+	work := func() {
 		for i := int(next.Add(1)) - 1; i < len(f.Sources); i = int(next.Add(1)) - 1 {
 			do(i)
 		}
-		return nil // do keeps its own errors
 	}
-	var group errgroup.Group
+	var group sync.WaitGroup
 	for range workers - 1 {
 		group.Go(work)
 	}
-	_ = work() // waking another thread would take longer than one printer
-	_ = group.Wait()
+	work() // waking another thread would take longer than one printer
+	group.Wait()
 }
 
 // load reads the sheet and the configuration that it names. With an error the
@@ -193,12 +192,17 @@ func (s *Source) loadBare(tree *parser.Tree) {
 // read reports whether the configuration could be read, if not whole.
 func (s *Source) read() bool { return s.Config != nil }
 
-// forget lets go of the text. What the proof needs without it stays.
+// forget lets go of the text. What tells whether the printer asks for a change
+// stays; the proof reads the rest again.
 func (s *Source) forget() {
 	s.Config = nil
-	for i := range s.Findings {
-		s.Findings[i].At = parser.Span{}
+	var asked []rules.Finding
+	for _, f := range s.Findings {
+		if len(f.Changes) > 0 {
+			asked = append(asked, rules.Finding{Rule: f.Rule, Changes: f.Changes, Waived: f.Waived})
+		}
 	}
+	s.Findings = asked
 }
 
 // inputs lists what was opened or looked for, as shown.
@@ -221,6 +225,15 @@ func (s *Source) Name() string {
 	return s.Sheet.Printer.Name.Value
 }
 
+// problem is why it could not be read, or not whole; nil where it could.
+func (s *Source) problem() *Problem {
+	if s.Err == nil {
+		return nil
+	}
+	p := problemOf(s.Err)
+	return &p
+}
+
 // Input is what the rules looked at; nil where it could not be read.
 func (s *Source) Input() *rules.Input {
 	if !s.read() {
@@ -235,15 +248,19 @@ var known = styles.All
 // styleOf returns the style that the sheet names, else the one that a file
 // looks like.
 func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, error) {
-	var names string
+	var names []string
 	for _, style := range known() {
 		if s.Printer.Style.Value == style.Name() {
 			return style, nil
 		}
-		names += fmt.Sprintf(" %q", style.Name())
+		names = append(names, style.Name())
 	}
 	if s.Printer.Style.Given {
-		return nil, parser.Errorf(s.Printer.Style.At, "printer.style is %q; the styles are%s", s.Printer.Style.Value, names)
+		meant := "the styles are " + strings.Join(names, " and ")
+		if near := parser.Nearest(s.Printer.Style.Value, names); near != "" {
+			meant = "did you mean " + near + "?"
+		}
+		return nil, parser.Errorf(s.Printer.Style.At, "printer.style is %q; %s", s.Printer.Style.Value, meant)
 	}
 	for _, name := range s.Printer.Config {
 		f, err := t.Open(name.Value)

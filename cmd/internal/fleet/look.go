@@ -226,7 +226,6 @@ func nearest(one *Configuration, list []*Configuration) int {
 			n++
 		}
 		for m := 1; m <= len(a)-n && m <= len(b)-n && a[len(a)-m] == b[len(b)-m]; m++ {
-			most = max(most, -1)
 			n++
 		}
 		if n > most {

@@ -66,14 +66,11 @@ func (c *Configuration) NameFor(place string) string {
 		name += fmt.Sprintf("-tool-%d", c.Printer().Tool)
 	}
 	taken := make(map[string]bool)
-	walked := 0
-	c.Tree.Walk(".", func(file string) bool {
-		if walked++; isSheet(path.Base(file)) && file != place {
-			if f, err := c.Tree.Open(file); err == nil {
-				taken[nameIn(f)] = true
-			}
+	walkSheets(c.Tree, maxWalked, func(file string) bool {
+		if f, err := c.Tree.Open(file); err == nil && file != place {
+			taken[nameIn(f)] = true
 		}
-		return walked < maxWalked
+		return true
 	}, func(error) {})
 	free := name
 	for n := 2; taken[free]; n++ {

@@ -52,16 +52,13 @@ func namedBy(file, root string, most int) (string, error) {
 		return "", fmt.Errorf("%s cannot be told from a configuration (%w)", file, err)
 	}
 	info, _ := os.Lstat(abs)
-	walked := 0
 	var named string
-	tree.Walk(".", func(name string) bool {
-		walked++
-		if isSheet(path.Base(name)) && readsFile(Target{Tree: tree, Sheet: name}, inside, real, info) {
+	if !walkSheets(tree, most, func(name string) bool {
+		if readsFile(Target{Tree: tree, Sheet: name}, inside, real, info) {
 			named = tree.Shown(name)
 		}
-		return named == "" && walked <= most
-	}, func(error) {})
-	if walked > most {
+		return named == ""
+	}, func(error) {}) {
 		return "", fmt.Errorf("whether a sheet names %s cannot be told: there are more than %d files below %s; name a new file", file, most, filepath.ToSlash(bound))
 	}
 	return named, nil

@@ -10,12 +10,13 @@ import (
 
 // Result is what a run over some printers found. Reports are functions of it.
 type Result struct {
-	Printers []Printer
-	Since    string   // the revision, where only what changed since it was checked
-	Gone     []string // sheets that the revision held and HEAD does not, as shown
-	Compared bool     // with a file of known findings
-	Fixed    []Fixed  // known findings that are gone
-	Version  string
+	Printers  []Printer
+	Since     string   // the revision, where only what changed since it was checked
+	Unchanged []string // the printers of which nothing changed since then, so that they were not checked
+	Gone      []string // sheets that the revision held and HEAD does not, as shown
+	Compared  bool     // with a file of known findings
+	Fixed     []Fixed  // known findings that are gone
+	Version   string
 }
 
 // Printer is one sheet and what it led to.

@@ -31,6 +31,11 @@ func ReadBegun(name, root string) (text string, c *Configuration, place string, 
 	if err != nil {
 		return "", nil, "", err
 	}
+	defer func() {
+		if err != nil {
+			_ = tree.Close() // it was only read
+		}
+	}()
 	if place, err = insideOf(root, name); err != nil {
 		return "", nil, "", err
 	}

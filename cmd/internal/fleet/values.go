@@ -22,11 +22,7 @@ func ReadValues(paths []string, o Options, all bool) []Values {
 	var list []Values
 	for _, s := range f.Sources {
 		s.load()
-		v := Values{Name: s.Name(), Sheet: s.Owner, Inputs: s.inputs()}
-		if s.Err != nil {
-			p := problemOf(s.Err)
-			v.Problem = &p
-		}
+		v := Values{Name: s.Name(), Sheet: s.Owner, Inputs: s.inputs(), Problem: s.problem()}
 		if s.read() {
 			for _, file := range s.Config.Printer().Files {
 				v.Files = append(v.Files, file.Name)

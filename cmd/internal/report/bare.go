@@ -34,7 +34,7 @@ func withoutSheet(list []*fleet.Printer) string {
 	for _, p := range list[:min(len(list), maxBegin)] {
 		begin = append(begin, p.Begin)
 	}
-	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, temperatures, heater, supply, gains, watches, fan and nozzle height, and preflash diff prints the changes. Begin one: %s",
+	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, temperatures, heater, supply, gains, runaway protection, fan and nozzle height, and preflash diff prints the changes. Begin one: %s",
 		more, strings.Join(begin, "; or "))
 	if n := len(list) - len(begin); n > 0 {
 		text += fmt.Sprintf(" (%d more have none either)", n)

@@ -22,12 +22,13 @@ import (
 const schemaVersion = 1
 
 type resultJSON struct {
-	Schema   int           `json:"schema"`
-	Tool     toolJSON      `json:"tool"`
-	Printers []printerJSON `json:"printers"`
-	Gone     []string      `json:"gone,omitempty"`
-	Fixed    []fixedJSON   `json:"fixed,omitempty"`
-	Summary  summaryJSON   `json:"summary"`
+	Schema    int           `json:"schema"`
+	Tool      toolJSON      `json:"tool"`
+	Printers  []printerJSON `json:"printers"`
+	Unchanged []string      `json:"unchanged,omitempty"`
+	Gone      []string      `json:"gone,omitempty"`
+	Fixed     []fixedJSON   `json:"fixed,omitempty"`
+	Summary   summaryJSON   `json:"summary"`
 }
 
 type toolJSON struct {
@@ -98,11 +99,12 @@ type summaryJSON struct {
 func JSON(w io.Writer, r *fleet.Result) error {
 	s := r.Summary()
 	out := resultJSON{
-		Schema:   schemaVersion,
-		Tool:     toolJSON{"preflash", r.Version},
-		Printers: make([]printerJSON, len(r.Printers)),
-		Gone:     r.Gone,
-		Summary:  summaryJSON{s.Printers, s.Unreadable, s.Errors, s.Warnings, s.Notes},
+		Schema:    schemaVersion,
+		Tool:      toolJSON{"preflash", r.Version},
+		Printers:  make([]printerJSON, len(r.Printers)),
+		Unchanged: r.Unchanged,
+		Gone:      r.Gone,
+		Summary:   summaryJSON{s.Printers, s.Unreadable, s.Errors, s.Warnings, s.Notes},
 	}
 	for _, f := range r.Fixed {
 		out.Fixed = append(out.Fixed, fixedJSON{f.Printer, f.Sheet, f.Rule, f.Setting, f.Since})

@@ -17,6 +17,9 @@ func Lead(p *patch.Plan) []string {
 		"findings below are gone and no new error came up.",
 		"",
 	}
+	if len(p.Worse) > 0 {
+		lines[2] = "findings below are gone, and what is an error then stands below them."
+	}
 	for i, r := range p.Reasons {
 		// A later round may ask for the same settings again; its word is the last.
 		if !slices.ContainsFunc(p.Reasons[i+1:], r.Renewed) {

@@ -8,67 +8,108 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/parser"
 	"preflash/patch"
+	"preflash/rules"
 )
 
 // A review comment has to stay short enough to be accepted and read: forges
 // take 65,536 characters or so (from memory).
 const (
 	maxComment = 59_000 // bytes, all together
-	maxShown   = 50     // findings and unreadable printers, the worst ones
 	maxDiff    = 30_000 // bytes of the diff as it is shown
+	maxAction  = 200    // bytes of what a finding in brief says
 )
 
-// review is Markdown that stays short: what has no room any more is left out.
-type review struct {
-	bytes.Buffer
-	shown, left int // findings and problems
-}
-
-// item adds what is wrong, where there is room, below a head that is not there
-// yet.
-func (c *review) item(n int, head *string, text string) {
-	if c.shown >= maxShown || c.Len()+len(*head)+len(text) > maxComment-maxDiff {
-		c.left += n
-		return
-	}
-	c.shown++
-	c.WriteString(*head + text)
-	*head = ""
+// item is one line of a review: what cannot be read, what is gone, or a finding.
+type item struct {
+	title string // of its section
+	level rules.Level
+	count int
+	full  string
+	brief string // what to do
+	text  string // the one that is shown
 }
 
 // Markdown prints a result as a comment for a review: the verdict, what cannot
 // be read, then the findings of all printers in the order of danger, then the
 // diff, folded in. Text from configurations is escaped so that it can neither
-// format, link, mention nor hide anything. The whole is less than 60,000 bytes.
+// format, link, mention nor hide anything. The whole is less than 60,000 bytes:
+// where that is too little, notes say only what to do, then warnings, then errors;
+// the diff goes next. Only then are findings left out, notes first.
 func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
-	var c review
-	fmt.Fprintf(&c, "**Preflash:** %s\n", markdown(verdict(r)))
-	head := "\n### Cannot be read\n\n"
-	for i := range r.Printers {
-		if p := &r.Printers[i]; p.Problem != nil {
-			for _, one := range p.Problem.Each() {
-				c.item(1, &head, fmt.Sprintf("- **error** %s, %s: %s\n", markdown(p.Name), code(placeText(one.File, one.Line)), markdown(one.Message)))
+	var b bytes.Buffer
+	fmt.Fprintf(&b, "**Preflash:** %s\n", markdown(verdict(r)))
+	items := itemsOf(r)
+	left := shorten(items, maxComment-maxDiff-b.Len(), maxComment-b.Len()-reserve)
+	title := ""
+	for _, one := range items {
+		if one.text != "" && one.title != title {
+			title = one.title
+			fmt.Fprintf(&b, "\n### %s\n\n", title)
+		}
+		b.WriteString(one.text)
+	}
+	if left > 0 {
+		fmt.Fprintf(&b, "\nNot listed here: %s. Run `preflash check` to see all.\n", plural(left, "finding"))
+	}
+	markdownDiff(&b, diff, min(maxDiff, maxComment-b.Len()))
+	_, err := w.Write(b.Bytes())
+	return err
+}
+
+// reserve is how many bytes the headings take, and what is said of what is not
+// there.
+const reserve = 1000
+
+// shorten chooses the text of each item, so that all have room together with a
+// diff, else without one, and returns how many findings have none even so.
+func shorten(items []item, beside, alone int) (left int) {
+	size := 0
+	for i := range items {
+		items[i].text = items[i].full
+		size += len(items[i].full)
+	}
+	for level := rules.Note; level <= rules.Error; level++ {
+		for i := len(items) - 1; i >= 0; i-- {
+			if one := &items[i]; size > beside && one.level == level && len(one.brief) < len(one.text) {
+				size += len(one.brief) - len(one.text)
+				one.text = one.brief
 			}
 		}
 	}
-	head = "\n### No longer checked\n\n"
-	for _, sheet := range r.Gone {
-		c.item(1, &head, fmt.Sprintf("- **gone** %s\n", code(sheet)))
-	}
-	title := ""
-	for _, f := range everyPrinters(r) {
-		if t := dangerTitle(f.Finding); t != title {
-			title, head = t, "\n### "+t+"\n\n"
+	for level := rules.Note; level <= rules.Error; level++ {
+		for i := len(items) - 1; i >= 0; i-- {
+			if one := &items[i]; size > alone && one.level == level {
+				size -= len(one.text)
+				one.text = ""
+				left += one.count
+			}
 		}
-		c.item(f.Count(), &head, markdownFinding(f))
 	}
-	if c.left > 0 {
-		fmt.Fprintf(&c, "\nNot listed here: %s. Run `preflash check` to see all.\n", plural(c.left, "finding"))
+	return left
+}
+
+func itemsOf(r *fleet.Result) []item {
+	var items []item
+	for i := range r.Printers {
+		if p := &r.Printers[i]; p.Problem != nil {
+			for _, one := range p.Problem.Each() {
+				head := fmt.Sprintf("- **error** %s, ", markdown(p.Name))
+				items = append(items, item{title: "Cannot be read", level: rules.Error, count: 1,
+					full:  head + code(placeText(one.File, one.Line)) + ": " + markdown(one.Message) + "\n",
+					brief: head + markdown(parser.Clip(action(one.Message), maxAction)) + "\n"})
+			}
+		}
 	}
-	markdownDiff(&c.Buffer, diff)
-	_, err := w.Write(c.Bytes())
-	return err
+	for _, sheet := range r.Gone {
+		text := fmt.Sprintf("- **gone** %s\n", code(sheet))
+		items = append(items, item{title: "No longer checked", level: rules.Error, count: 1, full: text, brief: text})
+	}
+	for _, f := range everyPrinters(r) {
+		items = append(items, item{title: dangerTitle(f.Finding), level: f.Level, count: f.Count(), full: markdownFinding(f), brief: markdownBrief(f)})
+	}
+	return items
 }
 
 // ofPrinter is a finding and the printer that has it.
@@ -101,8 +142,8 @@ func dangerTitle(f *fleet.Finding) string {
 	return f.Danger.Text()
 }
 
-func markdownFinding(f ofPrinter) string {
-	b := new(strings.Builder)
+// markdownHead is how the line of a finding begins.
+func markdownHead(f ofPrinter) string {
 	word := f.Level.String()
 	if f.Waived != "" {
 		word = "waived " + word
@@ -110,7 +151,17 @@ func markdownFinding(f ofPrinter) string {
 	if f.Known != "" {
 		word = "known " + word
 	}
-	fmt.Fprintf(b, "- **%s** %s, %s", word, markdown(f.printer.Name), f.Rule)
+	return fmt.Sprintf("- **%s** %s, %s", word, markdown(f.printer.Name), f.Rule)
+}
+
+// markdownBrief is a finding in brief: what to do.
+func markdownBrief(f ofPrinter) string {
+	return markdownHead(f) + ": " + markdown(parser.Clip(action(f.Message), maxAction)) + "\n"
+}
+
+func markdownFinding(f ofPrinter) string {
+	b := new(strings.Builder)
+	b.WriteString(markdownHead(f))
 	if place := placeText(f.Region.File, f.Region.Line); place != "" {
 		fmt.Fprintf(b, " at %s", code(place))
 	}
@@ -132,8 +183,9 @@ func markdownFinding(f ofPrinter) string {
 }
 
 // markdownDiff shows the diff in a fence longer than any run of its backticks,
-// with hidden characters escaped: it is for reading.
-func markdownDiff(b *bytes.Buffer, diff []byte) {
+// with hidden characters escaped: it is for reading. It takes that many bytes of
+// room at most.
+func markdownDiff(b *bytes.Buffer, diff []byte, room int) {
 	if len(diff) == 0 {
 		return
 	}
@@ -146,7 +198,7 @@ func markdownDiff(b *bytes.Buffer, diff []byte) {
 		text.WriteString(line + "\n")
 	}
 	fence := fenceFor(text.String(), 3)
-	if text.Len()+2*len(fence) > maxDiff-200 {
+	if text.Len()+2*len(fence) > room-200 {
 		fmt.Fprintf(b, "\nThe diff is too long for a comment (%d lines). Run `preflash diff` to see it.\n", bytes.Count(diff, []byte("\n")))
 		return
 	}

@@ -50,20 +50,45 @@ func TestMarkdownEscapes(t *testing.T) {
 	}
 }
 
-func TestMarkdownStaysShort(t *testing.T) {
-	r := &fleet.Result{}
-	for range 40 {
-		f := fleet.Finding{Rule: "sensor-curve", Level: rules.Error, Message: "too hot"}
-		r.Printers = append(r.Printers, fleet.Printer{Name: "egret-01", Findings: []fleet.Finding{f, f, f}})
-	}
-	got := markdownOf(t, r, bytes.Repeat([]byte("+x\n"), 20000))
-	if n := strings.Count(got, "- **error**"); n != maxShown {
-		t.Errorf("%d findings are listed", n)
-	}
-	for _, want := range []string{"Not listed here: 70 findings.", "The diff is too long for a comment (20000 lines)."} {
-		if !strings.Contains(got, want) {
-			t.Errorf("lacks %q", want)
+// None is left out while each has room for a line: first notes say only what to
+// do, then warnings, then errors.
+func TestMarkdownLeavesNoneOut(t *testing.T) {
+	message := "lower the max temp: " + strings.Repeat("why ", 30)
+	for _, tt := range []struct {
+		printers                         int
+		errors, warnings, notes, reasons int // that are shown
+		says                             string
+	}{
+		{50, 50, 50, 50, 150, "+x"},
+		{70, 70, 70, 70, 142, "+x"},
+		{150, 150, 150, 150, 32, "+x"},
+		{200, 200, 200, 200, 0, "+x"},
+		{400, 400, 400, 240, 0, "Not listed here: 160 findings."},
+	} {
+		r := &fleet.Result{}
+		for range tt.printers {
+			p := fleet.Printer{Name: "egret-01"}
+			for _, level := range []rules.Level{rules.Error, rules.Warning, rules.Note} {
+				p.Findings = append(p.Findings, fleet.Finding{Rule: "temp-ceiling", Level: level, Message: message})
+			}
+			r.Printers = append(r.Printers, p)
 		}
+		got := markdownOf(t, r, []byte("+x\n"))
+		for word, want := range map[string]int{"error": tt.errors, "warning": tt.warnings, "note": tt.notes} {
+			if n := strings.Count(got, "- **"+word+"** egret-01, temp-ceiling: lower the max temp"); n != want {
+				t.Errorf("%d printers: %d of the %ss are listed, want %d", tt.printers, n, word, want)
+			}
+		}
+		if n := strings.Count(got, "why why"+strings.Repeat(" why", 28)); n != tt.reasons {
+			t.Errorf("%d printers: %d findings say why, want %d", tt.printers, n, tt.reasons)
+		}
+		if !strings.Contains(got, tt.says) || len(got) > maxComment {
+			t.Errorf("%d printers: %d bytes, or it lacks %q", tt.printers, len(got), tt.says)
+		}
+	}
+	got := markdownOf(t, &fleet.Result{}, bytes.Repeat([]byte("+x\n"), 20000))
+	if want := "The diff is too long for a comment (20000 lines)."; !strings.Contains(got, want) {
+		t.Errorf("lacks %q", want)
 	}
 }
 

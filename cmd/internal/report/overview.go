@@ -35,7 +35,7 @@ func rank(r *fleet.Result) []ranked {
 				continue
 			}
 			if row.class == 2 {
-				row.class, row.place, row.says = 1, f.Rank, patch.Visible(f.Rule+": "+f.Message)
+				row.class, row.place, row.says = 1, f.Rank, patch.Visible(f.Message)
 			}
 			row.levels[f.Level] += f.Count()
 		}

@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // CurvesText lists the known curves, and their sources once below.
@@ -110,8 +111,8 @@ func ComparisonText(w io.Writer, c Comparison) error {
 	if worst.ErrorC == 0 {
 		b.WriteString("\nThey read the same.\n")
 	} else {
-		fmt.Fprintf(&b, "\nWorst: %.1f °C indicated is %.1f °C, %.1f K %s than shown.\n",
-			worst.IndicatedC, worst.ActualC, math.Abs(worst.ErrorC), direction(worst.ErrorC))
+		fmt.Fprintf(&b, "\nWorst: %s indicated is %s, %s %s than shown.\n",
+			unit.Celsius(worst.IndicatedC), unit.Celsius(worst.ActualC), unit.Kelvin(math.Abs(worst.ErrorC)), direction(worst.ErrorC))
 	}
 	for _, k := range []sensor.Known{c.Real, c.Believed} {
 		if c.ToC > k.HighC || c.FromC < k.LowC {

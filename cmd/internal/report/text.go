@@ -76,14 +76,16 @@ func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 const room = 31
 
 // closeness is how closely a printer's findings are looked at. A finding in full
-// takes a few lines; else it is cut to one.
+// takes a few lines; else only what to do.
 type closeness uint8
 
 const (
 	notesToo closeness = iota // all that counts, in full
 	noNotes                   // errors and warnings in full
 	errorsFull
-	threeFull // the three worst in full
+	threeFull // the three worst in full, then two, then one
+	twoFull
+	oneFull
 	oneLine
 )
 
@@ -152,27 +154,28 @@ func (p *textPrinter) hint(r *fleet.Result, many bool) string {
 }
 
 // overview prints a line a printer, worst first: its errors, warnings and notes,
-// its name and its worst finding.
+// its name and what to do about its worst finding.
 func (p *textPrinter) overview(r *fleet.Result) {
 	rows := rank(r)
-	p.out.WriteString("err. warn. notes  printer and its worst finding\n")
+	p.out.WriteString("err. warn. notes  printer and what to do first\n")
 	wide := 0
 	for _, row := range rows {
 		wide = max(wide, utf8.RuneCountInString(patch.Visible(row.name)))
 	}
 	wide = min(wide, 24)
 	for _, row := range rows {
-		head := fmt.Sprintf("%4s %5s %5s  %-*s  ", dash(row.levels[rules.Error]), dash(row.levels[rules.Warning]), dash(row.levels[rules.Note]), wide, patch.Visible(row.name))
-		p.out.WriteString(clip(head+row.says, p.Width) + "\n")
+		head := fmt.Sprintf("%4s %5s %5s  %-*s  ", dash(row.levels[rules.Error]), dash(row.levels[rules.Warning]),
+			dash(row.levels[rules.Note]), wide, clip(patch.Visible(row.name), wide))
+		p.out.WriteString(head + fit(row.says, max(20, p.Width-utf8.RuneCountInString(head))) + "\n")
 	}
 }
 
-// clip cuts a line at so many characters.
-func clip(line string, width int) string {
-	if runes := []rune(line); len(runes) > width {
+// clip cuts a name at so many characters.
+func clip(name string, width int) string {
+	if runes := []rune(name); len(runes) > width {
 		return string(runes[:width-1]) + "…"
 	}
-	return line
+	return name
 }
 
 type textPrinter struct {
@@ -210,7 +213,7 @@ func (p *textPrinter) printer(printer *fleet.Printer, show []*fleet.Finding, lev
 		fmt.Fprintf(p.out, "%s\n", head)
 	}
 	for i, same := range alike(show) {
-		if level == oneLine || level == threeFull && i >= 3 || level == errorsFull && same[0].Level < rules.Error {
+		if level >= threeFull && i >= int(oneLine-level) || level == errorsFull && same[0].Level < rules.Error {
 			p.brief(same)
 			continue
 		}
@@ -221,13 +224,17 @@ func (p *textPrinter) printer(printer *fleet.Printer, show []*fleet.Finding, lev
 	}
 }
 
-// brief prints findings that are alike on one line, as far as it goes.
+// brief prints of findings that are alike what to do, of the reason what has room
+// beside it, and the rule.
 func (p *textPrinter) brief(same []*fleet.Finding) {
 	f := same[0]
 	word, colour := levelWord(f)
-	pad := strings.Repeat(" ", max(0, margin-2-len(word)))
-	line := clip(patch.Visible(f.Rule+": "+f.Message), p.Width-margin)
-	p.out.WriteString(pad + p.paint(colour, word) + "  " + line + "\n")
+	message := patch.Visible(f.Message)
+	text, rule := action(message), " ["+f.Rule+"]"
+	if room := p.Width - margin - len(rule); utf8.RuneCountInString(text) <= room {
+		text = fit(message, room)
+	}
+	p.entry(word, colour, text+rule)
 	if f.Aside != "" {
 		p.line("Also", f.Aside)
 	}

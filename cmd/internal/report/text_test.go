@@ -68,9 +68,9 @@ func TestVerdict(t *testing.T) {
 	}{
 		{"no printer", nil, "no printer was checked."},
 		{"clean", []fleet.Printer{printer()}, "nothing to change on 1 printer."},
-		{"unread", []fleet.Printer{unread}, "no printer was checked. Fix first what cannot be read, or not whole: egret-09. Nothing is known of what stands there."},
+		{"not read", []fleet.Printer{unread}, "no printer was checked. Fix first what cannot be read, or not whole: egret-09. Nothing is known of what stands there."},
 		{"no sheet", []fleet.Printer{{Problem: &fleet.Problem{}}}, "no printer was checked."},
-		{"unread and clean", []fleet.Printer{unread, printer()}, "nothing to change on 1 printer. Fix first what cannot be read, or not whole: egret-09. Nothing is known of what stands there."},
+		{"not read and clean", []fleet.Printer{unread, printer()}, "nothing to change on 1 printer. Fix first what cannot be read, or not whole: egret-09. Nothing is known of what stands there."},
 		{"waived", []fleet.Printer{printer(finding(rules.Error, "x", "why"))}, "nothing to change on 1 printer. Waived, not counted: 1."},
 		{"note", []fleet.Printer{printer(finding(rules.Note, "", ""))}, "1 note on 1 of 1 printer. The notes ask for no change."},
 		{"changes", []fleet.Printer{printer(finding(rules.Error, "x", ""), finding(rules.Note, "", "")), printer()}, "1 error and 1 note on 1 of 2 printers. Do not heat before the errors are fixed. Next: preflash diff prints the changes to review."},
@@ -87,6 +87,72 @@ func TestVerdict(t *testing.T) {
 				t.Errorf("got  %q\nwant %q", got, tt.want)
 			}
 		})
+	}
+}
+
+// The verdict names what was not checked, and says when nothing changed.
+func TestVerdictSinceARevision(t *testing.T) {
+	broken := fleet.Printer{Name: "egret-09", Sheet: "swap.toml", Problem: &fleet.Problem{}}
+	tests := []struct {
+		name string
+		r    fleet.Result
+		want string
+	}{
+		{"none", fleet.Result{}, "nothing changed since main, so no printer was checked."},
+		{"all the same", fleet.Result{Unchanged: []string{"egret-01", "egret-02"}}, "nothing changed since main, so no printer was checked: egret-01, egret-02."},
+		{"some the same", fleet.Result{Unchanged: []string{"egret-01"}, Printers: []fleet.Printer{{Name: "egret-02"}}},
+			"nothing to change on 1 printer. Not checked, since nothing changed in them since main: egret-01."},
+		{"some cannot be read", fleet.Result{Unchanged: []string{"egret-01"}, Printers: []fleet.Printer{broken}},
+			"no printer was checked. Not checked, since nothing changed in them since main: egret-01. Fix first what cannot be read, or not whole: egret-09. Nothing is known of what stands there."},
+		{"gone", fleet.Result{Gone: []string{"a/swap.toml", "b/swap.toml"}, Unchanged: []string{"egret-01"}},
+			"nothing changed since main, so no printer was checked: egret-01. No longer checked, since the sheet is gone since main: a/swap.toml, b/swap.toml."},
+	}
+	for _, tt := range tests {
+		tt.r.Since = "main"
+		if got := verdict(&tt.r); got != tt.want {
+			t.Errorf("%s:\ngot  %q\nwant %q", tt.name, got, tt.want)
+		}
+	}
+}
+
+// A long name leaves room for what to do, and is cut at its end.
+func TestOverviewOfLongNames(t *testing.T) {
+	f := fleet.Finding{Rule: "temp-ceiling", Level: rules.Error, Message: "lower the max temp: it is 300 °C"}
+	r := &fleet.Result{Printers: []fleet.Printer{{Name: "bench-1", Findings: []fleet.Finding{f}}, {Name: "the one by the window, left of the door", Findings: []fleet.Finding{f}}}}
+	got := text(t, r, TextOptions{})
+	for _, want := range []string{
+		"   1     -     -  bench-1                   lower the max temp: it is 300 °C\n",
+		"   1     -     -  the one by the window, …  lower the max temp: it is 300 °C\n",
+	} {
+		if !strings.Contains(got, want) {
+			t.Errorf("lacks %q:\n%s", want, got)
+		}
+	}
+}
+
+// What is shortened says what to do, whole.
+func TestFit(t *testing.T) {
+	const long = "fit a weaker heater, or drive it through a part rated for the current (assumed: 5 A): it draws 6 A, and the output is rated for 5 A"
+	for width, want := range map[int]string{
+		200: long,
+		110: "fit a weaker heater, or drive it through a part rated for the current (assumed: 5 A): it draws 6 A",
+		80:  "fit a weaker heater",
+		85:  "fit a weaker heater, or drive it through a part rated for the current (assumed: 5 A)",
+		20:  "fit a weaker heater",
+		12:  "fit a …",
+	} {
+		if got := fit(long, width); got != want {
+			t.Errorf("fit to %d: %q, want %q", width, got, want)
+		}
+	}
+	for message, want := range map[string]string{
+		long:                     "fit a weaker heater, or drive it through a part rated for the current (assumed: 5 A)",
+		"correct it; then do":    "correct it",
+		"no reason is told here": "no reason is told here",
+	} {
+		if got := action(message); got != want {
+			t.Errorf("action of %q: %q, want %q", message, got, want)
+		}
 	}
 }
 

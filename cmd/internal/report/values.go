@@ -49,7 +49,7 @@ func ValuesText(w io.Writer, list []fleet.Values, width int) error {
 				details = append(details, s.Why)
 			}
 			for _, h := range s.Hides {
-				details = append(details, fmt.Sprintf("hides %s at %s", h.Value, h.At))
+				details = append(details, fmt.Sprintf("hides %s at %s", h.Written, h.At))
 			}
 			for _, text := range details {
 				lines := []string{patch.Visible(text)}
@@ -122,7 +122,7 @@ func ValuesJSON(w io.Writer, list []fleet.Values) error {
 			row.File, row.Line = placeOf(s.At)
 			for _, h := range s.Hides {
 				file, line := placeOf(h.At)
-				row.Hides = append(row.Hides, placeJSON{file, line, h.Value})
+				row.Hides = append(row.Hides, placeJSON{file, line, h.Written})
 			}
 			p.Settings = append(p.Settings, row)
 		}

@@ -22,15 +22,18 @@ func verdict(r *fleet.Result) string {
 		say = append(say, fmt.Sprintf("nothing to change on %s.", plural(checked, "printer")))
 	case checked > 0:
 		say = append(say, fmt.Sprintf("nothing found on %s.", plural(checked, "printer")))
+	case r.Since != "" && s.Unreadable == 0 && len(r.Unchanged) > 0:
+		say = append(say, fmt.Sprintf("nothing changed since %s, so no printer was checked: %s.", r.Since, listed(r.Unchanged)))
 	case r.Since != "" && s.Unreadable == 0:
 		say = append(say, "nothing changed since "+r.Since+", so no printer was checked.")
 	default:
 		say = append(say, "no printer was checked.")
 	}
-	if n := len(r.Gone); n == 1 {
-		say = append(say, "1 sheet is gone since "+r.Since+": its printer is no longer checked.")
-	} else if n > 1 {
-		say = append(say, fmt.Sprintf("%d sheets are gone since %s: their printers are no longer checked.", n, r.Since))
+	if len(r.Unchanged) > 0 && (checked > 0 || s.Unreadable > 0) {
+		say = append(say, fmt.Sprintf("Not checked, since nothing changed in them since %s: %s.", r.Since, listed(r.Unchanged)))
+	}
+	if len(r.Gone) > 0 {
+		say = append(say, fmt.Sprintf("No longer checked, since the sheet is gone since %s: %s.", r.Since, listed(r.Gone)))
 	}
 	if s.Waived > 0 {
 		say = append(say, fmt.Sprintf("Waived, not counted: %d.", s.Waived))

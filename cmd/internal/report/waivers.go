@@ -64,7 +64,11 @@ func PrintWaivers(w io.Writer, r *fleet.Result, list []Waiver, reason, until str
 	}
 	for i := range r.Printers {
 		if p := &r.Printers[i]; p.Problem != nil {
-			fmt.Fprintf(&b, "# %s cannot be read: %s\n", patch.Visible(p.Sheet), patch.Visible(p.Problem.String()))
+			for _, one := range p.Problem.Each() {
+				for _, line := range wrap(patch.Visible(p.Sheet+" cannot be read: "+one.String()), 76) {
+					b.WriteString("# " + line + "\n")
+				}
+			}
 		}
 	}
 	_, err := w.Write(b.Bytes())

@@ -166,7 +166,7 @@ func heaterGroup() group {
 	return group{header: "new.heater", entries: []*Entry{
 		blank("kind", `"cartridge"`, `"cartridge", or "ptc" for a ring or plate whose power falls as it gets hot.`),
 		blank("rated_v", "24.0", "Its voltage: on the label, the bag, or engraved in the steel."),
-		blank("rated_w", "50.0", "Cartridge: ohmmeter across its two wires, cold and off the board; P = V²/R, with V = rated_v: 24 V and 11.5 Ω make 50 W. Subtract what the meter shows with its tips together. PTC: the label; its cold reading proves little."),
+		blank("rated_w", "50.0", "Cartridge: ohmmeter across its two wires, cold and off the board; P = V²/R, with V = rated_v: 24 V and 11.5 Ω make 50 W. Subtract what the meter shows with its tips together. PTC: the label; its cold reading says little."),
 		hotPower(),
 		option("duty_limit", "1.0", "highest duty that its maker or you allow"),
 	}}

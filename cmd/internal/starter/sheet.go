@@ -60,21 +60,6 @@ func (e *Entry) word() string {
 	return sheet.Blocks
 }
 
-// Blanks returns the entries that are still to be filled in, in order.
-func (s *Sheet) Blanks() []*Entry { return s.entriesThat(func(e *Entry) bool { return e.Blank }) }
-
-func (s *Sheet) entriesThat(are func(*Entry) bool) []*Entry {
-	var list []*Entry
-	for i := range s.groups {
-		for _, e := range s.groups[i].entries {
-			if are(e) {
-				list = append(list, e)
-			}
-		}
-	}
-	return list
-}
-
 // lineWidth is how long a line of comment gets, noteColumn where the comment
 // behind a key begins.
 const (

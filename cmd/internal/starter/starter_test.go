@@ -117,9 +117,21 @@ func complaints(err error) []string {
 	return list
 }
 
+// blanksOf lists the entries that are still to be filled in, in order.
+func blanksOf(s *Sheet) (list []*Entry) {
+	for _, g := range s.groups {
+		for _, e := range g.entries {
+			if e.Blank {
+				list = append(list, e)
+			}
+		}
+	}
+	return list
+}
+
 // filled is the text with the example of each blank in its place.
 func filled(s *Sheet) string {
-	for _, e := range s.Blanks() {
+	for _, e := range blanksOf(s) {
 		e.Value, e.Blank = e.Example, false
 	}
 	return s.Text()
@@ -238,7 +250,7 @@ func TestPullupBlank(t *testing.T) {
 		f.Printer.Hotend.Sensor = written(parser.HotendSensor, c.def, "Configuration.h", 1)
 		f.Printer.Hotend.PullupOhm = c.pullup
 		got := ""
-		for _, e := range New(f).Blanks() {
+		for _, e := range blanksOf(New(f)) {
 			if e.Path == "printer.pullup_ohm" {
 				got = e.Example
 			}

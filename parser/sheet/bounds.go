@@ -10,9 +10,9 @@ import (
 	"preflash/parser"
 )
 
-// figure is what a number may be. Its bounds tell a slip of the pen from a
-// figure: they are wider than anything that is built, not what is sensible.
-type figure struct {
+// bounds is what a number may be. Its bounds tell a slip of the pen from a
+// bounds: they are wider than anything that is built, not what is sensible.
+type bounds struct {
 	def      float64
 	low      float64
 	high     float64
@@ -23,28 +23,26 @@ type figure struct {
 
 // Bounds that several keys share. 60 V is the limit of extra-low DC voltage
 // (IEC 61140); the others are common practice, no source.
-func voltage() figure     { return figure{low: 3, high: 60, unit: "V"} }
-func temperature() figure { return figure{low: 40, high: 1000, unit: "°C"} }
-func power() figure       { return figure{low: 0, high: 5000, unit: "W"} }
+func voltage() bounds     { return bounds{low: 3, high: 60, unit: "V"} }
+func temperature() bounds { return bounds{low: 40, high: 1000, unit: "°C"} }
+func power() bounds       { return bounds{low: 0, high: 5000, unit: "W"} }
 
-func (f figure) needed() figure               { f.required = true; return f }
-func (f figure) mayStay() figure              { f.open = true; return f }
-func (f figure) or(def float64) figure        { f.def = def; return f }
-func (f figure) within(l, h float64) figure   { f.low, f.high = l, h; return f }
-func span(low, high float64, u string) figure { return figure{low: low, high: high, unit: u} }
+func (f bounds) needed() bounds               { f.required = true; return f }
+func (f bounds) mayStay() bounds              { f.open = true; return f }
+func (f bounds) or(def float64) bounds        { f.def = def; return f }
+func (f bounds) within(l, h float64) bounds   { f.low, f.high = l, h; return f }
+func span(low, high float64, u string) bounds { return bounds{low: low, high: high, unit: u} }
 
-func (f figure) String() string {
-	text := fmt.Sprintf("a number from %s to %s", number(f.low), number(f.high))
+func (f bounds) String() string {
+	text := fmt.Sprintf("a number from %s to %s", parser.Decimal(f.low), parser.Decimal(f.high))
 	if f.unit != "" {
 		text += " " + f.unit
 	}
 	return text
 }
 
-func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
-
 // take checks one number.
-func (f figure) take(v *value) (float64, string) {
+func (f bounds) take(v *value) (float64, string) {
 	switch {
 	case v.kind != numberValue && v.kind != wholeValue:
 		return 0, "must be " + f.String() + ", not " + v.kind.String()
@@ -54,7 +52,7 @@ func (f figure) take(v *value) (float64, string) {
 	return v.num, ""
 }
 
-func (s *scope) float(name string, f figure) Key[float64] {
+func (s *scope) float(name string, f bounds) Key[float64] {
 	if v := s.find(name); f.open && v != nil && v.blank() {
 		s.walk.open = append(s.walk.open, fault{at: v.at, path: s.full(name), text: s.full(name) + " is blank and " + MayStay})
 		return Key[float64]{Value: f.def, At: v.at, Path: s.full(name)}
@@ -143,7 +141,7 @@ func choice[T ~string](s *scope, name string, required bool, def T, options ...T
 
 // pairs reads a list of [first, second], such as a curve; the first figures
 // must rise.
-func (s *scope) pairs(name string, first, second figure, least int) Key[[][2]float64] {
+func (s *scope) pairs(name string, first, second bounds, least int) Key[[][2]float64] {
 	what := func() string {
 		return fmt.Sprintf("a list of at least %d pairs [%s, %s]", least, first.unit, second.unit)
 	}
@@ -170,11 +168,11 @@ func (s *scope) pairs(name string, first, second figure, least int) Key[[][2]flo
 	})
 }
 
-func takePair(v *value, first, second figure) (pair [2]float64, problem string) {
+func takePair(v *value, first, second bounds) (pair [2]float64, problem string) {
 	if v.kind != listValue || len(v.list) != 2 {
 		return pair, fmt.Sprintf("must be [%s, %s]", first.unit, second.unit)
 	}
-	for i, f := range [2]figure{first, second} {
+	for i, f := range [2]bounds{first, second} {
 		x, problem := f.take(v.list[i])
 		if problem != "" {
 			return pair, "is wrong in its " + [2]string{"first", "second"}[i] + " figure: " + problem
