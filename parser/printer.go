@@ -257,6 +257,9 @@ func (h Homing) String() string {
 type Geometry struct {
 	// Homes is absent where the files do not tell.
 	Homes Setting[Homing]
+	// HomesByStall: what stops Z near the bed is its motor, which stalls, as a rule
+	// with the nozzle on the bed (common practice, no source).
+	HomesByStall bool
 	// EndstopMM is the height of the nozzle when the switch triggers: one, or one
 	// for each tower of a delta; none where a probe homes or nothing is written.
 	EndstopMM []Setting[float64]
@@ -269,8 +272,11 @@ type Geometry struct {
 	// NozzleProbes: the nozzle itself is the probe, so that its tip is where it
 	// triggers.
 	NozzleProbes Setting[bool]
-	// Offsets are the distances between the hotends, mm; none with one hotend.
-	Offsets []Setting[float64]
+	// Offsets are the distances between the hotends, mm; none with one hotend. In Z
+	// they say how far a nozzle is lifted where OffsetsLift, else where it sits,
+	// seen from the first one.
+	Offsets     []Setting[float64]
+	OffsetsLift bool
 
 	// LowestMM is the lowest height that a move goes to; absent where that is not
 	// known.

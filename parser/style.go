@@ -54,6 +54,9 @@ type Config interface {
 	Lacks() []Lack
 	// Tools is how many hotends there are; 0 where that cannot be told.
 	Tools() int
+	// Hotends is how many hotends there are, which several tools may feed; 0 where
+	// that cannot be told.
+	Hotends() int
 	// Definitions lists the sensor definitions that a hotend of this
 	// configuration can name, chips and placeholders left out. A definition that
 	// the files alone do not settle is here only where every firmware they may
@@ -125,19 +128,25 @@ const (
 	TaskHeatersOff                  //
 	TaskTune                        // tune the hotend's gains at TempC
 	TaskTuneModel                   // measure the figures of a model-based control
-	TaskSetGains                    // put gains in force until the next start
+	TaskSetGains                    // use gains until the next start
 	TaskSelect                      // take the tool to work with
+	TaskSelectBare                  // the same, its distance in Z from the first tool taken as 0
+	TaskSetOffset                   // set the distance in Z of Tool from the first one
 	TaskExtrude                     // push LengthMM of filament at SpeedMMS with the tool that was taken
 	TaskHome                        // home all axes
 
 	// The height of the nozzle is measured with paper: home, begin, lower again and
 	// again, end. Figure says what is measured; without one the height is only
 	// shown.
-	TaskBeginPaper // over the middle of the bed, begin to measure Figure
+	TaskBeginPaper // over the middle of the bed, LengthMM above it or LeastClearMM, begin to measure Figure
 	TaskLower      // lower the nozzle by LengthMM
 	TaskEndPaper   // the paper drags: take the height
 	TaskAbortPaper // leave off
 )
+
+// LeastClearMM is how far above the bed the nozzle crosses it, mm: common practice,
+// no source.
+const LeastClearMM = 10
 
 // Task is a TaskKind with its figures.
 type Task struct {
@@ -154,6 +163,7 @@ type Task struct {
 // Keeping is how figures that were measured at the console outlive a restart.
 type Keeping struct {
 	// Steps are the console commands that save them; where ByHand is not empty,
+	Less bool // the figure that was shown is taken off those of ByHand, not written over them
 	// those that put in force what was written.
 	Steps []string
 	// ByHand is where the figures are written over the old ones, because no

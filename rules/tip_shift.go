@@ -105,7 +105,7 @@ func offsetsStale(in *Input, report func(Finding)) {
 	if len(parts) == 0 {
 		return
 	}
-	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again: they belong to the old one (%s), and the other tool's nozzle strikes the bed or prints beside its part",
+	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again: they belong to the old one (%s); with them one nozzle strikes what the other printed, or prints beside it",
 		strings.Join(parts, ", ")).
 		With(Values{"shift_mm": nil, "trigger_mm": nil}))
 }

@@ -39,3 +39,24 @@ func TestHoming(t *testing.T) {
 		t.Error("the probe is beside the nozzle")
 	}
 }
+
+// What stops Z may be its motor, which stalls with the nozzle on the bed, or the
+// same as a probe; both from memory.
+func TestStall(t *testing.T) {
+	const down, stall = "#define Z_HOME_DIR -1\n", "#define SENSORLESS_HOMING\n#define Z_STALL_SENSITIVITY 8\n"
+	for _, tt := range []struct {
+		text           string
+		stalls, nozzle bool
+	}{
+		{down + stall, true, false},
+		{"#define Z_HOME_DIR 1\n" + stall, false, false},
+		{down + "#define SENSORLESS_HOMING\n", false, false},
+		{down + "#define SENSORLESS_PROBING\n#define NOZZLE_TO_PROBE_OFFSET { 0, 0, 0 }\n#define USE_PROBE_FOR_Z_HOMING\n", false, true},
+		{down + "#define NOZZLE_AS_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 0, 0, 0 }\n#define USE_PROBE_FOR_Z_HOMING\n", false, true},
+	} {
+		g := readText(t, 0, "Configuration.h", tt.text).Printer().Geometry
+		if g.HomesByStall != tt.stalls || (g.NozzleProbes.Known() && g.NozzleProbes.Value) != tt.nozzle {
+			t.Errorf("%q: by stall %t, nozzle %+v", tt.text, g.HomesByStall, g.NozzleProbes)
+		}
+	}
+}

@@ -9,18 +9,19 @@ import (
 // probes are the options that say that the printer has a probe, as both
 // generations publish them; the last three are the newer one's.
 var probes = []string{
-	"FIX_MOUNTED_PROBE", nozzleProbe, "BLTOUCH", "TOUCH_MI_PROBE", "Z_PROBE_ALLEN_KEY", "Z_PROBE_SLED", "SOLENOID_PROBE",
+	"FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "BLTOUCH", "TOUCH_MI_PROBE", "Z_PROBE_ALLEN_KEY", "Z_PROBE_SLED", "SOLENOID_PROBE",
 	"SENSORLESS_PROBING", "RACK_AND_PINION_PROBE", "MAGLEV4", "MAG_MOUNTED_PROBE", "BD_SENSOR",
 }
 
-// nozzleProbe says that the nozzle itself touches.
-const nozzleProbe = "NOZZLE_AS_PROBE"
+// nozzleProbes say that the nozzle itself touches; of the second, with which the
+// motor stalls as it does, that is from memory.
+var nozzleProbes = []string{"NOZZLE_AS_PROBE", "SENSORLESS_PROBING"}
 
 // geometry reads where nozzle and probe are.
 func (r *reader) geometry() parser.Geometry {
 	g := parser.Geometry{TriggerMM: r.trigger(), BesideNozzle: r.beside()}
-	if r.on(nozzleProbe) != parser.No {
-		g.NozzleProbes = r.flag(parser.NozzleProbes, []string{nozzleProbe}, nil)
+	if r.any(nozzleProbes) != parser.No {
+		g.NozzleProbes = r.flag(parser.NozzleProbes, nozzleProbes, nil)
 	}
 	g.Towers = r.on("DELTA") == parser.Yes
 	r.homing(&g)
@@ -101,6 +102,8 @@ func (r *reader) homing(g *parser.Geometry) {
 			return
 		}
 		h.Value = parser.HomesAtBed
+		// The names are from memory.
+		g.HomesByStall = r.on("SENSORLESS_HOMING") == parser.Yes && r.s.macro("Z_STALL_SENSITIVITY").state == parser.Yes
 	}
 	g.Homes = h
 	name := "MANUAL_Z_HOME_POS"

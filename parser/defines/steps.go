@@ -39,6 +39,14 @@ func (c *config) Steps(task parser.Task) []string {
 		return []string{"M306" + e + " T"} // it chooses its own temperatures
 	case parser.TaskSelect:
 		return []string{"T" + strconv.Itoa(task.Tool)}
+	case parser.TaskSelectBare:
+		take := []string{"T" + strconv.Itoa(task.Tool)}
+		if task.Tool == 0 {
+			return take // the others are measured from it
+		}
+		return append([]string{"M218" + tool + " Z0"}, take...)
+	case parser.TaskSetOffset: // that a nozzle which hangs lower is below 0 is from memory
+		return []string{"M218" + tool + " Z<the height of tool 0, less that of tool " + strconv.Itoa(task.Tool) + ">"}
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
 		return []string{"M83", "G1 E" + parser.Decimal(task.LengthMM) + " F" + parser.Decimal(math.Round(60*task.SpeedMMS))}
@@ -58,19 +66,24 @@ func (c *config) hotendOf(tool int) int {
 func (c *config) read() bool { return len(c.s.files) > 0 }
 
 // paperSteps are those of the nozzle's height: what paper shows is the place of
-// the nozzle. G28, G90, G91, M114 and M211 are from memory.
+// the nozzle. G28, G30, G90, G91, M114 and M211 are from memory.
 func (c *config) paperSteps(task parser.Task) []string {
 	probe := task.Figure == parser.ProbeTrigger
 	switch task.Kind {
 	case parser.TaskHome:
 		return []string{"G28"}
 	case parser.TaskBeginPaper:
-		// With an offset of 0 the height at which the probe triggers is 0, and the
-		// place at which the paper drags is the new offset. The lower limit is off,
-		// since that place may lie below 0.
-		steps := []string{"G90", "G1 Z10 F600", "G1 " + c.middle() + " F3000", "M211 S0", "G91"}
-		if probe {
+		// With an offset of 0 the height at which a probe that homes triggers is 0,
+		// and the place at which the paper drags is the new offset. One that only
+		// levels is made to probe: what it shows is taken off that place. The lower
+		// limit is off, since that place may lie below 0.
+		rise := "G1 Z" + parser.Decimal(max(task.LengthMM, parser.LeastClearMM)) + " F600"
+		steps := []string{"G90", rise, "G1 " + c.middle() + " F3000", "M211 S0", "G91"}
+		switch {
+		case probe && c.probeHomes():
 			steps = append([]string{"M851 Z0", "G28"}, steps...)
+		case probe:
+			steps = append([]string{"M851 Z0", "G90", rise, "G30 " + c.middle()}, steps...)
 		}
 		return steps
 	case parser.TaskLower:
@@ -78,16 +91,27 @@ func (c *config) paperSteps(task parser.Task) []string {
 	case parser.TaskEndPaper:
 		steps := []string{"M114"}
 		switch {
-		case probe:
+		case probe && c.probeHomes():
 			steps = append(steps, "M851 Z<the Z that M114 shows>")
+		case probe:
+			steps = append(steps, "M851 Z<the Z that M114 shows, less the Z that G30 showed>")
 		case task.Figure == parser.Endstop("") && c.homeOffset():
 			steps = append(steps, "M206 Z<the Z that M114 shows, with the other sign>")
 		}
-		return append(steps, "G90", "G1 Z10 F600", "M211 S1")
+		return append(steps, upAndOut...)
 	case parser.TaskAbortPaper:
-		return []string{"G90", "G1 Z10 F600", "M211 S1"}
+		return slices.Clone(upAndOut)
 	}
 	return nil
+}
+
+// upAndOut leaves the paper: up from where the nozzle is, which may be anywhere.
+var upAndOut = []string{"G1 Z10 F600", "G90", "M211 S1"}
+
+// probeHomes reports whether it is sure that Z homes by the probe.
+func (c *config) probeHomes() bool {
+	homes := &c.printer.Geometry.Homes
+	return homes.Known() && homes.Value == parser.HomesByProbe
 }
 
 // homeOffset reports whether the console takes an offset of the homed place. That
@@ -131,17 +155,22 @@ func (c *config) figure(name string) float64 {
 // Keep says how figures outlive a restart: in the firmware's own memory where it
 // has one, and else in the files alone.
 func (c *config) Keep(keys ...parser.Key) parser.Keeping {
+	// That the place where it homed is the option's figure is from memory.
+	height := slices.ContainsFunc(keys, func(k parser.Key) bool { return k == parser.Endstop("") || k == parser.TowerHeight })
 	if on := &c.printer.Storage.On; on.State == parser.Off || on.State == parser.Set && !on.Value {
-		return parser.Keeping{ByHand: c.places(keys), Why: "this firmware stores none, so they hold until the next start only"}
+		return parser.Keeping{ByHand: c.heldIn(keys, height), Less: height, Why: "this firmware stores none, so they hold until the next start only"}
 	}
-	if slices.ContainsFunc(keys, func(k parser.Key) bool { return k == parser.Endstop("") || k == parser.TowerHeight }) && !c.homeOffset() {
-		return parser.Keeping{Why: "this firmware takes no home offset at the console: correct the height in the files by what was shown, or move the switch"}
+	if height && !c.homeOffset() {
+		return parser.Keeping{ByHand: c.heldIn(keys, height), Less: true, Why: "this firmware takes no home offset at the console"}
 	}
 	return parser.Keeping{Steps: []string{"M500"}}
 }
 
-// places is where the files hold some settings.
-func (c *config) places(keys []parser.Key) (list []parser.Place) {
+// heldIn is where the files hold some settings, or the height at which Z homes.
+func (c *config) heldIn(keys []parser.Key, height bool) (list []parser.Place) {
+	if height {
+		keys = []parser.Key{parser.Endstop("")}
+	}
 	for _, s := range c.printer.Settings() {
 		for _, key := range keys {
 			if s.Key == key && !s.At.IsZero() {

@@ -26,14 +26,22 @@ func TestStepsOfAConfiguration(t *testing.T) {
 		return parser.Task{Kind: kind, Figure: figure}
 	}
 	const bed = "#define X_BED_SIZE 235\n#define Y_BED_SIZE 220\n"
-	const down, up = "M211 S0; G91", "G90; G1 Z10 F600; M211 S1"
+	const down, up = "M211 S0; G91", "G1 Z10 F600; G90; M211 S1"
+	const homing = bed + "#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n#define Z_HOME_DIR -1\n#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n#define USE_PROBE_FOR_Z_HOMING\n"
 	for _, c := range []struct {
 		name, text string
 		task       parser.Task
 		want       string
 	}{
-		{"a probe", bed, paper(parser.ProbeTrigger, parser.TaskBeginPaper), "M851 Z0; G28; G90; G1 Z10 F600; G1 X117.5 Y110 F3000; " + down},
-		{"its height", bed, paper(parser.ProbeTrigger, parser.TaskEndPaper), "M114; M851 Z<the Z that M114 shows>; " + up},
+		{"a probe", homing, paper(parser.ProbeTrigger, parser.TaskBeginPaper), "M851 Z0; G28; G90; G1 Z10 F600; G1 X117.5 Y110 F3000; " + down},
+		{"its height", homing, paper(parser.ProbeTrigger, parser.TaskEndPaper), "M114; M851 Z<the Z that M114 shows>; " + up},
+		{"a probe that only levels", strings.ReplaceAll(homing, "#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n#define USE", "//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n//#define USE"), paper(parser.ProbeTrigger, parser.TaskBeginPaper),
+			"M851 Z0; G90; G1 Z10 F600; G30 X117.5 Y110; G90; G1 Z10 F600; G1 X117.5 Y110 F3000; " + down},
+		{"its height", bed, paper(parser.ProbeTrigger, parser.TaskEndPaper), "M114; M851 Z<the Z that M114 shows, less the Z that G30 showed>; " + up},
+		{"a height to cross at", bed, parser.Task{Kind: parser.TaskBeginPaper, LengthMM: 40}, "G90; G1 Z40 F600; G1 X117.5 Y110 F3000; " + down},
+		{"a tool by itself", "", parser.Task{Kind: parser.TaskSelectBare, Tool: 1}, "M218 T1 Z0; T1"},
+		{"the first tool by itself", "", parser.Task{Kind: parser.TaskSelectBare}, "T0"},
+		{"how far it is from the first", "", parser.Task{Kind: parser.TaskSetOffset, Tool: 1}, "M218 T1 Z<the height of tool 0, less that of tool 1>"},
 		{"a switch", bed, paper(parser.Endstop(""), parser.TaskBeginPaper), "G90; G1 Z10 F600; G1 X117.5 Y110 F3000; " + down},
 		{"its height", bed, paper(parser.Endstop(""), parser.TaskEndPaper), "M114; M206 Z<the Z that M114 shows, with the other sign>; " + up},
 		{"no home offset", "#define NO_HOME_OFFSETS\n", paper(parser.Endstop(""), parser.TaskEndPaper), "M114; " + up},
@@ -58,9 +66,11 @@ func TestKeep(t *testing.T) {
 		{"a memory", "#define EEPROM_SETTINGS\n", parser.GainP, "M500", 0, ""},
 		{"none", "#define PIDTEMP\n#define DEFAULT_Kp 20\n//#define EEPROM_SETTINGS\n", parser.GainP, "", 1, "stores none"},
 		{"a height that the console does not take", "#define EEPROM_SETTINGS\n#define NO_HOME_OFFSETS\n", parser.Endstop(""), "", 0, "no home offset"},
+		{"none, and a height", "#define Z_HOME_DIR 1\n#define MANUAL_Z_HOME_POS 200\n//#define EEPROM_SETTINGS\n", parser.Endstop(""), "", 1, "stores none"},
+		{"towers", "#define EEPROM_SETTINGS\n#define DELTA\n#define Z_HOME_DIR 1\n#define DELTA_HEIGHT 250\n", parser.TowerHeight, "", 1, "no home offset"},
 	} {
 		kept := readText(t, 0, "Configuration.h", c.text).Keep(c.key)
-		if strings.Join(kept.Steps, "; ") != c.steps || len(kept.ByHand) != c.byHand || !strings.Contains(kept.Why, c.says) {
+		if strings.Join(kept.Steps, "; ") != c.steps || len(kept.ByHand) != c.byHand || kept.Less != (c.key == parser.Endstop("") || c.key == parser.TowerHeight) || !strings.Contains(kept.Why, c.says) {
 			t.Errorf("%s: %+v", c.name, kept)
 		}
 	}

@@ -28,3 +28,6 @@ func (c *config) Lacks() (list []parser.Lack) {
 
 // Tools is how many extruders there are, each of which a sheet may name.
 func (c *config) Tools() int { return c.tools }
+
+// Hotends is how many of them the firmware has.
+func (c *config) Hotends() int { return c.hotends }

@@ -120,7 +120,7 @@ func (h *Heat) scale() {
 	}
 }
 
-// Rescale settles what is written for full power and, where there is a fan
+// Rescale sets what is written for full power and, where there is a fan
 // column, for full fan.
 func (h *Heat) Rescale(dutyFull, fanFull float64) {
 	for i := range h.Rows {
@@ -146,7 +146,7 @@ func (h *Heat) inOrder(t *table, i int) error {
 	case row.TimeS < last.TimeS:
 		return t.errorf(row.Line, "goes back in time, from %g s to %g s; sort the rows by time, and keep one run to a file", last.TimeS, row.TimeS)
 	case row.TimeS-h.Rows[0].TimeS > longestRunS && row.TimeS-h.Rows[0].TimeS > leastMilliseconds*float64(i):
-		return t.errorf(row.Line, "is %g after the first row, a row for every %.3g: that is milliseconds; divide time_s by 1000, to give seconds",
+		return t.errorf(row.Line, "is %g after the first row, a row for every %.0f: that is milliseconds; divide time_s by 1000, to give seconds",
 			row.TimeS-h.Rows[0].TimeS, (row.TimeS-h.Rows[0].TimeS)/float64(i))
 	case row.TimeS-h.Rows[0].TimeS > longestRunS:
 		return t.errorf(row.Line, "is more than %g hours after the first row; keep the heat-up alone, and see that time_s is in seconds", longestRunS/3600)

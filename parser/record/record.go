@@ -74,7 +74,7 @@ type table struct {
 }
 
 // readTable reads the cells of the named columns. It refuses what is no such
-// table, and says how to mend it.
+// table, and says how to correct it.
 func readTable(f *parser.File, columns []column) (*table, error) {
 	t := &table{file: f, columns: columns}
 	r := csv.NewReader(bytes.NewReader(bytes.TrimPrefix(f.Data, []byte("\ufeff"))))

@@ -29,7 +29,7 @@ func (c *config) geometry() parser.Geometry {
 	if c.byName[c.rail()] != nil {
 		g.LowestMM = c.lowest()
 	}
-	g.Offsets = c.offsets()
+	g.Offsets, g.OffsetsLift = c.offsets(), true
 	return g
 }
 
@@ -58,6 +58,10 @@ func (c *config) besideNozzle(probe string) bool {
 // virtualEndstop is how a probe is named as an endstop, behind whose it is.
 const virtualEndstop = ":z_virtual_endstop"
 
+// driverEndstop is how a driver that feels its motor stall is named as an endstop,
+// behind the driver: from memory.
+const driverEndstop = ":virtual_endstop"
+
 // homing reads what stops Z: the probe, or a switch with its height.
 func (c *config) homing(g *parser.Geometry) {
 	axis := c.rail()
@@ -84,6 +88,7 @@ func (c *config) homing(g *parser.Geometry) {
 	s := c.read(numberOption{key: parser.Endstop(""), section: axis, option: "position_endstop", demand: anything})
 	g.EndstopMM = append(g.EndstopMM, s)
 	h.Value = c.direction(axis, &s)
+	g.HomesByStall = strings.HasSuffix(h.Written, driverEndstop) && h.Value != parser.HomesFar
 }
 
 // direction tells at which end of its travel an axis homes: the firmware goes by

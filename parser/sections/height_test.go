@@ -44,6 +44,22 @@ func TestHoming(t *testing.T) {
 	}
 }
 
+// A driver that feels its motor stall stops it near the bed, as a rule with the
+// nozzle on it.
+func TestHomesByStall(t *testing.T) {
+	const z = "[printer]\nkinematics: cartesian\n[stepper_z]\nposition_max: 200\nendstop_pin: "
+	for text, want := range map[string]bool{
+		"tmc2209_stepper_z:virtual_endstop\nposition_endstop: 0\n":   true,
+		"tmc2209_stepper_z:virtual_endstop\nposition_endstop: 200\n": false,
+		"probe:z_virtual_endstop\n":                                  false,
+		"^PC2\nposition_endstop: 0\n":                                false,
+	} {
+		if g := readText(t, z+text).Printer().Geometry; g.HomesByStall != want {
+			t.Errorf("%q: by stall %t", text, g.HomesByStall)
+		}
+	}
+}
+
 func TestNozzleProbes(t *testing.T) {
 	for _, tt := range []struct {
 		text           string

@@ -30,13 +30,15 @@ func (c *config) Steps(task parser.Task) []string {
 		return []string{"FIRMWARE_RESTART"}
 	case parser.TaskSelect:
 		return c.selects(task.Tool)
+	case parser.TaskSelectBare: // the macro of a tool sets its distance
+		return append(c.selects(task.Tool), "SET_GCODE_OFFSET Z=0")
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
 		return []string{"M83", "G1 E" + parser.Decimal(task.LengthMM) + " F" + parser.Decimal(math.Round(60*task.SpeedMMS))}
 	case parser.TaskHome:
 		return []string{"G28"}
 	case parser.TaskBeginPaper:
-		return append(c.overBed(), c.beginPaper(task.Figure)...)
+		return append(c.overBed(task.LengthMM), c.beginPaper(task.Figure)...)
 	case parser.TaskLower:
 		return []string{"TESTZ Z=-" + parser.Decimal(task.LengthMM)}
 	case parser.TaskEndPaper:
@@ -59,13 +61,13 @@ func (c *config) selects(tool int) []string {
 	return []string{"ACTIVATE_EXTRUDER EXTRUDER=" + hotendName(tool)}
 }
 
-// overBed moves over the middle of the bed.
-func (c *config) overBed() []string {
+// overBed moves over the middle of the bed, so far above it.
+func (c *config) overBed(clearMM float64) []string {
 	at := "X<middle of the bed> Y<middle of the bed>"
 	if x, y, known := c.middle(); known {
 		at = "X" + parser.Decimal(x) + " Y" + parser.Decimal(y)
 	}
-	return []string{"G90", "G1 Z10 F600", "G1 " + at + " F3000"}
+	return []string{"G90", "G1 Z" + parser.Decimal(max(clearMM, parser.LeastClearMM)) + " F600", "G1 " + at + " F3000"}
 }
 
 // beginPaper begins to measure a height with paper.
@@ -112,8 +114,8 @@ func (c *config) Keep(keys ...parser.Key) parser.Keeping {
 		}
 	}
 	if slices.Contains(keys, parser.TowerHeight) && c.byName["delta_calibrate"] == nil {
-		return parser.Keeping{Steps: []string{"RESTART"}, ByHand: c.towerEnds(),
-			Why: "without [delta_calibrate] no command saves it: take the height that was shown off each of them"}
+		return parser.Keeping{Steps: []string{"RESTART"}, ByHand: c.towerEnds(), Less: true,
+			Why: "without [delta_calibrate] no command saves it"}
 	}
 	if len(refused) > 0 {
 		why := "SAVE_CONFIG refuses to save them: the old ones stand where it does not write"
@@ -190,8 +192,6 @@ func (c *config) commentsOut(o *option) bool {
 	bracket := h.name + len(o.section.name) + 1
 	return bracket > stop || len(clean(h.file.Data[bracket:stop]).text) == 0
 }
-
-// number1 writes a figure in the shortest way that keeps it, without exponent.
 
 // hotendName is the section of a hotend, and the name of its heater.
 func hotendName(tool int) string {

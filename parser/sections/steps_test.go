@@ -55,6 +55,8 @@ func TestStepsOfAConfiguration(t *testing.T) {
 	}{
 		{"no macro", "", parser.Task{Kind: parser.TaskSelect, Tool: 1}, "ACTIVATE_EXTRUDER EXTRUDER=extruder1"},
 		{"a macro, as it is written", "[gcode_macro t1]\ngcode:\n  M105\n", parser.Task{Kind: parser.TaskSelect, Tool: 1}, "t1"},
+		{"a tool by itself", "", parser.Task{Kind: parser.TaskSelectBare, Tool: 1}, "ACTIVATE_EXTRUDER EXTRUDER=extruder1 | SET_GCODE_OFFSET Z=0"},
+		{"a height to cross at", "", parser.Task{Kind: parser.TaskBeginPaper, LengthMM: 40}, "G90 | G1 Z40 F600 | G1 X100 Y100 F3000 | MANUAL_PROBE"},
 		{"a probe", "", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.ProbeTrigger}, over + "PROBE_CALIBRATE"},
 		{"no switch", "", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.Endstop("")}, over + "MANUAL_PROBE"},
 		{"a switch", "[stepper_z]\nposition_endstop: 0.4\n", parser.Task{Kind: parser.TaskBeginPaper, Figure: parser.Endstop("")}, over + "Z_ENDSTOP_CALIBRATE"},

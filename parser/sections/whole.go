@@ -23,3 +23,6 @@ func (c *config) Tools() int {
 	}
 	return n
 }
+
+// Hotends is Tools: each has its own.
+func (c *config) Hotends() int { return c.Tools() }

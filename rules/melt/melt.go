@@ -55,6 +55,10 @@ const (
 	// mostShort is what density, diameter and calibration may leave missing at
 	// the lowest flow: common practice, no source.
 	mostShort = 0.1
+	// mostGained is how much more than at the reference may come out for each
+	// metre, and mostMass how many times what was commanded: what goes beyond was
+	// written down wrong (common practice, no source).
+	mostGained, mostMass = 0.1, 5.0
 	// Steps are too far apart where the flow grows by this share from one that
 	// is well to one that loses so many times the limit.
 	wideStep, steepLoss = 0.3, 2.0
@@ -105,6 +109,9 @@ type Series struct {
 	// Missing: more is missing at the reference than density, diameter and
 	// calibration explain. Then the series tells no usable flow.
 	Missing bool
+	// Gained is a step at which more came out for each metre than at the reference,
+	// by more than any scatter explains; 0 for none. Then neither does it.
+	Gained int
 	// Cause is what limits, as far as trials of the filament at other
 	// temperatures tell.
 	Cause Cause
@@ -118,6 +125,9 @@ type Series struct {
 
 // Shortfall is that at the reference, where melting does not limit yet.
 func (s *Series) Shortfall() float64 { return s.Steps[s.Reference].Shortfall }
+
+// Told reports whether the series tells a usable flow.
+func (s *Series) Told() bool { return !s.Missing && s.Gained == 0 }
 
 // Extruder is all series of one extruder.
 type Extruder struct {
@@ -204,6 +214,9 @@ func judge(trials []Trial, o Options) (Series, error) {
 		if st.resolution > noticeable/2 {
 			s.Coarse = max(s.Coarse, st.resolution)
 		}
+		if s.Gained == 0 && st.Loss < -mostGained-2*st.LossErr {
+			s.Gained = i
+		}
 		if i > s.Reference+1 && st.Loss < s.Steps[i-1].Loss-noticeable-2*s.Scatter {
 			s.Heavy = append(s.Heavy, i)
 		}
@@ -215,6 +228,9 @@ func judge(trials []Trial, o Options) (Series, error) {
 	s.spaced(o.Loss)
 	s.LateStart = !s.Open && ref.FlowMM3S > s.UsableMM3S/2
 	s.Missing = s.Shortfall() > mostShort
+	if got := 1 - s.Shortfall(); got > mostMass {
+		return s, &SetupError{s.Setup, fmt.Sprintf("%.3g times what was commanded came out: is mass_g in milligrams, or commanded_mm in cm or m? Give g and mm", got)}
+	}
 	s.Early = s.Shortfall() > o.Loss || early(tried)
 	return s, nil
 }
@@ -324,11 +340,11 @@ func (e *Extruder) compare() {
 	e.Limiting = -1
 	for i := range e.Series {
 		a := &e.Series[i]
-		if !a.Missing && (e.Limiting < 0 || a.UsableMM3S < e.MaxFlowMM3S) {
+		if a.Told() && (e.Limiting < 0 || a.UsableMM3S < e.MaxFlowMM3S) {
 			e.MaxFlowMM3S, e.Limiting = a.UsableMM3S, i
 		}
 		for j := range i {
-			if a.Missing || e.Series[j].Missing {
+			if !a.Told() || !e.Series[j].Told() {
 				continue
 			}
 			if a.Filament == e.Series[j].Filament {

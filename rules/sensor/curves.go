@@ -99,6 +99,15 @@ var solved = sync.OnceValue(func() []Known {
 // All returns the known curves, sorted by id. Callers do not change them.
 func All() []Known { return solved() }
 
+// IDs returns the ids of the known curves, sorted.
+func IDs() []string {
+	var list []string
+	for _, k := range solved() {
+		list = append(list, k.ID)
+	}
+	return list
+}
+
 // Find returns the known curve with this id.
 func Find(id string) (Known, bool) {
 	for _, k := range solved() {

@@ -6,7 +6,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/rules"
-	"preflash/rules/sensor"
 )
 
 func newCompletion() *cobra.Command {
@@ -64,14 +63,6 @@ func ruleIDs() []string {
 	var ids []string
 	for _, r := range rules.All() {
 		ids = append(ids, r.ID)
-	}
-	return ids
-}
-
-func curveIDs() []string {
-	var ids []string
-	for _, k := range sensor.All() {
-		ids = append(ids, k.ID)
 	}
 	return ids
 }

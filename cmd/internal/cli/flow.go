@@ -2,7 +2,6 @@ package cli
 
 import (
 	"errors"
-	"io"
 	"math"
 
 	"github.com/spf13/cobra"
@@ -57,12 +56,7 @@ slips.`,
 			if err != nil {
 				return err
 			}
-			return output.write(cmd, args, func(w io.Writer) error {
-				if format.value == "json" {
-					return report.FlowJSON(w, t)
-				}
-				return report.FlowText(w, t)
-			})
+			return writeFormat(cmd, &output, &format, args, t, report.FlowJSON, report.FlowText)
 		},
 	}
 	flags := cmd.Flags()
@@ -109,7 +103,7 @@ func (f *flowFlags) judge(name string) (report.FlowTrials, error) {
 	t.Extruders, err = melt.Judge(trials, melt.Options{FilamentMM: f.filamentMM, Loss: t.Loss})
 	var setup *melt.SetupError
 	if errors.As(err, &setup) {
-		return t, &parser.Error{File: file.Name, Line: lineOf(trials, setup.Setup, rec), Message: "begins trials that do not suffice: " + setup.Message}
+		return t, &parser.Error{File: file.Name, Line: lineOf(trials, setup.Setup, rec), Message: "begins trials that tell nothing: " + setup.Message}
 	}
 	return t, err
 }

@@ -3,8 +3,8 @@ package cli
 import (
 	"errors"
 	"fmt"
-	"io"
 	"math"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -61,12 +61,7 @@ else the sheet.`,
 			if err != nil {
 				return err
 			}
-			return output.write(cmd, read, func(w io.Writer) error {
-				if format.value == "json" {
-					return report.HeatJSON(w, h)
-				}
-				return report.HeatText(w, h)
-			})
+			return writeFormat(cmd, &output, &format, read, h, report.HeatJSON, report.HeatText)
 		},
 	}
 	flags := cmd.Flags()
@@ -109,11 +104,20 @@ func (f *heatFlags) fit(name string) (h report.HeatFit, err error) {
 	if h.Log, err = record.ReadHeat(file, f.dutyFull, f.fanFull); err != nil {
 		return h, err
 	}
-	return h, f.settle(&h, s)
+	if err := f.scaled(&h, s); err != nil {
+		return h, err
+	}
+	if f.inF(&h) {
+		return h, &parser.Error{File: file.Name, Message: "begins warm, and fits better where temp_c is in Fahrenheit: convert it, (F − 32) / 1.8, or record from cold"}
+	}
+	if h.FanWarms() {
+		return h, &parser.Error{File: file.Name, Message: "loses less heat with the part fan on than off: see that fan is 0 while it stands and the largest while it blows"}
+	}
+	return h, nil
 }
 
-// settle fits the log, as per cent or counts, whichever a hotend allows.
-func (f *heatFlags) settle(h *report.HeatFit, s *sheet.Sheet) (err error) {
+// scaled fits the log, as per cent or counts, whichever a hotend allows.
+func (f *heatFlags) scaled(h *report.HeatFit, s *sheet.Sheet) (err error) {
 	sheetC := math.NaN()
 	if s != nil && s.Printer.AmbientC.Given {
 		sheetC = s.Printer.AmbientC.Value
@@ -146,6 +150,22 @@ func (f *heatFlags) settle(h *report.HeatFit, s *sheet.Sheet) (err error) {
 		return refuse("%v", err)
 	}
 	return nil
+}
+
+// inF reports whether the temperatures of a log are in Fahrenheit, as far as the
+// fit tells.
+func (f *heatFlags) inF(h *report.HeatFit) bool {
+	if !h.MayBeF() {
+		return false
+	}
+	converted := *h
+	log := *h.Log
+	converted.Log, log.Rows = &log, slices.Clone(log.Rows)
+	for i := range log.Rows {
+		log.Rows[i].TempC = (log.Rows[i].TempC - 32) / 1.8
+	}
+	fit, err := fitLog(&converted, h.Fit.Given)
+	return err == nil && h.IsF(fit)
 }
 
 func fitLog(h *report.HeatFit, room heat.Estimate) (*heat.Fit, error) {

@@ -229,3 +229,14 @@ func join(words []string) string {
 		return s + " or " + words[n-1]
 	}
 }
+
+// writeFormat writes a result as JSON or as text, whichever was asked for.
+func writeFormat[T any](cmd *cobra.Command, output *outputFlag, format *formatFlag, read []string, result T,
+	asJSON, asText func(io.Writer, T) error) error {
+	return output.write(cmd, read, func(w io.Writer) error {
+		if format.value == "json" {
+			return asJSON(w, result)
+		}
+		return asText(w, result)
+	})
+}

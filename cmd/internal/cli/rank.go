@@ -61,10 +61,7 @@ are comments.`,
 			if err != nil {
 				return err
 			}
-			return output.write(cmd, args, func(w io.Writer) error {
-				if format.value == "json" {
-					return report.RankJSON(w, s)
-				}
+			return writeFormat(cmd, &output, &format, args, s, report.RankJSON, func(w io.Writer, s report.SensorRank) error {
 				s.Width = textWidth(w)
 				return report.RankText(w, s)
 			})

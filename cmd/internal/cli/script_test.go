@@ -2,6 +2,7 @@ package cli
 
 import (
 	"errors"
+	"flag"
 	"os"
 	"os/exec"
 	"strconv"
@@ -16,11 +17,14 @@ func TestMain(m *testing.M) {
 	})
 }
 
+var updateScripts = flag.Bool("update-scripts", false, "write the files that scripts compare output with anew")
+
 // TestScripts runs the command line as a user would: testdata/script/*.txtar,
 // each in a new folder with the files that it holds.
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
-		Dir: "testdata/script",
+		Dir:           "testdata/script",
+		UpdateScripts: *updateScripts,
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
 			"status": status,
 			"link":   hardLink,

@@ -2,7 +2,6 @@ package cli
 
 import (
 	"fmt"
-	"io"
 
 	"github.com/spf13/cobra"
 
@@ -30,12 +29,7 @@ func newSensorCurves() *cobra.Command {
 			if err := format.check(); err != nil {
 				return err
 			}
-			return output.write(cmd, nil, func(w io.Writer) error {
-				if format.value == "json" {
-					return report.CurvesJSON(w, sensor.All())
-				}
-				return report.CurvesText(w, sensor.All())
-			})
+			return writeFormat(cmd, &output, &format, nil, sensor.All(), report.CurvesJSON, report.CurvesText)
 		},
 	}
 	format.add(cmd, "text", "json")
@@ -57,7 +51,7 @@ beta:100000:3950.`,
 		Example: `  preflash sensor compare ntc-100k-3950 ntc-100k-4267
   preflash sensor compare ntc-100k-3950 ntc-100k-3950 --pullup 4700 --believed-pullup 1000`,
 		Args:              arguments(2, 2, "two curves"),
-		ValidArgsFunction: completeArgs(2, curveIDs),
+		ValidArgsFunction: completeArgs(2, sensor.IDs),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := format.check(); err != nil {
 				return err
@@ -83,12 +77,7 @@ beta:100000:3950.`,
 			if !(c.StepC > 0) || !(c.FromC < c.ToC) {
 				return fmt.Errorf("--from must be below --to, and --step above 0")
 			}
-			return output.write(cmd, nil, func(w io.Writer) error {
-				if format.value == "json" {
-					return report.ComparisonJSON(w, c)
-				}
-				return report.ComparisonText(w, c)
-			})
+			return writeFormat(cmd, &output, &format, nil, c, report.ComparisonJSON, report.ComparisonText)
 		},
 	}
 	f := cmd.Flags()

@@ -126,7 +126,7 @@ func (s *sheetCommand) run(cmd *cobra.Command, args []string) error {
 func (s *sheetCommand) begun(args []string) (string, error) {
 	if len(args) == 1 && strings.EqualFold(filepath.Ext(args[0]), ".toml") {
 		if !s.ask {
-			return "", fmt.Errorf("%s is a sheet; to fill its blanks: preflash sheet --ask %s", args[0], args[0])
+			return "", fmt.Errorf("%s is a sheet; to fill its blanks: preflash sheet --ask %s", args[0], patch.Typed(args[0]))
 		}
 		if s.output.file != "" && filepath.Clean(s.output.file) != filepath.Clean(args[0]) {
 			return "", fmt.Errorf("--output %s is another file than %s; a sheet is gone on with where it is", s.output.file, args[0])
@@ -137,7 +137,7 @@ func (s *sheetCommand) begun(args []string) (string, error) {
 	case s.output.file == "" || errors.Is(err, fs.ErrNotExist):
 		return "", nil
 	case !s.ask:
-		return "", fmt.Errorf("--output %s is there already; to fill its blanks: preflash sheet --ask %s; else name a new file, so that no sheet is lost", s.output.file, s.output.file)
+		return "", fmt.Errorf("--output %s is there already; to fill its blanks: preflash sheet --ask %s; else name a new file, so that no sheet is lost", s.output.file, patch.Typed(s.output.file))
 	}
 	return s.output.file, nil
 }
@@ -178,30 +178,25 @@ func (s *sheetCommand) questions(cmd *cobra.Command, c *fleet.Configuration, abo
 	}}
 	text, err := q.Ask(text, cmd.InOrStdin(), cmd.ErrOrStderr())
 	if err == nil && s.output.file != "" {
-		next := "preflash check " + s.output.file
-		if q.Left(text) {
-			next = "preflash sheet --ask " + s.output.file + " goes on with them"
+		next := "preflash check " + patch.Typed(s.output.file)
+		if q.Blocked(text) {
+			next = "preflash sheet --ask " + patch.Typed(s.output.file) + " goes on with them"
 		}
 		fmt.Fprintln(cmd.ErrOrStderr(), patch.Visible("Next: "+next))
 	}
 	return text, err
 }
 
-// placeFor is where a sheet will stand, inside the tree: one of several tools has
-// its own.
+// placeFor is where a sheet will stand, inside the tree.
 func placeFor(c *fleet.Configuration, output string) (string, error) {
 	if output != "" {
 		return c.Inside(output)
 	}
-	name := "swap.toml"
-	if c.Tools() > 1 {
-		name = fmt.Sprintf("tool-%d.swap.toml", c.Printer().Tool)
-	}
-	return path.Join(path.Dir(c.Files[0]), name), nil
+	return path.Join(path.Dir(c.Files[0]), c.SheetName()), nil
 }
 
 func starterOf(c *fleet.Configuration, name, place string) (*starter.Sheet, error) {
-	f := starter.Facts{Name: name, Place: c.Tree.Shown(place), Guess: c.Guess, Tools: c.Tools(), Printer: c.Printer()}
+	f := starter.Facts{Name: name, Place: c.Tree.Shown(place), Guess: c.Guess, Hotends: c.Hotends(), Printer: c.Printer()}
 	for _, list := range []struct {
 		from []string
 		to   *[]string

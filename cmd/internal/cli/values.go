@@ -34,10 +34,7 @@ func newValues() *cobra.Command {
 				read = append(read, v.Inputs...)
 				failed = failed || v.Problem != nil
 			}
-			err = c.output.write(cmd, read, func(w io.Writer) error {
-				if format.value == "json" {
-					return report.ValuesJSON(w, list)
-				}
+			err = writeFormat(cmd, &c.output, &format, read, list, report.ValuesJSON, func(w io.Writer, list []fleet.Values) error {
 				return report.ValuesText(w, list, textWidth(w))
 			})
 			switch {

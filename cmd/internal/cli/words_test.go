@@ -26,9 +26,6 @@ var quaint = regexp.MustCompile(`(?i)\b(mend(s|ed|ing)?|settl(e|es|ed|ing)|unrea
 	`melt path|placed on a curve|cannot be placed|another account|prove[snd]?|proving|counts? of the converter|one count|` +
 	`(rise|hold) watch)\b|\bstands? (%s|\d+(\.\d+)? [AWVK]\b)`)
 
-// saysElsewhere are the parts whose words are held by tests of their own.
-var saysElsewhere = []string{"cmd/internal/worklist"}
-
 // TestPlainWords walks every text that the program can say, as it stands in the
 // code: rules, remarks of the styles, help, errors.
 func TestPlainWords(t *testing.T) {
@@ -38,13 +35,6 @@ func TestPlainWords(t *testing.T) {
 		err := filepath.WalkDir(filepath.Join(top, part), func(name string, d fs.DirEntry, err error) error {
 			if err != nil || d.IsDir() || !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") {
 				return err
-			}
-			here, err := filepath.Rel(top, name)
-			if err != nil {
-				return err
-			}
-			if slices.ContainsFunc(saysElsewhere, func(p string) bool { return strings.HasPrefix(filepath.ToSlash(here), p) }) {
-				return nil
 			}
 			return eachText(name, func(at, text string) {
 				texts++

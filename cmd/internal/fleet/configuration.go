@@ -112,7 +112,7 @@ func (c *Configuration) named(names []string) error {
 		if other := f.completes(c); other != nil {
 			if !lacks[0].Without { // the one that holds more comes first
 				return &parser.Error{File: c.Tree.Shown(c.Files[0]), Message: "is a part of a configuration: it lacks " + lackText(lacks) +
-					". " + path.Base(other.Files[0]) + " beside it has that; name both: preflash sheet " + c.Tree.Shown(other.Files[0]) + " " + c.Tree.Shown(c.Files[0])}
+					". " + path.Base(other.Files[0]) + " beside it has that; name both: preflash sheet " + typedAll(c.Tree, []string{other.Files[0], c.Files[0]})}
 			}
 			c.Files, c.Guess = append(c.Files, other.Files...), true
 			return c.read(0)

@@ -12,6 +12,7 @@ import (
 	"strings"
 
 	"preflash/parser"
+	"preflash/patch"
 )
 
 // Target is one sheet to be read, inside the tree that bounds its reading, or a
@@ -104,7 +105,7 @@ func (s *search) find(name, root string) error {
 		return true
 	}, s.failed)
 	if s.bare && !found && len(s.targets)+len(s.problems) == before {
-		return s.addWithout(tree, root, name)
+		return s.addEach(tree, root, inside)
 	}
 	return nil
 }
@@ -119,19 +120,28 @@ func (s *search) mayBeSheet(tree *parser.Tree, inside string) bool {
 	return err != nil || styleLike(f) == nil && !parser.NamedAsConfiguration(inside)
 }
 
-// addWithout adds the configuration that a path leads to, which has no sheet.
+// addWithout adds the configuration that a file is, which has no sheet.
 func (s *search) addWithout(tree *parser.Tree, root, name string) error {
 	c, err := readConfiguration(&Configuration{Tree: tree, root: root}, []string{name}, 0)
-	var e *parser.Error
-	switch info, _ := os.Stat(name); {
-	case err == nil:
-	case errors.As(err, &e) && info != nil && info.IsDir():
-		return &parser.Error{Message: errNoSheet.Message + "; and " + e.File + " " + e.Message}
-	default:
+	if err != nil {
 		return err
 	}
 	s.add(Target{Tree: tree, Sheet: c.Files[0], without: c})
 	return nil
+}
+
+// addEach adds the configurations that a folder holds, inside the tree, none of
+// which has a sheet.
+func (s *search) addEach(tree *parser.Tree, root, inside string) error {
+	list, err := (&Configuration{Tree: tree, root: root}).folder(inside).each(root)
+	var e *parser.Error
+	if errors.As(err, &e) {
+		return &parser.Error{Message: errNoSheet.Message + "; and " + e.File + " " + e.Message}
+	}
+	for _, c := range list {
+		s.add(Target{Tree: tree, Sheet: c.Files[0], without: c})
+	}
+	return err
 }
 
 // isSheet reports whether a file in a folder is a sheet by its name.
@@ -227,11 +237,23 @@ var errNoSheet = &parser.Error{Message: "no sheet found: a sheet is a file calle
 // Begin is the command that begins a sheet for a configuration.
 func (c *Configuration) Begin() string {
 	dir := path.Dir(c.Tree.Shown(c.Files[0]))
-	names := strings.Join(shownAll(c.Tree, c.Files), " ")
-	if c.Alone {
-		names = dir
+	names := " " + typedAll(c.Tree, c.Files)
+	switch {
+	case c.Alone && dir == ".":
+		names = ""
+	case c.Alone:
+		names = " " + patch.Typed(dir)
 	}
-	return "preflash sheet --ask --output " + path.Join(dir, "swap.toml") + " " + names
+	return "preflash sheet --ask --output " + patch.Typed(path.Join(dir, c.SheetName())) + names
+}
+
+// typedAll names files as a person types them.
+func typedAll(tree *parser.Tree, files []string) string {
+	list := shownAll(tree, files)
+	for i, name := range list {
+		list[i] = patch.Typed(name)
+	}
+	return strings.Join(list, " ")
 }
 
 func shownAll(tree *parser.Tree, files []string) []string {

@@ -31,22 +31,43 @@ type folder struct {
 // look finds the one configuration that a folder holds.
 func (c *Configuration) look(dir string) error {
 	f := c.folder(dir)
-	printers := f.printers()
+	printers := f.whole(c.root)
 	shown := c.Tree.Shown(dir)
 	switch len(printers) {
 	case 1:
-		root := c.root
 		*c = *printers[0]
-		c.root, c.Guess, c.Passed, c.Alone = root, true, f.passed, true
 		return nil
 	case 0:
 		return f.none()
 	}
 	var list []string
 	for _, p := range printers {
-		list = append(list, "preflash sheet "+strings.Join(shownAll(f.tree, p.Files), " "))
+		list = append(list, "preflash sheet "+typedAll(f.tree, p.Files))
 	}
 	return &parser.Error{File: shown, Message: fmt.Sprintf("holds the configurations of %d printers; name the files of one: %s", len(printers), some(list, "; "))}
+}
+
+// whole lists the configurations of whole printers that a folder holds.
+func (f *folder) whole(root string) []*Configuration {
+	list := f.printers()
+	for _, c := range list {
+		c.root, c.Guess, c.Passed, c.Alone = root, true, f.passed, len(list) == 1
+	}
+	return list
+}
+
+// each reads every configuration that a folder holds.
+func (f *folder) each(root string) ([]*Configuration, error) {
+	list := f.whole(root)
+	if len(list) == 0 {
+		return nil, f.none()
+	}
+	for _, c := range list {
+		if err := c.read(0); err != nil {
+			return nil, err
+		}
+	}
+	return list, nil
 }
 
 // some joins the first of a list.
@@ -246,7 +267,7 @@ func (f *folder) whoReads(part *Configuration) string {
 func (f *folder) readersOf(part *Configuration) (list []string) {
 	for _, other := range f.found {
 		if other.Files[0] != part.Files[0] && other.reads(part.Files[0]) && len(other.Lacks()) == 0 && f.copies(other) == "" {
-			list = append(list, f.tree.Shown(other.Files[0]))
+			list = append(list, typedAll(f.tree, other.Files))
 		}
 	}
 	return list
@@ -286,7 +307,7 @@ func (f *folder) below() (list []string) {
 		if dir := path.Dir(name); parser.NamedAsConfiguration(name) && !looked[dir] {
 			looked[dir] = true
 			if len((&Configuration{Tree: f.tree}).folder(dir).printers()) > 0 {
-				list = append(list, f.tree.Shown(dir))
+				list = append(list, typedAll(f.tree, []string{dir}))
 			}
 		}
 		return walked < maxWalkedBelow && len(list) <= maxListed

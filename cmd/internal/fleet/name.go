@@ -34,8 +34,26 @@ func (c *Configuration) Name(place string) string {
 			break
 		}
 	}
-	if f := c.folder(path.Dir(c.Files[0])); len(f.printers()) > 1 {
+	if c.hasNeighbours() {
 		name += "-" + stemOf(c.Files[0])
+	}
+	return name
+}
+
+// hasNeighbours reports whether the folder holds other printers too.
+func (c *Configuration) hasNeighbours() bool {
+	return !c.Alone && len(c.folder(path.Dir(c.Files[0])).printers()) > 1
+}
+
+// SheetName is what the sheet of a printer is called: each printer of a folder,
+// and each of several tools, has its own.
+func (c *Configuration) SheetName() string {
+	name := "swap.toml"
+	if c.Hotends() > 1 {
+		name = fmt.Sprintf("tool-%d.%s", c.Printer().Tool, name)
+	}
+	if c.hasNeighbours() {
+		name = stemOf(c.Files[0]) + "." + name
 	}
 	return name
 }
@@ -44,7 +62,7 @@ func (c *Configuration) Name(place string) string {
 // other sheet below the root.
 func (c *Configuration) NameFor(place string) string {
 	name := c.Name(place)
-	if c.Tools() > 1 {
+	if c.Hotends() > 1 {
 		name += fmt.Sprintf("-tool-%d", c.Printer().Tool)
 	}
 	taken := make(map[string]bool)

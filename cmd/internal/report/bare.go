@@ -19,6 +19,9 @@ func bare(r *fleet.Result) []*fleet.Printer {
 	return list
 }
 
+// maxBegin is how many of the commands that begin a sheet are shown.
+const maxBegin = 3
+
 // withoutSheet says what a sheet would add, and how to begin one.
 func withoutSheet(list []*fleet.Printer) string {
 	more := 0
@@ -27,10 +30,14 @@ func withoutSheet(list []*fleet.Printer) string {
 			more++
 		}
 	}
+	var begin []string
+	for _, p := range list[:min(len(list), maxBegin)] {
+		begin = append(begin, p.Begin)
+	}
 	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, temperatures, heater, supply, gains, runaway protection, fan and nozzle height, and preflash diff prints the changes. Begin one: %s",
-		more, list[0].Begin)
-	if n := len(list) - 1; n > 0 {
-		text += fmt.Sprintf(" (%d more printers have none either)", n)
+		more, strings.Join(begin, "; or "))
+	if n := len(list) - len(begin); n > 0 {
+		text += fmt.Sprintf(" (%d more have none either)", n)
 	}
 	text += "."
 	if passed := list[0].Passed; len(passed) > 0 {

@@ -119,9 +119,9 @@ func (p *textPrinter) bench(b Bench) {
 		return
 	}
 	p.out.WriteString(Cautions)
-	if b.List.Mend != "" {
+	if b.List.First != "" {
 		p.out.WriteByte('\n')
-		p.hang("", 0, b.List.Mend)
+		p.hang("", 0, b.List.First)
 	}
 	for i, s := range b.List.Sections {
 		fmt.Fprintf(p.out, "\n%s\n", p.bold(fmt.Sprintf("%d. %s", i+1, s.Title)))
@@ -222,8 +222,8 @@ func benchMarkdown(out *bufio.Writer, b Bench) {
 		out.WriteByte('\n')
 	}
 	out.WriteString(strings.Replace(Cautions, ":\n", ":\n\n", 1))
-	if b.List.Mend != "" {
-		fmt.Fprintf(out, "\n**%s**\n", markdown(b.List.Mend))
+	if b.List.First != "" {
+		fmt.Fprintf(out, "\n**%s**\n", markdown(b.List.First))
 	}
 	for i, s := range b.List.Sections {
 		fmt.Fprintf(out, "\n## %d. %s\n\n", i+1, s.Title)

@@ -58,7 +58,7 @@ func (t *FlowTrials) series(b *strings.Builder, s *melt.Series) {
 	for _, st := range s.Steps {
 		fmt.Fprintf(b, "%12.1f %15.2f %10.3f %8s %12s\n", st.FlowMM3S, st.SpeedMMS, st.GPerM, percents(st.Loss), percents(st.Shortfall))
 	}
-	if !s.Missing {
+	if s.Told() {
 		paragraph(b, "  ", t.usableText(s))
 	}
 	for _, note := range t.notes(s) {
@@ -98,6 +98,11 @@ func (t *FlowTrials) notes(s *melt.Series) []string {
 		list = append(list, fmt.Sprintf("At %s, the lowest flow, %s less came out than at the next ones. No hotend does that: this trial is short, as where the filament was not pressed on before. Weigh it again; the loss is judged against %s.",
 			unit.FlowRate(s.Steps[0].FlowMM3S), unit.Percent(s.Short), unit.FlowRate(ref.FlowMM3S)))
 	}
+	if s.Gained > 0 {
+		st := &s.Steps[s.Gained]
+		list = append(list, fmt.Sprintf("At %s %s more came out for each metre than at %s, which no hotend does: see commanded_mm and mass_g of both. Until then no usable flow can be told.",
+			unit.FlowRate(st.FlowMM3S), unit.Percent(-st.Loss), unit.FlowRate(ref.FlowMM3S)))
+	}
 	switch {
 	case s.Missing:
 		list = append(list, fmt.Sprintf("%s is missing at %s already, where every hotend melts: the extruder's steps for each mm are wrong, or the drive slips. Push 100 mm through without the hotend and measure. Or the density is %s g/cm³: weigh a metre of the filament. Until then no usable flow can be told.",
@@ -111,14 +116,14 @@ func (t *FlowTrials) notes(s *melt.Series) []string {
 	case short < -gained:
 		list = append(list, fmt.Sprintf("%s more came out than was commanded: density, diameter or the commanded length is wrong; the usable flow holds all the same.", unit.Percent(-short)))
 	}
-	if s.Wide && !s.Missing {
+	if s.Wide && s.Told() {
 		a, b := &s.Steps[s.Below], &s.Steps[s.Below+1]
 		third := (b.FlowMM3S - a.FlowMM3S) / 3
 		list = append(list, fmt.Sprintf("From %s to %s the loss goes from %s %% to %s %%, and nothing was tried between: weigh at %s and %s too. The usable flow is taken from a straight line.",
 			unit.FlowRate(a.FlowMM3S), unit.FlowRate(b.FlowMM3S), percents(a.Loss), percents(b.Loss),
 			unit.Figure(a.FlowMM3S+third, 1), unit.FlowRate(a.FlowMM3S+2*third)))
 	}
-	if s.LateStart && !s.Missing {
+	if s.LateStart && s.Told() {
 		list = append(list, fmt.Sprintf("The lowest flow, %s, is more than half of the usable one and may lose something itself, which no loss against it shows: begin lower.", unit.FlowRate(ref.FlowMM3S)))
 	}
 	for _, i := range s.Heavy {
@@ -172,7 +177,7 @@ func comparisons(e *melt.Extruder) []string {
 	for _, d := range e.Differ {
 		list = append(list, differText(e, d))
 	}
-	early := slices.ContainsFunc(e.Series, func(s melt.Series) bool { return s.Early && !s.Missing })
+	early := slices.ContainsFunc(e.Series, func(s melt.Series) bool { return s.Early && s.Told() })
 	switch {
 	case causes[melt.Grip] && len(e.Differ) > 0:
 		list = append(list, "That filaments differ at one temperature goes with it: what a drive grips, it grips differently.")
@@ -299,7 +304,7 @@ func FlowJSON(w io.Writer, t FlowTrials) error {
 			s := &e.Series[j]
 			row := seriesJSON{Filament: s.Filament, AtLeast: s.Open, Early: s.Early, Scatter: plainValue(s.Scatter),
 				Notes: append([]string{}, t.notes(s)...)}
-			if !s.Missing {
+			if s.Told() {
 				row.UsableMM3S, row.LeastMM3S, row.MostMM3S = plainValue(s.UsableMM3S), plainValue(s.LeastMM3S), plainValue(s.MostMM3S)
 			}
 			if s.TempC != 0 {

@@ -179,7 +179,7 @@ func (h *HeatFit) doubts() []string {
 	if !f.Physical(1) {
 		list = append(list, "a hotend: heat capacity or losses are far from what hotends have; see that the heater's power is right, what full power is written as (--duty-full), and that temp_c and time_s are in °C and s")
 	}
-	if h.otherRoom() {
+	if otherRoom(h.Fit) {
 		list = append(list, fmt.Sprintf("a room of %s: it goes better with %s; say with --ambient-c how warm it is round the hotend, or the losses do not grow in a straight line", unit.Celsius(f.Given.Value), unit.Celsius(f.Ambient.Value)))
 	}
 	if h.FlatPTC {

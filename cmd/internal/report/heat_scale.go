@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"preflash/parser/record"
 	"preflash/rules/heat"
 	"preflash/rules/unit"
 )
@@ -81,17 +82,41 @@ func (h *HeatFit) FanDoubt() string {
 		unit.Figure(h.mostFan()*h.Log.FanFull, 1))
 }
 
+// warmC is a first row that is no room.
+const warmC = 50
+
 // WarmRoom reports whether the log goes only with a room as warm as its first
 // row, which is no room.
 func (h *HeatFit) WarmRoom() bool {
-	const warmC, nearK = 50, 8
+	const nearK = 8
 	first, room := h.Log.Rows[0].TempC, h.Fit.Ambient.Value
-	return first >= warmC && math.Abs(room-first) < nearK && h.otherRoom()
+	return first >= warmC && math.Abs(room-first) < nearK && otherRoom(h.Fit)
 }
 
-// otherRoom reports whether the log goes with another room than was said.
-func (h *HeatFit) otherRoom() bool {
-	f := h.Fit
+// MayBeF reports whether a log from warm is as hot as a printing temperature is in
+// Fahrenheit, so that it tells by the fit alone what it is in.
+func (h *HeatFit) MayBeF() bool {
+	const hotF = 300
+	return h.Log.Rows[0].TempC >= warmC && slices.ContainsFunc(h.Log.Rows, func(r record.HeatRow) bool { return r.TempC >= hotF })
+}
+
+// IsF reports whether a log that may be in Fahrenheit goes better with the fit of
+// what it would be in °C: much less is left of it, or as much and the room is one.
+func (h *HeatFit) IsF(converted *heat.Fit) bool {
+	const much, asMuch = 0.7, 1.05
+	left := 1.8 * converted.RMSK / h.Fit.RMSK
+	return left < much || left < asMuch && otherRoom(h.Fit) && !otherRoom(converted)
+}
+
+// FanWarms reports whether by the log the part fan keeps the block warm.
+func (h *HeatFit) FanWarms() bool {
+	loss, fan := &h.Fit.Loss, &h.Fit.LossFan
+	return h.Fit.Fitted&heat.Loss != 0 && h.Fit.Fitted&heat.LossFan != 0 && loss.Told() && fan.Told() &&
+		fan.Value+fan.PlusMinus() < loss.Value-loss.PlusMinus()
+}
+
+// otherRoom reports whether a log goes with another room than was said.
+func otherRoom(f *heat.Fit) bool {
 	return math.Abs(f.Ambient.Value-f.Given.Value) > 3*f.Given.StdErr && f.Given.StdErr > 0
 }
 

@@ -201,7 +201,7 @@ func TestHTMLOrder(t *testing.T) {
 			t.Errorf("the plot %q states no figure", el.text)
 		}
 	}
-	want := []string{"Worst first", "Before you apply and flash this", "The diff", "Contents", "Overview, worst first"}
+	want := []string{"Worst first", "Before you apply this and heat", "The diff", "Contents", "Overview, worst first"}
 	for _, n := range "7236514" {
 		name := "egret-0" + string(n)
 		want = append(want, name, "Findings", "The diff", "Bench list: "+name)

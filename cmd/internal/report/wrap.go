@@ -7,7 +7,9 @@ import (
 )
 
 // wrap breaks text between words into lines of at most so many characters. A
-// figure keeps its unit beside it; a word that is too long stands alone.
+// figure keeps its unit beside it, and a flag the word before: two dashes at the
+// start of a line could be a command to a service. A word that is too long stands
+// alone.
 func wrap(text string, width int) []string {
 	var lines []string
 	var line strings.Builder
@@ -29,12 +31,13 @@ func wrap(text string, width int) []string {
 	return append(lines, line.String())
 }
 
-// units joins each figure with the unit that follows it.
+// units joins each figure with the unit that follows it, and each flag with the
+// word before it.
 func units(words []string) []string {
 	var joined []string
 	for _, word := range words {
 		last := len(joined) - 1
-		if last >= 0 && endsInDigit(joined[last]) && isUnit(word) {
+		if last >= 0 && (endsInDigit(joined[last]) && isUnit(word) || strings.HasPrefix(word, "--")) {
 			joined[last] += " " + word
 			continue
 		}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"regexp"
+	"slices"
 	"strings"
 	"sync"
 
@@ -51,8 +52,10 @@ func (q *Questions) Ask(text string, in io.Reader, out io.Writer) (string, error
 	return a.text, a.lines.Err()
 }
 
-// Left reports whether the text of a sheet has blanks.
-func (q *Questions) Left(text string) bool { return len(q.blanksOf(text)) > 0 }
+// Blocked reports whether the text of a sheet has blanks that block the check.
+func (q *Questions) Blocked(text string) bool {
+	return slices.ContainsFunc(q.blanksOf(text), func(b *empty) bool { return !b.entry.Leave })
+}
 
 // asking is one round of questions.
 type asking struct {
@@ -130,7 +133,7 @@ func (a *asking) intro() {
 			open++
 		}
 	}
-	a.say(fmt.Sprintf("%d blanks: %d that %s, %d that %s.", len(list), len(list)-open, blocks(len(list)-open), open, sheet.MayStay))
+	a.say(fmt.Sprintf("%s: %d that %s, %d that %s.", blanks(len(list)), len(list)-open, blocks(len(list)-open), open, sheet.MayStay))
 	a.say(`Enter leaves one for later, "` + leaveOpen + `" leaves one open for good where that is allowed, "?" asks again. What was answered is kept when you stop.`)
 }
 
@@ -152,7 +155,18 @@ func (a *asking) end() {
 	for _, b := range list {
 		names = append(names, b.path+" ("+b.entry.word()+")")
 	}
-	a.say(fmt.Sprintf("%d blanks are left: %s.", len(list), strings.Join(names, ", ")))
+	are := "are"
+	if len(list) == 1 {
+		are = "is"
+	}
+	a.say(fmt.Sprintf("%s %s left: %s.", blanks(len(list)), are, strings.Join(names, ", ")))
+}
+
+func blanks(n int) string {
+	if n == 1 {
+		return "1 blank"
+	}
+	return fmt.Sprintf("%d blanks", n)
 }
 
 // say prints wrapped text.
@@ -208,7 +222,7 @@ func (a *asking) question(b *empty, left int) (bool, error) {
 		case strings.Trim(answer, "?") == "":
 			show()
 			if key == "curve" {
-				a.say("Known: " + strings.Join(curves(), ", ") + ".")
+				a.say("Known: " + strings.Join(sensor.IDs(), ", ") + ".")
 			}
 			continue
 		case strings.EqualFold(answer, leaveOpen), answer == "-":
@@ -288,21 +302,13 @@ func (a *asking) keep(text string) error {
 	return a.Save(text)
 }
 
-func curves() []string {
-	var list []string
-	for _, k := range sensor.All() {
-		list = append(list, k.ID)
-	}
-	return list
-}
-
 // unknownCurve says what is wrong with the name of a curve.
 func unknownCurve(name string) string {
 	if _, ok := sensor.Find(name); ok {
 		return ""
 	}
 	text := fmt.Sprintf("%q is not a curve that is known", name)
-	if near := parser.Nearest(name, curves()); near != "" {
+	if near := parser.Nearest(name, sensor.IDs()); near != "" {
 		text += "; did you mean " + near + "?"
 	}
 	return text + ` "?" lists them.`

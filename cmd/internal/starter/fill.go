@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"preflash/parser"
+	"preflash/patch"
 	"preflash/rules/sensor"
 	"preflash/rules/unit"
 )
@@ -15,19 +16,19 @@ func New(f Facts) *Sheet {
 	p := f.Printer
 	check := "preflash check"
 	if dir := path.Dir(f.Place); dir != "." {
-		check += " " + dir
+		check += " " + patch.Typed(dir)
 	}
 	s := &Sheet{top: []string{
 		"Swap sheet for " + f.Name + ", begun from its configuration.",
 		"",
-		"Save it as " + f.Place + "; the paths in it count from there. Fill in every line that says BLANK, by hand or with preflash sheet --ask " + f.Place + ". Then run",
+		"Save it as " + f.Place + "; the paths in it count from there. Fill in every line that says BLANK, by hand or with preflash sheet --ask " + patch.Typed(f.Place) + ". Then run",
 		"",
 		"    " + check,
 		"",
 		"which names the blanks that are left. A key behind a # need not be set: it shows what holds without it, or an example. To set it, take the # away.",
 	}}
-	if f.Tools > 1 {
-		s.top = append(s.top, "", fmt.Sprintf("This printer has %d hotends. Each that is exchanged has a sheet of its own, which --tool 0 to --tool %d begins.", f.Tools, f.Tools-1))
+	if f.Hotends > 1 {
+		s.top = append(s.top, "", fmt.Sprintf("This printer has %d hotends. Each that is exchanged has a sheet of its own, which --tool 0 to --tool %d begins.", f.Hotends, f.Hotends-1))
 	}
 	s.groups = append(s.groups,
 		group{entries: []*Entry{{Key: "format", Value: "1"}}},
@@ -124,6 +125,8 @@ func zReference(p *parser.Printer) *Entry {
 	switch {
 	case homes.Known() && homes.Value == parser.HomesFar:
 		return set("z_reference", `"endstop"`, by)
+	case homes.Known() && g.HomesByStall:
+		return blank("z_reference", `"nozzle"`, "What finds the bed: "+words+". The configuration homes Z where its motor stalls ("+homes.At.String()+"): as a rule the nozzle presses on the bed then. Look.")
 	case homes.Known() && homes.Value != parser.HomesByProbe:
 		return set("z_reference", `"endstop"`, by+`; "nozzle" where the nozzle itself presses it`)
 	case homes.Known() && g.NozzleProbes.Known() && g.NozzleProbes.Value:
@@ -142,8 +145,8 @@ func zReference(p *parser.Printer) *Entry {
 // tool says which hotend the sheet is for, and which others there are.
 func tool(f Facts) *Entry {
 	note := "which hotend, counted from 0"
-	if f.Tools > 1 {
-		note = fmt.Sprintf("which of %d hotends, counted from 0", f.Tools)
+	if f.Hotends > 1 {
+		note = fmt.Sprintf("which of %d hotends, counted from 0", f.Hotends)
 	}
 	return set("tool", strconv.Itoa(f.Printer.Tool), note)
 }

@@ -20,6 +20,7 @@ func TestZReference(t *testing.T) {
 	}{
 		{"virtual endstop", parser.Geometry{Homes: homes(parser.HomesByProbe), TriggerMM: trigger(2.1), BesideNozzle: true}, "probe", "(printer.cfg:40)"},
 		{"switch, probe levels", parser.Geometry{Homes: homes(parser.HomesAtBed), TriggerMM: trigger(2.1)}, "endstop", "a switch near the bed"},
+		{"a motor that stalls", parser.Geometry{Homes: homes(parser.HomesAtBed), HomesByStall: true}, "", "presses on the bed"},
 		{"towers", parser.Geometry{Homes: homes(parser.HomesFar)}, "endstop", "a switch far from the bed"},
 		{"the nozzle, by its section", parser.Geometry{Homes: homes(parser.HomesByProbe), TriggerMM: trigger(-0.1),
 			NozzleProbes: written(parser.NozzleProbes, true, main, 88)}, "nozzle", "the nozzle itself"},

@@ -20,7 +20,7 @@ type Facts struct {
 	Place   string   // the file that the sheet is to be, as a person would write it
 	Config  []string // in reading order, relative to the sheet
 	Guess   bool     // Config was found, not named
-	Tools   int      // how many hotends there are; 0 where that cannot be told
+	Hotends int      // how many there are; 0 where that cannot be told
 	Absent  []string // included files that are missing, relative to the sheet
 	Printer *parser.Printer
 }

@@ -10,12 +10,12 @@ import (
 )
 
 // definesCommands are the console commands of the defines style and their
-// arguments, as the style's firmware publishes them; G28, G90, G91, M83, M114
-// and M211 are from memory.
+// arguments, as the style's firmware publishes them; G28, G30, G90, G91, M83,
+// M114 and M211 are from memory.
 var definesCommands = map[string]string{
 	"M104": "S ?T", "M140": "S", "M105": "", "M500": "", "M501": "", "M502": "", "M503": "",
-	"M303": "?E S ?C ?U", "M301": "?E P I D", "M306": "?E T", "M851": "Z", "M206": "Z",
-	"G28": "", "G90": "", "G91": "", "M83": "", "M114": "", "M211": "S", "G1": "?X ?Y ?Z ?E ?F",
+	"M303": "?E S ?C ?U", "M301": "?E P I D", "M306": "?E T", "M851": "Z", "M206": "Z", "M218": "T Z",
+	"G28": "", "G30": "X Y", "G90": "", "G91": "", "M83": "", "M114": "", "M211": "S", "G1": "?X ?Y ?Z ?E ?F",
 }
 
 // definesConsole is a printer of the defines style.
@@ -24,7 +24,7 @@ type definesConsole struct {
 	shift   float64
 
 	homed, relative, relativeE, limitOff, hot bool
-	z, offset, home                           float64
+	z, offset, home, probed                   float64
 	pending                                   string // what was set and not saved
 	tuned                                     bool   // a tune printed gains that are not in force
 }
@@ -49,16 +49,21 @@ func newDefinesConsole(t *testing.T, files []string, shift float64) *definesCons
 
 func (c *definesConsole) powerOn() {
 	c.homed, c.relative, c.relativeE, c.limitOff, c.hot, c.z = false, false, false, false, false, 100
-	c.pending, c.tuned = "", false
+	c.pending, c.tuned, c.probed = "", false, math.NaN()
 }
 
 // above is the way to the paper in the place that M114 shows. With an offset of
 // 0 the probe triggers at 0, and the paper lies below by the new trigger height.
 func (c *definesConsole) above() float64 {
-	if c.probe() && c.offset == 0 {
+	if c.probe() && c.probeHomes() && c.offset == 0 {
 		return c.z + c.trigger() - c.shift
 	}
 	return c.z - c.shift
+}
+
+// probeHomes: Z homes by the probe.
+func (c *definesConsole) probeHomes() bool {
+	return c.options["Z_HOME_DIR"] == "-1" && (c.on("Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN") || c.on("USE_PROBE_FOR_Z_HOMING"))
 }
 
 func (c *definesConsole) probe() bool {
@@ -147,7 +152,12 @@ func (c *definesConsole) enter(line string) error {
 			return fmt.Errorf("no probe")
 		}
 		if c.offset = figureOf(args["Z"]); args["Z"] == "FILL" {
-			c.offset = c.z
+			if c.offset = c.z; !c.probeHomes() {
+				if math.IsNaN(c.probed) {
+					return fmt.Errorf("nothing was probed to take off")
+				}
+				c.offset -= c.probed
+			}
 			if want := -(c.trigger() - c.shift); math.Abs(c.offset-want) > 0.15 {
 				return fmt.Errorf("an offset of %.2f, and the probe triggers at %.2f", c.offset, -want)
 			}
@@ -163,6 +173,16 @@ func (c *definesConsole) enter(line string) error {
 		c.pending = "the home offset"
 	case "G28":
 		c.homed, c.z = true, 5
+	case "G30":
+		switch {
+		case !c.homed:
+			return fmt.Errorf("not homed")
+		case c.offset != 0:
+			return fmt.Errorf("it shows a height with the offset in it")
+		}
+		c.probed = c.trigger() // where the nozzle was, by the switch, as the probe triggered
+	case "M218":
+		c.pending = "the distance"
 	case "G90", "G91":
 		c.relative = name == "G91"
 	case "M83":
@@ -217,8 +237,11 @@ func (c *definesConsole) move(args map[string]string) error {
 	default:
 		c.z = figureOf(z)
 	}
-	if c.z < 0 && !c.limitOff {
+	switch {
+	case c.z < 0 && !c.limitOff:
 		return fmt.Errorf("the lower limit stops it")
+	case c.above() < -0.15:
+		return fmt.Errorf("the nozzle strikes the bed")
 	}
 	return nil
 }

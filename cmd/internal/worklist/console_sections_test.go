@@ -18,8 +18,8 @@ var sectionsCommands = map[string]string{
 	"M105": "", "M112": "", "M83": "", "G28": "", "G90": "", "G1": "?X ?Y ?Z ?E ?F",
 	"TURN_OFF_HEATERS": "", "SET_HEATER_TEMPERATURE": "HEATER TARGET",
 	"PID_CALIBRATE": "HEATER TARGET", "MPC_CALIBRATE": "HEATER", "SAVE_CONFIG": "", "RESTART": "", "FIRMWARE_RESTART": "",
-	"ACTIVATE_EXTRUDER": "EXTRUDER",
-	"PROBE_CALIBRATE":   "", "Z_ENDSTOP_CALIBRATE": "", "MANUAL_PROBE": "", "DELTA_CALIBRATE": "?METHOD", "PROBE_EDDY_CURRENT_CALIBRATE": "CHIP",
+	"ACTIVATE_EXTRUDER": "EXTRUDER", "SET_GCODE_OFFSET": "Z",
+	"PROBE_CALIBRATE": "", "Z_ENDSTOP_CALIBRATE": "", "MANUAL_PROBE": "", "DELTA_CALIBRATE": "?METHOD", "PROBE_EDDY_CURRENT_CALIBRATE": "CHIP",
 	"TESTZ": "Z", "ACCEPT": "", "ABORT": "",
 }
 
@@ -230,6 +230,9 @@ func (c *sectionsConsole) move(args map[string]string) error {
 	}
 	if z, ok := args["Z"]; ok {
 		c.z = figureOf(z)
+	}
+	if c.above() < -0.15 {
+		return fmt.Errorf("the nozzle strikes the bed")
 	}
 	return nil
 }

@@ -12,6 +12,7 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/worklist"
+	"preflash/parser/sheet"
 	"preflash/rules"
 )
 
@@ -101,6 +102,25 @@ func TestStepsRun(t *testing.T) {
 	}
 	if commands < 300 {
 		t.Errorf("%d commands were run in all", commands)
+	}
+}
+
+// The same for forms that no file in testdata has.
+func TestStepsRunFurther(t *testing.T) {
+	for name, more := range map[string]string{
+		"a probe that only levels": "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n" +
+			"//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n",
+		"a probe that homes": "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n#define USE_PROBE_FOR_Z_HOMING\n",
+		"a model":            "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n",
+	} {
+		t.Run(name, func(t *testing.T) {
+			const shift = 0.3
+			in := definesInput(t, more+"#define EXTRUDE_MINTEMP 170\n#define PREVENT_COLD_EXTRUSION\n")
+			in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: shift, Given: true}
+			if n := work(t, newDefinesConsole(t, []string{in.Printer.Files[0].Name}, shift), worklist.New(in, worklist.Open{})); n < 20 {
+				t.Errorf("the list has %d commands", n)
+			}
+		})
 	}
 }
 

@@ -2,9 +2,9 @@ package worklist
 
 import (
 	"fmt"
-	"path"
 
 	"preflash/parser"
+	"preflash/patch"
 	"preflash/rules"
 	"preflash/rules/unit"
 )
@@ -12,7 +12,7 @@ import (
 // done ends the swap: what goes into the sheet, and a check that is clean.
 func (b *builder) done() Section {
 	s := Section{Title: "The end of the swap"}
-	name := path.Base(b.in.Sheet.File.Name)
+	name := b.in.Sheet.File.Name
 	if b.keepsNothing() {
 		s.Items = append(s.Items, Item{
 			Do:     "Copy the files back from the printer to where the sheet is: what was saved, or written by hand, stands there.",
@@ -29,7 +29,7 @@ func (b *builder) done() Section {
 			lines = append(lines, "[tuned]", at, "on = 20__-__-__")
 		}
 	}
-	if !b.in.Sheet.Done.HeightOn.Given {
+	if !b.in.Sheet.Done.HeightOn.Given && (b.reference() != "nozzle" || len(b.in.Printer.Geometry.Offsets) > 0) {
 		lines = append(lines, "[done]", "height_on = 20__-__-__")
 	}
 	if len(lines) > 0 {
@@ -41,7 +41,7 @@ func (b *builder) done() Section {
 	}
 	s.Items = append(s.Items, Item{
 		Do:     "Check the sheet once more.",
-		Run:    []string{"preflash check " + name},
+		Run:    []string{"preflash check " + patch.Typed(name)},
 		Expect: "no error and no warning; notes may stay. The swap is over",
 		Else:   "what it still says is still to be done",
 	})

@@ -63,7 +63,7 @@ func (b *builder) keepsNothing() bool {
 }
 
 func (b *builder) afterFlashing() Section {
-	restart := b.steps(parser.Task{Kind: parser.TaskRestart})
+	restart := b.restart()
 	s := Section{Title: "After flashing", Note: "Power on, heaters off."}
 	if len(restart) > 0 {
 		s.Title = "After the restart"

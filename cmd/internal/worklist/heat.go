@@ -115,7 +115,7 @@ func (b *builder) speed(from, to float64) string {
 	return text + "; half or twice that speaks of another heater or voltage than the sheet's"
 }
 
-// wrong names a definition as the one that should not be in force.
+// wrong names a definition as the one that should not be used.
 func (d *definition) wrong() string {
 	if d.old {
 		return "were the sensor still read as the old one, " + d.name

@@ -3,6 +3,7 @@ package worklist
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"preflash/parser"
@@ -27,9 +28,13 @@ func (b *builder) height() []Section {
 			Do:     fmt.Sprintf("Heat to %s, switch the power off, and tighten the nozzle at once, as its maker says.", unit.Celsius(rules.TuneC(b.in))),
 			Expect: "no gap that filament could leave by. This comes before the height is measured, since it moves the tip",
 			Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: rules.TuneC(b.in)}),
+		}, {
+			Do:     "Let it cool to the room, then power on.",
+			Expect: "no target is set",
+			Steps:  b.restart(),
 		}},
 	}
-	if b.in.Printer.Tool > 0 && tools > 0 && b.reference() != "nozzle" {
+	if b.another() {
 		s.Note += " The first tool homes, and its height stays (where another one does, measure with that)."
 		s.Items = append(s.Items, b.home("as before the swap, with the first tool"))
 		return []Section{s, b.apart()}
@@ -91,6 +96,29 @@ func (b *builder) reference() string {
 	return finds
 }
 
+// another reports whether another tool homes, so that the height of this one is
+// its distance from that.
+func (b *builder) another() bool {
+	return b.in.Printer.Tool > 0 && b.otherTools() > 0 && b.reference() != "nozzle"
+}
+
+// heights are the settings that hold how high this nozzle is, as far as they are
+// known and are measured.
+func (b *builder) heights() (list []parser.Setting[float64]) {
+	g := &b.in.Printer.Geometry
+	reference := b.reference()
+	switch {
+	case b.another():
+		list = append(list, g.Offsets...)
+	case reference == "endstop":
+		list = append(list, g.EndstopMM...)
+	}
+	if !b.another() && reference != "nozzle" && !(g.NozzleProbes.Known() && g.NozzleProbes.Value) {
+		list = append(list, g.TriggerMM)
+	}
+	return slices.DeleteFunc(list, func(s parser.Setting[float64]) bool { return !s.Known() })
+}
+
 // endstop is the height at which the switch triggers that homes; absent where no
 // setting holds it.
 func (b *builder) endstop() *parser.Setting[float64] {
@@ -107,15 +135,9 @@ func (b *builder) nozzleSeems() bool {
 	return g.TriggerMM.Known() && g.TriggerMM.Value <= 0 && !g.BesideNozzle
 }
 
-func (b *builder) otherTools() int {
-	n := 0
-	for _, h := range b.in.Config.Others() {
-		if h.Tool != parser.NoTool && h.Tool != b.in.Printer.Tool {
-			n++
-		}
-	}
-	return n
-}
+// otherTools counts the other hotends; several tools that feed one nozzle have no
+// distance.
+func (b *builder) otherTools() int { return max(b.in.Config.Hotends()-1, 0) }
 
 // fetch takes the tool where that needs a step.
 func (b *builder) fetch() []Item {
@@ -142,10 +164,7 @@ func (b *builder) byProbe() []Item {
 	g := &b.in.Printer.Geometry
 	t := &g.TriggerMM
 	if b.nozzleSeems() {
-		items = append(items, Item{
-			Do:     fmt.Sprintf("Look whether the nozzle itself is the probe: a trigger height of %s%s with no distance in X and Y speaks for it.", unit.Millimetres(t.Value), place(t.At)),
-			Expect: "where it is, write z_reference = \"nozzle\" in the sheet and leave the height as it stands",
-		})
+		items = append(items, b.look("write z_reference = \"nozzle\" in the sheet and leave the height as it stands"))
 	}
 	height, told := b.expected(t)
 	if told && height <= 0 && !b.nozzleSeems() {
@@ -156,6 +175,15 @@ func (b *builder) byProbe() []Item {
 	}
 	items = append(items, b.home("the probe triggers before the nozzle touches"))
 	return append(items, b.paper(parser.ProbeTrigger, b.about(t, "it"))...)
+}
+
+// look has a person see whether the nozzle is the probe, and says what to do then.
+func (b *builder) look(then string) Item {
+	t := &b.in.Printer.Geometry.TriggerMM
+	return Item{
+		Do:     fmt.Sprintf("Look whether the nozzle itself is the probe: a trigger height of %s%s with no distance in X and Y speaks for it.", unit.Millimetres(t.Value), place(t.At)),
+		Expect: "where it is, " + then,
+	}
 }
 
 func (b *builder) byEndstop() []Item {
@@ -191,6 +219,9 @@ func (b *builder) byEndstop() []Item {
 	}
 	probe := g.TriggerMM.State != parser.Off && g.TriggerMM.State != parser.Absent
 	if probe && !(g.NozzleProbes.Known() && g.NozzleProbes.Value) {
+		if b.nozzleSeems() {
+			items = append(items, b.look("leave its height as it stands, and the steps from here to the flow test out"))
+		}
 		items = append(items, Item{
 			Do:     "The probe only levels, but its trigger height has changed as well. Home again, and measure it in the same way.",
 			Expect: "the probe triggers before the nozzle touches",
@@ -237,7 +268,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 	items := []Item{{
 		Do:     "Begin to measure; hand at the switch.",
 		Expect: "the nozzle stands over the middle of the bed, clear of it",
-		Steps:  step(parser.TaskBeginPaper, 0),
+		Steps:  step(parser.TaskBeginPaper, b.clear(figure)),
 	}, {
 		Do:     "Lay a sheet of paper (0.1 mm) under the nozzle and keep it moving. Lower by 1 mm, again and again, until the nozzle is close to the paper.",
 		Expect: "a gap of about a millimetre",
@@ -245,7 +276,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 	}, {
 		Do:     "Then by 0.1 mm, again and again, until the paper just drags.",
 		Expect: "the paper can be pulled and not pushed; if the nozzle never reached it, the height would be wrong by what is left",
-		Else:   "leave off (" + strings.Join(step(parser.TaskAbortPaper, 0), ", then ") + ") and begin again" + b.outOfRange(),
+		Else:   "leave off (" + strings.Join(step(parser.TaskAbortPaper, 0), ", then ") + ") and begin again" + b.outOfRange(figure),
 		Steps:  step(parser.TaskLower, fineMM),
 	}, {
 		Do:     "Only with the paper dragging: take the height.",
@@ -253,7 +284,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 		Steps:  step(parser.TaskEndPaper, 0),
 		Note:   []Reading{{"height", "mm"}},
 	}}
-	if figure == parser.TowerHeight {
+	if figure == parser.TowerHeight && !b.in.Config.Keep(figure).Less {
 		items[0].Expect += ". Of several points, do the next three for each one that it goes to"
 	}
 	if figure == "" {
@@ -264,17 +295,51 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 		if t := &b.in.Printer.Geometry.TriggerMM; figure == parser.ProbeTrigger && !t.At.IsZero() {
 			items = append(items, Item{Do: "Write the same height in the files" + place(t.At) + ": there it has the sign that the option has now.", Expect: "it holds after the next flash and the next reset too"})
 		}
-		items = append(items, b.home("as before; the paper drags at a height of 0.1 mm"))
+		items = append(items, b.home("as before; the paper drags at a height of 0"))
 	}
 	return items
 }
 
+// farMM is how far above the bed to cross it where it is not known how far the tip
+// is shifted, and homing does not show it, mm.
+const farMM = 40
+
+// clear is how far above the bed the nozzle may cross it, by the old height, mm. A
+// tool without its distance may hang lower by that.
+func (b *builder) clear(figure parser.Key) float64 {
+	shift, g := &b.in.Sheet.New.Nozzle.TipShiftMM, &b.in.Printer.Geometry
+	mm := float64(parser.LeastClearMM)
+	if figure == "" {
+		mm += b.distance()
+	}
+	switch {
+	case shift.Given:
+		return mm + math.Ceil(max(shift.Value, 0))
+	case g.Towers || g.Homes.Known() && g.Homes.Value == parser.HomesFar:
+		return mm + farMM
+	}
+	return mm
+}
+
+// distance is how far the tools are apart in Z at most, mm.
+func (b *builder) distance() (mm float64) {
+	for i := range b.in.Printer.Geometry.Offsets {
+		if o := &b.in.Printer.Geometry.Offsets[i]; o.Key == parser.Offset("z") && o.Known() {
+			mm = math.Ceil(math.Abs(o.Value))
+		}
+	}
+	return mm
+}
+
 // outOfRange says where the way down ends.
-func (b *builder) outOfRange() string {
+func (b *builder) outOfRange(figure parser.Key) string {
 	s, shift := &b.in.Printer.Geometry.LowestMM, &b.in.Sheet.New.Nozzle.TipShiftMM
 	need := -1.0
 	if shift.Given {
 		need = min(need, math.Floor(shift.Value-1)) // a tip that sits higher is lowered further
+	}
+	if figure == "" {
+		need -= b.distance()
 	}
 	if !s.Known() || s.Value <= need {
 		return ""
@@ -282,45 +347,94 @@ func (b *builder) outOfRange() string {
 	return fmt.Sprintf("; where a move is refused because it goes too low: it ends at %s%s, so write %s there first and restart", unit.Millimetres(s.Value), place(s.At), unit.Millimetres(need))
 }
 
-// apart measures how far the tools are apart.
+// apart measures how far the tools are apart: each one after the swap from the
+// first.
 func (b *builder) apart() Section {
 	s := Section{
 		Title: "Distances between the tools",
 		Note:  "They were measured with the old hotend. Wrong in Z, one nozzle strikes what the other printed; wrong in X and Y, it prints beside it.",
 	}
+	own, g := b.in.Printer.Tool, &b.in.Printer.Geometry
 	var list []string
-	for i := range b.in.Printer.Geometry.Offsets {
-		if o := &b.in.Printer.Geometry.Offsets[i]; o.Known() {
+	for i := range g.Offsets {
+		if o := &g.Offsets[i]; o.Known() {
 			list = append(list, string(o.Key)+" "+unit.Millimetres(o.Value)+place(o.At))
 		}
 	}
-	stand := "They stand in the files or in macros where Preflash does not look."
+	now := "They stand in the files or in macros where Preflash does not look."
 	if len(list) > 0 {
-		stand = "Now: " + strings.Join(list, ", ") + "."
-	}
-	shift := &b.in.Sheet.New.Nozzle.TipShiftMM
-	change := "by as much as the tip has moved"
-	if shift.Given {
-		change = "by " + unit.Millimetres(math.Abs(shift.Value)) + ", since the tip sits " + lower(shift.Value)
+		now = "Now: " + strings.Join(list, ", ") + "."
 	}
 	s.Items = append(s.Items, Item{
-		Do:     fmt.Sprintf("Home, take tool %d, and measure its height as below, then the same with the other tool. %s", b.in.Printer.Tool, stand),
-		Expect: "each is fetched whole, and nothing strikes",
-		Steps:  append(b.steps(parser.Task{Kind: parser.TaskHome}), b.steps(parser.Task{Kind: parser.TaskSelect})...),
+		Do:     fmt.Sprintf("Home, take tool %d without its distance in Z, and measure its height as below. %s", own, now),
+		Expect: "it is fetched whole, and nothing strikes",
+		Steps:  b.bare(own),
 	})
 	items := b.paper("", "write it down; nothing is stored by this")
-	items[len(items)-1].Note = []Reading{{fmt.Sprintf("tool %d", b.in.Printer.Tool), "mm"}, {"other tool", "mm"}}
+	items[len(items)-1].Note = []Reading{{fmt.Sprintf("tool %d", own), "mm"}}
 	s.Items = append(s.Items, items...)
+	for _, other := range b.fromFirst() {
+		s.Items = append(s.Items, Item{
+			Do:     fmt.Sprintf("The same with tool %d: home, take it without its distance, and do the four steps again.", other),
+			Expect: "the paper drags as much as before",
+			Steps:  b.bare(other),
+			Note:   []Reading{{fmt.Sprintf("tool %d", other), "mm"}},
+		})
+		s.Items = append(s.Items, b.setDistance(max(own, other))...)
+	}
 	s.Items = append(s.Items, Item{
-		Do:     "Correct the distance in Z by the difference of the two, and measure again.",
-		Expect: "it changes " + change + ", and then both tools drag the paper at the same height",
-		Else:   "where the difference has doubled, the sign was the wrong one",
+		Do:     "Print one layer with each tool, side by side; hand at the switch.",
+		Expect: "both are pressed to the bed alike",
+		Else:   "where one is off by twice its distance, the sign was the wrong one; where by the distance itself, it is not used",
 	}, Item{
 		Do:     "Print a cross with each tool, one over the other, and correct X and Y by what they are apart.",
 		Expect: "lines that meet",
 		Note:   []Reading{{"X", "mm"}, {"Y", "mm"}},
 	})
 	return s
+}
+
+// fromFirst are the tools to compare this one with: the first, or from it all
+// others.
+func (b *builder) fromFirst() (list []int) {
+	if b.in.Printer.Tool > 0 {
+		return []int{0}
+	}
+	for n := range b.otherTools() {
+		list = append(list, n+1)
+	}
+	return list
+}
+
+// bare homes and takes a tool without its distance.
+func (b *builder) bare(tool int) []string {
+	return append(b.steps(parser.Task{Kind: parser.TaskHome}), b.in.Config.Steps(parser.Task{Kind: parser.TaskSelectBare, Tool: tool})...)
+}
+
+// setDistance writes the distance in Z of a tool from the first. Its sign where it
+// says how far the nozzle is lifted is the firmware's; where it says where the
+// nozzle sits, up is positive from memory.
+func (b *builder) setDistance(tool int) []Item {
+	g, shift := &b.in.Printer.Geometry, &b.in.Sheet.New.Nozzle.TipShiftMM
+	item := Item{Expect: "it differs from the old one by as much as the tip has moved"}
+	if shift.Given {
+		item.Expect = fmt.Sprintf("it differs from the old one by %s, since the tip sits %s", unit.Millimetres(math.Abs(shift.Value)), lower(shift.Value))
+	}
+	at := ""
+	for i := range g.Offsets {
+		if o := &g.Offsets[i]; o.Key == parser.Offset("z") && max(b.in.Printer.Tool, 1) == tool {
+			at = place(o.At)
+		}
+	}
+	item.Note = []Reading{{"distance in Z", "mm"}}
+	if g.OffsetsLift {
+		item.Do = fmt.Sprintf("Write the distance in Z of tool %d where it stands%s: its height less that of tool 0. Above 0 it lifts the nozzle.", tool, at)
+		item.Steps = b.restart()
+		return []Item{item}
+	}
+	item.Do = fmt.Sprintf("Set the distance in Z of tool %d, and write it in the files%s: the height of tool 0 less its own. A nozzle that hangs lower has one below 0.", tool, at)
+	item.Steps = b.in.Config.Steps(parser.Task{Kind: parser.TaskSetOffset, Tool: tool})
+	return []Item{item, b.keep("the distance", parser.Offset("z"))}
 }
 
 // lower says a shift of the tip in words.

@@ -42,7 +42,7 @@ func (b *builder) heaterOhms() Item {
 	}
 	formula := fmt.Sprintf("V²/P = (%s)² / %s", unit.Volts(h.RatedV.Value), unit.Watts(h.RatedW.Value))
 	if h.Kind.Value == sheet.PTC {
-		item.Expect = fmt.Sprintf("roughly %s (%s); a PTC's cold reading proves little: it tells a whole one from a broken one (no reading) or a shorted one (near 0 Ω), not its power",
+		item.Expect = fmt.Sprintf("roughly %s (%s); a PTC's cold reading says little: it tells a whole one from a broken one (no reading) or a shorted one (near 0 Ω), not its power",
 			unit.Ohms(cold), formula)
 		item.Else = "do not connect it"
 		return item

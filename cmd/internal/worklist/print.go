@@ -26,9 +26,13 @@ func (b *builder) flow() Section {
 		d = f.Value
 	}
 	area := math.Pi / 4 * d * d
-	pushMM := mostPushMM
-	if longest := &b.in.Printer.Flow.PushMM; longest.Known() {
-		pushMM = min(pushMM, max(math.Floor(longest.Value*pushShare), 1))
+	pushMM := b.push()
+	if pushMM == 0 {
+		longest := &b.in.Printer.Flow.PushMM
+		return Section{Title: "Flow test", Items: []Item{{
+			Do: fmt.Sprintf("Allow pushes of filament in the files first: the longest at once is %s%s, so the firmware refuses every one, the printer's own loading too. %s is usual. Then print this list again.",
+				unit.Millimetres(longest.Value), place(longest.At), unit.Millimetres(mostPushMM)),
+		}}}
 	}
 	at := rules.TuneC(b.in)
 	push := func(flow float64) []string {
@@ -67,12 +71,27 @@ func (b *builder) flow() Section {
 	return s
 }
 
-// take takes the tool to push filament with, where there are several.
+// push is how much filament is pushed at once, mm; 0 where the firmware refuses
+// to push any.
+func (b *builder) push() float64 {
+	longest := &b.in.Printer.Flow.PushMM
+	if !longest.Known() || longest.Value*pushShare > mostPushMM {
+		return mostPushMM
+	}
+	mm := longest.Value * pushShare
+	if mm >= 1 {
+		return math.Floor(mm)
+	}
+	return math.Floor(mm*100) / 100
+}
+
+// take takes the tool to push filament with, where there are several; to fetch it
+// may take a printer that has homed.
 func (b *builder) take() []string {
 	if b.otherTools() == 0 && b.in.Printer.Tool == 0 {
 		return nil
 	}
-	return b.steps(parser.Task{Kind: parser.TaskSelect})
+	return append(b.steps(parser.Task{Kind: parser.TaskHome}), b.steps(parser.Task{Kind: parser.TaskSelect})...)
 }
 
 // left lists what is measured and was not guessed.
@@ -86,10 +105,8 @@ func (b *builder) left() Section {
 		text := "Gains: " + gains(loop.Kp.Value, loop.Ki.Value, loop.Kd.Value) + place(loop.Kp.At)
 		s.Items = append(s.Items, Item{Do: text + ". From the tune above."})
 	}
-	if t := &b.in.Printer.Geometry.TriggerMM; t.Known() {
-		s.Items = append(s.Items, Item{Do: "Nozzle height: " + unit.Millimetres(t.Value) + place(t.At) + ". From the probe or the paper."})
-	} else if z := b.in.Sheet.Printer.ZReference.Value; z == "probe" || z == "endstop" {
-		s.Items = append(s.Items, Item{Do: "Nozzle height: from the " + z + " and the paper."})
+	for _, h := range b.heights() {
+		s.Items = append(s.Items, Item{Do: fmt.Sprintf("%s: %s%s. As measured above.", capital(string(h.Key)), unit.Millimetres(h.Value), place(h.At))})
 	}
 	for i := range b.in.Printer.Flow.CarriedOver {
 		c := &b.in.Printer.Flow.CarriedOver[i]

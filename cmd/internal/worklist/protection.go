@@ -3,7 +3,6 @@ package worklist
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"preflash/parser"
 	"preflash/rules"
@@ -16,7 +15,7 @@ import (
 const coldTargetC = 100
 
 // warmK is how far above the room a hotend is warmed by hand for the test of the
-// hold watch.
+// drop check.
 const warmK = 20
 
 // longestS bounds a test that is worth waiting for, s.
@@ -27,7 +26,7 @@ const stops = "the firmware switches every heater off, stops and says that the h
 func (b *builder) protection() Section {
 	s := Section{
 		Title: "Protection test",
-		Note:  "With the heater unplugged from the board nothing gets hot, and a firmware that works sees a heater that does nothing. Unplug and plug with the power off only. Until this test has passed, never leave the printer alone.",
+		Note:  "The firmware has two checks: the heating check sees a heater that does not heat up, the drop check one that does not hold its temperature. With the heater unplugged from the board nothing gets hot, and a firmware that works sees a heater that does nothing. Unplug and plug with the power off only. Until this test has passed, never leave the printer alone.",
 	}
 	watch, told := rules.Watch(b.in)
 	switch {
@@ -37,7 +36,7 @@ func (b *builder) protection() Section {
 		s.Items = append(s.Items, Item{Do: "Stop here: the runaway protection is off in this configuration. There is nothing to test, and the heater must not get power before it is on."})
 		return s
 	}
-	s.Items = append(s.Items, Item{Do: "Power off. Unplug the heater from the board, leave the sensor plugged. Power on."})
+	s.Items = append(s.Items, Item{Do: "Power off. Unplug the heater from the board, leave the sensor plugged. Power on.", Steps: b.restart()})
 	s.Items = append(s.Items, b.riseTest(watch))
 	if watch.Form != heat.NoWatch {
 		s.Items = append(s.Items, b.holdTest(watch)...)
@@ -45,7 +44,7 @@ func (b *builder) protection() Section {
 	s.Items = append(s.Items, b.sensorTest(), Item{
 		Do:     "Power off, plug heater and sensor in again, power on, read the temperatures.",
 		Expect: "the room's, as before",
-		Steps:  b.steps(parser.Task{Kind: parser.TaskReport}),
+		Steps:  append(b.restart(), b.steps(parser.Task{Kind: parser.TaskReport})...),
 	})
 	s.Items = append(s.Items, b.cutOff()...)
 	return s
@@ -65,10 +64,10 @@ func (b *builder) riseTest(watch heat.Watch) Item {
 	case watch.Form == heat.NoWatch:
 		item.Expect = stops
 	case !ok && watch.Form == heat.WindowWatch:
-		item.Expect = "nothing: the rise watch is off in this configuration, and a heater that never warms goes unseen"
+		item.Expect = "nothing: the heating check is off in this configuration, and a heater that never warms goes unseen"
 		item.Else = ""
 	case !ok:
-		item.Expect = fmt.Sprintf("nothing within %s: with these figures the watch is as good as off", unit.Seconds(longestS))
+		item.Expect = fmt.Sprintf("nothing within %s: with these figures the heating check is as good as off", unit.Seconds(longestS))
 		item.Else = ""
 	case watch.Form == heat.WindowWatch:
 		item.Expect = fmt.Sprintf("after %s (%s that do not come) %s. Measure the heater output then: no voltage",
@@ -115,18 +114,18 @@ func (b *builder) holdTest(watch heat.Watch) []Item {
 		trip, trips = watch.Hold.HoldTrip(p, heat.Load{}, target)
 		below = target - watch.Hold.HysteresisC
 	default:
-		return []Item{{Do: "The hold watch is off in this configuration: a heater that fails at temperature goes unseen."}}
+		return []Item{{Do: "The drop check is off in this configuration: a heater that fails at temperature goes unseen."}}
 	}
-	start := "Power off and on again"
-	if restart := b.steps(parser.Task{Kind: parser.TaskRestart}); len(restart) > 0 {
-		start += ", or " + strings.Join(restart, ", ")
+	again := Item{Do: "Power off and on again.", Steps: b.restart()}
+	if len(again.Steps) > 0 {
+		again.Do = "Have the firmware start again."
 	}
 	if !trips {
-		return []Item{{Do: fmt.Sprintf("The hold watch cannot be tested this way: it looks only below %s, which a hotend warmed by hand hardly sinks to.", unit.Celsius(below))}}
+		return []Item{{Do: fmt.Sprintf("The drop check cannot be tested this way: it looks only below %s, which a hotend warmed by hand hardly sinks to.", unit.Celsius(below))}}
 	}
 	item := Item{
-		Do: fmt.Sprintf("%s. The heater still unplugged, warm the block with a hair dryer until it shows more than %s, then set %s and take the dryer away.",
-			start, unit.Celsius(target+5), unit.Celsius(target)),
+		Do: fmt.Sprintf("The heater still unplugged, warm the block with a hair dryer until it shows more than %s, then set %s and take the dryer away.",
+			unit.Celsius(target+5), unit.Celsius(target)),
 		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: target}),
 		Else:  "power off; a heater that fails while it prints would go unseen",
 	}
@@ -136,7 +135,7 @@ func (b *builder) holdTest(watch heat.Watch) []Item {
 	} else {
 		item.Expect = fmt.Sprintf("%s after it has sunk below %s the firmware stops, about %s after %s is passed", unit.Seconds(watch.Hold.PeriodS), unit.Celsius(below), about, unit.Celsius(target))
 	}
-	return []Item{item}
+	return []Item{again, item}
 }
 
 // sensorTest opens the sensor.
@@ -146,7 +145,12 @@ func (b *builder) sensorTest() Item {
 		Do:     "Power off, unplug the sensor too, power on, and ask for heat again.",
 		Expect: "the firmware reports a faulty sensor and gives no heat",
 		Else:   "power off; a wire that breaks would go unseen (rule sensor-fault)",
-		Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC}),
+		Steps:  append(b.restart(), b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC})...),
+	}
+	if l.Trips.State == parser.Off {
+		item.Expect = "no word of the sensor: with this definition the firmware looks at neither min nor max temp, and only the heating check stops it, as above"
+		item.Else = "power off; such a sensor that breaks while it prints may go unseen (rule sensor-fault)"
+		return item
 	}
 	c := b.inForce
 	if c == nil {
@@ -154,7 +158,7 @@ func (b *builder) sensorTest() Item {
 	}
 	open := c.Open(rules.Converter(b.in))
 	if trips := l.MinTemp.Known() && open < l.MinTemp.Value || l.MaxTemp.Known() && open > l.MaxTemp.Value; trips && !l.MinWhileHeating {
-		item.Do, item.Steps = "Power off, unplug the sensor too, power on.", nil
+		item.Do, item.Steps = "Power off, unplug the sensor too, power on.", b.restart()
 		item.Expect = "within seconds and without being asked for heat the firmware stops and reports a faulty sensor"
 	}
 	switch {

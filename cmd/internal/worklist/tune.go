@@ -24,13 +24,12 @@ func (b *builder) tune() Section {
 		s.Note = "The hotend is under on/off control: there are no gains to tune. It swings by some degrees; PID control is the better one."
 	case loop.Control.Value == parser.ControlModel:
 		s.Note = "The heater is controlled by a model. Stay with it; no filament, part fan free to run, the hotend at room temperature at the start."
-		s.Items = append(s.Items, Item{
-			Do:     "Have the firmware measure the model's figures.",
-			Expect: "it heats once, cools, and prints the figures",
-			Note:   []Reading{{"figures", ""}},
-			Else:   "it stops where the heater power in the files is not the heater's: see preflash check",
-			Steps:  b.steps(parser.Task{Kind: parser.TaskTuneModel}),
-		})
+		if highest := b.highest(); highest < modelTuneC && !b.keepsNothing() {
+			s.Items = append(s.Items, Item{Do: fmt.Sprintf("Do not have the firmware measure the model: it heats past %s to do so, whatever the max temp, and no more than %s may be asked of this hotend. Use PID control.",
+				unit.Celsius(modelTuneC), unit.Celsius(highest))})
+			break
+		}
+		s.Items = append(s.Items, b.measureModel())
 		s.Items = append(s.Items, b.keep("the figures", parser.ModelPower))
 		if !b.keepsNothing() {
 			s.Items = append(s.Items, Item{
@@ -39,7 +38,7 @@ func (b *builder) tune() Section {
 			})
 		}
 	default:
-		s.Note = "Part fan off, no filament, the nozzle away from the bed. Stay with it."
+		s.Note = "Part fan as in your prints, bed cold, no filament, the nozzle away from the bed. Stay with it."
 		s.Items = append(s.Items, b.starting(at)...)
 		s.Items = append(s.Items, b.measureGains(at))
 		if b.in.Sheet.Tuned.Gains() == nil {
@@ -50,6 +49,27 @@ func (b *builder) tune() Section {
 		}
 	}
 	return Section{Title: s.Title, Note: s.Note, Items: append(s.Items, b.holds(at))}
+}
+
+// modelTuneC is what the measuring of a model heats past, °C, as the newer firmware
+// of style defines publishes it.
+const modelTuneC = 200
+
+// measureModel has the firmware measure a model. The one that has a memory homes
+// first, and measures 1 mm above the bed, as it is published; the other was not
+// read.
+func (b *builder) measureModel() Item {
+	item := Item{
+		Do:     "Have the firmware measure the model's figures; hand at the switch.",
+		Expect: "it heats once, cools, and prints the figures",
+		Else:   "see that the heater power in the files is the heater's: the figures are wrong by as much as it is",
+		Note:   []Reading{{"figures", ""}},
+		Steps:  b.steps(parser.Task{Kind: parser.TaskTuneModel}),
+	}
+	if !b.keepsNothing() {
+		item.Expect = fmt.Sprintf("it homes, goes to 1 mm above the middle of the bed, cools with the part fan, heats past %s whatever the max temp, and prints the figures", unit.Celsius(modelTuneC))
+	}
+	return item
 }
 
 // starting offers gains to begin with where the tune made on the new hotend is
@@ -64,7 +84,7 @@ func (b *builder) starting(at float64) []Item {
 		return nil
 	}
 	item := Item{
-		Do: fmt.Sprintf("Only if the tune fails with the gains in force: begin from %s. That is a starting point and no tune (SIMC on the model of this hotend%s).",
+		Do: fmt.Sprintf("Only if the tune fails with the present gains: begin from %s. That is a starting point and no tune (SIMC on the model of this hotend%s).",
 			gains(g.Kp, g.Ki, g.Kd), b.assumed()),
 		Steps: b.steps(parser.Task{Kind: parser.TaskSetGains, Kp: round(g.Kp), Ki: round(g.Ki), Kd: round(g.Kd)}),
 	}
@@ -73,7 +93,7 @@ func (b *builder) starting(at float64) []Item {
 	}
 	begin := loop
 	begin.Kp, begin.Ki, begin.Kd = g.Kp, g.Ki, g.Kd
-	item.Expect = "by the model, " + response("the gains in force", p, loop, at) + "; " + response("these", p, begin, at)
+	item.Expect = "by the model, " + response("the present gains", p, loop, at) + "; " + response("these", p, begin, at)
 	return []Item{item}
 }
 
@@ -89,9 +109,9 @@ func response(gains string, p heat.Plant, loop heat.Loop, at float64) string {
 	case r.SwingC > 0:
 		return overshoots + fmt.Sprintf(" and swing without end, by %s up and down", unit.Kelvin(r.SwingC))
 	case !r.Settles:
-		return overshoots + " and do not settle"
+		return overshoots + " and do not become steady"
 	}
-	return overshoots + " and settle after " + unit.Seconds(r.SettleS)
+	return overshoots + " and are steady after " + unit.Seconds(r.SettleS)
 }
 
 func (b *builder) assumed() string {
@@ -131,7 +151,7 @@ func (b *builder) putGains() Item {
 	set := b.steps(parser.Task{Kind: parser.TaskSetGains})
 	item := b.keep("the gains that were printed", parser.GainP, parser.GainI, parser.GainD)
 	if len(set) > 0 {
-		item.Do = "Put the gains that were printed in force." + " " + item.Do
+		item.Do = "Set the gains that were printed. " + item.Do
 		item.Steps = slices.Concat(set, item.Steps)
 	}
 	return item
@@ -141,11 +161,23 @@ func (b *builder) putGains() Item {
 func (b *builder) keep(what string, keys ...parser.Key) Item {
 	k := b.in.Config.Keep(keys...)
 	switch {
+	case k.Less && len(k.ByHand) == 0:
+		return Item{
+			Do:     capital(k.Why) + ", and the files hold no height of the switch. So move the switch by what was shown: up where that is above 0, down where it is below.",
+			Expect: "measured again, the paper drags at a height of 0",
+		}
 	case len(k.ByHand) > 0:
 		item := Item{
 			Do:     fmt.Sprintf("%s. So write %s over the old ones by hand: %s.", capital(k.Why), what, places(k.ByHand)),
 			Expect: "the figures that were printed stand there",
 			Steps:  k.Steps,
+		}
+		if k.Less {
+			item.Do = fmt.Sprintf("%s. So write the old figure less the one that was shown, by hand: %s.", capital(k.Why), places(k.ByHand))
+			item.Expect = "the old figure, changed by as much as the nozzle was off"
+			if !b.keepsNothing() {
+				item.Do += " Then flash, and reset the stored settings where there are some."
+			}
 		}
 		if len(k.Steps) > 0 {
 			item.Expect += ", in the printer's own files, and it starts with them"
@@ -156,8 +188,8 @@ func (b *builder) keep(what string, keys ...parser.Key) Item {
 	case b.keepsNothing():
 		item := Item{
 			Do:     "Save " + what + ".",
-			Expect: "it restarts by itself, and they stand in the saved block at the end of the main file; old ones that stood there by hand have become comments",
-			Else:   "a refusal names the option and where it stands: write the figures there by hand and restart",
+			Expect: "it restarts by itself, and the saved block at the end of the main file holds " + what + "; what stood there by hand before has become a comment",
+			Else:   "a refusal names the option and where it stands: write the new figure there by hand and restart",
 			Steps:  k.Steps,
 		}
 		return item
@@ -207,7 +239,7 @@ func (b *builder) writeGains() []Item {
 	}}
 }
 
-// compareGains sees that a tune that was made is in force.
+// compareGains sees that a tune that was made is used.
 func (b *builder) compareGains() Item {
 	loop, t := &b.in.Printer.Hotend.Loop, b.in.Sheet.Tuned
 	item := Item{
@@ -225,12 +257,12 @@ func (b *builder) compareGains() Item {
 func (b *builder) holds(at float64) Item {
 	item := Item{
 		Do:     fmt.Sprintf("Set %s, let it stand for five minutes, then switch the part fan on full.", unit.Celsius(at)),
-		Expect: fmt.Sprintf("within %s of the target while it stands; with the fan it dips and comes back, and no watch trips", unit.Kelvin(heat.SettleBandC)),
+		Expect: fmt.Sprintf("within %s of the target while it stands; with the fan it dips and comes back, and the firmware does not stop", unit.Kelvin(heat.SettleBandC)),
 		Else:   "tune again; a dip that does not come back is a heater with too little power (rule heater-headroom)",
 		Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: at}),
 	}
 	if c := &b.in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlOnOff {
-		item.Expect = "it swings around the target by a few K; with the fan it dips and comes back, and no watch trips"
+		item.Expect = "it swings around the target by a few K; with the fan it dips and comes back, and the firmware does not stop"
 		item.Else = "a dip that does not come back is a heater with too little power (rule heater-headroom)"
 	}
 	return item

@@ -16,7 +16,7 @@ import (
 
 // List is the work on one printer, in order.
 type List struct {
-	Mend     string // what must be mended before anything else, or ""
+	First    string // what must be fixed before anything else, or ""
 	Sections []Section
 }
 
@@ -54,7 +54,7 @@ type Open struct {
 func New(in *rules.Input, open Open) *List {
 	b := newBuilder(in)
 	b.changes = open.Changes
-	list := &List{Mend: mend(open.Errors), Sections: []Section{b.before(), b.beforePower()}}
+	list := &List{First: fixFirst(open.Errors), Sections: []Section{b.before(), b.beforePower()}}
 	if !b.placed() {
 		cold := coldSensor()
 		cold.Items = append([]Item{{
@@ -64,9 +64,12 @@ func New(in *rules.Input, open Open) *List {
 		list.Sections = append(list.Sections, cold)
 		return list
 	}
-	list.Sections = append(list.Sections, b.afterFlashing(), b.firstHeat(), b.protection(), b.tune())
-	list.Sections = append(list.Sections, b.height()...)
-	list.Sections = append(list.Sections, b.flow(), b.left(), b.done())
+	list.Sections = append(list.Sections, b.afterFlashing(), b.firstHeat(), b.protection())
+	tune, height := []Section{b.tune()}, b.height()
+	if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlModel {
+		tune, height = height, tune // its tune homes, and moves close to the bed
+	}
+	list.Sections = append(list.Sections, slices.Concat(tune, height, []Section{b.flow(), b.left(), b.done()})...)
 	return list
 }
 
@@ -80,7 +83,7 @@ func (b *builder) placed() bool {
 	return s.Known() && s.Value.Kind != parser.KindUnknown
 }
 
-func mend(errors []string) string {
+func fixFirst(errors []string) string {
 	if len(errors) == 0 {
 		return ""
 	}
@@ -159,6 +162,10 @@ func (b *builder) steps(task parser.Task) []string {
 	task.Tool = b.in.Printer.Tool
 	return b.in.Config.Steps(task)
 }
+
+// restart brings the firmware back after the power was off, or after it stopped,
+// where that takes a command.
+func (b *builder) restart() []string { return b.steps(parser.Task{Kind: parser.TaskRestart}) }
 
 // place says where a setting stands, or nothing.
 func place(at parser.Span) string {

@@ -67,8 +67,14 @@ sensor_lag_s = 0.1
 // input is a small printer on which no rule finds an error.
 func input(t testing.TB) *rules.Input {
 	t.Helper()
+	return loaded(t, map[string]string{"printer.cfg": configuration, "swap.toml": swap})
+}
+
+// loaded is the one printer of some files.
+func loaded(t testing.TB, files map[string]string) *rules.Input {
+	t.Helper()
 	dir := t.TempDir()
-	for name, text := range map[string]string{"printer.cfg": configuration, "swap.toml": swap} {
+	for name, text := range files {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
 			t.Fatal(err)
 		}
@@ -110,7 +116,7 @@ func TestSections(t *testing.T) {
 			change: func(in *rules.Input) {
 				in.Sheet.New.Heater.RatedV.Value, in.Sheet.New.Heater.RatedW.Value = 12, 40
 			}},
-		{name: "a PTC proves little", title: "Before power", says: `roughly 11\.5 Ω .*proves little`, silence: `within 10 %`,
+		{name: "a PTC tells little", title: "Before power", says: `roughly 11\.5 Ω .*says little`, silence: `within 10 %`,
 			change: func(in *rules.Input) { in.Sheet.New.Heater.Kind.Value = sheet.PTC }},
 		{name: "pt100 at 0 °C is 100 Ω (IEC 60751)", title: "Before power", says: `\| 100 Ω at 0 °C; 98\.7 Ω to 101\.3 Ω between -3 °C and 3 °C \|`,
 			change: func(in *rules.Input) {
@@ -155,7 +161,7 @@ func TestSections(t *testing.T) {
 				k := func(x float64) sheet.Key[float64] { return sheet.Key[float64]{Value: x, Given: true} }
 				in.Sheet.Tuned = &sheet.Tuned{AtC: k(230), Kp: k(20), Ki: k(1), Kd: k(90)}
 			}},
-		{name: "the saving comments the old gains out", title: "Tune, save, write down", says: `old ones that stood there by hand have become comments.*\| SAVE_CONFIG$`},
+		{name: "the saving comments the old gains out", title: "Tune, save, write down", says: `what stood there by hand before has become a comment.*\| SAVE_CONFIG$`},
 		{name: "gains for all hotends", title: "Tune, save, write down", says: `All 2 hotends run on one set of gains`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Loop.Shared = 2 }},
 		{name: "a definition that is not known is not heated", title: "Which sensor it is", says: `Stop here: .*nothing may heat`,
@@ -191,6 +197,36 @@ func TestSections(t *testing.T) {
 			change: func(in *rules.Input) { in.Sheet.Printer.ZReference.Value = "" }},
 		{name: "2 mm³/s through 2.85 mm are 0.3135 mm/s", title: "Flow test", says: `0\.3 mm/s of 2\.85 mm filament.*G1 E45 F19$`,
 			change: func(in *rules.Input) { in.Printer.Flow.FilamentMM.Value = 2.85 }},
+		{name: "a firmware that pushes nothing", title: "Flow test", says: `Allow pushes of filament in the files first: the longest at once is 0 mm`, silence: "G1 E",
+			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 0 }},
+		{name: "a firmware that pushes next to nothing", title: "Flow test", says: `G1 E0\.45 F50$`,
+			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 0.5 }},
+		{name: "the board starts again after the power was off", title: "Protection test", says: `(?s)leave the sensor plugged\. Power on\. .*? FIRMWARE_RESTART.*as before \|  \| FIRMWARE_RESTART; M105`},
+		{name: "a definition that is held against no limit", title: "Protection test", says: `looks at neither min nor max temp, and only the heating check stops it`, silence: `reports a faulty sensor`,
+			change: func(in *rules.Input) { in.Printer.Limits.Trips.State = parser.Off }},
+		{name: "the part fan while it tunes", title: "Tune, save, write down", says: `Part fan as in your prints, bed cold`},
+		{name: "a nozzle that probes has no height to measure", title: "Left to measurement", says: `Gains`, silence: `trigger height|Nozzle height:`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.NozzleProbes = parser.Setting[bool]{State: parser.Set, Value: true}
+			}},
+		{name: "nor one to date", title: "The end of the swap", says: `\[tuned\]`, silence: `height_on`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.NozzleProbes = parser.Setting[bool]{State: parser.Set, Value: true}
+			}},
+		{name: "the height of a switch", title: "Left to measurement", says: `endstop height: 0\.6 mm`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesAtBed}
+				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""), State: parser.Set, Value: 0.6}}
+			}},
+		{name: "the first way down with a shift that is not known", title: "Nozzle height", says: `G90; G1 Z50 F600`, silence: `G1 Z10`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesFar}
+			}},
+		{name: "and with a long one", title: "Nozzle height", says: `G90; G1 Z25 F600`,
+			change: func(in *rules.Input) {
+				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesFar}
+				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 14.2, Given: true}
+			}},
 		{name: "no longer than the firmware pushes", title: "Flow test", says: `Each weighing takes 4 times 18 mm`, silence: "45 mm",
 			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 20 }},
 	} {
@@ -210,12 +246,12 @@ func TestSections(t *testing.T) {
 	}
 }
 
-func TestMend(t *testing.T) {
+func TestFirst(t *testing.T) {
 	in := input(t)
-	if got := worklist.New(in, worklist.Open{}).Mend; got != "" {
+	if got := worklist.New(in, worklist.Open{}).First; got != "" {
 		t.Errorf("a clean printer is told to mend: %s", got)
 	}
-	got := worklist.New(in, worklist.Open{Errors: []string{"runaway-loose", "heater-current", "runaway-loose"}}).Mend
+	got := worklist.New(in, worklist.Open{Errors: []string{"runaway-loose", "heater-current", "runaway-loose"}}).First
 	if want := "3 errors: heater-current, runaway-loose. Fix them before"; !strings.Contains(got, want) {
 		t.Errorf("%q does not say %q", got, want)
 	}
@@ -306,5 +342,104 @@ func TestHoldTestAgainstClosedForm(t *testing.T) {
 	}
 	if want := strconv.Itoa(int(math.Round(x/5) * 5)); m[1] != want {
 		t.Errorf("about %s s, and the closed form gives %.1f s", m[1], x)
+	}
+}
+
+// definesInput is a printer of the defines style with one hotend, by what is
+// written behind the usual options.
+func definesInput(t testing.TB, more string) *rules.Input {
+	t.Helper()
+	const usual = `#define CONFIGURATION_H_VERSION 02010300
+#define EXTRUDERS 1
+#define TEMP_SENSOR_0 61
+#define HEATER_0_MINTEMP 5
+#define HEATER_0_MAXTEMP 300
+#define HEATER_1_MINTEMP 5
+#define HEATER_1_MAXTEMP 275
+#define HOTEND_OVERSHOOT 15
+#define EEPROM_SETTINGS
+#define THERMAL_PROTECTION_HOTENDS
+#define THERMAL_PROTECTION_PERIOD 40
+#define THERMAL_PROTECTION_HYSTERESIS 4
+#define WATCH_TEMP_PERIOD 40
+#define WATCH_TEMP_INCREASE 2
+#define Z_HOME_DIR -1
+#define X_BED_SIZE 200
+#define Y_BED_SIZE 200
+`
+	return loaded(t, map[string]string{"Configuration.h": usual + more, "swap.toml": strings.ReplaceAll(swap, "printer.cfg", "Configuration.h")})
+}
+
+// Options of hotends that are not there make no tool.
+func TestOneHotend(t *testing.T) {
+	list := worklist.New(definesInput(t, "#define PIDTEMP\n"), worklist.Open{})
+	for _, s := range list.Sections {
+		if s.Title == "Distances between the tools" {
+			t.Errorf("there is a section %q", s.Title)
+		}
+	}
+	if text := section(t, list, "Nozzle height"); strings.Contains(text, "tool") {
+		t.Errorf("a tool is taken in\n%s", text)
+	}
+}
+
+// The measuring of a model homes, goes close to the bed and heats past 200 °C.
+func TestModelTune(t *testing.T) {
+	list := worklist.New(definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n"), worklist.Open{})
+	order := make(map[string]int)
+	for i, s := range list.Sections {
+		order[s.Title] = i
+	}
+	if order["Nozzle height"] > order["Tune, save, write down"] {
+		t.Error("the model is measured before the nozzle's height")
+	}
+	text := section(t, list, "Tune, save, write down")
+	if !strings.Contains(text, "M306 E0 T") || !strings.Contains(text, "it homes, goes to 1 mm above the middle of the bed") {
+		t.Error(text)
+	}
+	in := definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n")
+	in.Sheet.New.RatedC.Value = 180
+	text = section(t, worklist.New(in, worklist.Open{}), "Tune, save, write down")
+	if strings.Contains(text, "M306") || !strings.Contains(text, "no more than 180 °C may be asked") {
+		t.Error(text)
+	}
+}
+
+// What paper shows where no command saves it is taken off the old height, and not
+// written over it.
+func TestHeightByHand(t *testing.T) {
+	for _, c := range []struct{ name, more, says string }{
+		{"a height in the files", "#define PIDTEMP\n#define DELTA\n#undef Z_HOME_DIR\n#define Z_HOME_DIR 1\n#define DELTA_HEIGHT 250\n", "write the old figure less the one that was shown, by hand: "},
+		{"none", "#define PIDTEMP\n#define NO_HOME_OFFSETS\n", "move the switch by what was shown: up where that is above 0"},
+	} {
+		in := definesInput(t, c.more)
+		in.Sheet.Printer.ZReference.Value = "endstop"
+		if text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height"); !strings.Contains(text, c.says) || strings.Contains(text, "over the old ones") {
+			t.Errorf("%s: %s", c.name, text)
+		}
+	}
+}
+
+// A probe that only levels is measured against the switch that homes.
+func TestLevellingProbe(t *testing.T) {
+	in := definesInput(t, "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n")
+	text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height")
+	if !strings.Contains(text, "M851 Z<the Z that M114 shows, less the Z that G30 showed>") {
+		t.Error(text)
+	}
+}
+
+// A tool without its distance hangs lower or higher by it: it crosses the bed and
+// goes down as far as that takes.
+func TestDistanceOfTools(t *testing.T) {
+	const second = "[extruder1]\nheater_pin: PA1\nsensor_type: Generic 3950\nmin_temp: 0\nmax_temp: 260\ncontrol: watermark\n" +
+		"[stepper_z]\nendstop_pin: probe:z_virtual_endstop\nposition_min: -2\n[gcode_macro T1]\ngcode:\n  SET_GCODE_OFFSET Z=-12.5\n"
+	in := loaded(t, map[string]string{"printer.cfg": configuration + second, "swap.toml": swap})
+	text := section(t, worklist.New(in, worklist.Open{}), "Distances between the tools")
+	for _, says := range []string{"G28; ACTIVATE_EXTRUDER EXTRUDER=extruder; SET_GCODE_OFFSET Z=0", "G28; T1; SET_GCODE_OFFSET Z=0",
+		"G90; G1 Z23 F600", "ends at -2 mm", "so write -14 mm there first", "its height less that of tool 0. Above 0 it lifts the nozzle"} {
+		if !strings.Contains(text, says) {
+			t.Errorf("nothing says %q in\n%s", says, text)
+		}
 	}
 }

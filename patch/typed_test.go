@@ -1,0 +1,27 @@
+package patch
+
+import (
+	"os/exec"
+	"testing"
+)
+
+func TestTyped(t *testing.T) {
+	for name, want := range map[string]string{
+		"printers/egret-01/swap.toml": "printers/egret-01/swap.toml",
+		"my printer/swap.toml":        "'my printer/swap.toml'",
+		"it's":                        `'it'\''s'`,
+		"größe/swap.toml":             "größe/swap.toml",
+		"$(id);`id`&*":                "'$(id);`id`&*'",
+	} {
+		if got := Typed(name); got != want {
+			t.Errorf("%q is typed %s, want %s", name, got, want)
+		}
+		shell, err := exec.LookPath("sh")
+		if err != nil {
+			continue
+		}
+		if out, err := exec.Command(shell, "-c", "printf %s "+Typed(name)).Output(); err != nil || string(out) != name {
+			t.Errorf("a shell makes %q of %q (%v)", out, name, err)
+		}
+	}
+}
