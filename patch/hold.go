@@ -14,9 +14,14 @@ import (
 )
 
 // holdTrial holds what the changes led to against the start. All that is wrong
-// is in the error.
+// is in the error, a *failure.
 func (g *group) holdTrial(t *trial) error {
-	return errors.Join(g.holdFindings(t), g.holdTemperature(t), g.holdSettings(t), g.holdHeaters(t), g.holdOptions(t))
+	others := errors.Join(g.holdHeaters(t), g.holdOptions(t))
+	err := errors.Join(g.holdFindings(t), g.holdTemperature(t), g.holdSettings(t), others)
+	if err == nil {
+		return nil
+	}
+	return &failure{t, err, others != nil}
 }
 
 // worst finds the worst finding about what one is about; nil where there is none.
@@ -36,7 +41,7 @@ func worst(findings []rules.Finding, about rules.Finding) *rules.Finding {
 func (g *group) holdFindings(t *trial) error {
 	var errs []error
 	for _, r := range g.plan.Reasons {
-		if r.Owner != t.Owner || r.Finding.Partial || g.isBarred(t, r.Finding) {
+		if r.Owner != t.Owner || r.Finding.Partial || g.isLeftOut(t, r.Finding) {
 			continue
 		}
 		// A note may remain beside the change that it is about.
@@ -50,7 +55,7 @@ func (g *group) holdFindings(t *trial) error {
 		}
 		was := worst(t.before.findings, f)
 		if was == nil && !t.hidden(f) {
-			errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Text(), g.leftOut(f.Rule)))
+			errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Text(), g.notCounted(f.Rule)))
 		} else if was == nil || was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
 			g.plan.Worse = append(g.plan.Worse, Reason{Owner: t.Owner, Finding: f})
 		} else if was.Level < rules.Error {
@@ -63,17 +68,12 @@ func (g *group) holdFindings(t *trial) error {
 	return errors.Join(errs...)
 }
 
-// leftOut explains an error whose rule does not count.
-func (g *group) leftOut(rule string) string {
+// notCounted explains an error whose rule does not count.
+func (g *group) notCounted(rule string) string {
 	if g.counts(rule) {
 		return ""
 	}
 	return " (--only or --except leaves this rule out; with it, its change would be made too)"
-}
-
-func (g *group) isBarred(t *trial, f rules.Finding) bool {
-	_, barred := g.barred[claimOf(t.Owner, f)]
-	return barred
 }
 
 // hidden reports whether a cause that is gone kept a rule from speaking
@@ -182,7 +182,7 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	if is.State == parser.Unknown && was.State != parser.Unknown {
 		return fmt.Errorf("the %s would become unknown: %s", was.Key, is.Why)
 	}
-	if told && len(asked) == 0 && !on(is) && !follows(was, is) {
+	if told && len(asked) == 0 && !on(is) && !isFormula(was, is) {
 		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
 	}
 	if len(asked) == 0 && is.State != parser.Off || told && len(t.asked[was.Key]) == 0 && !is.At.IsZero() {
@@ -190,6 +190,9 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	}
 	if !told || !was.Key.Looser(is.Value, was.Value) {
 		return nil
+	}
+	if len(asked) == 0 { // a formula of anything that was asked for
+		asked = slices.Concat(slices.Collect(maps.Values(t.asked))...)
 	}
 	asked = slices.DeleteFunc(asked, func(rule string) bool { return !slices.Contains(rules.Find(rule).MayLoosen, was.Key) })
 	if len(asked) == 0 {
@@ -200,10 +203,10 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	return nil
 }
 
-// follows reports whether a figure stands as it did and moved to its safer side:
-// it is a formula of another one.
-func follows(was, is parser.Description) bool {
-	return is.State == parser.Set && was.At.Text() == is.At.Text() && was.Key.Looser(was.Value, is.Value)
+// isFormula reports whether a figure stands as it did and is another one all the
+// same: it is a formula of what changed.
+func isFormula(was, is parser.Description) bool {
+	return is.State == parser.Set && was.At.Text() == is.At.Text() && was.Key.Safer() != parser.Neither
 }
 
 // holdHeaters demands that nothing changed of other tools, the bed, the chamber

@@ -1,6 +1,7 @@
 package patch
 
 import (
+	"errors"
 	"maps"
 	"slices"
 	"strings"
@@ -93,7 +94,7 @@ func alter(t *testing.T, before, after func(*altered)) (*group, *trial) {
 		source, states[i] = s, s.state(c, nil)
 	}
 	one := &trial{Source: source, before: states[0], now: states[1], asked: make(map[parser.Key][]string)}
-	return &group{counts: func(string) bool { return true }, barred: make(map[claim]Reason), plan: &Plan{after: make(map[string]*rules.Input)}, trials: []*trial{one}}, one
+	return &group{counts: func(string) bool { return true }, leftOut: make(map[claim]error), plan: &Plan{after: make(map[string]*rules.Input)}, trials: []*trial{one}}, one
 }
 
 // expect holds an error to its lines.
@@ -164,7 +165,7 @@ func TestHoldFindings(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			g, trial := alter(t, nil, nil)
 			g.counts = func(rule string) bool { return rule != "min-temp-high" }
-			g.barred[claim{trial.Owner, "pid-stale", "barred"}] = Reason{}
+			g.leftOut[claim{trial.Owner, "pid-stale", "barred"}] = errors.New("so it is")
 			trial.before.findings, trial.now.findings = tt.before, tt.after
 			for _, f := range tt.mended {
 				g.plan.Reasons = append(g.plan.Reasons, Reason{Owner: trial.Owner, Finding: f}, Reason{Owner: "another.toml", Finding: f})
@@ -255,7 +256,11 @@ func TestHoldSettings(t *testing.T) {
 		{"changes unasked to what protects more, elsewhere", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value, p.Limits.MaxTemp.At = 280, parser.Span{} }),
 			nil, "the max temp would change although no rule asked for it", 0},
 		{"follows by a formula to what protects more", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 280 }), nil, "", 0},
-		{"follows by a formula to what protects less", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 295 }), nil, "the max temp would change although no rule asked for it", 0},
+		{"follows by a formula to what protects less", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 295 }), nil, "the max temp would protect less: 295 °C instead of 290 °C", 0},
+		{"follows by a formula to what protects less, for what may ask for that", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }),
+			asked{parser.Margin: {"temp-reach"}}, "", 1},
+		{"follows by a formula to what protects less, for what may not", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }),
+			asked{parser.Margin: {"temp-ceiling"}}, "the max temp would protect less: 300 °C instead of 290 °C", 0},
 		{"follows by a formula to a limit that is none", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value, p.Limits.MaxTemp.State = 280, parser.Default }),
 			nil, "the max temp would change although no rule asked for it", 0},
 		{"changes a default unasked", on(func(p *parser.Printer) { p.Limits.MinExtrude.Value = 200 }), nil, "the min extrude temp would change although no rule asked for it", 0},
@@ -281,10 +286,13 @@ func TestHoldSettings(t *testing.T) {
 		}), nil, "", 0},
 	}
 	asides := map[string]string{
-		"follows by a formula to what protects more": "the max temp would be 280 °C instead of 290 °C",
-		"changes where it stands, with its switch":   "the min extrude temp would be 200 °C instead of 170 °C",
-		"turns on unasked":                           "the stored settings would be on instead of off",
-		"comes into force without a safer way":       "the load length, 9, would come into force",
+		"follows by a formula to what protects more":                            "the max temp would be 280 °C instead of 290 °C",
+		"follows by a formula to what protects less":                            "the max temp would be 295 °C instead of 290 °C",
+		"follows by a formula to what protects less, for what may ask for that": "the max temp would be 300 °C instead of 290 °C",
+		"follows by a formula to what protects less, for what may not":          "the max temp would be 300 °C instead of 290 °C",
+		"changes where it stands, with its switch":                              "the min extrude temp would be 200 °C instead of 170 °C",
+		"turns on unasked":                     "the stored settings would be on instead of off",
+		"comes into force without a safer way": "the load length, 9, would come into force",
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -438,8 +446,8 @@ func TestUnsettled(t *testing.T) {
 		reasons []Reason
 		want    string
 	}{
-		{[]Reason{reason("a", "temp-ceiling"), reason("a", "temp-reach")}, "a: the changes do not settle in 8 rounds; the last rule to ask for one is temp-reach. Nothing is shown"},
-		{[]Reason{reason("a", "temp-ceiling"), reason("b", "temp-reach")}, "a and b share a file and undo each other's changes (temp-ceiling, temp-reach); let their sheets agree, or give each printer a file of its own. Nothing is shown"},
+		{[]Reason{reason("a", "temp-ceiling"), reason("a", "temp-reach")}, "a: the changes do not settle in 8 rounds; the last rule to ask for one is temp-reach"},
+		{[]Reason{reason("a", "temp-ceiling"), reason("b", "temp-reach")}, "a and b share a file and undo each other's changes (temp-ceiling, temp-reach); let their sheets agree, or give each printer a file of its own"},
 	} {
 		expect(t, unsettled(tt.reasons), tt.want)
 	}

@@ -231,9 +231,13 @@ type Reason struct {
 	Owner   string
 	Finding rules.Finding
 	Err     error // of a finding that is left: why
-	// YieldsTo is the sheet of another tool of the same printer that wants a
-	// setting otherwise, in the way that protects more: that was done.
+	// YieldsTo is the sheet of another printer that reads a setting in the same
+	// place and wants it otherwise, in the way that protects more: that was done.
 	YieldsTo string
+}
+
+func (r *Reason) changes(key parser.Key) bool {
+	return slices.ContainsFunc(r.Finding.Changes, func(c parser.Change) bool { return c.Key == key })
 }
 
 // Move is a setting that protects less afterwards, and the rules that asked.

@@ -45,9 +45,13 @@ func newTrial(s *Source) (*trial, error) {
 		}
 		s = &again
 	}
-	t := &trial{Source: s, before: s.state(s.Config, s.Findings), last: make(map[parser.Key]any), asked: make(map[parser.Key][]string)}
-	t.now, t.previous = t.before, t.before
-	return t, nil
+	return &trial{Source: s, before: s.state(s.Config, s.Findings)}, nil
+}
+
+// start goes back to the printer as it stands.
+func (t *trial) start() {
+	t.now, t.previous, t.made = t.before, t.before, nil
+	t.last, t.asked = make(map[parser.Key]any), make(map[parser.Key][]string)
 }
 
 // read reads and checks the printer with the contents of this round, where they

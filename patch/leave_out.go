@@ -1,0 +1,112 @@
+package patch
+
+import (
+	"errors"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"preflash/parser"
+)
+
+// failure is what the proof has against the changes, as far as one printer goes.
+type failure struct {
+	of  *trial
+	err error
+	// others: another heater is concerned. Then the files tie heaters together in a
+	// way that a person must look at before anything is applied.
+	others bool
+}
+
+func (f *failure) Error() string {
+	also := ""
+	if f.of.Silent {
+		also = " (it reads a file of the diff; name its sheet as well, and its own changes are made with it)"
+	}
+	return fmt.Sprintf("%s: the diff failed its proof and is not shown%s: %v", f.of.Owner, also, f.err)
+}
+
+// withoutOne proves the group again without one setting's changes, for each of
+// them, and returns what has least against it: nil where nothing is better.
+func (g *group) withoutOne(failed error) (best *group, least error) {
+	least = failed
+	for _, r := range g.suspects(failed) {
+		less := *g
+		less.leftOut, less.late = maps.Clone(g.leftOut), maps.Clone(g.late)
+		for _, same := range g.beside(r) {
+			less.leftOut[claimOf(same.Owner, same.Finding)] = errors.New("the proof fails with it: " + firstOf(failed, same.Owner))
+		}
+		err := less.prove()
+		if err == nil {
+			return &less, nil
+		}
+		if strings.Count(err.Error(), "\n") < strings.Count(least.Error(), "\n") {
+			best, least = &less, err
+		}
+	}
+	return best, least
+}
+
+// suspects lists what was asked for, each setting once, in the order in which it
+// is to be left out: what protects less, of the printer that failed first; then
+// the less dangerous ones.
+func (g *group) suspects(failed error) []Reason {
+	var f *failure
+	errors.As(failed, &f)
+	var loose, others, rest []Reason
+	for _, r := range slices.Backward(g.plan.Reasons) {
+		switch {
+		case !g.loosens(r):
+			rest = append(rest, r)
+		case f != nil && f.of.Owner == r.Owner:
+			loose = append(loose, r)
+		default:
+			others = append(others, r)
+		}
+	}
+	loose = append(loose, others...)
+	if f == nil || !f.others {
+		loose = append(loose, rest...)
+	}
+	return loose
+}
+
+// loosens reports whether a change lets a setting protect less than at the start.
+func (g *group) loosens(r Reason) bool {
+	was := g.trialOf(r).before.settings
+	return slices.ContainsFunc(r.Finding.Changes, func(c parser.Change) bool { return c.Key.Looser(c.Value, was[c.Key].Value) })
+}
+
+func (g *group) trialOf(r Reason) *trial {
+	return g.trials[slices.IndexFunc(g.trials, func(t *trial) bool { return t.Owner == r.Owner })]
+}
+
+// beside lists all reasons that ask for a setting that this one asks for, itself
+// too.
+func (g *group) beside(r Reason) []Reason {
+	var list []Reason
+	for _, c := range r.Finding.Changes {
+		for u, key := range g.sharing(g.trialOf(r), c.Key) {
+			for _, other := range g.plan.Reasons {
+				if other.Owner == u.Owner && other.changes(key) {
+					list = append(list, other)
+				}
+			}
+		}
+	}
+	return list
+}
+
+// firstOf is the first thing that is wrong, as it is said to a printer.
+func firstOf(failed error, owner string) string {
+	text := failed.Error()
+	if f := (*failure)(nil); errors.As(failed, &f) {
+		text = f.err.Error()
+		if f.of.Owner != owner {
+			text = f.of.Owner + ": " + text
+		}
+	}
+	text, _, _ = strings.Cut(text, "\n")
+	return text
+}
