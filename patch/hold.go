@@ -191,8 +191,12 @@ func (g *group) holdSetting(t *trial, was, is parser.Description) error {
 	if !told || !was.Key.Looser(is.Value, was.Value) {
 		return nil
 	}
-	if len(asked) == 0 { // a formula of anything that was asked for
-		asked = slices.Concat(slices.Collect(maps.Values(t.asked))...)
+	if len(asked) == 0 { // a formula of what was asked for, but not of what may itself protect less
+		for key, by := range t.asked {
+			asked = append(asked, slices.DeleteFunc(slices.Clone(by), func(rule string) bool {
+				return slices.Contains(rules.Find(rule).MayLoosen, key)
+			})...)
+		}
 	}
 	asked = slices.DeleteFunc(asked, func(rule string) bool { return !slices.Contains(rules.Find(rule).MayLoosen, was.Key) })
 	if len(asked) == 0 {
@@ -247,7 +251,7 @@ func (g *group) holdOptions(t *trial) error {
 	maps.Copy(all, after)
 	for _, name := range slices.Sorted(maps.Keys(all)) {
 		was, is := before[name], after[name]
-		if was.Active == is.Active && was.Value == is.Value || edited.touches(was.At, true) || edited.touches(is.At, false) {
+		if was.Active == is.Active && was.Value == is.Value && was.Means == is.Means || edited.touches(was.At, true) || edited.touches(is.At, false) {
 			continue
 		}
 		text := changeOf(name, was, is)
@@ -284,6 +288,9 @@ func changeOf(name string, was, is parser.Entry) string {
 	}
 	if is.Active != was.Active {
 		return fmt.Sprintf("whether %s is in use would change from %s to %s", name, was.Active, is.Active)
+	}
+	if is.Value == was.Value {
+		return fmt.Sprintf("%s would come to %s instead of %s", name, is.Means, was.Means)
 	}
 	return fmt.Sprintf("%s would be %q instead of %q", name, is.Value, was.Value)
 }

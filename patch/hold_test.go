@@ -261,6 +261,10 @@ func TestHoldSettings(t *testing.T) {
 			asked{parser.Margin: {"temp-reach"}}, "", 1},
 		{"follows by a formula to what protects less, for what may not", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value = 300 }),
 			asked{parser.Margin: {"temp-ceiling"}}, "the max temp would protect less: 300 °C instead of 290 °C", 0},
+		{"follows by a formula what was itself loosened", on(func(p *parser.Printer) {
+			p.Hotend.Watch.RiseWindowS.Value, p.Hotend.Watch.RiseWindowS.State = 90, parser.Set
+		}),
+			asked{parser.HotendErrorSum: {"runaway-tight"}}, "the hotend rise window would protect less: 90 s instead of 20 s", 0},
 		{"follows by a formula to a limit that is none", on(func(p *parser.Printer) { p.Limits.MaxTemp.Value, p.Limits.MaxTemp.State = 280, parser.Default }),
 			nil, "the max temp would change although no rule asked for it", 0},
 		{"changes a default unasked", on(func(p *parser.Printer) { p.Limits.MinExtrude.Value = 200 }), nil, "the min extrude temp would change although no rule asked for it", 0},
@@ -290,6 +294,7 @@ func TestHoldSettings(t *testing.T) {
 		"follows by a formula to what protects less":                            "the max temp would be 295 °C instead of 290 °C",
 		"follows by a formula to what protects less, for what may ask for that": "the max temp would be 300 °C instead of 290 °C",
 		"follows by a formula to what protects less, for what may not":          "the max temp would be 300 °C instead of 290 °C",
+		"follows by a formula what was itself loosened":                         "the hotend rise window would be 90 s instead of 20 s",
 		"changes where it stands, with its switch":                              "the min extrude temp would be 200 °C instead of 170 °C",
 		"turns on unasked":                     "the stored settings would be on instead of off",
 		"comes into force without a safer way": "the load length, 9, would come into force",
@@ -368,6 +373,11 @@ func TestHoldOptions(t *testing.T) {
 			a.options = append(slices.Clone(a.options), parser.Entry{Name: name, Value: value, Active: active, Elsewhere: elsewhere})
 		}
 	}
+	means := func(what string, elsewhere bool) func(*altered) {
+		return func(a *altered) {
+			a.options = append(slices.Clone(a.options), parser.Entry{Name: "a", Value: "B", Means: what, Active: parser.Yes, Elsewhere: elsewhere})
+		}
+	}
 	const guards = ": it guards or measures another heater, and no edit touches it"
 	tests := []struct {
 		name          string
@@ -383,6 +393,8 @@ func TestHoldOptions(t *testing.T) {
 		{"an idle guard changes", entry("a", "1", parser.No, true), entry("a", "2", parser.No, true), "", ""},
 		{"an option goes", entry("a", "1", parser.Yes, false), nil, "", "a would go out of use"},
 		{"an option changes", entry("a", "1", parser.Yes, false), entry("a", "2", parser.Yes, false), "", `a would be "2" instead of "1"`},
+		{"a guard comes to something else", means("1", true), means("2", true), "a would come to 2 instead of 1" + guards, ""},
+		{"an option comes to something else", means("1", false), means("2", false), "", "a would come to 2 instead of 1"},
 		{"one of its own settings", entry("[extruder] max_temp", "1", parser.Yes, true), nil, "", ""},
 	}
 	for _, tt := range tests {

@@ -143,7 +143,7 @@ func (c *config) Entries() []parser.Entry {
 			}
 		}
 		p := placeOf(d)
-		list = append(list, parser.Entry{Name: name, Value: p.Written, At: p.At, Active: m.state, Elsewhere: elsewhere(name, c.hotend)})
+		list = append(list, parser.Entry{Name: name, Value: p.Written, Means: c.s.means(p.Written), At: p.At, Active: m.state, Elsewhere: elsewhere(name, c.hotend)})
 	}
 	return list
 }
