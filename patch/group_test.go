@@ -318,6 +318,48 @@ func TestProveGivesUp(t *testing.T) {
 	}
 }
 
+// Where no change alone is to blame, all that is wrong with the diff is said, also
+// where there are more changes than attempts.
+func TestProveRefusesTogether(t *testing.T) {
+	config := proofConfig + "\n[gcode_macro HOT]\ngcode:\n" + strings.Repeat("  M104 S330\n", 70)
+	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+	list[0].Style = saboteur{list[0].Style, func(f *parser.File, edits []parser.Edit) []parser.Edit {
+		return append(edits, swap(f, "pid_Kp: 20", "pid_Kp: 21")...)
+	}}
+	const want = "swap.toml: the diff failed its proof and is not shown: the kp would change although no rule asked for it"
+	if plan, err := patch.Prove(list, all); plan != nil || err == nil || err.Error() != want {
+		t.Errorf("%+v, %v", plan, err)
+	}
+}
+
+// Two changes that both fail the proof are both left out, and a third is made.
+func TestProveLeavesTwo(t *testing.T) {
+	config := replace("max_temp: 290", "max_temp: 330") + "check_gain_time: 500\nhysteresis: 400\n"
+	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+	list[0].Style = saboteur{list[0].Style, func(f *parser.File, edits []parser.Edit) []parser.Edit {
+		for _, e := range slices.Clone(edits) {
+			switch e.For {
+			case parser.HotendRiseWindow:
+				edits = append(edits, swap(f, "pid_Kp: 20", "pid_Kp: 21")...)
+			case parser.MaxTemp:
+				edits = append(edits, swap(f, "pid_Ki: 1", "pid_Ki: 2")...)
+			}
+		}
+		return edits
+	}}
+	plan, err := patch.Prove(list, all)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := texts(plan)["printer.cfg"], strings.Replace(config, "hysteresis: 400", "hysteresis: 5", 1); got != want {
+		t.Errorf("the text is %q, want %q", got, want)
+	}
+	if len(plan.Left) != 2 || !strings.Contains(plan.Left[0].Err.Error()+plan.Left[1].Err.Error(), "the ki would change") ||
+		!strings.Contains(plan.Left[0].Err.Error()+plan.Left[1].Err.Error(), "the kp would change") {
+		t.Errorf("left are %+v", plan.Left)
+	}
+}
+
 // Changes that bring up new ones without end are refused, and the rule named.
 func TestProveUnsettled(t *testing.T) {
 	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": replace("max_temp: 290", "max_temp: 330")}, "swap.toml")

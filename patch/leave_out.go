@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"maps"
+	"math"
 	"slices"
 	"strings"
 
@@ -41,11 +42,23 @@ func (g *group) withoutOne(failed error) (best *group, least error) {
 		if err == nil {
 			return &less, nil
 		}
-		if strings.Count(err.Error(), "\n") < strings.Count(least.Error(), "\n") {
+		if *g.attempts == 0 {
+			return nil, failed
+		}
+		if against(err) < against(least) {
 			best, least = &less, err
 		}
 	}
 	return best, least
+}
+
+// against counts what is wrong: what came to no proof is worse than all that a
+// proof may say.
+func against(failed error) int {
+	if f := (*failure)(nil); !errors.As(failed, &f) {
+		return math.MaxInt
+	}
+	return strings.Count(failed.Error(), "\n")
 }
 
 // suspects lists what was asked for, each setting once, in the order in which it
