@@ -21,12 +21,13 @@ const maxAttempts = 64
 
 // Prove collects the changes of all findings that count and are not waived,
 // makes them in memory, and reads and checks the result again, until nothing
-// more is to be changed. Then it holds the result against the start, with all
+// more is to be changed. Then it compares the result with the start, with all
 // rules. A change that this fails with is left out, where less is wrong without
 // it. An error, and no plan, says what is wrong where that does not help.
 func Prove(sources []*Source, counts func(rule string) bool) (*Plan, error) {
 	attempts := maxAttempts
-	g := &group{counts: counts, leftOut: make(map[claim]error), late: make(map[claim]bool), attempts: &attempts}
+	g := &group{counts: counts, leftOut: make(map[claim]error), late: make(map[claim]bool),
+		attempts: &attempts}
 	for _, s := range sources {
 		t, err := newTrial(s)
 		if err != nil {
@@ -90,7 +91,7 @@ func (g *group) left() []Reason {
 	return list
 }
 
-// prove attempts until there is a plan that holds, or an error.
+// prove attempts until there is a plan that is proved, or an error.
 func (g *group) prove() error {
 	for *g.attempts > 0 {
 		*g.attempts--
@@ -98,7 +99,8 @@ func (g *group) prove() error {
 			return err
 		}
 	}
-	return fmt.Errorf("%s: still unproved after %d attempts, each without a change that was in the way; make some of the changes by hand",
+	return fmt.Errorf("%s: still unproved after %d attempts, each without a change that was in the way; "+
+		"make some of the changes by hand",
 		g.trials[0].Owner, maxAttempts)
 }
 
@@ -121,40 +123,40 @@ func (g *group) attempt() (done bool, err error) {
 			return false, nil
 		}
 		if len(sets) == 0 {
-			return true, g.hold()
+			return true, g.compareAll()
 		}
 		if round == maxRounds {
-			return false, unsettled(g.plan.Reasons[before:])
+			return false, endless(g.plan.Reasons[before:])
 		}
 		before = start
 		if err := g.apply(sets); err != nil {
 			return false, err
 		}
-		held := true
+		took := true
 		for _, t := range g.trials {
 			if err := t.read(g.contents); err != nil {
 				return false, err
 			}
-			held = g.holdsFast(t) && held
+			took = g.tookHold(t) && took
 		}
-		if !held {
+		if !took {
 			return false, nil
 		}
 	}
 }
 
-// holdsFast leaves out what was changed this round and did not take hold. What was
+// tookHold leaves out what was changed this round and did not take hold. What was
 // changed in one round with others gets a round of its own first: another edit
 // may have made another place the one that decides.
-func (g *group) holdsFast(t *trial) bool {
-	held := true
-	for _, r := range t.made {
+func (g *group) tookHold(t *trial) bool {
+	took := true
+	for _, r := range t.roundReasons {
 		for _, c := range r.Finding.Changes {
 			err := t.unmoved(c.Key)
 			if err == nil {
 				continue
 			}
-			held = false
+			took = false
 			if one := claimOf(t.Owner, r.Finding); !g.late[one] {
 				g.late[one] = true
 			} else {
@@ -163,22 +165,22 @@ func (g *group) holdsFast(t *trial) bool {
 			break
 		}
 	}
-	t.made = nil
-	return held
+	t.roundReasons = nil
+	return took
 }
 
 // round collects what is asked for and turns it into edits: nil where the group
 // must start again.
 func (g *group) round() ([]Owned, error) {
 	for _, late := range [...]bool{false, true} {
-		asked := false
+		anyone := false
 		for _, t := range g.trials {
 			if err := g.collect(t, late); err != nil {
 				return nil, err
 			}
-			asked = asked || len(t.made) > 0
+			anyone = anyone || len(t.roundReasons) > 0
 		}
-		if asked {
+		if anyone {
 			break
 		}
 	}
@@ -195,16 +197,16 @@ func (g *group) round() ([]Owned, error) {
 			continue
 		}
 		sets = append(sets, Owned{Owner: t.Owner, Edits: edits})
-		g.plan.Reasons = append(g.plan.Reasons, t.made...)
-		for _, r := range t.made {
+		g.plan.Reasons = append(g.plan.Reasons, t.roundReasons...)
+		for _, r := range t.roundReasons {
 			for _, c := range r.Finding.Changes {
 				for u, key := range g.sharing(t, c.Key) {
-					u.asked[key] = append(u.asked[key], r.Finding.Rule)
+					u.askedBy[key] = append(u.askedBy[key], r.Finding.Rule)
 				}
 			}
 		}
-		for key, value := range t.changes {
-			t.last[key] = value
+		for key, value := range t.roundValues {
+			t.lastValues[key] = value
 		}
 	}
 	return sets, nil
@@ -227,7 +229,7 @@ func (g *group) sharing(t *trial, key parser.Key) iter.Seq2[*trial, parser.Key] 
 
 // collect takes what one printer asks for in this round.
 func (g *group) collect(t *trial, late bool) error {
-	t.made, t.changes = nil, make(map[parser.Key]any)
+	t.roundReasons, t.roundValues = nil, make(map[parser.Key]any)
 	if t.Silent {
 		return nil
 	}
@@ -236,19 +238,22 @@ func (g *group) collect(t *trial, late bool) error {
 			continue
 		}
 		if u, key := g.overruling(t, f); u != nil {
-			g.leftOut[claimOf(t.Owner, f)] = fmt.Errorf("%s has set the %s that both read, and that protects more", u.Owner, key)
+			g.leftOut[claimOf(t.Owner, f)] = fmt.Errorf("%s has set the %s that both read, and that "+
+				"protects more",
+				u.Owner, key)
 			continue
 		}
-		t.made = append(t.made, Reason{Owner: t.Owner, Finding: f})
+		t.roundReasons = append(t.roundReasons, Reason{Owner: t.Owner, Finding: f})
 		for _, c := range f.Changes {
 			value := c.Value
-			if other, twice := t.changes[c.Key]; twice {
+			if other, twice := t.roundValues[c.Key]; twice {
 				var err error
 				if value, err = safer(c.Key, other, value); err != nil {
-					return fmt.Errorf("%s: %s asks otherwise than another rule does: %w", t.Owner, f.Rule, err)
+					return fmt.Errorf("%s: %s asks otherwise than another rule does: %w",
+						t.Owner, f.Rule, err)
 				}
 			}
-			t.changes[c.Key] = value
+			t.roundValues[c.Key] = value
 		}
 	}
 	return nil
@@ -259,7 +264,7 @@ func (g *group) collect(t *trial, late bool) error {
 func (g *group) overruling(t *trial, f rules.Finding) (*trial, parser.Key) {
 	for _, c := range f.Changes {
 		for u, key := range g.sharing(t, c.Key) {
-			if u != t && g.samePlace(t, c.Key, u) && c.Key.Looser(c.Value, u.last[key]) {
+			if u != t && g.samePlace(t, c.Key, u) && c.Key.Looser(c.Value, u.lastValues[key]) {
 				return u, c.Key
 			}
 		}
@@ -273,17 +278,17 @@ func (g *group) overruling(t *trial, f rules.Finding) (*trial, parser.Key) {
 func (g *group) agree() bool {
 	agreed := true
 	for _, t := range g.trials {
-		for key := range t.changes {
+		for key := range t.roundValues {
 			for u, other := range g.sharing(t, key) {
-				theirs, too := u.changes[other]
+				theirs, too := u.roundValues[other]
 				if !too || !g.samePlace(t, key, u) {
 					continue
 				}
-				value, err := safer(key, t.changes[key], theirs)
+				value, err := safer(key, t.roundValues[key], theirs)
 				if err != nil {
 					agreed = false
-					g.refuse(t, key, fmt.Errorf("%s wants it otherwise: %w", u.Owner, err))
-					g.refuse(u, other, fmt.Errorf("%s wants it otherwise: %w", t.Owner, err))
+					g.leaveOutKey(t, key, fmt.Errorf("%s wants it otherwise: %w", u.Owner, err))
+					g.leaveOutKey(u, other, fmt.Errorf("%s wants it otherwise: %w", t.Owner, err))
 					continue
 				}
 				u.yield(other, value, t)
@@ -300,10 +305,10 @@ func (g *group) samePlace(t *trial, key parser.Key, u *trial) bool {
 	return !t.now.settings[key].At.IsZero() || slices.Equal(t.Files, u.Files)
 }
 
-// refuse leaves out what a printer asks for in this round of one setting.
-func (g *group) refuse(t *trial, key parser.Key, err error) {
-	for _, r := range t.made {
-		if r.changes(key) {
+// leaveOutKey leaves out what a printer asks for in this round of one setting.
+func (g *group) leaveOutKey(t *trial, key parser.Key, err error) {
+	for _, r := range t.roundReasons {
+		if r.asksFor(key) {
 			g.leftOut[claimOf(t.Owner, r.Finding)] = err
 		}
 	}
@@ -312,13 +317,13 @@ func (g *group) refuse(t *trial, key parser.Key, err error) {
 // yield takes the value that was agreed on, and notes in the reasons whose it
 // is.
 func (t *trial) yield(key parser.Key, value any, to *trial) {
-	if reflect.DeepEqual(t.changes[key], value) {
+	if reflect.DeepEqual(t.roundValues[key], value) {
 		return
 	}
-	t.changes[key] = value
-	for i := range t.made {
-		if t.made[i].changes(key) {
-			t.made[i].YieldsTo = to.Owner
+	t.roundValues[key] = value
+	for i := range t.roundReasons {
+		if t.roundReasons[i].asksFor(key) {
+			t.roundReasons[i].YieldsTo = to.Owner
 		}
 	}
 }
@@ -326,12 +331,12 @@ func (t *trial) yield(key parser.Key, value any, to *trial) {
 // edits turns what is left of the changes into edits. Findings whose changes
 // no edit can make are left out.
 func (g *group) edits(t *trial) ([]parser.Edit, error) {
-	for len(t.made) > 0 {
+	for len(t.roundReasons) > 0 {
 		var changes []parser.Change
-		for _, r := range t.made {
+		for _, r := range t.roundReasons {
 			for _, c := range r.Finding.Changes {
 				if !slices.ContainsFunc(changes, func(o parser.Change) bool { return o.Key == c.Key }) {
-					changes = append(changes, parser.Change{Key: c.Key, Value: t.changes[c.Key]})
+					changes = append(changes, parser.Change{Key: c.Key, Value: t.roundValues[c.Key]})
 				}
 			}
 		}
@@ -339,8 +344,8 @@ func (g *group) edits(t *trial) ([]parser.Edit, error) {
 		if err == nil && len(edits) > 0 {
 			return edits, nil
 		}
-		n := len(t.made)
-		t.made = slices.DeleteFunc(t.made, func(r Reason) bool {
+		n := len(t.roundReasons)
+		t.roundReasons = slices.DeleteFunc(t.roundReasons, func(r Reason) bool {
 			alone, errAlone := t.now.config.Edits(r.Finding.Changes)
 			if errAlone == nil && len(alone) == 0 {
 				errAlone = fmt.Errorf("the files say so already, and something else decides")
@@ -350,7 +355,7 @@ func (g *group) edits(t *trial) ([]parser.Edit, error) {
 			}
 			return errAlone != nil
 		})
-		if len(t.made) == n {
+		if len(t.roundReasons) == n {
 			return nil, fmt.Errorf("%s: the changes cannot be made together: %w", t.Owner, err)
 		}
 	}
@@ -380,10 +385,10 @@ func (g *group) apply(sets []Owned) error {
 	return nil
 }
 
-// hold holds what the changes led to against the start, for every printer. All
+// compareAll compares what the changes led to with the start, for every printer. All
 // that is wrong is in the error.
-func (g *group) hold() error {
-	if err := g.holdNames(); err != nil {
+func (g *group) compareAll() error {
+	if err := g.refuseHardLinks(); err != nil {
 		return err
 	}
 	var errs []error
@@ -391,7 +396,7 @@ func (g *group) hold() error {
 		if t.now == t.before {
 			continue // untouched
 		}
-		if err := g.holdTrial(t); err != nil {
+		if err := g.compareTrial(t); err != nil {
 			errs = append(errs, err)
 		}
 		g.plan.after[t.Owner] = t.now.input
@@ -400,13 +405,14 @@ func (g *group) hold() error {
 	return errors.Join(errs...)
 }
 
-// unsettled says who asked for changes in the last two rounds: one printer, or
+// endless says who asked for changes in the last two rounds: one printer, or
 // two that share a file and undo each other's.
-func unsettled(reasons []Reason) error {
+func endless(reasons []Reason) error {
 	last := reasons[len(reasons)-1]
 	for _, other := range reasons {
 		if other.Owner != last.Owner {
-			return fmt.Errorf("%s and %s share a file and undo each other's changes (%s, %s); let their sheets agree, or give each printer a file of its own",
+			return fmt.Errorf("%s and %s share a file and undo each other's changes (%s, %s); let their "+
+				"sheets agree, or give each printer a file of its own",
 				other.Owner, last.Owner, other.Finding.Rule, last.Finding.Rule)
 		}
 	}

@@ -36,7 +36,8 @@ func (g *group) withoutOne(failed error) (best *group, least error) {
 		less := *g
 		less.leftOut, less.late = maps.Clone(g.leftOut), maps.Clone(g.late)
 		for _, same := range g.beside(r) {
-			less.leftOut[claimOf(same.Owner, same.Finding)] = errors.New("the proof fails with it: " + firstOf(failed, same.Owner))
+			less.leftOut[claimOf(same.Owner, same.Finding)] = errors.New("the proof fails with it: " +
+				firstOf(failed, same.Owner))
 		}
 		err := less.prove()
 		if err == nil {
@@ -61,34 +62,23 @@ func against(failed error) int {
 	return strings.Count(failed.Error(), "\n")
 }
 
-// suspects lists what was asked for, each setting once, in the order in which it
-// is to be left out: what protects less, of the printer that failed first; then
-// the less dangerous ones.
+// suspects lists what was asked for in the order in which it is to be left out:
+// what protects less first, then what is less dangerous.
 func (g *group) suspects(failed error) []Reason {
-	var f *failure
-	errors.As(failed, &f)
-	var loose, others, rest []Reason
+	var loose, rest []Reason
 	for _, r := range slices.Backward(g.plan.Reasons) {
-		switch {
-		case !g.loosens(r):
-			rest = append(rest, r)
-		case f != nil && f.of.Owner == r.Owner:
+		was := g.trialOf(r).before.settings
+		if slices.ContainsFunc(r.Finding.Changes,
+			func(c parser.Change) bool { return c.Key.Looser(c.Value, was[c.Key].Value) }) {
 			loose = append(loose, r)
-		default:
-			others = append(others, r)
+		} else {
+			rest = append(rest, r)
 		}
 	}
-	loose = append(loose, others...)
-	if f == nil || !f.others {
-		loose = append(loose, rest...)
+	if f := (*failure)(nil); errors.As(failed, &f) && f.others {
+		return loose
 	}
-	return loose
-}
-
-// loosens reports whether a change lets a setting protect less than at the start.
-func (g *group) loosens(r Reason) bool {
-	was := g.trialOf(r).before.settings
-	return slices.ContainsFunc(r.Finding.Changes, func(c parser.Change) bool { return c.Key.Looser(c.Value, was[c.Key].Value) })
+	return append(loose, rest...)
 }
 
 func (g *group) trialOf(r Reason) *trial {
@@ -102,7 +92,7 @@ func (g *group) beside(r Reason) []Reason {
 	for _, c := range r.Finding.Changes {
 		for u, key := range g.sharing(g.trialOf(r), c.Key) {
 			for _, other := range g.plan.Reasons {
-				if other.Owner == u.Owner && other.changes(key) {
+				if other.Owner == u.Owner && other.asksFor(key) {
 					list = append(list, other)
 				}
 			}
@@ -115,11 +105,8 @@ func (g *group) beside(r Reason) []Reason {
 func firstOf(failed error, owner string) string {
 	text := failed.Error()
 	if f := (*failure)(nil); errors.As(failed, &f) {
-		text = f.err.Error()
-		if f.of.Owner != owner {
-			text = f.of.Owner + ": " + text
-		}
+		text = f.of.Owner + ": " + f.err.Error()
 	}
 	text, _, _ = strings.Cut(text, "\n")
-	return text
+	return strings.TrimPrefix(text, owner+": ")
 }

@@ -84,16 +84,16 @@ func reading(t *testing.T) (*Source, *altered) {
 // alter makes a trial whose configuration was altered by the changes.
 func alter(t *testing.T, before, after func(*altered)) (*group, *trial) {
 	t.Helper()
-	var states [2]*state
+	var states [2]*snapshot
 	var source *Source
 	for i, change := range []func(*altered){before, after} {
 		s, c := reading(t)
 		if change != nil {
 			change(c)
 		}
-		source, states[i] = s, s.state(c, nil)
+		source, states[i] = s, s.snapshotOf(c, nil)
 	}
-	one := &trial{Source: source, before: states[0], now: states[1], asked: make(map[parser.Key][]string)}
+	one := &trial{Source: source, before: states[0], now: states[1], askedBy: make(map[parser.Key][]string)}
 	return &group{counts: func(string) bool { return true }, leftOut: make(map[claim]error), plan: &Plan{after: make(map[string]*rules.Input)}, trials: []*trial{one}}, one
 }
 
@@ -113,7 +113,7 @@ func finding(rule, about string, level rules.Level, figure float64) rules.Findin
 	return rules.Finding{Rule: rule, About: about, Level: level, Message: "so it is", Figure: rules.Figure{Value: figure, Unit: "K", Worse: rules.Higher}}
 }
 
-func TestHoldFindings(t *testing.T) {
+func TestCompareFindings(t *testing.T) {
 	const e, w, n = rules.Error, rules.Warning, rules.Note
 	asks := finding("temp-ceiling", "", n, 0)
 	asks.Changes = []parser.Change{{Key: parser.MaxTemp, Value: 1.0}}
@@ -170,7 +170,7 @@ func TestHoldFindings(t *testing.T) {
 			for _, f := range tt.mended {
 				g.plan.Reasons = append(g.plan.Reasons, Reason{Owner: trial.Owner, Finding: f}, Reason{Owner: "another.toml", Finding: f})
 			}
-			expect(t, g.holdFindings(trial), tt.want)
+			expect(t, g.compareFindings(trial), tt.want)
 			if worse := len(g.plan.Worse) > 0; worse != (tt.name == "gains that meet a lower limit" || tt.name == "hidden by a cause that is gone") {
 				t.Errorf("said to be worse: %v", g.plan.Worse)
 			}
@@ -178,7 +178,7 @@ func TestHoldFindings(t *testing.T) {
 	}
 }
 
-func TestHoldTemperature(t *testing.T) {
+func TestCompareTemperature(t *testing.T) {
 	printer := func(change func(*parser.Printer)) func(*altered) {
 		return func(a *altered) { change(a.Printer()) }
 	}
@@ -221,7 +221,7 @@ func TestHoldTemperature(t *testing.T) {
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			g, trial := alter(t, tt.before, tt.after)
-			expect(t, g.holdTemperature(trial), tt.want)
+			expect(t, g.compareTemperature(trial), tt.want)
 		})
 	}
 	// A wrong reading that would be hotter than it shows.
@@ -229,12 +229,12 @@ func TestHoldTemperature(t *testing.T) {
 	if is, _ := rules.ActualAtHighestTarget(trial.now.input); is < 303 {
 		t.Fatalf("290 °C shown is %.1f °C: the case is no case", is)
 	}
-	if err := g.holdTemperature(trial); err == nil || !strings.Contains(err.Error(), "rated for 300 °C") {
+	if err := g.compareTemperature(trial); err == nil || !strings.Contains(err.Error(), "rated for 300 °C") {
 		t.Errorf("the guard says %v", err)
 	}
 }
 
-func TestHoldSettings(t *testing.T) {
+func TestCompareSettings(t *testing.T) {
 	on := func(change func(*parser.Printer)) func(*altered) {
 		return func(a *altered) { change(a.Printer()) }
 	}
@@ -303,9 +303,9 @@ func TestHoldSettings(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			g, trial := alter(t, nil, tt.change)
 			for key, by := range tt.asked {
-				trial.asked[key] = by
+				trial.askedBy[key] = by
 			}
-			expect(t, g.holdSettings(trial), tt.want)
+			expect(t, g.compareSettings(trial), tt.want)
 			said := ""
 			for _, a := range g.plan.Asides {
 				said += a.Text
@@ -325,7 +325,7 @@ func TestHoldSettings(t *testing.T) {
 	}
 }
 
-func TestHoldHeaters(t *testing.T) {
+func TestCompareHeaters(t *testing.T) {
 	chamber := func(change func(*parser.Heater)) func(*altered) {
 		return func(a *altered) { change(&a.heaters[0]) }
 	}
@@ -351,7 +351,7 @@ func TestHoldHeaters(t *testing.T) {
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			g, trial := alter(t, nil, tt.change)
-			expect(t, g.holdHeaters(trial), tt.want)
+			expect(t, g.compareHeaters(trial), tt.want)
 		})
 	}
 
@@ -361,13 +361,13 @@ func TestHoldHeaters(t *testing.T) {
 		_, other := alter(t, nil, nil)
 		other.Source.Request.Tool, other.Source.Files = tool, trial.Files
 		g.trials = append(g.trials, other)
-		if err := g.holdHeaters(trial); (err == nil) != (tool == 1) {
+		if err := g.compareHeaters(trial); (err == nil) != (tool == 1) {
 			t.Errorf("beside the sheet of tool %d the guard says %v", tool, err)
 		}
 	}
 }
 
-func TestHoldOptions(t *testing.T) {
+func TestCompareOptions(t *testing.T) {
 	entry := func(name, value string, active parser.Tri, elsewhere bool) func(*altered) {
 		return func(a *altered) {
 			a.options = append(slices.Clone(a.options), parser.Entry{Name: name, Value: value, Active: active, Elsewhere: elsewhere})
@@ -400,7 +400,7 @@ func TestHoldOptions(t *testing.T) {
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			g, trial := alter(t, tt.before, tt.after)
-			expect(t, g.holdOptions(trial), tt.want)
+			expect(t, g.compareOptions(trial), tt.want)
 			aside := ""
 			for _, a := range g.plan.Asides {
 				aside += a.Text
@@ -441,12 +441,12 @@ func TestCollect(t *testing.T) {
 		if (err != nil) != (tt.err != "") || err != nil && !strings.HasPrefix(err.Error(), tt.err) {
 			t.Errorf("%s: %v, want %q", tt.name, err, tt.err)
 		}
-		if err == nil && !maps.Equal(trial.changes, tt.want) {
-			t.Errorf("%s: %v, want %v", tt.name, trial.changes, tt.want)
+		if err == nil && !maps.Equal(trial.roundValues, tt.want) {
+			t.Errorf("%s: %v, want %v", tt.name, trial.roundValues, tt.want)
 		}
 		trial.Silent = true
-		if err := g.collect(trial, false); err != nil || len(trial.changes)+len(trial.made) > 0 {
-			t.Errorf("%s: a silent printer asks for %v, %v", tt.name, trial.changes, err)
+		if err := g.collect(trial, false); err != nil || len(trial.roundValues)+len(trial.roundReasons) > 0 {
+			t.Errorf("%s: a silent printer asks for %v, %v", tt.name, trial.roundValues, err)
 		}
 	}
 }
@@ -461,7 +461,7 @@ func TestUnsettled(t *testing.T) {
 		{[]Reason{reason("a", "temp-ceiling"), reason("a", "temp-reach")}, "a: the changes do not settle in 8 rounds; the last rule to ask for one is temp-reach"},
 		{[]Reason{reason("a", "temp-ceiling"), reason("b", "temp-reach")}, "a and b share a file and undo each other's changes (temp-ceiling, temp-reach); let their sheets agree, or give each printer a file of its own"},
 	} {
-		expect(t, unsettled(tt.reasons), tt.want)
+		expect(t, endless(tt.reasons), tt.want)
 	}
 }
 
