@@ -91,11 +91,15 @@ func (g *group) left() []Reason {
 	return list
 }
 
+// errAgain says that a change which was in the way was put off or left out, so that
+// the group must begin anew.
+var errAgain = errors.New("a change is in the way")
+
 // prove attempts until there is a plan that is proved, or an error.
 func (g *group) prove() error {
 	for *g.attempts > 0 {
 		*g.attempts--
-		if done, err := g.attempt(); done || err != nil {
+		if err := g.attempt(); err != errAgain {
 			return err
 		}
 	}
@@ -104,10 +108,8 @@ func (g *group) prove() error {
 		g.trials[0].Owner, maxAttempts)
 }
 
-// attempt makes rounds until nothing is asked for any more. It is not done where a
-// change did not take hold, or cannot be made beside another: that is put off, or
-// left out, and the group must start again.
-func (g *group) attempt() (done bool, err error) {
+// attempt makes rounds until nothing is asked for any more, and compares.
+func (g *group) attempt() error {
 	g.plan, g.contents = &Plan{after: make(map[string]*rules.Input)}, make(map[string][]byte)
 	for _, t := range g.trials {
 		t.start()
@@ -117,30 +119,27 @@ func (g *group) attempt() (done bool, err error) {
 		start := len(g.plan.Reasons)
 		sets, err := g.round()
 		if err != nil {
-			return false, err
-		}
-		if sets == nil {
-			return false, nil
+			return err
 		}
 		if len(sets) == 0 {
-			return true, g.compareAll()
+			return g.compareAll()
 		}
 		if round == maxRounds {
-			return false, endless(g.plan.Reasons[before:])
+			return endless(g.plan.Reasons[before:])
 		}
 		before = start
 		if err := g.apply(sets); err != nil {
-			return false, err
+			return err
 		}
 		took := true
 		for _, t := range g.trials {
 			if err := t.read(g.contents); err != nil {
-				return false, err
+				return err
 			}
 			took = g.tookHold(t) && took
 		}
 		if !took {
-			return false, nil
+			return errAgain
 		}
 	}
 }
@@ -169,8 +168,7 @@ func (g *group) tookHold(t *trial) bool {
 	return took
 }
 
-// round collects what is asked for and turns it into edits: nil where the group
-// must start again.
+// round collects what is asked for and turns it into edits.
 func (g *group) round() ([]Owned, error) {
 	for _, late := range [...]bool{false, true} {
 		anyone := false
@@ -185,9 +183,9 @@ func (g *group) round() ([]Owned, error) {
 		}
 	}
 	if !g.agree() {
-		return nil, nil
+		return nil, errAgain
 	}
-	sets := []Owned{}
+	var sets []Owned
 	for _, t := range g.trials {
 		edits, err := g.edits(t)
 		if err != nil {
@@ -328,38 +326,35 @@ func (t *trial) yield(key parser.Key, value any, to *trial) {
 	}
 }
 
-// edits turns what is left of the changes into edits. Findings whose changes
-// no edit can make are left out.
+// edits turns the changes of a round into edits. Findings whose changes no edit can
+// make are left out.
 func (g *group) edits(t *trial) ([]parser.Edit, error) {
-	for len(t.roundReasons) > 0 {
-		var changes []parser.Change
-		for _, r := range t.roundReasons {
-			for _, c := range r.Finding.Changes {
-				if !slices.ContainsFunc(changes, func(o parser.Change) bool { return o.Key == c.Key }) {
-					changes = append(changes, parser.Change{Key: c.Key, Value: t.roundValues[c.Key]})
-				}
+	var changes []parser.Change
+	for _, r := range t.roundReasons {
+		for _, c := range r.Finding.Changes {
+			if !slices.ContainsFunc(changes, func(o parser.Change) bool { return o.Key == c.Key }) {
+				changes = append(changes, parser.Change{Key: c.Key, Value: t.roundValues[c.Key]})
 			}
-		}
-		edits, err := t.now.config.Edits(changes)
-		if err == nil && len(edits) > 0 {
-			return edits, nil
-		}
-		n := len(t.roundReasons)
-		t.roundReasons = slices.DeleteFunc(t.roundReasons, func(r Reason) bool {
-			alone, errAlone := t.now.config.Edits(r.Finding.Changes)
-			if errAlone == nil && len(alone) == 0 {
-				errAlone = fmt.Errorf("the files say so already, and something else decides")
-			}
-			if errAlone != nil {
-				g.leftOut[claimOf(t.Owner, r.Finding)] = errAlone
-			}
-			return errAlone != nil
-		})
-		if len(t.roundReasons) == n {
-			return nil, fmt.Errorf("%s: the changes cannot be made together: %w", t.Owner, err)
 		}
 	}
-	return nil, nil
+	if len(changes) == 0 {
+		return nil, nil
+	}
+	edits, err := t.now.config.Edits(changes)
+	if err == nil && len(edits) > 0 {
+		return edits, nil
+	}
+	err = fmt.Errorf("%s: the changes cannot be made together: %w", t.Owner, err)
+	for _, r := range t.roundReasons {
+		alone, errAlone := t.now.config.Edits(r.Finding.Changes)
+		if errAlone == nil && len(alone) == 0 {
+			errAlone = errors.New("the files say so already, and something else decides")
+		}
+		if errAlone != nil {
+			g.leftOut[claimOf(t.Owner, r.Finding)], err = errAlone, errAgain
+		}
+	}
+	return nil, err
 }
 
 // apply makes the edits of one round on top of the rounds before.
