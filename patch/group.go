@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"iter"
+	"maps"
 	"reflect"
 	"slices"
 
@@ -203,9 +204,7 @@ func (g *group) round() ([]Owned, error) {
 				}
 			}
 		}
-		for key, value := range t.roundValues {
-			t.lastValues[key] = value
-		}
+		maps.Copy(t.lastValues, t.roundValues)
 	}
 	return sets, nil
 }
@@ -236,8 +235,7 @@ func (g *group) collect(t *trial, late bool) error {
 			continue
 		}
 		if u, key := g.overruling(t, f); u != nil {
-			g.leftOut[claimOf(t.Owner, f)] = fmt.Errorf("%s has set the %s that both read, and that "+
-				"protects more",
+			g.leftOut[claimOf(t.Owner, f)] = fmt.Errorf("%s wants the %s that both read at a value that protects more",
 				u.Owner, key)
 			continue
 		}
@@ -276,7 +274,7 @@ func (g *group) overruling(t *trial, f rules.Finding) (*trial, parser.Key) {
 func (g *group) agree() bool {
 	agreed := true
 	for _, t := range g.trials {
-		for key := range t.roundValues {
+		for _, key := range slices.Sorted(maps.Keys(t.roundValues)) {
 			for u, other := range g.sharing(t, key) {
 				theirs, too := u.roundValues[other]
 				if !too || !g.samePlace(t, key, u) {

@@ -191,7 +191,7 @@ func TestProveTools(t *testing.T) {
 						t.Errorf("%q is not in %q", want, lines)
 					}
 				}
-				if tt.left != "" && (len(plan.Left) != 1 || plan.Left[0].Owner == "" || plan.Left[0].Finding.Rule != tt.left || !strings.Contains(plan.Left[0].Err.Error(), " that both read, and that protects more")) {
+				if tt.left != "" && (len(plan.Left) != 1 || plan.Left[0].Owner == "" || plan.Left[0].Finding.Rule != tt.left || !strings.Contains(plan.Left[0].Err.Error(), " that both read at a value that protects more")) {
 					t.Errorf("left are %+v", plan.Left)
 				}
 				if yields := slices.ContainsFunc(plan.Reasons, func(r patch.Reason) bool { return r.YieldsTo != "" }); tt.left == "" && yields != tt.yields {
