@@ -283,7 +283,7 @@ func (g *group) compareOptions(t *trial) error {
 // owns reports whether an option is one of the tool's own settings, which
 // holdSettings looks at.
 func (t *trial) owns(option string) bool {
-	for _, st := range []*snapshot{t.before, t.now} {
+	for _, st := range []*checkedConfig{t.before, t.now} {
 		for _, d := range st.settings {
 			if d.Name == option && d.State != parser.Off {
 				return true

@@ -84,14 +84,14 @@ func reading(t *testing.T) (*Source, *altered) {
 // alter makes a trial whose configuration was altered by the changes.
 func alter(t *testing.T, before, after func(*altered)) (*group, *trial) {
 	t.Helper()
-	var states [2]*snapshot
+	var states [2]*checkedConfig
 	var source *Source
 	for i, change := range []func(*altered){before, after} {
 		s, c := reading(t)
 		if change != nil {
 			change(c)
 		}
-		source, states[i] = s, s.snapshotOf(c, nil)
+		source, states[i] = s, s.checked(c, nil)
 	}
 	one := &trial{Source: source, before: states[0], now: states[1], askedBy: make(map[parser.Key][]string)}
 	return &group{counts: func(string) bool { return true }, leftOut: make(map[claim]error), plan: &Plan{after: make(map[string]*rules.Input)}, trials: []*trial{one}}, one

@@ -29,7 +29,8 @@ func (f *failure) Error() string {
 }
 
 // withoutOne proves the group again without one setting's changes, for each of
-// them, and returns what has least against it: nil where nothing is better.
+// them, and returns what has least against it: nil where nothing is better, or
+// nothing would remain to be shown.
 func (g *group) withoutOne(failed error) (best *group, least error) {
 	least = failed
 	for _, r := range g.suspects(failed) {
@@ -40,13 +41,13 @@ func (g *group) withoutOne(failed error) (best *group, least error) {
 				firstOf(failed, same.Owner))
 		}
 		err := less.prove()
-		if err == nil {
+		if err == nil && len(less.plan.Files) > 0 {
 			return &less, nil
 		}
 		if *g.attempts == 0 {
 			return nil, failed
 		}
-		if against(err) < against(least) {
+		if err != nil && against(err) < against(least) {
 			best, least = &less, err
 		}
 	}

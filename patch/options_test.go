@@ -16,7 +16,7 @@ func TestCompareEdited(t *testing.T) {
 	}
 	for name, states := range map[string][2]func(*altered){"goes": {there, nil}, "comes": {nil, there}} {
 		g, trial := alter(t, states[0], states[1])
-		for _, st := range []*snapshot{trial.before, trial.now} { // each was read in a folder of its own
+		for _, st := range []*checkedConfig{trial.before, trial.now} { // each was read in a folder of its own
 			f := st.config.Printer().Files[0]
 			g.plan.Files = append(g.plan.Files, FileChange{f.Real, f.Data, append([]byte("#"), f.Data...)})
 		}

@@ -12,7 +12,7 @@ import (
 // trial is one printer on its way through the rounds.
 type trial struct {
 	*Source
-	before, now, previous *snapshot
+	before, now, previous *checkedConfig
 
 	roundReasons []Reason           // what this round changes
 	roundValues  map[parser.Key]any // and to what
@@ -21,21 +21,21 @@ type trial struct {
 	askedBy    map[parser.Key][]string // the rules that asked to change a setting, of any printer
 }
 
-// snapshot is one reading and what the rules made of it.
-type snapshot struct {
+// checkedConfig is one reading and what the rules made of it.
+type checkedConfig struct {
 	config   parser.Config
 	input    *rules.Input
 	findings []rules.Finding
 	settings map[parser.Key]parser.Description
 }
 
-func (s *Source) snapshotOf(config parser.Config, findings []rules.Finding) *snapshot {
-	st := &snapshot{config: config, input: s.Input(config), findings: findings,
+func (s *Source) checked(config parser.Config, findings []rules.Finding) *checkedConfig {
+	c := &checkedConfig{config: config, input: s.Input(config), findings: findings,
 		settings: make(map[parser.Key]parser.Description)}
 	for _, d := range config.Printer().Settings() {
-		st.settings[d.Key] = d
+		c.settings[d.Key] = d
 	}
-	return st
+	return c
 }
 
 func newTrial(s *Source) (*trial, error) {
@@ -46,7 +46,7 @@ func newTrial(s *Source) (*trial, error) {
 		}
 		s = &again
 	}
-	return &trial{Source: s, before: s.snapshotOf(s.Config, s.Findings)}, nil
+	return &trial{Source: s, before: s.checked(s.Config, s.Findings)}, nil
 }
 
 // start goes back to the printer as it stands.
@@ -65,7 +65,7 @@ func (t *trial) read(contents map[string][]byte) error {
 	if err != nil {
 		return fmt.Errorf("%s: with the changes made, the configuration cannot be read: %w", t.Owner, err)
 	}
-	t.previous, t.now = t.now, t.snapshotOf(config, rules.Check(t.Input(config)))
+	t.previous, t.now = t.now, t.checked(config, rules.Check(t.Input(config)))
 	return nil
 }
 

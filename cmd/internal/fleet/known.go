@@ -169,7 +169,7 @@ func (k *Known) mark(s *Source, every []Finding, o *Options) {
 			continue
 		}
 		now := entryOf(name, tool, f, k.today)
-		if was != nil && k.holds(was, f) {
+		if was != nil && k.covers(was, f) {
 			f.Baseline, f.Known = Unchanged, was.Since
 			if f.figure.Given() && was.Figure != nil && *was.Figure != *now.Figure {
 				f.Baseline = Updated
@@ -220,8 +220,8 @@ func (f *Finding) mayBeKnown() bool {
 	return rule != nil && !rule.Unwaived && f.Waived == "" && (f.unknown == "" || f.Level < rules.Error)
 }
 
-// holds reports whether an entry still covers a finding.
-func (k *Known) holds(e *knownEntry, f *Finding) bool {
+// covers reports whether an entry still covers a finding.
+func (k *Known) covers(e *knownEntry, f *Finding) bool {
 	since, err := time.Parse(time.DateOnly, e.Since)
 	switch {
 	case err != nil || since.After(k.today) || k.today.After(since.AddDate(1, 0, 0)):

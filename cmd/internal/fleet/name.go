@@ -16,9 +16,8 @@ import (
 // common practice, no source.
 var tellsNothing = []string{
 	"config", "configs", "configuration", "configurations", "conf", "cfg", "data", "printer_data",
-	"printer", "printers",
-	"firmware", "src", "source", "include", "includes",
-	"backup", "default", "build", "etc", "home", "tmp", "root", "parts", "macros",
+	"printer", "printers", "firmware", "src", "source", "include", "includes", "backup", "default",
+	"build", "etc", "home", "tmp", "root", "parts", "macros",
 }
 
 // Name calls a printer after the folder that tells: that of its sheet, else the
