@@ -56,6 +56,13 @@ func TestEntriesMeans(t *testing.T) {
 #define CALL F(3)
 `)
 	want := map[string]string{"SUM": "25", "LIST": "{ 2 , ( 2 * 10 + 5 ) }", "OPEN": "BOARD_FIGURE", "ROUND": "( ( ROUND + 2 ) + 2 )", "F": "( x + 2 )", "CALL": "5"}
+	c.s.steps = maxSteps
+	for range 2 { // near the limit every call tells the same
+		if got := c.Entries(); got[2].Means != "25" || got[len(got)-1].Means != "" {
+			t.Errorf("near the limit of steps the sum comes to %q, the call to %q", got[2].Means, got[len(got)-1].Means)
+		}
+	}
+	c.s.steps = 0
 	for _, e := range c.Entries() {
 		if e.Means != want[e.Name] {
 			t.Errorf("%s comes to %q, want %q", e.Name, e.Means, want[e.Name])
