@@ -110,6 +110,7 @@ func (t Tri) String() string { return [...]string{"no", "yes", "unknown"}[t] }
 type Entry struct {
 	Name   string
 	Value  string
+	Means  string // what Value comes to where it names others; "" where it names none
 	At     Span
 	Active Tri // in force at the end
 	// Elsewhere: it protects or measures a heater that is not the tool's own.
