@@ -19,7 +19,8 @@ var definesCommands = map[string]string{
 	"M104": "S ?T", "M109": "S ?T", "M140": "S", "M105": "", "M106": "S", "M107": "",
 	"M500": "", "M501": "", "M502": "", "M503": "",
 	"M303": "?E S ?C ?U", "M301": "?E P I D", "M306": "?E T", "M851": "Z", "M206": "Z", "M218": "T Z",
-	"G28": "", "G30": "X Y", "G90": "", "G91": "", "M83": "", "M114": "", "M211": "S", "G1": "?X ?Y ?Z ?E ?F",
+	"G28": "", "G30": "X Y", "G90": "", "G91": "", "M83": "", "M114": "", "M211": "S",
+	"G1": "?X ?Y ?Z ?E ?F",
 }
 
 // definesConsole is a printer of the defines style.
@@ -31,14 +32,17 @@ type definesConsole struct {
 	saysProbe, named bool
 
 	relative, relativeE, limitOff bool
-	offset, home                  float64         // in force: the probe's, negative below the nozzle, and Z's
-	distances                     map[int]float64 // in force: a tool's offset in Z, below 0 where it hangs lower
-	reference                     float64         // the height at which tool 0 reaches the paper, by the last homing
-	trigger, endstop              float64         // tool 0's height above the paper as probe and switch trigger, mm
-	probed, shown                 float64         // what G30 and M114 showed last
-	pending                       string          // what was set and not saved
-	tuned                         bool            // a tune printed gains that are not in force
-	copied, flashed, reset        bool
+	// In force: the probe's offset, negative below the nozzle, Z's home offset, and
+	// those of the tools in Z, below 0 where one hangs lower (their sign from memory).
+	offset, home float64
+	distances    map[int]float64
+	// reference is the height at which tool 0 reaches the paper, by the last homing;
+	// the others are its heights above the paper as probe and switch trigger, mm.
+	reference, trigger, endstop float64
+	probed, shown               float64 // what G30 and M114 showed last
+	pending                     string  // what was set and not saved
+	tuned                       bool    // a tune printed gains that are not in force
+	copied, flashed, reset      bool
 }
 
 var defineLine = regexp.MustCompile(`^[ \t]*#define[ \t]+(\w+)[ \t]*(.*?)[ \t]*(//.*)?$`)
@@ -53,7 +57,9 @@ func newDefinesConsole(t *testing.T, files []string, shift float64, swapped int)
 		}
 		for line := range strings.Lines(string(data)) {
 			line = strings.TrimRight(line, "\r\n")
-			c.named = c.named || strings.Contains(line, "Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN") || strings.Contains(line, "USE_PROBE_FOR_Z_HOMING")
+			for _, name := range probeHomesBy {
+				c.named = c.named || strings.Contains(line, name)
+			}
 			if name, ok := strings.CutPrefix(strings.TrimSpace(line), "#undef "); ok {
 				delete(c.options, strings.TrimSpace(name))
 			} else if m := defineLine.FindStringSubmatch(line); m != nil {
@@ -131,9 +137,12 @@ func (c *definesConsole) base() float64 {
 	return 0
 }
 
-// probeHomes: Z homes by the probe. The options are from memory.
+// probeHomesBy are the options by which Z homes by the probe, from memory.
+var probeHomesBy = []string{"Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN", "USE_PROBE_FOR_Z_HOMING"}
+
+// probeHomes: Z homes by the probe.
 func (c *definesConsole) probeHomes() bool {
-	return c.probe() && c.homesDown() && (!c.named && c.saysProbe || c.on("Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN") || c.on("USE_PROBE_FOR_Z_HOMING"))
+	return c.probe() && c.homesDown() && (!c.named && c.saysProbe || slices.ContainsFunc(probeHomesBy, c.on))
 }
 
 // homesDown: the option is from memory.
@@ -141,9 +150,12 @@ func (c *definesConsole) homesDown() bool { return c.options["Z_HOME_DIR"] == "-
 
 func (c *definesConsole) probe() bool {
 	_, servo := c.options["Z_PROBE_SERVO_NR"]
-	return servo || slices.ContainsFunc([]string{"BLTOUCH", "FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "TOUCH_MI_PROBE",
-		"Z_PROBE_ALLEN_KEY", "Z_PROBE_SLED", "SOLENOID_PROBE", "SENSORLESS_PROBING", "RACK_AND_PINION_PROBE"}, c.on) ||
-		c.version() >= newerVersion && slices.ContainsFunc([]string{"MAGLEV4", "MAG_MOUNTED_PROBE", "BD_SENSOR"}, c.on)
+	probes := []string{"BLTOUCH", "FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "TOUCH_MI_PROBE", "Z_PROBE_ALLEN_KEY",
+		"Z_PROBE_SLED", "SOLENOID_PROBE", "SENSORLESS_PROBING", "RACK_AND_PINION_PROBE"}
+	if c.version() >= newerVersion {
+		probes = append(probes, "MAGLEV4", "MAG_MOUNTED_PROBE", "BD_SENSOR")
+	}
+	return servo || slices.ContainsFunc(probes, c.on)
 }
 
 // on is the condition language's: defined as nothing, 1, 0x1 or true.
@@ -275,7 +287,8 @@ func (c *definesConsole) enter(line string) error {
 		return err
 	}
 	for _, key := range []string{"E", "T"} {
-		if index, given := args[key]; given && index != "" && name != "G1" && int(figureOf(index)) >= c.hotends() {
+		index := args[key]
+		if index != "" && name != "G1" && int(figureOf(index)) >= c.hotends() {
 			return fmt.Errorf("there is no hotend %s", index)
 		}
 	}
@@ -363,210 +376,4 @@ func (c *definesConsole) goHome() error {
 		c.gap, c.reference = c.endstop, c.base()+c.home-c.endstop
 	}
 	return nil
-}
-
-func (c *definesConsole) heaters(name string, args map[string]string) error {
-	target := figureOf(args["S"])
-	switch name {
-	case "M140":
-		// Without a bed heater the command is not known, and there is nothing to switch off.
-		if bed, ok := c.options["TEMP_SENSOR_BED"]; (!ok || bed == "0") && target != 0 {
-			return fmt.Errorf("there is no bed heater")
-		}
-		return c.heat("bed", target)
-	case "M301":
-		if !c.on("PIDTEMP") {
-			return fmt.Errorf("no PID")
-		}
-		c.tuned, c.pending = false, "gains"
-		return nil
-	case "M306": // the newer generation's
-		switch {
-		case !c.on("MPCTEMP") || c.version() < modelVersion:
-			return fmt.Errorf("no model")
-		case figureOf(c.options["HEATER_0_MAXTEMP"]) < 215:
-			return fmt.Errorf("it heats past 200 °C whatever the max temp")
-		}
-		if err := c.cold(); err != nil {
-			return err
-		}
-		if err := c.goHome(); err != nil {
-			return err
-		}
-		c.gap = 1 - c.touch()
-		if err := c.moved(false); err != nil {
-			return err
-		}
-		c.gap, c.pending = 10-c.touch(), "the model"
-		return nil
-	case "M303":
-		switch cycles, given := args["C"]; {
-		case !c.on("PIDTEMP"):
-			return fmt.Errorf("no PID")
-		case given && figureOf(cycles) < 3:
-			return fmt.Errorf("at least 3 cycles")
-		}
-		heater := tool(args["E"], 0)
-		if err := c.highest(heater, target); err != nil {
-			return err
-		}
-		if err := c.heat(heater, target); err != nil {
-			return err
-		}
-		if c.tuned = args["U"] != "1"; !c.tuned {
-			c.pending = "gains"
-		}
-		return c.heat(heater, 0)
-	}
-	heater := tool(args["T"], c.tool)
-	if err := c.highest(heater, target); err != nil {
-		return err
-	}
-	err := c.heat(heater, target)
-	if name == "M109" {
-		c.wait()
-	}
-	return err
-}
-
-func tool(index string, active int) string {
-	if index == "" {
-		return fmt.Sprint(active)
-	}
-	return index
-}
-
-// highest refuses a target above what the firmware takes: it would be lowered
-// unsaid.
-func (c *definesConsole) highest(heater string, tempC float64) error {
-	margin := 15.0
-	if text, ok := c.options["HOTEND_OVERSHOOT"]; ok {
-		margin = figureOf(text)
-	}
-	if limit := figureOf(c.options["HEATER_"+heater+"_MAXTEMP"]); tempC != 0 && !(tempC <= limit-margin) {
-		return fmt.Errorf("%g is above %g", tempC, limit-margin)
-	}
-	return nil
-}
-
-func (c *definesConsole) store(name string) error {
-	stores := c.on("EEPROM_SETTINGS")
-	switch name {
-	case "M500":
-		switch {
-		case !stores:
-			return fmt.Errorf("it stores nothing")
-		case c.tuned:
-			return fmt.Errorf("the tuned gains are not in force, and the old ones are stored")
-		}
-		c.reset = c.reset || c.pending == "the reset"
-		c.pending = ""
-	case "M502":
-		switch {
-		case c.pending != "" || c.tuned:
-			return fmt.Errorf("it undoes what was measured: %s", c.pending)
-		case stores && !c.copied && !c.on("DISABLE_M503"):
-			return fmt.Errorf("it drops settings that nobody copied")
-		}
-		c.headers()
-		c.pending = "the reset"
-	case "M503":
-		if c.on("DISABLE_M503") {
-			return fmt.Errorf("unknown command")
-		}
-		c.copied = true
-	}
-	return nil
-}
-
-// height sets what was measured. That a distance does not move the nozzle before
-// the tool is taken, and that M206 adds to what homing gives, is from memory.
-func (c *definesConsole) height(name string, args map[string]string) error {
-	x, err := c.figure(args["Z"])
-	if err != nil {
-		return err
-	}
-	if err := c.cold(); err != nil {
-		return err
-	}
-	filled := strings.HasPrefix(args["Z"], "<")
-	off := func(want float64) error {
-		if filled && math.Abs(x-want) > strikesMM {
-			return fmt.Errorf("%s gives %.2f mm, and it is %.2f mm", args["Z"], x, want)
-		}
-		return nil
-	}
-	switch name {
-	case "M851":
-		if !c.probe() {
-			return fmt.Errorf("no probe")
-		}
-		low, high := "Z_PROBE_OFFSET_RANGE_MIN", "Z_PROBE_OFFSET_RANGE_MAX"
-		if c.version() >= modelVersion {
-			low, high = "PROBE_OFFSET_ZMIN", "PROBE_OFFSET_ZMAX"
-		}
-		if x < figureOf(c.options[low]) || x > figureOf(c.options[high]) {
-			return fmt.Errorf("%g mm is outside of %s and %s", x, low, high)
-		}
-		c.offset, c.pending = x, "the probe's height"
-		return off(-c.trigger)
-	case "M206":
-		if c.on("NO_HOME_OFFSETS") {
-			return fmt.Errorf("unknown command")
-		}
-		was := c.home
-		c.home, c.pending = x, "the home offset"
-		return off(was - c.reference)
-	default:
-		n := int(figureOf(args["T"]))
-		if n == 0 || c.hotends() < 2 {
-			return fmt.Errorf("tool 0 has no distance")
-		}
-		c.distances[n], c.pending = x, "the distance"
-		return off(c.tip(0) - c.tip(n))
-	}
-}
-
-func (c *definesConsole) move(args map[string]string) error {
-	if e, ok := args["E"]; ok {
-		longest := math.Inf(1)
-		if c.on("PREVENT_LENGTHY_EXTRUDE") {
-			longest = figureOf(c.options["EXTRUDE_MAXLENGTH"])
-		}
-		heater := fmt.Sprint(c.tool)
-		hot := c.warm[heater] && c.targets[heater] >= figureOf(c.options["EXTRUDE_MINTEMP"])
-		switch {
-		case !c.relativeE:
-			return fmt.Errorf("lengths are not relative")
-		case !hot && c.on("PREVENT_COLD_EXTRUSION"):
-			return fmt.Errorf("too cold to extrude, or nobody waited")
-		case !(figureOf(e) <= longest):
-			return fmt.Errorf("%s mm is dropped as too long", e)
-		case c.gap < clearMM:
-			return fmt.Errorf("filament is pushed into the bed")
-		}
-		return nil
-	}
-	if !c.homed {
-		return fmt.Errorf("not homed")
-	}
-	crosses := false
-	for _, axis := range []string{"X", "Y"} {
-		to, ok := args[axis]
-		if size := figureOf(c.options[axis+"_BED_SIZE"]); ok && (figureOf(to) < 0 || figureOf(to) > size) {
-			return fmt.Errorf("%s%s is beside the bed", axis, to)
-		}
-		crosses = crosses || ok
-	}
-	z := c.gap + c.touch()
-	if to, ok := args["Z"]; ok && c.relative {
-		z += figureOf(to)
-	} else if ok {
-		z = figureOf(to)
-	}
-	if z < 0 && !c.limitOff {
-		return fmt.Errorf("the lower limit stops it")
-	}
-	c.gap = z - c.touch()
-	return c.moved(crosses)
 }

@@ -61,7 +61,9 @@ type machine struct {
 }
 
 func newMachine(shift float64, swapped int) machine {
-	return machine{shift: shift, swapped: swapped, gap: 100, heights: map[int]float64{}, targets: map[string]float64{}, warm: map[string]bool{}}
+	m := machine{shift: shift, swapped: swapped, gap: 100, heights: map[int]float64{}}
+	m.off()
+	return m
 }
 
 func (m *machine) above() float64 { return m.gap }
@@ -260,7 +262,8 @@ func TestConsolesRefuse(t *testing.T) {
 	}
 	write("printer.cfg", "[include hot.cfg]\n[stepper_z]\nendstop_pin: probe:z_virtual_endstop\nposition_min: -2\n[probe]\nz_offset: 2\n")
 	write("hot.cfg", "[extruder]\ncontrol: pid\nmin_temp: 0\nmax_temp: 250\nstep_pin: PB1\n")
-	write("Configuration.h", "#define CONFIGURATION_H_VERSION 02010300\n#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n#define HEATER_0_MAXTEMP 275\n#define PIDTEMP\n#define EEPROM_SETTINGS\n"+
+	write("Configuration.h", "#define CONFIGURATION_H_VERSION 02010300\n#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n"+
+		"#define HEATER_0_MAXTEMP 275\n#define PIDTEMP\n#define EEPROM_SETTINGS\n"+
 		"#define PREVENT_COLD_EXTRUSION\n#define EXTRUDE_MINTEMP 170\n#define Z_HOME_DIR -1\n")
 	flat := []string{"G28", "G90", "G1 Z10 F600"}
 	const heat = "SET_HEATER_TEMPERATURE HEATER=extruder TARGET="
