@@ -36,7 +36,7 @@ func (b *builder) height() []Section {
 	}
 	if b.another() {
 		s.Note += " The first tool homes, and its height stays (where another one does, measure with that)."
-		s.Items = append(s.Items, b.home("as before the swap, with the first tool"))
+		s.Items = append(s.Items, b.homeAndRaise("as before the swap, with the first tool"))
 		return []Section{s, b.apart()}
 	}
 	s.Items = append(s.Items, b.fetch()...)
@@ -49,11 +49,9 @@ func (b *builder) height() []Section {
 	}
 	switch reference {
 	case "nozzle":
-		s.Items = append(s.Items, Item{
-			Do:     "Wipe the nozzle clean and home; hand at the switch.",
-			Expect: "the nozzle touches the bed and stops there. It is its own probe: its length changes no height in the files, only what force it takes",
-			Steps:  b.steps(parser.Task{Kind: parser.TaskHome}),
-		})
+		home := b.homeAndRaise("the nozzle touches the bed and stops there, then goes up. It is its own probe: its length changes no height in the files, only what force it takes")
+		home.Do = "Wipe the nozzle clean and home; hand at the switch."
+		s.Items = append(s.Items, home)
 	case "probe":
 		s.Items = append(s.Items, b.byProbe()...)
 	case "endstop":
@@ -147,7 +145,7 @@ func (b *builder) fetch() []Item {
 	return []Item{{
 		Do:     fmt.Sprintf("Home, and take tool %d; hand at the switch.", b.in.Printer.Tool),
 		Expect: "the new hotend is the one to work with",
-		Steps:  append(b.steps(parser.Task{Kind: parser.TaskHome}), b.steps(parser.Task{Kind: parser.TaskSelect})...),
+		Steps:  slices.Concat(b.steps(parser.Task{Kind: parser.TaskHome}), b.raise(b.clear("")), b.steps(parser.Task{Kind: parser.TaskSelect})),
 	}}
 }
 
@@ -157,6 +155,27 @@ func (b *builder) home(expect string) Item {
 		Expect: expect,
 		Steps:  b.steps(parser.Task{Kind: parser.TaskHome}),
 	}
+}
+
+// homeAndRaise homes and does not leave the nozzle at the bed.
+func (b *builder) homeAndRaise(expect string) Item {
+	item := b.home(expect)
+	item.Steps = append(item.Steps, b.raise(parser.LeastClearMM)...)
+	return item
+}
+
+// raise lifts the nozzle clear of the bed after homing, which may leave it there.
+// Where it homes far from the bed it stays there.
+func (b *builder) raise(mm float64) []string {
+	if b.homesFar() {
+		return nil
+	}
+	return b.steps(parser.Task{Kind: parser.TaskRaise, LengthMM: mm})
+}
+
+func (b *builder) homesFar() bool {
+	g := &b.in.Printer.Geometry
+	return g.Towers || g.Homes.Known() && g.Homes.Value == parser.HomesFar
 }
 
 func (b *builder) byProbe() []Item {
@@ -191,7 +210,7 @@ func (b *builder) byEndstop() []Item {
 	g, shift := &b.in.Printer.Geometry, &b.in.Sheet.New.Nozzle.TipShiftMM
 	height, told := b.expected(b.endstop())
 	switch {
-	case g.Towers || g.Homes.Known() && g.Homes.Value == parser.HomesFar:
+	case b.homesFar():
 		items = append(items, Item{
 			Do:     "It homes far from the bed, where nothing can strike. The danger is the first move down: stay at the switch, and let nothing print before the height is measured.",
 			Expect: "the nozzle stops well above the bed" + b.lowerThan(),
@@ -281,7 +300,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 	}, {
 		Do:     "Only with the paper dragging: take the height.",
 		Expect: expect,
-		Steps:  step(parser.TaskEndPaper, 0),
+		Steps:  step(parser.TaskEndPaper, b.clear(figure)),
 		Note:   []Reading{{"height", "mm"}},
 	}}
 	if figure == parser.TowerHeight && !b.in.Config.Keep(figure).Less {
@@ -295,7 +314,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 		if t := &b.in.Printer.Geometry.TriggerMM; figure == parser.ProbeTrigger && !t.At.IsZero() {
 			items = append(items, Item{Do: "Write the same height in the files" + place(t.At) + ": there it has the sign that the option has now.", Expect: "it holds after the next flash and the next reset too"})
 		}
-		items = append(items, b.home("as before; the paper drags at a height of 0"))
+		items = append(items, b.homeAndRaise("as before; the paper drags at a height of 0"))
 	}
 	return items
 }
@@ -307,7 +326,7 @@ const farMM = 40
 // clear is how far above the bed the nozzle may cross it, by the old height, mm. A
 // tool without its distance may hang lower by that.
 func (b *builder) clear(figure parser.Key) float64 {
-	shift, g := &b.in.Sheet.New.Nozzle.TipShiftMM, &b.in.Printer.Geometry
+	shift := &b.in.Sheet.New.Nozzle.TipShiftMM
 	mm := float64(parser.LeastClearMM)
 	if figure == "" {
 		mm += b.distance()
@@ -315,7 +334,7 @@ func (b *builder) clear(figure parser.Key) float64 {
 	switch {
 	case shift.Given:
 		return mm + math.Ceil(max(shift.Value, 0))
-	case g.Towers || g.Homes.Known() && g.Homes.Value == parser.HomesFar:
+	case b.homesFar():
 		return mm + farMM
 	}
 	return mm
@@ -368,19 +387,21 @@ func (b *builder) apart() Section {
 	s.Items = append(s.Items, Item{
 		Do:     fmt.Sprintf("Home, take tool %d without its distance in Z, and measure its height as below. %s", own, now),
 		Expect: "it is fetched whole, and nothing strikes",
-		Steps:  b.bare(own),
+		Steps:  b.bare(own, 0),
 	})
 	items := b.paper("", "write it down; nothing is stored by this")
 	items[len(items)-1].Note = []Reading{{fmt.Sprintf("tool %d", own), "mm"}}
 	s.Items = append(s.Items, items...)
+	last := own
 	for _, other := range b.fromFirst() {
 		s.Items = append(s.Items, Item{
 			Do:     fmt.Sprintf("The same with tool %d: home, take it without its distance, and do the four steps again.", other),
 			Expect: "the paper drags as much as before",
-			Steps:  b.bare(other),
+			Steps:  b.bare(other, last),
 			Note:   []Reading{{fmt.Sprintf("tool %d", other), "mm"}},
 		})
 		s.Items = append(s.Items, b.setDistance(max(own, other))...)
+		last = other
 	}
 	s.Items = append(s.Items, Item{
 		Do:     "Print one layer with each tool, side by side; hand at the switch.",
@@ -406,9 +427,19 @@ func (b *builder) fromFirst() (list []int) {
 	return list
 }
 
-// bare homes and takes a tool without its distance.
-func (b *builder) bare(tool int) []string {
-	return append(b.steps(parser.Task{Kind: parser.TaskHome}), b.in.Config.Steps(parser.Task{Kind: parser.TaskSelectBare, Tool: tool})...)
+// bare homes and takes a tool without its distance, which the one in use gives way
+// to. It is the first that homes, as its height is the one in the files, and a tool
+// that hangs lower is taken with the nozzle clear of the bed.
+func (b *builder) bare(tool, inUse int) (steps []string) {
+	take := func(n int) []string { return b.in.Config.Steps(parser.Task{Kind: parser.TaskSelectBare, Tool: n}) }
+	if inUse != 0 {
+		steps = take(0)
+	}
+	steps = slices.Concat(steps, b.steps(parser.Task{Kind: parser.TaskHome}), b.raise(b.clear("")))
+	if tool != 0 || inUse == 0 {
+		steps = append(steps, take(tool)...)
+	}
+	return steps
 }
 
 // setDistance writes the distance in Z of a tool from the first. Its sign where it

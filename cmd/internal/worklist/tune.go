@@ -40,13 +40,14 @@ func (b *builder) tune() Section {
 	default:
 		s.Note = "Part fan as in your prints, bed cold, no filament, the nozzle away from the bed. Stay with it."
 		s.Items = append(s.Items, b.starting(at)...)
-		s.Items = append(s.Items, b.measureGains(at))
-		if b.in.Sheet.Tuned.Gains() == nil {
-			s.Items = append(s.Items, b.putGains())
-			s.Items = append(s.Items, b.writeGains()...)
-		} else {
+		put := append([]Item{b.measureGains(at), b.putGains()}, b.writeGains()...)
+		if b.in.Sheet.Tuned.Gains() != nil {
 			s.Items = append(s.Items, b.compareGains())
+			for i := range put[1:] {
+				put[i+1].Do = "After such a tune: " + put[i+1].Do
+			}
 		}
+		s.Items = append(s.Items, put...)
 	}
 	return Section{Title: s.Title, Note: s.Note, Items: append(s.Items, b.holds(at))}
 }
@@ -140,9 +141,8 @@ func (b *builder) measureGains(at float64) Item {
 		item.Do += fmt.Sprintf(" All %d hotends run on one set of gains: this tune replaces that of the others too.", n)
 		item.Else = "write down the old gains first: a hotend that they suit and the new ones do not needs gains of its own (one set for each hotend), which the files do not have yet"
 	}
-	if t := b.in.Sheet.Tuned.Gains(); t != nil {
-		item.Do = fmt.Sprintf("The sheet has a tune at %s: %s. Tune again only if sensor, heater or block changed since.",
-			unit.Celsius(at), gains(t.Kp.Value, t.Ki.Value, t.Kd.Value))
+	if b.in.Sheet.Tuned.Gains() != nil {
+		item.Do = fmt.Sprintf("Tune again, at %s, only if sensor, heater or block changed since.", unit.Celsius(at))
 	}
 	return item
 }
@@ -243,8 +243,8 @@ func (b *builder) writeGains() []Item {
 func (b *builder) compareGains() Item {
 	loop, t := &b.in.Printer.Hotend.Loop, b.in.Sheet.Tuned
 	item := Item{
-		Do:     "See that the configuration has the gains of that tune",
-		Expect: gains(t.Kp.Value, t.Ki.Value, t.Kd.Value) + ", and preflash check says nothing of pid-stale",
+		Do:     fmt.Sprintf("The sheet has a tune at %s: %s. See that the configuration has these gains", unit.Celsius(t.AtC.Value), gains(t.Kp.Value, t.Ki.Value, t.Kd.Value)),
+		Expect: "the same figures, and preflash check says nothing of pid-stale",
 	}
 	if places := gainPlaces(loop); places != "" {
 		item.Do += ": " + places

@@ -64,7 +64,10 @@ func New(in *rules.Input, open Open) *List {
 		list.Sections = append(list.Sections, cold)
 		return list
 	}
-	list.Sections = append(list.Sections, b.afterFlashing(), b.firstHeat(), b.protection())
+	list.Sections = append(list.Sections, b.afterFlashing())
+	// With the heater unplugged the protection is tested cold, so that the first heat
+	// is not the first test of what has to stop it.
+	list.Sections = append(list.Sections, b.protection(), b.firstHeat())
 	tune, height := []Section{b.tune()}, b.height()
 	if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlModel {
 		tune, height = height, tune // its tune homes, and moves close to the bed
