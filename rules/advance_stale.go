@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 // mostCarried is how many settings are named before the rest is counted.
@@ -29,7 +30,7 @@ is no formula (common practice, no source).`,
 			if at.IsZero() {
 				at = s.At
 			}
-			names = append(names, string(s.Key)+" "+figure(s.Value, 3))
+			names = append(names, string(s.Key)+" "+unit.Figure(s.Value, 3))
 		}
 		if len(names) > 0 {
 			f := Sayf(Note, at, "measure again what was set for the old hotend: %s", strings.Join(names[:min(len(names), mostCarried)], ", "))

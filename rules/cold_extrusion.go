@@ -1,6 +1,9 @@
 package rules
 
-import "preflash/parser"
+import (
+	"preflash/parser"
+	"preflash/rules/unit"
+)
 
 // coldestExtrudeC is the lowest temperature at which filament is pushed:
 // common practice, no source.
@@ -49,7 +52,7 @@ Change: the guard on; the temperature up to the limit.`,
 			level, effect = Error, "that is no warmer than the room, so the guard never stops anything"
 		}
 		report(Sayf(level, placed(least.At, in.Sheet.New.PrintC.At), "raise the %s to %s: it is %s, and %s",
-			least.Key, celsius(limit), celsius(least.Value), effect).
+			least.Key, unit.Celsius(limit), unit.Celsius(least.Value), effect).
 			With(values).Change(least.To(limit)))
 	},
 }

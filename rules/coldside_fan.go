@@ -1,6 +1,9 @@
 package rules
 
-import "preflash/parser"
+import (
+	"preflash/parser"
+	"preflash/rules/unit"
+)
 
 // hottestFanOnC is the highest temperature at which the heat-break fan may
 // start: common practice, no source.
@@ -28,7 +31,7 @@ Change: the threshold, down to new.fan.on_above_c; full power in place of none.`
 		case c.Fan.Known():
 			if power := &c.Power; power.Known() && power.Value <= 0 {
 				report(Sayf(Error, placed(power.At, placed(c.Fan.At, fan.OnAboveC.At)), "raise the %s to %s: at %s the fan never turns, and the heat break clogs",
-					power.Key, percent(1), percent(power.Value)).Change(power.To(1)))
+					power.Key, unit.Percent(1), unit.Percent(power.Value)).Change(power.To(1)))
 			}
 			thresholdHigh(c, fan.OnAboveC.Value, placed(c.Fan.At, fan.OnAboveC.At), report)
 			if stop := &c.AtShutdown; stop.Known() && stop.Value <= 0 {
@@ -56,7 +59,7 @@ func thresholdHigh(c *parser.ColdSide, wantedC float64, otherwise parser.Span, r
 	default:
 		wantedC = min(wantedC, hottestFanOnC)
 		report(Sayf(Warning, placed(s.At, otherwise), "lower the heat-break fan threshold to %s: the fan %s at %s, above %s, and %s",
-			celsius(wantedC), does, celsius(s.Value), celsius(hottestFanOnC), then).
+			unit.Celsius(wantedC), does, unit.Celsius(s.Value), unit.Celsius(hottestFanOnC), then).
 			With(Values{"on_above_c": s.Value, "limit_c": float64(hottestFanOnC)}).
 			Change(s.To(wantedC)))
 	}

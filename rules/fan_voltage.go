@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 // fanTolerance is how far a fan's supply may be off: common practice, no
@@ -50,17 +51,17 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.
 		switch {
 		case off(gets) && gets == output.Value:
 			report(Sayf(Error, rated.At, "fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s; %s",
-				volts(gets), assumed, volts(rated.Value), effect).With(values))
+				unit.Volts(gets), assumed, unit.Volts(rated.Value), effect).With(values))
 		case off(gets):
 			f := Sayf(Error, placed(power.At, rated.At), "%s: the heat-break fan is made for %s and gets %s, %s of %s%s; %s",
-				powerAction(power, off(output.Value)), volts(rated.Value), volts(gets), percent(power.Value), volts(output.Value), assumed, effect).With(values)
+				powerAction(power, off(output.Value)), unit.Volts(rated.Value), unit.Volts(gets), unit.Percent(power.Value), unit.Volts(output.Value), assumed, effect).With(values)
 			if !off(output.Value) {
 				f = f.Change(power.To(1))
 			}
 			report(f)
 		case output.Value > rated.Value && off(output.Value):
 			report(Sayf(Warning, rated.At, "fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s, which it gets only in the mean, in pulses that not every fan is made for",
-				volts(output.Value), assumed, volts(rated.Value)).With(values))
+				unit.Volts(output.Value), assumed, unit.Volts(rated.Value)).With(values))
 		}
 	},
 }
@@ -83,5 +84,5 @@ func powerAction(power *parser.Setting[float64], voltageOff bool) string {
 	if voltageOff {
 		return "correct the " + string(power.Key) + ", or fit another fan"
 	}
-	return "raise the " + string(power.Key) + " to " + percent(1)
+	return "raise the " + string(power.Key) + " to " + unit.Percent(1)
 }

@@ -5,6 +5,7 @@ import (
 
 	"preflash/parser/sheet"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // HeaterOf gives the heater of a hotend on a supply, at full duty.
@@ -49,7 +50,7 @@ func together(in *Input) string {
 	if n == 1 {
 		return ""
 	}
-	return " (the configuration runs " + count(n) + " heaters together; one is the sheet's)"
+	return " (the configuration runs " + unit.Count(n) + " heaters together; one is the sheet's)"
 }
 
 // peakW is the largest power that one heater can draw from a supply, W: that of

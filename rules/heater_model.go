@@ -5,6 +5,7 @@ import (
 
 	"preflash/parser"
 	"preflash/parser/sheet"
+	"preflash/rules/unit"
 )
 
 // modelTolerance is how far off the told power may be: common practice, no
@@ -44,10 +45,10 @@ measured, not computed: see pid-stale.`,
 		if h.Kind.Value == sheet.PTC {
 			if !h.HotW.Given {
 				report(Sayf(Warning, placed(told.At, h.HotW.At), "measure this PTC heater hot and give hot_w in the sheet: its power falls with temperature, so whether the model's %s are right cannot be told",
-					watts(told.Value)))
+					unit.Watts(told.Value)))
 				return
 			}
-			where = " at " + celsius(at)
+			where = " at " + unit.Celsius(at)
 		}
 		actual := heaterOf(in).Power(at)
 		if math.Abs(told.Value-actual) <= modelTolerance*actual+rounding {
@@ -55,7 +56,7 @@ measured, not computed: see pid-stale.`,
 		}
 		rounded := math.Round(actual*10) / 10
 		report(Sayf(Error, placed(told.At, h.RatedW.At), "tell the model a heater of %s, and measure the rest of it again: it was told %s, the new one gives %s%s, and it misjudges every step",
-			watts(rounded), watts(told.Value), watts(actual), where).
+			unit.Watts(rounded), unit.Watts(told.Value), unit.Watts(actual), where).
 			With(Values{"configured_w": told.Value, "actual_w": actual}).
 			Change(told.To(rounded)))
 	},

@@ -1,5 +1,7 @@
 package rules
 
+import "preflash/rules/unit"
+
 // The band of supply over rating in which a heater gives about its rated
 // power: common practice, no source.
 const (
@@ -25,7 +27,7 @@ var heaterOverpower = &Rule{
 		if ratio := voltageRatio(h, supply); ratio > overpowerRatio+rounding {
 			report(Sayf(Error, h.RatedV.At,
 				"fit a heater for %s, or correct the sheet: one of %s at %s gives %s there, %s times its rating, and can overheat whatever the firmware does",
-				volts(supply), watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio), figure(ratio, 2)).
+				unit.Volts(supply), unit.Watts(h.RatedW.Value), unit.Volts(h.RatedV.Value), unit.Watts(h.RatedW.Value*ratio), unit.Figure(ratio, 2)).
 				With(heaterFigures(h.RatedW.Value, ratio)))
 		}
 	},

@@ -6,6 +6,7 @@ import (
 
 	"preflash/parser/sheet"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 var heaterStuckOn = &Rule{
@@ -34,11 +35,11 @@ Values: equilibrium_c (not above 500). No change.`,
 		over := func(q heat.Plant) bool { return q.StuckOn() > weakest.C }
 		remedy := "fit an independent cut-off and give new.cutoff_c"
 		if cut(cutoff) {
-			remedy = "fit an independent cut-off below that rating, this one is at " + celsius(cutoff.Value)
+			remedy = "fit an independent cut-off below that rating, this one is at " + unit.Celsius(cutoff.Value)
 		}
 		f := Sayf(Note, in.Sheet.New.Heater.RatedW.At,
 			"%s: if it stays on by a fault, this heater takes the block %s, past the %s of the %s",
-			remedy, end.Text(), celsius(weakest.C), weakest.By).
+			remedy, end.Text(), unit.Celsius(weakest.C), weakest.By).
 			Explain("no firmware can stop that; a thermal fuse on the block will do; the figure is an upper bound%s", r.text("it goes from "+tens(least)+" to "+tens(most), r.flips(over))).
 			With(Values{"equilibrium_c": min(end.C, modelEndC)})
 		if labelOnly(&in.Sheet.New.Heater) {
@@ -69,15 +70,15 @@ func StuckOn(in *Input) Stuck {
 // Text says where, in whole tens of degrees.
 func (s Stuck) Text() string {
 	if s.C > modelEndC {
-		return "far above " + celsius(modelEndC)
+		return "far above " + unit.Celsius(modelEndC)
 	}
-	return "to about " + celsius(math.Round(s.C/10)*10)
+	return "to about " + unit.Celsius(math.Round(s.C/10)*10)
 }
 
 // tens gives a temperature in whole tens of degrees, as far as the model goes.
 func tens(tempC float64) string {
 	if tempC > modelEndC {
-		return "far above " + celsius(modelEndC)
+		return "far above " + unit.Celsius(modelEndC)
 	}
-	return celsius(math.Round(tempC/10) * 10)
+	return unit.Celsius(math.Round(tempC/10) * 10)
 }

@@ -1,5 +1,7 @@
 package rules
 
+import "preflash/rules/unit"
+
 var heaterUnderpower = &Rule{
 	ID:         "heater-underpower",
 	Level:      Warning,
@@ -12,7 +14,7 @@ var heaterUnderpower = &Rule{
 		if ratio := voltageRatio(h, supply); ratio < underpowerRatio-rounding {
 			report(Sayf(Warning, h.RatedV.At,
 				"fit a heater for %s, or correct the sheet: one of %s at %s gives only %s there, heats slowly and may not hold the temperature",
-				volts(supply), watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio)).
+				unit.Volts(supply), unit.Watts(h.RatedW.Value), unit.Volts(h.RatedV.Value), unit.Watts(h.RatedW.Value*ratio)).
 				With(heaterFigures(h.RatedW.Value, ratio)))
 		}
 	},

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 var pidStale = &Rule{
@@ -63,7 +64,7 @@ func gainsStale(in *Input, report func(Finding)) {
 	if t != nil && near(l.Kp.Value, t.Kp.Value) && near(l.Ki.Value, t.Ki.Value) && near(l.Kd.Value, t.Kd.Value) {
 		return
 	}
-	here := fmt.Sprintf("kp %s, ki %s, kd %s", gain(l.Kp.Value), gain(l.Ki.Value), gain(l.Kd.Value))
+	here := fmt.Sprintf("kp %s, ki %s, kd %s", unit.Gain(l.Kp.Value), unit.Gain(l.Ki.Value), unit.Gain(l.Kd.Value))
 	text, more := "", ""
 	if t == nil {
 		text = "tune the new hotend: the gains (" + here + ") are not known to be its own"
@@ -71,7 +72,7 @@ func gainsStale(in *Input, report func(Finding)) {
 			", then write the result in the configuration and in [tuned] of the sheet"
 	} else {
 		text = fmt.Sprintf("write the tuned gains in the configuration, kp %s, ki %s, kd %s: it has others",
-			gain(t.Kp.Value), gain(t.Ki.Value), gain(t.Kd.Value))
+			unit.Gain(t.Kp.Value), unit.Gain(t.Ki.Value), unit.Gain(t.Kd.Value))
 		more = "it has " + here
 	}
 	figures := Values{"kp": l.Kp.Value, "ki": l.Ki.Value, "kd": l.Kd.Value, "overshoot_c": nil, "settle_s": nil}

@@ -5,6 +5,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // loosest is how wide a watch may be before it protects little: common
@@ -59,15 +60,15 @@ is not modelled, the limit itself.`,
 			watchLoose(w, loosestBed, loosestBed.figures, report)
 		}
 		for i := range p.Limits.Graces {
-			tooWide(&p.Limits.Graces[i], loosestGraceS, none, seconds, "for so long a sensor that reads too low is not noticed", report)
+			tooWide(&p.Limits.Graces[i], loosestGraceS, none, unit.Seconds, "for so long a sensor that reads too low is not noticed", report)
 		}
 		for i := range p.Limits.BadSamples {
-			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, none, count, "so many in a row pass unnoticed", report)
+			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, none, unit.Count, "so many in a row pass unnoticed", report)
 		}
 		if s := &p.Limits.HaltGrace; s.State == parser.Unknown {
 			report(cannotTell(Warning, s))
 		} else if s.Known() && s.Value > 0 {
-			report(Sayf(Warning, s.At, "remove the %s of %s: the first bad reading switches the heaters off, most faults are not met again, and the printer cools without a halt or a word", s.Key, seconds(s.Value)).
+			report(Sayf(Warning, s.At, "remove the %s of %s: the first bad reading switches the heaters off, most faults are not met again, and the printer cools without a halt or a word", s.Key, unit.Seconds(s.Value)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": 0.0}))
 		}
 	},
@@ -110,19 +111,19 @@ func enough(in *Input) parser.WatchFigures {
 func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, report func(Finding)) {
 	const blind = "a heater that runs away is noticed late or never"
 	if w.Form == parser.WatchSum || w.RiseOn.State != parser.Off {
-		tooWide(&w.RiseWindowS, limit.riseWindowS, func() float64 { return to().RiseWindowS }, seconds, blind, report)
+		tooWide(&w.RiseWindowS, limit.riseWindowS, func() float64 { return to().RiseWindowS }, unit.Seconds, blind, report)
 		if s := &w.RiseC; s.Known() && s.Value > 0 && s.Value < limit.riseC {
 			report(Sayf(Error, s.At, "raise the %s: it is %s, below %s, and noise alone can satisfy it", s.Key, rise(s.Value), rise(limit.riseC)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit.riseC}).
 				Of(s.Key).Bad(figureOf(s)).Change(s.To(to().RiseC)))
 		}
 	}
-	tooWide(&w.HysteresisC, limit.hysteresisC, func() float64 { return to().HysteresisC }, kelvin, blind, report)
+	tooWide(&w.HysteresisC, limit.hysteresisC, func() float64 { return to().HysteresisC }, unit.Kelvin, blind, report)
 	switch w.Form {
 	case parser.WatchWindow:
-		tooWide(&w.HoldPeriodS, limit.holdPeriodS, func() float64 { return to().HoldPeriodS }, seconds, blind, report)
+		tooWide(&w.HoldPeriodS, limit.holdPeriodS, func() float64 { return to().HoldPeriodS }, unit.Seconds, blind, report)
 	case parser.WatchSum:
-		tooWide(&w.ErrorSumCS, limit.errorSumCS, func() float64 { return to().ErrorSumCS }, degreeSeconds, blind, report)
+		tooWide(&w.ErrorSumCS, limit.errorSumCS, func() float64 { return to().ErrorSumCS }, unit.DegreeSeconds, blind, report)
 	}
 }
 
@@ -142,7 +143,7 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 		s = &w.RiseC
 	}
 	report(Sayf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)), "lower the %s of %s: for a target of %s the heating check is armed only below %s, and the room has %s, so it never looks",
-		s.Key, kelvin(s.Value), celsius(low), celsius(armed), celsius(room)).
+		s.Key, unit.Kelvin(s.Value), unit.Celsius(low), unit.Celsius(armed), unit.Celsius(room)).
 		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}).Of("arming"))
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 const runawayOffDoc = `The protection is off when the firmware is built without it, when its heating
@@ -114,7 +115,7 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseC.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseC))
 	case w.RiseC.Value <= 0:
-		report(Sayf(Error, w.RiseC.At, "raise the %s: %s can never trip the heating check", w.RiseC.Key, kelvin(w.RiseC.Value)).
+		report(Sayf(Error, w.RiseC.At, "raise the %s: %s can never trip the heating check", w.RiseC.Key, unit.Kelvin(w.RiseC.Value)).
 			Of(w.RiseC.Key).Change(w.RiseC.To(w.Usual.RiseC)))
 	}
 }

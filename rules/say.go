@@ -8,26 +8,8 @@ import (
 	"preflash/rules/unit"
 )
 
-// Short names for the one way to write each unit.
-
-func celsius(t float64) string              { return unit.Celsius(t) }
-func kelvin(d float64) string               { return unit.Kelvin(d) }
-func seconds(s float64) string              { return unit.Seconds(s) }
-func watts(w float64) string                { return unit.Watts(w) }
-func volts(v float64) string                { return unit.Volts(v) }
-func millimetres(d float64) string          { return unit.Millimetres(d) }
-func amperes(a float64) string              { return unit.Amperes(a) }
-func ohms(r float64) string                 { return unit.Ohms(r) }
-func percent(share float64) string          { return unit.Percent(share) }
-func degreeSeconds(s float64) string        { return unit.DegreeSeconds(s) }
-func count(n float64) string                { return unit.Count(n) }
-func flowRate(f float64) string             { return unit.FlowRate(f) }
-func speed(v float64) string                { return unit.Speed(v) }
-func gain(g float64) string                 { return unit.Gain(g) }
-func figure(x float64, decimals int) string { return unit.Figure(x, decimals) }
-
 // rise writes a rise so that one just short of what is required shows it.
-func rise(d float64) string { return figure(d, 2) + " K" }
+func rise(d float64) string { return unit.Figure(d, 2) + " K" }
 
 // finite gives null to what JSON has no number for.
 func finite(x float64) any {

@@ -7,6 +7,7 @@ import (
 	"preflash/parser"
 	"preflash/parser/sheet"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // curveDef is a definition of a known NTC curve as a numbered one would be.
@@ -387,7 +388,7 @@ func TestSensorCurvePullupUnsaid(t *testing.T) {
 		t.Errorf("actual_c %g, want %g", got, want)
 	}
 	cold := k.Curve.TempC(k.Curve.Ohms(22) / 0.47)
-	wantSaid(t, f, "give printer.pullup_ohm", "in a room of 22 °C it shows 22 °C on 10 kΩ, and "+celsius(cold)+" on 4700 Ω")
+	wantSaid(t, f, "give printer.pullup_ohm", "in a room of 22 °C it shows 22 °C on 10 kΩ, and "+unit.Celsius(cold)+" on 4700 Ω")
 
 	in.Sheet.Printer.PullupOhm = given("printer.pullup_ohm", 10000.0)
 	silent(t, sensorCurve, in)

@@ -7,6 +7,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 var sensorFault = &Rule{
@@ -58,7 +59,7 @@ Source: common practice, no source.`,
 			if !l.pass(c, fault.reads) {
 				continue
 			}
-			unseen = append(unseen, fault.name+", the sensor reads "+celsius(fault.reads))
+			unseen = append(unseen, fault.name+", the sensor reads "+unit.Celsius(fault.reads))
 			if fault.reads > 100 {
 				at = in.Printer.Limits.MaxTemp.At // the fault lies on the hot side
 			}
@@ -72,7 +73,7 @@ Source: common practice, no source.`,
 			f.explain("the minimum is looked at only while heating")
 		}
 		if raised, ok := l.raised(in, all); ok {
-			f.Message = "raise the min temp to " + celsius(raised) + ": " + f.Message
+			f.Message = "raise the min temp to " + unit.Celsius(raised) + ": " + f.Message
 			f = f.Change(in.Printer.Limits.MinTemp.To(raised))
 		} else {
 			f.Message = "correct the sensor definition, or look at the board: " + f.Message
@@ -158,9 +159,9 @@ func (l faultLimits) String() string {
 	case low && high:
 		return "at no temperature"
 	case low:
-		return "only above " + celsius(l.tripC)
+		return "only above " + unit.Celsius(l.tripC)
 	case high:
-		return "only below " + celsius(l.minC)
+		return "only below " + unit.Celsius(l.minC)
 	}
-	return "only below " + celsius(l.minC) + " or above " + celsius(l.tripC)
+	return "only below " + unit.Celsius(l.minC) + " or above " + unit.Celsius(l.tripC)
 }

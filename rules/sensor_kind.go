@@ -6,6 +6,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 var sensorKind = &Rule{
@@ -75,7 +76,7 @@ func otherDirection(in *Input) Finding {
 	effect := "so the heater stays on and no limit holds"
 	if ok {
 		if shown, trips := r.tripsCold(in); trips {
-			effect = "and a cold one shows " + celsius(shown) + ", so the firmware shuts down at once"
+			effect = "and a cold one shows " + unit.Celsius(shown) + ", so the firmware shuts down at once"
 		}
 	}
 	text := fmt.Sprintf("the firmware reads the sensor as %s, which is for %s, and the sheet names %s",
@@ -86,7 +87,7 @@ func otherDirection(in *Input) Finding {
 	}
 	if pullupUnsaid(in) {
 		return Sayf(Error, sensorAt(in), "give printer.pullup_ohm, and correct the sensor definition: %s", brief).
-			Explain("%s; the definition is made for a pull-up of %s, and only with the board's can the right one be told", text, ohms(d.PullupOhm))
+			Explain("%s; the definition is made for a pull-up of %s, and only with the board's can the right one be told", text, unit.Ohms(d.PullupOhm))
 	}
 	fix := r.best(in)
 	if fix.def.Form == parser.FormUnknown {
@@ -95,7 +96,7 @@ func otherDirection(in *Input) Finding {
 	}
 	text += "; the two wires and the board stay; the new definition is for a pull-up of " + pullupText(in)
 	if fix.leaves.wrong() {
-		text += fmt.Sprintf(", which is the best there is and leaves %s", kelvin(fix.leaves.rangeK))
+		text += fmt.Sprintf(", which is the best there is and leaves %s", unit.Kelvin(fix.leaves.rangeK))
 	}
 	text += noteOn(&fix.def)
 	var changes []parser.Change

@@ -7,6 +7,7 @@ import (
 	"preflash/parser"
 	"preflash/parser/sheet"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // What the sensor rules share: the definition that the firmware believes and
@@ -93,7 +94,7 @@ func pullupUnsaid(in *Input) bool {
 // what it rests on.
 func pullupText(in *Input) string {
 	told, own := &in.Sheet.Printer.PullupOhm, &in.Printer.Hotend.PullupOhm
-	text := ohms(boardPullup(in))
+	text := unit.Ohms(boardPullup(in))
 	switch {
 	case told.Given:
 		return text
@@ -151,9 +152,9 @@ func definition(d *parser.SensorDef) string {
 	case parser.FormCurve:
 		means = d.Curve
 	case parser.FormBeta:
-		means = "a plain Beta of " + figure(d.BetaK, 1) + " K"
+		means = "a plain Beta of " + unit.Figure(d.BetaK, 1) + " K"
 		if d.CubicC != 0 {
-			means = "a Beta of " + figure(d.BetaK, 1) + " K with a cubic term"
+			means = "a Beta of " + unit.Figure(d.BetaK, 1) + " K with a cubic term"
 		}
 	case parser.FormPoints:
 		switch {
@@ -188,7 +189,7 @@ func sheetSensor(s *sheet.Sensor) string {
 	case s.Points.Given:
 		return "the one of the sheet's points"
 	case s.Beta.Given:
-		return "a Beta of " + figure(s.Beta.Value.BK, 1) + " K"
+		return "a Beta of " + unit.Figure(s.Beta.Value.BK, 1) + " K"
 	}
 	return kindName(s.Kind.Value)
 }

@@ -8,6 +8,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // What sensor-curve, sensor-kind and sensor-placeholder would have the firmware
@@ -174,7 +175,7 @@ func (r *reading) fixText(in *Input, fix repair, repaired bool) string {
 			return "; this firmware has no better definition" + r.otherwise()
 		}
 		return fmt.Sprintf("; this firmware has no definition that reads it better by half: the best is %s, %s off%s",
-			definitionOr(&fix.def), kelvin(fix.leaves.rangeK), r.otherwise())
+			definitionOr(&fix.def), unit.Kelvin(fix.leaves.rangeK), r.otherwise())
 	}
 	text := ""
 	if fix.partial || fix.leaves.rangeK >= curveWarnK {
@@ -182,7 +183,7 @@ func (r *reading) fixText(in *Input, fix repair, repaired bool) string {
 		if fix.partial || fix.leaves.rangeK >= r.tolerated(sensor.LeavesK) { // else no other was looked for
 			text += "is the best there is and "
 		}
-		text += "leaves " + kelvin(fix.leaves.rangeK)
+		text += "leaves " + unit.Kelvin(fix.leaves.rangeK)
 		if n := noteOn(&fix.def); n != "" {
 			text += n
 		}
@@ -236,5 +237,5 @@ func (r *reading) offCold(in *Input, d *parser.SensorDef) string {
 		why = "since this firmware draws no cubic curve through three points of this sensor"
 	}
 	return fmt.Sprintf("; the change is a Beta without a cubic term, %s: it shows %s at %s",
-		why, celsius(c.Indicated(r.Real, r.ColdC)), celsius(r.ColdC))
+		why, unit.Celsius(c.Indicated(r.Real, r.ColdC)), unit.Celsius(r.ColdC))
 }

@@ -5,6 +5,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 var sensorUnknown = &Rule{
@@ -53,10 +54,10 @@ new amplifier or thermocouple cannot be told from here.`,
 func correction(d *parser.SensorDef) string {
 	var parts []string
 	if d.Gain != 0 && d.Gain != 1 {
-		parts = append(parts, "multiplied by "+figure(d.Gain, 3))
+		parts = append(parts, "multiplied by "+unit.Figure(d.Gain, 3))
 	}
 	if d.OffsetK != 0 {
-		parts = append(parts, "shifted by "+kelvin(d.OffsetK))
+		parts = append(parts, "shifted by "+unit.Kelvin(d.OffsetK))
 	}
 	return strings.Join(parts, " and ")
 }

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 func TestTempCeiling(t *testing.T) {
@@ -35,7 +36,7 @@ func TestTempCeiling(t *testing.T) {
 			}
 			wantValues(t, f, Values{"target_limit_c": tt.target, "trip_c": tt.trip, "rated_c": tt.rated, "limited_by": tt.by})
 			wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: tt.change})
-			wantSaid(t, f, "the "+tt.by+" is rated for "+celsius(tt.rated), "lower the max temp to "+celsius(tt.change))
+			wantSaid(t, f, "the "+tt.by+" is rated for "+unit.Celsius(tt.rated), "lower the max temp to "+unit.Celsius(tt.change))
 
 			in.Printer.Limits.MaxTemp.Value = tt.change
 			silent(t, tempCeiling, in)
@@ -84,7 +85,7 @@ func TestTempCeilingLowersGuard(t *testing.T) {
 		f := one(t, tempCeiling, in)
 		if tt.want > 0 {
 			changes = append(changes, parser.Change{Key: parser.MinExtrude, Value: tt.want})
-			wantSaid(t, f, "lower the min extrude temp, which is "+celsius(tt.guard)+", to "+celsius(tt.want))
+			wantSaid(t, f, "lower the min extrude temp, which is "+unit.Celsius(tt.guard)+", to "+unit.Celsius(tt.want))
 		}
 		wantChanges(t, f, changes...)
 	}

@@ -9,6 +9,7 @@ import (
 
 	"preflash/parser"
 	"preflash/parser/sheet"
+	"preflash/rules/unit"
 )
 
 // The builders that all rule tests share: a printer and a sheet that fit each
@@ -322,10 +323,10 @@ func (stubConfig) Steps(task parser.Task) []string {
 	return [][]string{
 		parser.TaskResetStored: {"RESET STORED", "SAVE STORED"},
 		parser.TaskShowStored:  {"SHOW STORED"},
-		parser.TaskTune:        {"TUNE " + celsius(task.TempC)},
+		parser.TaskTune:        {"TUNE " + unit.Celsius(task.TempC)},
 		parser.TaskTuneModel:   {"TUNE MODEL"},
 		parser.TaskSetGains:    {"SET GAINS"},
-		parser.TaskHeat:        {"HEAT " + celsius(task.TempC)},
+		parser.TaskHeat:        {"HEAT " + unit.Celsius(task.TempC)},
 		parser.TaskReport:      {"REPORT"},
 		parser.TaskHeatersOff:  {"HEATERS OFF"},
 	}[task.Kind]

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 var tipShift = &Rule{
@@ -100,7 +101,7 @@ func offsetsStale(in *Input, report func(Finding)) {
 			continue // one that cannot be told is config-gap's
 		}
 		at = placed(at, s.At)
-		parts = append(parts, string(s.Key)+" "+millimetres(s.Value))
+		parts = append(parts, string(s.Key)+" "+unit.Millimetres(s.Value))
 	}
 	if len(parts) == 0 {
 		return
@@ -137,16 +138,16 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 	switch {
 	case s.Value <= 0 && !g.BesideNozzle:
 		report(Sayf(Error, place, "give z_reference = \"nozzle\" if the nozzle itself is the probe, else move the probe: beside it, with a trigger height of %s%s, it could not trigger before the nozzle touches the bed",
-			millimetres(s.Value), kept).With(values))
+			unit.Millimetres(s.Value), kept).With(values))
 	case height <= 0:
 		report(Sayf(Error, place, "move the probe down by more than %s, then measure its trigger height again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
-			millimetres(-height), lowerOrHigher(shift)).Explain("the trigger height is %s%s", millimetres(s.Value), kept).With(values))
+			unit.Millimetres(-height), lowerOrHigher(shift)).Explain("the trigger height is %s%s", unit.Millimetres(s.Value), kept).With(values))
 	case in.Printer.Tool > 0 && len(g.Offsets) > 0:
 		report(Sayf(Warning, place, "measure the heights again, before the first move to the bed: the new tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this tool's distance to the one that homes changes by as much",
-			lowerOrHigher(shift), millimetres(s.Value), kept, millimetres(height)).With(values))
+			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	default:
 		report(Sayf(Warning, place, "measure the trigger height again, before the first move to the bed: the new tip sits %s, so it goes from %s%s to about %s",
-			lowerOrHigher(shift), millimetres(s.Value), kept, millimetres(height)).With(values))
+			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	}
 }
 
@@ -162,7 +163,7 @@ func endstopShift(in *Input, shift float64, report func(Finding)) {
 		height, known = afterShift(s.Value, shift), true
 		values["trigger_mm"] = height
 		at = placed(s.At, at)
-		goes = "; the endstop's height goes from " + millimetres(s.Value) + " to about " + millimetres(height)
+		goes = "; the endstop's height goes from " + unit.Millimetres(s.Value) + " to about " + unit.Millimetres(height)
 		if n := len(g.EndstopMM); n > 1 {
 			goes += ", and those of the other towers (" + strconv.Itoa(n) + " in all) by as much"
 		}
@@ -188,7 +189,7 @@ func afterShift(height, shift float64) float64 { return math.Round((height-shift
 
 func lowerOrHigher(shift float64) string {
 	if shift > 0 {
-		return millimetres(shift) + " lower"
+		return unit.Millimetres(shift) + " lower"
 	}
-	return millimetres(-shift) + " higher"
+	return unit.Millimetres(-shift) + " higher"
 }
