@@ -53,6 +53,13 @@ func TestRegistry(t *testing.T) {
 	}
 }
 
+// The printer that every test starts from has nothing wrong, for any rule.
+func TestHealthy(t *testing.T) {
+	if found := Check(healthyInput()); len(found) > 0 {
+		t.Errorf("a healthy printer: %v", messages(found))
+	}
+}
+
 func TestCheckWaives(t *testing.T) {
 	tests := []struct {
 		name    string

@@ -17,6 +17,7 @@ func tuned(kp, ki, kd float64) *sheet.Tuned {
 
 func TestPIDStale(t *testing.T) {
 	in := healthyInput()
+	in.Sheet.Tuned = nil
 	f := one(t, pidStale, in)
 	wantSaid(t, f, "kp 21.7, ki 1.4, kd 84", "TUNE 225 °C")
 	wantChanges(t, f)
@@ -40,9 +41,9 @@ func TestPIDStaleOtherControl(t *testing.T) {
 	in.Printer.Hotend.Loop.Control.Value = parser.ControlOnOff
 	silent(t, pidStale, in)
 	in.Printer.Hotend.Loop.Control.Value = parser.ControlModel
-	wantSaid(t, one(t, pidStale, in), "heater model", "TUNE MODEL")
-	in.Sheet.Tuned = tuned(1, 1, 1)
 	silent(t, pidStale, in)
+	in.Sheet.Tuned = nil
+	wantSaid(t, one(t, pidStale, in), "heater model", "TUNE MODEL")
 	in.Printer.Hotend.Loop.Control = unknown[parser.Control](parser.LoopControl)
 	wantSaid(t, one(t, pidStale, in), "cannot tell the control")
 }
@@ -114,6 +115,7 @@ func TestPIDStaleOnSomeBoards(t *testing.T) {
 // A target that the firmware refuses is not simulated.
 func TestPIDStaleKeepsToItsTargets(t *testing.T) {
 	in := healthyInput()
+	in.Sheet.Tuned = nil
 	in.Printer.Limits.MaxTemp.Value = 250 // print_c goes to 260
 	published(in, true, true)
 	if f := one(t, pidStale, in); f.Level != Warning {

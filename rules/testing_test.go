@@ -128,7 +128,7 @@ func healthyPrinter() *parser.Printer {
 		Flow: parser.Flow{
 			NozzleMM:   set(parser.NozzleDiameter, 0.4),
 			FilamentMM: set(parser.FilamentWidth, 1.75),
-			MaxMM3PerS: off[float64](parser.MaxFlow),
+			MaxMM3PerS: set(parser.MaxFlow, 8.0),
 		},
 		Geometry: parser.Geometry{TriggerMM: set(parser.ProbeTrigger, 1.8)},
 		Storage:  parser.Storage{On: off[bool](parser.StorageOn)},
@@ -143,7 +143,8 @@ func noMargin(p *parser.Printer) {
 }
 
 // healthySheet is a 40 W cartridge at 24 V with a 3950 bead, printing from
-// 190 to 260 °C and rated for 300.
+// 190 to 260 °C, rated for 300 and cut off at 290, tuned with the gains of
+// healthyPrinter.
 func healthySheet() *sheet.Sheet {
 	return &sheet.Sheet{
 		File: parser.NewFile("swap.toml", nil),
@@ -162,10 +163,11 @@ func healthySheet() *sheet.Sheet {
 			AmbientC:   given("printer.ambient_c", 22.0),
 		},
 		New: sheet.Hotend{
-			Name:   given("new.name", "test hotend"),
-			RatedC: given("new.rated_c", 300.0),
-			PrintC: given("new.print_c", [2]float64{190, 260}),
-			Liner:  given("new.liner", "none"),
+			Name:    given("new.name", "test hotend"),
+			RatedC:  given("new.rated_c", 300.0),
+			CutoffC: given("new.cutoff_c", 290.0),
+			PrintC:  given("new.print_c", [2]float64{190, 260}),
+			Liner:   given("new.liner", "none"),
 			Sensor: sheet.Sensor{
 				Kind:          given("new.sensor.kind", parser.NTC),
 				Curve:         given("new.sensor.curve", "ntc-100k-3950"),
@@ -201,6 +203,7 @@ func healthySheet() *sheet.Sheet {
 				MaxFlowMM3S: given("new.nozzle.max_flow_mm3_s", 8.0),
 			},
 		},
+		Tuned: tuned(21.7, 1.4, 84),
 	}
 }
 
