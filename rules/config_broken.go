@@ -8,9 +8,9 @@ import (
 )
 
 var configBroken = &Rule{
-	Whole:   true,
 	ID:      "config-broken",
 	Level:   Error,
+	Whole:   true,
 	Summary: "The configuration stops its own build.",
 	Doc: `The configuration itself says, in a part that is used, that it must not be
 built, or holds what the firmware refuses to start with or the compiler refuses,

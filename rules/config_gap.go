@@ -3,9 +3,9 @@ package rules
 import "preflash/parser"
 
 var configGap = &Rule{
-	Whole:   true,
 	ID:      "config-gap",
 	Level:   Warning,
+	Whole:   true,
 	Summary: "Something that bears on the configuration could not be read or recognised.",
 	Doc: `Note: a file that the sheet calls absent, a pattern that matches nothing, an
 override outside the files, a setting that cannot be told and that no other rule

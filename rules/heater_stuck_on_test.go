@@ -16,7 +16,7 @@ func TestHeaterStuckOn(t *testing.T) {
 	wantSaid(t, f, "to about 350 °C", "300 °C of the hotend", "cut-off")
 
 	f = one(t, heaterStuckOn, uncut(healthyInput())) // a 40 W cartridge
-	wantSaid(t, f, "far above 500 °C")        // 610.2 °C by the model
+	wantSaid(t, f, "far above 500 °C")               // 610.2 °C by the model
 	if f.Values["equilibrium_c"] != 500.0 {
 		t.Errorf("the model ends at 500 °C: %v", f.Values)
 	}

@@ -44,9 +44,9 @@ var runawayOff = &Rule{
 }
 
 var runawayOffBed = &Rule{
-	Whole:   true,
 	ID:      "runaway-off-bed",
 	Level:   Error,
+	Whole:   true,
 	Hides:   []string{"runaway-loose"},
 	Summary: "The bed's runaway protection is off or made ineffective.",
 	Doc:     runawayOffDoc,
@@ -58,9 +58,9 @@ var runawayOffBed = &Rule{
 }
 
 var watchdogOff = &Rule{
-	Whole:   true,
 	ID:      "watchdog-off",
 	Level:   Error,
+	Whole:   true,
 	Summary: "Nothing restarts a controller whose program hangs.",
 	Doc: `A program that hangs leaves the heater's output as it is, and then no check
 is made any more: only the controller's watchdog ends that.

@@ -8,9 +8,9 @@ import (
 )
 
 var tempCeiling = &Rule{
-	MayLoosen: []parser.Key{parser.MinExtrude}, // a guard above the max temp comes down with it
 	ID:        "temp-ceiling",
 	Level:     Error,
+	MayLoosen: []parser.Key{parser.MinExtrude}, // a guard above the max temp comes down with it
 	Hides:     []string{"preset-over"},
 	Figure:    FigureOf{"trip_c", "°C", Higher},
 	Summary:   "The firmware lets the hotend get hotter than its weakest part is rated for.",

@@ -9,12 +9,11 @@ import (
 )
 
 var waiverExpired = &Rule{
-	Whole:      true,
-	ID:         "waiver-expired",
-	NeedsSheet: true,
-	Level:      Error,
-	Unwaived:   true,
-	Summary:    "A waiver does not hold: past its date, for too long, without a figure, or outgrown.",
+	ID:       "waiver-expired",
+	Level:    Error,
+	Whole:    true,
+	Unwaived: true,
+	Summary:  "A waiver does not hold: past its date, for too long, without a figure, or outgrown.",
 	Doc: `A waiver holds up to and including its day, for a year from today at most, and
 as long as the finding's figure is no worse than at, by more than the smallest
 difference that the finding shows. Else the finding counts again, and the waiver
@@ -22,6 +21,7 @@ itself is an error until it is removed or renewed. Where the rule speaks of
 several settings, setting says which. A waiver of a rule that does not exist, or
 of one that may not be waived, or of a setting that is misspelt, covers nothing.
 Cannot be waived itself.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		w := in.waivers
 		for i := range w.list {
