@@ -47,7 +47,8 @@ func actualAt(in *Input, shownC float64) (float64, bool) {
 func amplifierRight(in *Input) bool {
 	s, want := &in.Printer.Hotend.Sensor, in.Sheet.New.Sensor.Kind.Value
 	d := &s.Value
-	if !s.Known() || d.Form != parser.FormAmplifier || d.Kind != want || sensor.HasCurve(want) || correction(d) != "" {
+	if !s.Known() || d.Form != parser.FormAmplifier || d.Kind != want || sensor.HasCurve(want) ||
+		correction(d) != "" {
 		return false
 	}
 	right := true

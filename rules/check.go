@@ -58,7 +58,8 @@ func Check(in *Input) []Finding {
 // lacksHotend reports whether the configuration has no such hotend as the sheet
 // names: then there is nothing that the rest could be judged by.
 func lacksHotend(p *parser.Printer) bool {
-	return slices.ContainsFunc(p.Remarks, func(r parser.Remark) bool { return r.Kind == parser.RemarkMismatch })
+	return slices.ContainsFunc(p.Remarks,
+		func(r parser.Remark) bool { return r.Kind == parser.RemarkMismatch })
 }
 
 func fileName(at parser.Span) string {

@@ -17,7 +17,8 @@ func waiver(rule, until string) sheet.Waiver {
 		panic(err)
 	}
 	return sheet.Waiver{
-		Rule: given("waiver.rule", rule), Reason: given("waiver.reason", "known here"), Until: given("waiver.until", day),
+		Rule: given("waiver.rule", rule), Reason: given("waiver.reason", "known here"),
+		Until: given("waiver.until", day),
 	}
 }
 
@@ -148,7 +149,8 @@ func TestManyFindingsOfARule(t *testing.T) {
 	for _, n := range []int{mostOfARule - 1, mostOfARule, mostOfARule + 1, 3 * mostOfARule} {
 		in := healthyInput()
 		for range n {
-			in.Printer.Remarks = append(in.Printer.Remarks, parser.Remark{Kind: parser.RemarkBroken, Text: "broken"})
+			in.Printer.Remarks = append(in.Printer.Remarks,
+				parser.Remark{Kind: parser.RemarkBroken, Text: "broken"})
 		}
 		told, more := 0, 0
 		for _, f := range Check(in) {

@@ -30,7 +30,8 @@ Change: the guard on; the temperature up to the limit.`,
 			return
 		case guard.State == parser.Off || guard.Known() && !guard.Value:
 			report(Sayf(Error, placed(guard.At, in.Sheet.New.PrintC.At),
-				"switch the %s on: cold filament can be pushed, which grinds it or strips the drive", guard.Key).
+				"switch the %s on: cold filament can be pushed, which grinds it or strips the drive",
+				guard.Key).
 				With(values).Change(guard.To(true)))
 			return
 		}
@@ -39,7 +40,8 @@ Change: the guard on; the temperature up to the limit.`,
 			report(cannotTell(Warning, least))
 			return
 		case parser.Off:
-			least = &parser.Setting[float64]{Key: least.Key, State: parser.Off, Place: least.Place} // guards at 0 °C
+			// guards at 0 °C
+			least = &parser.Setting[float64]{Key: least.Key, State: parser.Off, Place: least.Place}
 		case parser.Absent:
 			return
 		}
@@ -47,7 +49,8 @@ Change: the guard on; the temperature up to the limit.`,
 			return
 		}
 		values["min_extrude_c"] = least.Value
-		level, effect := Warning, "filament that is not molten can be pushed, which grinds it or strips the drive"
+		level, effect := Warning,
+			"filament that is not molten can be pushed, which grinds it or strips the drive"
 		if least.Value <= in.Sheet.Printer.AmbientC.Value {
 			level, effect = Error, "that is no warmer than the room, so the guard never stops anything"
 		}

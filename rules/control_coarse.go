@@ -16,7 +16,8 @@ source). No change: PID control needs gains, and these are measured.`,
 			report(cannotTell(Warning, c))
 		case c.Known() && c.Value == parser.ControlOnOff:
 			report(Sayf(Warning, placed(c.At, in.Sheet.New.Heater.Kind.At),
-				"switch to PID control and tune it on the new hotend: on/off control swings by several degrees"))
+				"switch to PID control and tune it on the new hotend: on/off control swings by several "+
+					"degrees"))
 		}
 	},
 }

@@ -43,7 +43,8 @@ func TestByDanger(t *testing.T) {
 		{Rule: "sensor-curve", Level: Error, Harm: pastRating},
 	}
 	ByDanger(found)
-	want := []string{"sensor-curve past a rating", "runaway-loose hotend heating check window", "runaway-loose hotend drop check period", "runaway-tight ", "sensor-curve ", "advance-stale "}
+	want := []string{"sensor-curve past a rating", "runaway-loose hotend heating check window",
+		"runaway-loose hotend drop check period", "runaway-tight ", "sensor-curve ", "advance-stale "}
 	for i, f := range found {
 		if got := f.Rule + " " + f.About + f.Harm; got != want[i] {
 			t.Errorf("place %d: %s, want %s", i+1, got, want[i])

@@ -50,17 +50,22 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.
 		values := Values{"rated_v": rated.Value, "output_v": gets}
 		switch {
 		case off(gets) && gets == output.Value:
-			report(Sayf(Error, rated.At, "fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s; %s",
+			report(Sayf(Error, rated.At,
+				"fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s; %s",
 				unit.Volts(gets), assumed, unit.Volts(rated.Value), effect).With(values))
 		case off(gets):
-			f := Sayf(Error, placed(power.At, rated.At), "%s: the heat-break fan is made for %s and gets %s, %s of %s%s; %s",
-				powerAction(power, off(output.Value)), unit.Volts(rated.Value), unit.Volts(gets), unit.Percent(power.Value), unit.Volts(output.Value), assumed, effect).With(values)
+			f := Sayf(Error, placed(power.At, rated.At),
+				"%s: the heat-break fan is made for %s and gets %s, %s of %s%s; %s",
+				powerAction(power, off(output.Value)), unit.Volts(rated.Value), unit.Volts(gets),
+				unit.Percent(power.Value), unit.Volts(output.Value), assumed, effect).With(values)
 			if !off(output.Value) {
 				f = f.Change(power.To(1))
 			}
 			report(f)
 		case output.Value > rated.Value && off(output.Value):
-			report(Sayf(Warning, rated.At, "fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s, which it gets only in the mean, in pulses that not every fan is made for",
+			report(Sayf(Warning, rated.At, "fit a heat-break fan for %s%s, or feed this one through a "+
+				"converter: it is made for %s, which it gets only in the mean, in pulses that not every fan "+
+				"is made for",
 				unit.Volts(output.Value), assumed, unit.Volts(rated.Value)).With(values))
 		}
 	},
@@ -70,7 +75,8 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.
 // where it drives it.
 func fanPower(in *Input) *parser.Setting[float64] {
 	c := &in.Printer.ColdSide
-	if in.Sheet.New.Fan.AlwaysOn.Value || c.Fan.State == parser.Absent || c.Fan.State == parser.Off || c.Power.State == parser.Absent {
+	if in.Sheet.New.Fan.AlwaysOn.Value || c.Fan.State == parser.Absent || c.Fan.State == parser.Off ||
+		c.Power.State == parser.Absent {
 		return nil
 	}
 	if c.Power.Known() && c.Power.Value <= 0 {

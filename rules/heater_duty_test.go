@@ -19,7 +19,8 @@ func TestHeaterDuty(t *testing.T) {
 	wantChanges(t, f,
 		parser.Change{Key: parser.PowerLimit("all"), Value: 0.6},
 		parser.Change{Key: parser.PowerLimit("loop"), Value: 0.6})
-	wantSaid(t, f, "lower the power limit to 60 %: the configuration drives the heater at up to 100 % of full power")
+	wantSaid(t, f,
+		"lower the power limit to 60 %: the configuration drives the heater at up to 100 % of full power")
 
 	// Only the option that is too high changes; a count of rounding is none.
 	limits := in.Printer.Hotend.Loop.PowerLimits

@@ -51,7 +51,8 @@ No change: it takes another heater, less flow or a lower temperature.
 		load := heat.Load{Fan: 1, FlowMM3S: flow}
 		trip, trips := holdTrip(p, load, watch, at)
 		values := Values{
-			"at_c": at, "available_w": h.AvailableW, "loss_w": h.LossW, "melt_w": h.MeltW, "headroom": h.Ratio,
+			"at_c": at, "available_w": h.AvailableW, "loss_w": h.LossW, "melt_w": h.MeltW,
+			"headroom":      h.Ratio,
 			"hold_settle_c": finite(p.Settle(p.DutyLimit, load, at)), "hold_trip_s": nil,
 		}
 		if trips {
@@ -74,7 +75,8 @@ No change: it takes another heater, less flow or a lower temperature.
 			default:
 				text += holdText(p, load, watch, at)
 				if s := &in.Printer.Hotend.Watch.SlowsFan; s.State != parser.Absent && s.State != parser.Off {
-					text += "; the firmware slows the part fan as it sinks, so that this is seen in the print and seldom by the drop check"
+					text += "; the firmware slows the part fan as it sinks, so that this is seen in the " +
+						"print and seldom by the drop check"
 				}
 			}
 			text += headroomRange(r, h, at, flow)
@@ -99,22 +101,27 @@ func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (level L
 	switch {
 	case noHold(h):
 		level = Error
-		brief = fmt.Sprintf("fit a stronger heater, or print cooler: it gives %s at %s, and even with the fan off and nothing extruded the block loses %s",
+		brief = fmt.Sprintf("fit a stronger heater, or print cooler: it gives %s at %s, and even with the "+
+			"fan off and nothing extruded the block loses %s",
 			unit.Watts(h.AvailableW), unit.Celsius(at), unit.Watts(h.LossOffW))
-		text = fmt.Sprintf("%s, less than the %s that the block loses with the part fan off and nothing extruded: it gets no further than %s",
+		text = fmt.Sprintf("%s, less than the %s that the block loses with the part fan off and nothing "+
+			"extruded: it gets no further than %s",
 			has, unit.Watts(h.LossOffW), unit.Celsius(p.Settle(p.DutyLimit, heat.Load{}, p.AmbientC)))
 	case h.Ratio < 1 && h.FitsMM3S > 0:
 		level = Warning
-		brief = fmt.Sprintf("print slower or cooler, or fit a stronger heater: at %s and full flow it gives %s of what is needed, and a flow of %s fits",
+		brief = fmt.Sprintf("print slower or cooler, or fit a stronger heater: at %s and full flow it gives "+
+			"%s of what is needed, and a flow of %s fits",
 			unit.Celsius(at), unit.Percent(h.Ratio), unit.FlowRate(h.FitsMM3S))
 		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	case h.Ratio < 1:
 		level = Warning
-		brief = fmt.Sprintf("print cooler, or fit a stronger heater: at %s it gives %s of what is needed, and no flow fits while the fan is full",
+		brief = fmt.Sprintf("print cooler, or fit a stronger heater: at %s it gives %s of what is needed, "+
+			"and no flow fits while the fan is full",
 			unit.Celsius(at), unit.Percent(h.Ratio))
 		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	case h.Ratio < fullHeadroom:
-		brief = fmt.Sprintf("expect little to spare at %s and full flow: the heater gives %s of what is needed", unit.Celsius(at), unit.Percent(h.Ratio))
+		brief = fmt.Sprintf("expect little to spare at %s and full flow: the heater gives %s of what is "+
+			"needed", unit.Celsius(at), unit.Percent(h.Ratio))
 		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	}
 	return level, brief, text
@@ -175,10 +182,12 @@ func headroomRange(r ranges, h heat.Headroom, at, flow float64) string {
 func unknownHot(in *Input, p heat.Plant, at, flow float64) Finding {
 	least := p.WithPower(labelLeast)
 	return Sayf(Warning, in.Sheet.New.Heater.HotW.At,
-		"measure this PTC heater hot and give hot_w, two points at least: its power falls as it gets hot, and the sheet gives its label of %s alone",
+		"measure this PTC heater hot and give hot_w, two points at least: its power falls as it gets hot, "+
+			"and the sheet gives its label of %s alone",
 		unit.Watts(in.Sheet.New.Heater.RatedW.Value)).
 		Explain("with %s to all of that it has %s to %s of what is needed at %s",
-			unit.Percent(labelLeast), unit.Figure(100*least.Headroom(at, flow).Ratio, 0), unit.Percent(p.Headroom(at, flow).Ratio), unit.Celsius(at))
+			unit.Percent(labelLeast), unit.Figure(100*least.Headroom(at, flow).Ratio, 0),
+			unit.Percent(p.Headroom(at, flow).Ratio), unit.Celsius(at))
 }
 
 // stalls says that a heat-up with the part fan full ends below the target
@@ -203,7 +212,8 @@ func stalls(r ranges, w heat.Watch, at float64) (brief, text string) {
 		return "", ""
 	}
 	end := func(q heat.Plant) float64 { return q.Settle(q.DutyLimit, heat.FanFull, q.AmbientC) }
-	brief = fmt.Sprintf("print cooler, or with less fan: heating to %s with the part fan full stalls at %s, so near the target that no check trips and nothing says so",
+	brief = fmt.Sprintf("print cooler, or with less fan: heating to %s with the part fan full stalls at %s, "+
+		"so near the target that no check trips and nothing says so",
 		unit.Celsius(at), unit.Celsius(end(p)))
 	least, most := r.span(end)
 	if math.IsInf(most, 1) {

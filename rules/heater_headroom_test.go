@@ -21,7 +21,8 @@ func TestHeaterHeadroom(t *testing.T) {
 			t.Errorf("%s is %v, want %v", key, got[key], want)
 		}
 	}
-	wantSaid(t, f, "24.4 W", "24.1 W", "10.7 W", "70 %", "a flow of 0.6 mm³/s fits", "sinks to 222.9 °C", "after 50.9 s")
+	wantSaid(t, f, "24.4 W", "24.1 W", "10.7 W", "70 %", "a flow of 0.6 mm³/s fits", "sinks to 222.9 °C",
+		"after 50.9 s")
 	if f.Level != Warning {
 		t.Errorf("level %s", f.Level)
 	}
@@ -103,7 +104,8 @@ func TestHeaterHeadroomGivenRanges(t *testing.T) {
 	in := healthyInput()
 	in.Sheet.New.Heater.RatedW.Value = 27 // for 27.7 W
 	f := one(t, heaterHeadroom, in)
-	wantSaid(t, f, "98 %", "with the power up to 5 % and losses up to 10 % off, the share is 86 to 112 %", "uncertain")
+	wantSaid(t, f, "98 %", "with the power up to 5 % and losses up to 10 % off, the share is 86 to 112 %",
+		"uncertain")
 	in.Sheet.New.Heater.RatedW.Value = 16 // for 16.2 W with the fan off
 	if f = one(t, heaterHeadroom, in); f.Level != Warning {
 		t.Errorf("level %s, want warning: %s", f.Level, f.Text())
@@ -124,7 +126,8 @@ func TestHeaterHeadroomOfALabel(t *testing.T) {
 	if f.Level != Warning || f.At.Text() != "new.heater.hot_w" {
 		t.Errorf("%s at %q", f.Level, f.At.Text())
 	}
-	wantSaid(t, one(t, runawayTight, in), "taken to give 40 % of its label hot", "with all of its label nothing trips")
+	wantSaid(t, one(t, runawayTight, in), "taken to give 40 % of its label hot",
+		"with all of its label nothing trips")
 }
 
 // A table that ends at 200 °C goes on along its last slope: near the truth of

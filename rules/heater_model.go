@@ -44,7 +44,9 @@ measured, not computed: see pid-stale.`,
 		at, where := referenceC(in), ""
 		if h.Kind.Value == sheet.PTC {
 			if !h.HotW.Given {
-				report(Sayf(Warning, placed(told.At, h.HotW.At), "measure this PTC heater hot and give hot_w in the sheet: its power falls with temperature, so whether the model's %s are right cannot be told",
+				report(Sayf(Warning, placed(told.At, h.HotW.At),
+					"measure this PTC heater hot and give hot_w in the sheet: its power falls with "+
+						"temperature, so whether the model's %s are right cannot be told",
 					unit.Watts(told.Value)))
 				return
 			}
@@ -55,7 +57,9 @@ measured, not computed: see pid-stale.`,
 			return
 		}
 		rounded := math.Round(actual*10) / 10
-		report(Sayf(Error, placed(told.At, h.RatedW.At), "tell the model a heater of %s, and measure the rest of it again: it was told %s, the new one gives %s%s, and it misjudges every step",
+		report(Sayf(Error, placed(told.At, h.RatedW.At),
+			"tell the model a heater of %s, and measure the rest of it again: it was told %s, the new one "+
+				"gives %s%s, and it misjudges every step",
 			unit.Watts(rounded), unit.Watts(told.Value), unit.Watts(actual), where).
 			With(Values{"configured_w": told.Value, "actual_w": actual}).
 			Change(told.To(rounded)))

@@ -27,7 +27,8 @@ func TestHeaterStuckOn(t *testing.T) {
 	in.Sheet.New.Sensor.RatedC.Value = 340
 	wantSaid(t, one(t, heaterStuckOn, in), "340 °C of the sensor")
 	assumeBlock(in)
-	wantSaid(t, one(t, heaterStuckOn, in), "loss 0.068 W/K", "280 °C to far above 500 °C", "uncertain") // 282 and 504 by hand
+	// 282 and 504 by hand
+	wantSaid(t, one(t, heaterStuckOn, in), "loss 0.068 W/K", "280 °C to far above 500 °C", "uncertain")
 }
 
 // A cut-off settles it only below the rating that is exceeded.
@@ -35,7 +36,8 @@ func TestHeaterStuckOnCutoff(t *testing.T) {
 	in := worked(240)
 	silent(t, heaterStuckOn, in)
 	in.Sheet.New.CutoffC.Value = 320
-	wantSaid(t, one(t, heaterStuckOn, in), "fit an independent cut-off below that rating, this one is at 320 °C")
+	wantSaid(t, one(t, heaterStuckOn, in),
+		"fit an independent cut-off below that rating, this one is at 320 °C")
 	in.Sheet.New.CutoffC.Value = 0 // nothing cuts it
 	wantSaid(t, one(t, heaterStuckOn, in), "fit an independent cut-off")
 }
@@ -44,5 +46,6 @@ func TestHeaterStuckOnCutoff(t *testing.T) {
 func TestHeaterStuckOnLabel(t *testing.T) {
 	in := uncut(worked(240))
 	in.Sheet.New.Heater.HotW = absent("new.heater.hot_w", [][2]float64(nil))
-	wantSaid(t, one(t, heaterStuckOn, in), "far above 500 °C", "its label's power at every temperature", "give new.heater.hot_w")
+	wantSaid(t, one(t, heaterStuckOn, in), "far above 500 °C", "its label's power at every temperature",
+		"give new.heater.hot_w")
 }

@@ -57,7 +57,8 @@ func stepOf(in *Input) *steps {
 	p, assumed := plantOf(in)
 	p.Beyond = heat.Flat                                                    // too much power is what matters
 	s := steps{ranges: rangesOf(p, assumed, heat.AllFigures&^heat.LossFan)} // the part fan is off
-	s.watch, _ = watchOf(in)                                                // one that cannot be told is another rule's finding
+	// one that cannot be told is another rule's finding
+	s.watch, _ = watchOf(in)
 	if s.atC, s.tripC = stepTarget(in); s.atC <= p.AmbientC {
 		return nil
 	}
@@ -175,18 +176,22 @@ func (s *steps) text(in *Input) string {
 		if r.PeakC >= s.tripC {
 			text += fmt.Sprintf(", past the %s at which the firmware shuts down", unit.Celsius(s.tripC))
 		} else {
-			text += fmt.Sprintf("; with %s more power and %s less loss it gets to %s, and the firmware shuts down at %s",
-				unit.Percent(heat.PowerSpread), unit.Percent(heat.LossSpread), unit.Celsius(s.worst.hottest.PeakC), unit.Celsius(s.tripC))
+			text += fmt.Sprintf("; with %s more power and %s less loss it gets to %s, and the firmware "+
+				"shuts down at %s",
+				unit.Percent(heat.PowerSpread), unit.Percent(heat.LossSpread),
+				unit.Celsius(s.worst.hottest.PeakC), unit.Celsius(s.tripC))
 		}
 	case watchTrips:
-		text += fmt.Sprintf(", and the runaway protection shuts it down after %s although nothing is broken", unit.Seconds(r.TripS))
+		text += fmt.Sprintf(", and the runaway protection shuts it down after %s although nothing is broken",
+			unit.Seconds(r.TripS))
 		if share := r.TripShare; share < 1 {
 			text += " (in " + unit.Percent(share) + " of starts)"
 		}
 	}
 	text += s.where()
 	if weakest := weakestRating(&in.Sheet.New); r.BlockPeakC > weakest.C {
-		text += fmt.Sprintf("; its block gets to %s, past the %s of the %s", unit.Celsius(r.BlockPeakC), unit.Celsius(weakest.C), weakest.By)
+		text += fmt.Sprintf("; its block gets to %s, past the %s of the %s", unit.Celsius(r.BlockPeakC),
+			unit.Celsius(weakest.C), weakest.By)
 	}
 	if s.assumed != 0 {
 		over := func(q heat.Plant) float64 { return s.run(q, s.worst.Loop).OvershootC }
@@ -195,7 +200,8 @@ func (s *steps) text(in *Input) string {
 			return s.fault(q, s.worst.Loop, r, r) != noStepFault
 		}
 		least, most := s.span(over)
-		text += s.ranges.text("the overshoot is "+unit.Figure(least, 1)+" to "+unit.Kelvin(most), s.flips(bad))
+		text += s.ranges.text("the overshoot is "+unit.Figure(least, 1)+" to "+unit.Kelvin(most),
+			s.flips(bad))
 	}
 	return text
 }
@@ -210,7 +216,8 @@ func doesAt(atC float64, r *heat.Response) string {
 	case r.Settles:
 		return over + " and is steady after " + unit.Seconds(r.SettleS)
 	case r.SwingC > 0:
-		return over + fmt.Sprintf(" and swings without end, by %s up and down, %s from peak to peak", unit.Kelvin(r.SwingC), unit.Seconds(r.PeriodS))
+		return over + fmt.Sprintf(" and swings without end, by %s up and down, %s from peak to peak",
+			unit.Kelvin(r.SwingC), unit.Seconds(r.PeriodS))
 	case r.Reached:
 		return over + " and does not get steady"
 	}

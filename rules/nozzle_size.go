@@ -24,13 +24,18 @@ Values: configured_mm, diameter_mm. Change: the diameter.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Warning, s))
 		case s.Known() && math.Abs(s.Value-nozzle.Value) > rounding:
-			f := Sayf(Warning, placed(s.At, nozzle.At), "set the %s to %s, here and in the slicer: that is the new nozzle, and the configuration says %s",
+			f := Sayf(Warning, placed(s.At, nozzle.At),
+				"set the %s to %s, here and in the slicer: that is the new nozzle, and the configuration "+
+					"says %s",
 				s.Key, unit.Millimetres(nozzle.Value), unit.Millimetres(s.Value))
-			if cross, follows := &in.Printer.Flow.CrossMM2, 4*nozzle.Value*nozzle.Value; cross.State == parser.Set && cross.Value < follows-rounding {
-				f = f.Explain("the %s is written as %s and does not follow the nozzle: without it the firmware takes %s, and a wider line may be refused; take it out, or raise it",
+			if cross, follows := &in.Printer.Flow.CrossMM2,
+				4*nozzle.Value*nozzle.Value; cross.State == parser.Set && cross.Value < follows-rounding {
+				f = f.Explain("the %s is written as %s and does not follow the nozzle: without it the "+
+					"firmware takes %s, and a wider line may be refused; take it out, or raise it",
 					cross.Key, unit.Area(cross.Value), unit.Area(follows))
 			}
-			report(f.With(Values{"configured_mm": s.Value, "diameter_mm": nozzle.Value}).Change(s.To(nozzle.Value)))
+			report(f.With(Values{"configured_mm": s.Value, "diameter_mm": nozzle.Value}).
+				Change(s.To(nozzle.Value)))
 		}
 	},
 }

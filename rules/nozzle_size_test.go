@@ -17,7 +17,8 @@ func TestNozzleSize(t *testing.T) {
 	}
 	wantValues(t, f, Values{"configured_mm": 0.4, "diameter_mm": 0.6})
 	wantChanges(t, f, parser.Change{Key: parser.NozzleDiameter, Value: 0.6})
-	wantSaid(t, f, "0.6 mm, here and in the slicer: that is the new nozzle, and the configuration says 0.4 mm")
+	wantSaid(t, f,
+		"0.6 mm, here and in the slicer: that is the new nozzle, and the configuration says 0.4 mm")
 
 	in.Printer.Flow.CrossMM2 = set(parser.LineSection, 1.44)
 	if f := one(t, nozzleSize, in); strings.Contains(f.Text(), "cross section") {

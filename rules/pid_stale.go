@@ -42,8 +42,10 @@ console steps of a tune.`,
 		case l.Control.Value == parser.ControlPID:
 			gainsStale(in, report)
 		case l.Control.Value == parser.ControlModel && in.Sheet.Tuned == nil:
-			report(Sayf(Warning, l.Control.At, "measure the heater model on the new hotend%s: the one in the configuration belongs to the old",
-				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool}, parser.ModelPower)))
+			report(Sayf(Warning, l.Control.At, "measure the heater model on the new hotend%s: the one in "+
+				"the configuration belongs to the old",
+				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool},
+					parser.ModelPower)))
 		}
 	},
 }
@@ -61,21 +63,25 @@ func gainsStale(in *Input, report func(Finding)) {
 		}
 	}
 	t := in.Sheet.Tuned.Gains()
-	if t != nil && near(l.Kp.Value, t.Kp.Value) && near(l.Ki.Value, t.Ki.Value) && near(l.Kd.Value, t.Kd.Value) {
+	if t != nil && near(l.Kp.Value, t.Kp.Value) && near(l.Ki.Value, t.Ki.Value) &&
+		near(l.Kd.Value, t.Kd.Value) {
 		return
 	}
-	here := fmt.Sprintf("kp %s, ki %s, kd %s", unit.Gain(l.Kp.Value), unit.Gain(l.Ki.Value), unit.Gain(l.Kd.Value))
+	here := fmt.Sprintf("kp %s, ki %s, kd %s", unit.Gain(l.Kp.Value), unit.Gain(l.Ki.Value),
+		unit.Gain(l.Kd.Value))
 	text, more := "", ""
 	if t == nil {
 		text = "tune the new hotend: the gains (" + here + ") are not known to be its own"
-		more = "tune it" + stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool, TempC: tuneAt(in)}, parser.GainP, parser.GainI, parser.GainD) +
+		more = "tune it" + stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool,
+			TempC: tuneAt(in)}, parser.GainP, parser.GainI, parser.GainD) +
 			", then write the result in the configuration and in [tuned] of the sheet"
 	} else {
 		text = fmt.Sprintf("write the tuned gains in the configuration, kp %s, ki %s, kd %s: it has others",
 			unit.Gain(t.Kp.Value), unit.Gain(t.Ki.Value), unit.Gain(t.Kd.Value))
 		more = "it has " + here
 	}
-	figures := Values{"kp": l.Kp.Value, "ki": l.Ki.Value, "kd": l.Kd.Value, "overshoot_c": nil, "settle_s": nil}
+	figures := Values{"kp": l.Kp.Value, "ki": l.Ki.Value, "kd": l.Kd.Value, "overshoot_c": nil,
+		"settle_s": nil}
 	level := Warning
 	if s := stepOf(in); s != nil {
 		level = s.level()

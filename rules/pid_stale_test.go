@@ -54,10 +54,12 @@ func published(in *Input, older, newer bool) {
 	l := &in.Printer.Hotend.Loop
 	l.Variants = nil
 	if older {
-		l.Variants = append(l.Variants, parser.LoopVariant{Name: "older", OwnFar: true, SamplesS: []float64{0.16, 0.08, 0.01}})
+		l.Variants = append(l.Variants,
+			parser.LoopVariant{Name: "older", OwnFar: true, SamplesS: []float64{0.16, 0.08, 0.01}})
 	}
 	if newer {
-		l.Variants = append(l.Variants, parser.LoopVariant{Name: "newer", KeepsLast: true, SamplesS: []float64{0.16, 0.01}})
+		l.Variants = append(l.Variants,
+			parser.LoopVariant{Name: "newer", KeepsLast: true, SamplesS: []float64{0.16, 0.01}})
 	}
 }
 
@@ -95,12 +97,14 @@ func TestPIDStaleOnSomeBoards(t *testing.T) {
 	gainsOf(in, 15, 0.6, 120)
 	published(in, false, true)
 	f := one(t, pidStale, in)
-	wantSaid(t, f, "shuts it down after 120 s", "boards that read the sensor every 0.16 s and not on those that do every 0.01 s")
+	wantSaid(t, f, "shuts it down after 120 s",
+		"boards that read the sensor every 0.16 s and not on those that do every 0.01 s")
 	if f.Level != Warning {
 		t.Errorf("level %s", f.Level)
 	}
 	published(in, true, true)
-	wantSaid(t, one(t, pidStale, in), "that is the newer firmware, and the files do not say which they are for")
+	wantSaid(t, one(t, pidStale, in),
+		"that is the newer firmware, and the files do not say which they are for")
 	published(in, true, false)
 	if f = one(t, pidStale, in); strings.Contains(f.Text(), "shuts it down") {
 		t.Errorf("the older one does not trip: %s", f.Text())

@@ -92,7 +92,8 @@ func (r ranges) text(then string, flips bool) string {
 		if !flips {
 			return ""
 		}
-		return "; with the power up to " + unit.Percent(heat.PowerSpread) + " and losses up to " + unit.Percent(heat.LossSpread) +
+		return "; with the power up to " + unit.Percent(heat.PowerSpread) + " and losses up to " +
+			unit.Percent(heat.LossSpread) +
 			" off, " + then + ", so this is uncertain"
 	}
 	text := "; assumed, since the sheet gives none: " + strings.Join(names, ", ") +
@@ -206,7 +207,8 @@ func watchOf(in *Input) (heat.Watch, *parser.Setting[float64]) {
 		SlowsFan: w.SlowsFan.Known() && w.SlowsFan.Value,
 	}}
 	if riseOn(w) {
-		watch.Rise = heat.RiseWatch{RiseC: w.RiseC.Value, WindowS: w.RiseWindowS.Value, MarginC: w.ArmMarginC.Value}
+		watch.Rise = heat.RiseWatch{RiseC: w.RiseC.Value, WindowS: w.RiseWindowS.Value,
+			MarginC: w.ArmMarginC.Value}
 	}
 	return watch, nil
 }

@@ -36,7 +36,8 @@ there.`,
 			return
 		}
 		if raised && auto.Value > c.targetC()+rounding {
-			report(Sayf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At), "know that the %s is %s, and the firmware takes targets up to %s: there it stops",
+			report(Sayf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At),
+				"know that the %s is %s, and the firmware takes targets up to %s: there it stops",
 				auto.Key, unit.Celsius(auto.Value), unit.Celsius(c.targetC())).
 				With(Values{"preset_c": auto.Value, "target_limit_c": c.targetC()}))
 		}
@@ -44,7 +45,8 @@ there.`,
 		if !in.NoSheet {
 			later = c.settled(&in.Sheet.New)
 		}
-		if to, changed := in.Changed[parser.MaxTemp].(float64); later.maxC > c.maxC && !(changed && to > c.maxC) {
+		if to, changed := in.Changed[parser.MaxTemp].(float64); later.maxC > c.maxC &&
+			!(changed && to > c.maxC) {
 			later.maxC = c.maxC // temp-reach proposes nothing
 		}
 		for i := range presets {

@@ -85,7 +85,8 @@ func withinRating(in *Input, c ceiling, r rating) float64 {
 	const mostLowered = 30
 	for maxC := highest; maxC > highest-mostLowered; maxC-- {
 		reading.limitC = maxC - c.marginK
-		if !slices.ContainsFunc(believed, func(c *sensor.Circuit) bool { return reading.judgeOne(c).overRating }) {
+		if !slices.ContainsFunc(believed,
+			func(c *sensor.Circuit) bool { return reading.judgeOne(c).overRating }) {
 			return maxC
 		}
 	}

@@ -23,7 +23,8 @@ func TestWeakestRating(t *testing.T) {
 		h.RatedC.Value, h.Liner.Value = tt.hotend, tt.liner
 		h.Sensor.RatedC.Value, h.Sensor.RatedC.Given = tt.sensor, tt.sensorGiven
 		if r := weakestRating(&h); r.C != tt.c || r.By != tt.by || r.At.Text() != tt.placeOfText {
-			t.Errorf("%s: got %v %s at %s, want %v %s at %s", tt.name, r.C, r.By, r.At.Text(), tt.c, tt.by, tt.placeOfText)
+			t.Errorf("%s: got %v %s at %s, want %v %s at %s", tt.name, r.C, r.By, r.At.Text(), tt.c, tt.by,
+				tt.placeOfText)
 		}
 	}
 }

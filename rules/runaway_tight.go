@@ -11,10 +11,11 @@ import (
 )
 
 var runawayTight = &Rule{
-	ID:        "runaway-tight",
-	Level:     Warning,
-	MayLoosen: []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum, parser.HotendRise},
-	Summary:   "The runaway protection would shut down a healthy new hotend.",
+	ID:    "runaway-tight",
+	Level: Warning,
+	MayLoosen: []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum,
+		parser.HotendRise},
+	Summary: "The runaway protection would shut down a healthy new hotend.",
 	Doc: `The new hotend is heated from ambient_c at full duty, part fan full, in the
 model C dT/dt = P(T) − h (T − ambient), dS/dt = (T − S)/lag (fixed-step
 Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c, or
@@ -62,7 +63,8 @@ func holdTight(w *parser.Watch, report func(Finding)) {
 	if w.Form != parser.WatchWindow || !w.On.Known() || !w.On.Value || !s.Known() || s.Value > 0 {
 		return
 	}
-	report(Sayf(Warning, placed(s.At, w.On.At), "set the %s to %s: at %s the first dip of more than %s below the target shuts a healthy heater down",
+	report(Sayf(Warning, placed(s.At, w.On.At),
+		"set the %s to %s: at %s the first dip of more than %s below the target shuts a healthy heater down",
 		s.Key, unit.Seconds(w.Usual.HoldPeriodS), unit.Seconds(s.Value), unit.Kelvin(w.HysteresisC.Value)).
 		Of(s.Key).Change(s.To(w.Usual.HoldPeriodS)))
 }
@@ -97,7 +99,8 @@ func watchTight(in *Input, watch heat.Watch, report func(Finding)) {
 	f.Level, f.At, f.About = Warning, placed(s.At, in.Sheet.New.PrintC.At), string(s.Key)
 	if label {
 		full := p.WithPower(1 / labelLeast)
-		f.explain("the sheet gives the power of this PTC heater cold alone (hot_w is missing), and it was taken to give " +
+		f.explain("the sheet gives the power of this PTC heater cold alone (hot_w is missing), and it was " +
+			"taken to give " +
 			unit.Percent(labelLeast) + " of its label hot")
 		if !t.trips(full, heat.FanFull) {
 			f.Message = "measure this PTC heater hot before you change the heating check: " + f.Message
@@ -118,12 +121,16 @@ func (t *tight) trips(p heat.Plant, l heat.Load) bool {
 
 func (t *tight) rise() Finding {
 	w := t.watch.Rise
-	full, off := heat.PredictRise(t.plant, heat.FanFull, w, t.atC), heat.PredictRise(t.plant, heat.Load{}, w, t.atC)
-	short := fmt.Sprintf("near %s a healthy hotend rises by %s in the %s of the heating check, and %s are required",
+	full, off := heat.PredictRise(t.plant, heat.FanFull, w, t.atC),
+		heat.PredictRise(t.plant, heat.Load{}, w, t.atC)
+	short := fmt.Sprintf("near %s a healthy hotend rises by %s in the %s of the heating check, and %s are "+
+		"required",
 		unit.Celsius(t.atC), rise(full.LeastC()), unit.Seconds(w.WindowS), rise(w.RiseC))
 	text := fmt.Sprintf("with the part fan full it is shut down%s%s",
 		inShare(heat.TripShare(t.plant, heat.FanFull, w, t.atC)), fanOffToo(off.Trips(w)))
-	least, most := t.span(func(q heat.Plant) float64 { return heat.PredictRise(q, heat.FanFull, w, t.atC).LeastC() })
+	least, most := t.span(func(q heat.Plant) float64 {
+		return heat.PredictRise(q, heat.FanFull, w, t.atC).LeastC()
+	})
 	text += t.text("the rise is "+unit.Figure(least, 1)+" to "+unit.Kelvin(most), t.flipped())
 	return Finding{Message: short, Detail: text, Values: Values{
 		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": t.atC,
@@ -134,12 +141,16 @@ func (t *tight) rise() Finding {
 
 func (t *tight) sum() Finding {
 	w := t.watch.Sum
-	full, off := heat.PredictSum(t.plant, heat.FanFull, w, t.atC), heat.PredictSum(t.plant, heat.Load{}, w, t.atC)
-	short := fmt.Sprintf("near %s a healthy hotend gains less than %s in the %s of the heating check, and is shut down after %s",
+	full, off := heat.PredictSum(t.plant, heat.FanFull, w, t.atC),
+		heat.PredictSum(t.plant, heat.Load{}, w, t.atC)
+	short := fmt.Sprintf("near %s a healthy hotend gains less than %s in the %s of the heating check, and "+
+		"is shut down after %s",
 		unit.Celsius(t.atC), unit.Kelvin(w.RiseC), unit.Seconds(w.WindowS), unit.Seconds(full.TripS))
 	text := fmt.Sprintf("with the part fan full its error sum %s, the limit is %s, and it is shut down%s%s",
 		growsTo(full), unit.DegreeSeconds(w.LimitCS), inShare(full.Share), fanOffToo(off.Trips))
-	least, most := t.span(func(q heat.Plant) float64 { return heat.PredictSum(q, heat.FanFull, w, t.atC).MostCS })
+	least, most := t.span(func(q heat.Plant) float64 {
+		return heat.PredictSum(q, heat.FanFull, w, t.atC).MostCS
+	})
 	text += t.text(sumRange(least, most), t.flipped())
 	return Finding{Message: short, Detail: text, Values: Values{
 		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": t.atC,
@@ -172,15 +183,19 @@ func (t *tight) widened(f Finding) Finding {
 		}
 		widen = append(widen, "the "+string(s.Key)+" to "+unit(to))
 		if nominal > was && nominal < to {
-			f.explain("a " + string(s.Key) + " of " + unit(nominal) + " would do with these figures, the rest is for a weaker heater, a draught or a cold room")
+			f.explain("a " + string(s.Key) + " of " + unit(nominal) +
+				" would do with these figures, the rest is for a weaker heater, a draught or a cold room")
 		}
 		f = f.Change(s.To(to))
 	}
 	if t.watch.Form == heat.WindowWatch {
-		add(&w.RiseWindowS, t.watch.Rise.WindowS, wider.Nominal.Rise.WindowS, wider.Watch.Rise.WindowS, unit.Seconds)
+		add(&w.RiseWindowS, t.watch.Rise.WindowS, wider.Nominal.Rise.WindowS, wider.Watch.Rise.WindowS,
+			unit.Seconds)
 	} else {
-		add(&w.RiseWindowS, t.watch.Sum.WindowS, wider.Nominal.Sum.WindowS, wider.Watch.Sum.WindowS, unit.Seconds)
-		add(&w.ErrorSumCS, t.watch.Sum.LimitCS, wider.Nominal.Sum.LimitCS, wider.Watch.Sum.LimitCS, unit.DegreeSeconds)
+		add(&w.RiseWindowS, t.watch.Sum.WindowS, wider.Nominal.Sum.WindowS, wider.Watch.Sum.WindowS,
+			unit.Seconds)
+		add(&w.ErrorSumCS, t.watch.Sum.LimitCS, wider.Nominal.Sum.LimitCS, wider.Watch.Sum.LimitCS,
+			unit.DegreeSeconds)
 	}
 	f.Message = "widen " + strings.Join(widen, " and ") + ": " + f.Message
 	return f
@@ -208,8 +223,10 @@ func (t *tight) blame() string {
 	}
 	upTo, ok := heat.HoldsUpTo(t.plant.Worst(), heat.FanFull, t.watch, t.atC)
 	if upTo = math.Floor(upTo/5) * 5; ok && upTo > t.plant.AmbientC {
-		text += "; the check as it is set holds up to " + unit.Celsius(upTo) + ", with " + unit.Percent(1-heat.MarginPower) + " less power, " +
-			unit.Percent(heat.MarginLoss-1) + " more loss and a room of " + unit.Celsius(min(t.plant.AmbientC, heat.MarginAmbientC))
+		text += "; the check as it is set holds up to " + unit.Celsius(upTo) + ", with " +
+			unit.Percent(1-heat.MarginPower) + " less power, " +
+			unit.Percent(heat.MarginLoss-1) + " more loss and a room of " +
+			unit.Celsius(min(t.plant.AmbientC, heat.MarginAmbientC))
 	}
 	return text
 }

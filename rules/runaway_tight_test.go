@@ -17,7 +17,8 @@ func TestRunawayTight(t *testing.T) {
 		"predicted_rise_c": 1.517, "predicted_rise_off_c": 9.245, // SciPy
 		"error_sum": nil, "error_limit": nil,
 	})
-	wantSaid(t, f, "near 270 °C", "1.52 K", "20 s", "shut down in 41 % of starts", "though not with the fan off", "too weak",
+	wantSaid(t, f, "near 270 °C", "1.52 K", "20 s", "shut down in 41 % of starts",
+		"though not with the fan off", "too weak",
 		"holds up to 240 °C, with 7 % less power, 10 % more loss and a room of 15 °C")
 	wantChanges(t, f) // with less power it settles at 262 °C
 	if strings.Contains(f.Text(), "assumed") {
@@ -79,7 +80,8 @@ func TestRunawayTightSum(t *testing.T) {
 	silent(t, runawayTight, tight(268))
 
 	f := one(t, runawayTight, tight(272))
-	wantSaid(t, f, "165.3 °C·s", "the limit is 120 °C·s", "in 50 % of starts", "though not with the fan off", "too weak", "holds up to 240 °C")
+	wantSaid(t, f, "165.3 °C·s", "the limit is 120 °C·s", "in 50 % of starts", "though not with the fan off",
+		"too weak", "holds up to 240 °C")
 	wantChanges(t, f)
 	if sum := f.Values["error_sum"].(float64); sum < 165 || sum > 165.5 {
 		t.Errorf("error_sum %v", sum)
@@ -125,7 +127,8 @@ func TestRunawayTightAssumed(t *testing.T) {
 	in := worked(270)
 	assumeBlock(in)
 	f := one(t, runawayTight, in)
-	wantSaid(t, f, "heat capacity 16.7 J/K", "loss with the part fan 0.097 W/K", "sensor lag 4.5 s", "30 % off", "uncertain")
+	wantSaid(t, f, "heat capacity 16.7 J/K", "loss with the part fan 0.097 W/K", "sensor lag 4.5 s",
+		"30 % off", "uncertain")
 	if strings.Contains(f.Text(), "loss 0.068 W/K") {
 		t.Errorf("the loss without fan plays no part: %s", f.Text())
 	}

@@ -274,14 +274,17 @@ func (r *reading) brief(m misreading) string {
 	text := ""
 	switch d := m.actualC - r.HighC; {
 	case m.short:
-		text = fmt.Sprintf("its table ends at %s, below the %s that the sheet asks for", unit.Celsius(m.believed.HighC), unit.Celsius(r.HighC))
+		text = fmt.Sprintf("its table ends at %s, below the %s that the sheet asks for",
+			unit.Celsius(m.believed.HighC), unit.Celsius(r.HighC))
 	case math.Abs(d) > 0.05:
-		text = fmt.Sprintf("%s shown is %s at the nozzle, %s", unit.Celsius(r.HighC), unit.Celsius(m.actualC), hotter(d))
+		text = fmt.Sprintf("%s shown is %s at the nozzle, %s", unit.Celsius(r.HighC), unit.Celsius(m.actualC),
+			hotter(d))
 	default:
 		text = fmt.Sprintf("at %s the nozzle is %s than shown", unit.Celsius(m.worstAtC), hotter(m.worstK))
 	}
 	if m.overRating {
-		text += fmt.Sprintf("; at the highest target it is at %s, above its rating of %s", unit.Celsius(m.limitActualC), unit.Celsius(r.ratedC))
+		text += fmt.Sprintf("; at the highest target it is at %s, above its rating of %s",
+			unit.Celsius(m.limitActualC), unit.Celsius(r.ratedC))
 	}
 	return text
 }
@@ -291,12 +294,14 @@ func (r *reading) sentence(in *Input, m misreading) string {
 	b.WriteString("the firmware reads the sensor as " + definition(&in.Printer.Hotend.Sensor.Value))
 	name := sheetSensor(&in.Sheet.New.Sensor)
 	if p := m.believed.PullupOhm; math.Abs(p-r.Real.PullupOhm) > sensor.PullupTolerance*p {
-		fmt.Fprintf(&b, " with a pull-up of %s, the board has %s and the sensor is %s", unit.Ohms(p), pullupText(in), name)
+		fmt.Fprintf(&b, " with a pull-up of %s, the board has %s and the sensor is %s", unit.Ohms(p),
+			pullupText(in), name)
 	} else {
 		b.WriteString(", and it is " + name)
 	}
 	if m.short {
-		fmt.Fprintf(&b, "; its table ends at %s, where the firmware shuts down: below the %s that the sheet asks for",
+		fmt.Fprintf(&b,
+			"; its table ends at %s, where the firmware shuts down: below the %s that the sheet asks for",
 			unit.Celsius(m.believed.HighC), unit.Celsius(r.HighC))
 	} else {
 		fmt.Fprintf(&b, ": %s indicated is %s actual", unit.Celsius(r.HighC), unit.Celsius(m.actualC))
@@ -313,7 +318,8 @@ func (r *reading) sentence(in *Input, m misreading) string {
 			unit.Celsius(r.limitC), unit.Celsius(m.limitActualC), unit.Celsius(r.ratedC))
 	}
 	if in.Printer.Hotend.Sensor.Value.Or != nil {
-		b.WriteString("; the files do not tell which generation of the firmware reads it, and the worse counts")
+		b.WriteString("; the files do not tell which generation of the firmware reads it, and the worse " +
+			"counts")
 	}
 	b.WriteString(noteOn(&in.Printer.Hotend.Sensor.Value))
 	return b.String()
@@ -331,12 +337,15 @@ func hotter(d float64) string {
 // one asks for a figure of the sheet.
 func (r *reading) unsaid(in *Input, believed []*sensor.Circuit) Finding {
 	usual := *r
-	usual.Real = &sensor.Circuit{Curve: r.Real.Curve, PullupOhm: sensor.UsualPullupOhm, SeriesOhm: r.Real.SeriesOhm}
+	usual.Real = &sensor.Circuit{Curve: r.Real.Curve, PullupOhm: sensor.UsualPullupOhm,
+		SeriesOhm: r.Real.SeriesOhm}
 	m := usual.judge(believed)
 	own := r.judge(believed)
 	made, common := unit.Ohms(r.Real.PullupOhm), unit.Ohms(sensor.UsualPullupOhm)
-	f := Sayf(Warning, sensorAt(in), "give printer.pullup_ohm: the definition %s is made for a pull-up of %s; on %s, %s shown would be %s at the nozzle, %s",
-		definition(&in.Printer.Hotend.Sensor.Value), made, common, unit.Celsius(r.HighC), unit.Celsius(m.actualC), hotter(m.actualC-r.HighC))
+	f := Sayf(Warning, sensorAt(in), "give printer.pullup_ohm: the definition %s is made for a pull-up of "+
+		"%s; on %s, %s shown would be %s at the nozzle, %s",
+		definition(&in.Printer.Hotend.Sensor.Value), made, common, unit.Celsius(r.HighC),
+		unit.Celsius(m.actualC), hotter(m.actualC-r.HighC))
 	text := "the sheet does not say what the board has"
 	if own.wrong() {
 		text += fmt.Sprintf(" (on %s it would be %s)", made, unit.Celsius(own.actualC))

@@ -46,7 +46,8 @@ Source: common practice, no source.`,
 			return
 		}
 		c := all[0]
-		if i := slices.IndexFunc(all, func(c *sensor.Circuit) bool { return l.blind([]*sensor.Circuit{c}) }); i > 0 {
+		if i := slices.IndexFunc(all,
+			func(c *sensor.Circuit) bool { return l.blind([]*sensor.Circuit{c}) }); i > 0 {
 			c = all[i]
 		}
 		open, short := c.Open(l.converter), c.Short(l.converter)
@@ -67,7 +68,8 @@ Source: common practice, no source.`,
 		if unseen == nil {
 			return
 		}
-		f := Sayf(Error, placed(at, sensorAt(in)), "%s, and the firmware trips %s: the fault goes unseen and the heater stays on",
+		f := Sayf(Error, placed(at, sensorAt(in)),
+			"%s, and the firmware trips %s: the fault goes unseen and the heater stays on",
 			strings.Join(unseen, "; "), l)
 		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
 			f.explain("the minimum is looked at only while heating")
@@ -78,14 +80,18 @@ Source: common practice, no source.`,
 		} else {
 			f.Message = "correct the sensor definition, or look at the board: " + f.Message
 		}
-		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC), "trip_c": finite(l.tripC)}))
+		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC),
+			"trip_c": finite(l.tripC)}))
 	},
 }
 
 // withoutTrips is the finding of a definition that the firmware holds against
 // neither limit.
 func withoutTrips(in *Input) Finding {
-	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "fit a converter chip, or a sensor whose definition is a table: with definition %s the firmware looks at neither min nor max temp, a broken sensor trips nothing, and only the runaway protection is left",
+	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)),
+		"fit a converter chip, or a sensor whose definition is a table: with definition %s the firmware "+
+			"looks at neither min nor max temp, a broken sensor trips nothing, and only the runaway "+
+			"protection is left",
 		definition(&in.Printer.Hotend.Sensor.Value)).
 		With(Values{"open_c": nil, "short_c": nil, "min_c": nil, "trip_c": nil})
 }
@@ -129,7 +135,8 @@ func (l faultLimits) raised(in *Input, believed []*sensor.Circuit) (float64, boo
 	for _, c := range usualMins {
 		with := l
 		with.minC = c
-		if c > l.minC && c < in.Sheet.Printer.AmbientC.Value && (s.Most == 0 || c <= s.Most) && !with.blind(believed) {
+		if c > l.minC && c < in.Sheet.Printer.AmbientC.Value && (s.Most == 0 || c <= s.Most) &&
+			!with.blind(believed) {
 			return c, true
 		}
 	}

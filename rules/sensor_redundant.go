@@ -37,7 +37,9 @@ No change: whether that sensor stays in the hotend is for a person to say.`,
 		d := &s.Value
 		values := Values{"at_c": nil, "error_k": nil, "limit_k": limit.Value}
 		say := func(why string) {
-			report(Sayf(Error, placed(s.At, sensorAt(in)), "switch the second sensor off, or correct its definition: it must agree with this hotend's to %s or the printer stops, and %s",
+			report(Sayf(Error, placed(s.At, sensorAt(in)),
+				"switch the second sensor off, or correct its definition: it must agree with this hotend's "+
+					"to %s or the printer stops, and %s",
 				unit.Kelvin(limit.Value), why).With(values))
 		}
 		switch kind := kindOf(d); {
@@ -48,7 +50,8 @@ No change: whether that sensor stays in the hotend is for a person to say.`,
 			say("its definition " + definition(d) + " is not recognised")
 			return
 		case kind != want.Kind.Value:
-			say("it is read as " + definition(d) + ", which is for " + kindName(kind) + ", while the sheet names " + kindName(want.Kind.Value))
+			say("it is read as " + definition(d) + ", which is for " + kindName(kind) +
+				", while the sheet names " + kindName(want.Kind.Value))
 			return
 		}
 		believed, err := sensor.OfDef(d)
@@ -68,7 +71,8 @@ No change: whether that sensor stays in the hotend is for a person to say.`,
 		}
 		if math.Abs(worst) > curveErrorK {
 			values["at_c"], values["error_k"] = at, worst
-			say("its definition " + definition(d) + " shows " + unit.Celsius(at+worst) + " at " + unit.Celsius(at))
+			say("its definition " + definition(d) + " shows " + unit.Celsius(at+worst) + " at " +
+				unit.Celsius(at))
 		}
 	},
 }

@@ -147,7 +147,8 @@ func (r *reading) custom(in *Input) (parser.SensorDef, error) {
 func (r *reading) customPoints(in *Input, d *parser.SensorDef) error {
 	s := &in.Sheet.New.Sensor
 	if s.Points.Given && !s.Curve.Given && len(s.Points.Value) == 3 && sensor.Bends(r.Real.Curve) {
-		d.Points = slices.SortedFunc(slices.Values(s.Points.Value), func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
+		d.Points = slices.SortedFunc(slices.Values(s.Points.Value),
+			func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
 		return nil
 	}
 	if r25Ohm, betaK, ok := sensor.IsBeta(r.Real.Curve); ok {
@@ -170,11 +171,13 @@ func (r *reading) fixText(in *Input, fix repair, repaired bool) string {
 		case fix.waits:
 			return "; up to the highest target that the max temp should leave, it is right"
 		case fix.def.Form == parser.FormUnknown:
-			return "; this firmware has no definition that reads it right: " + orNone(fix.reason) + r.otherwise()
+			return "; this firmware has no definition that reads it right: " + orNone(fix.reason) +
+				r.otherwise()
 		case fix.def.Name != "" && fix.def.Name == in.Printer.Hotend.Sensor.Value.Name:
 			return "; this firmware has no better definition" + r.otherwise()
 		}
-		return fmt.Sprintf("; this firmware has no definition that reads it better by half: the best is %s, %s off%s",
+		return fmt.Sprintf("; this firmware has no definition that reads it better by half: the best is %s, "+
+			"%s off%s",
 			definitionOr(&fix.def), unit.Kelvin(fix.leaves.rangeK), r.otherwise())
 	}
 	text := ""

@@ -65,7 +65,8 @@ func readHeader(t *testing.T, text string) parser.Config {
 	}
 	t.Cleanup(func() { _ = tree.Close() })
 	const name = "Configuration.h"
-	c, err := defines.Style.Read(tree.With(map[string][]byte{tree.Shown(name): []byte(text)}), parser.Request{Files: []string{name}})
+	c, err := defines.Style.Read(tree.With(map[string][]byte{tree.Shown(name): []byte(text)}),
+		parser.Request{Files: []string{name}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -83,7 +84,8 @@ func TestSensorCurveWithoutCubic(t *testing.T) {
 		in.Printer.Hotend.CustomCubic = false
 		in.Sheet.New.Sensor.Curve.Value = known.ID
 		in.Sheet.Printer.PullupOhm.Value = 2200 // no definition of the stub's
-		readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400, PullupOhm: 4700})
+		readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400,
+			PullupOhm: 4700})
 		f := one(t, sensorCurve, in)
 		if len(f.Changes) != 1 {
 			t.Errorf("%s: no change: %s", known.ID, f.Text())
@@ -124,7 +126,8 @@ func TestSensorCurveWithoutCubic(t *testing.T) {
 	in.Printer.Hotend.CustomCubic = false
 	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
 	in.Sheet.New.Sensor.Beta = given("new.sensor.beta", sheet.Beta{R25Ohm: 100_000, BK: 3990})
-	if d := one(t, sensorCurve, in).Changes[0].Value.(parser.SensorDef); d.R25Ohm != 100_000 || d.BetaK != 3990 || d.CubicC != 0 {
+	d := one(t, sensorCurve, in).Changes[0].Value.(parser.SensorDef)
+	if d.R25Ohm != 100_000 || d.BetaK != 3990 || d.CubicC != 0 {
 		t.Errorf("a plain Beta of 3990 K became %+v", d)
 	}
 	// A range that a plain Beta cannot follow: it is better than what is there,
@@ -133,7 +136,8 @@ func TestSensorCurveWithoutCubic(t *testing.T) {
 	in.Printer.Hotend.CustomCubic = false
 	in.Sheet.New.Sensor.Curve.Value = "ntc-4700k-5130"
 	in.Sheet.New.PrintC.Value = [2]float64{40, 280}
-	readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400, PullupOhm: 4700})
+	readAs(in, parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 30e3, BetaK: 3400,
+		PullupOhm: 4700})
 	f := one(t, sensorCurve, in)
 	wantSaid(t, f, "the best there is and leaves")
 	if len(f.Changes) != 1 || !f.Partial {
@@ -149,7 +153,8 @@ func TestSensorCurveWithoutCubic(t *testing.T) {
 // not given up for one that is right above it too.
 func TestNoRepairForTargetsThatGo(t *testing.T) {
 	known, _ := sensor.Find("ntc-100k-3950")
-	def := parser.SensorDef{Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: "61", PullupOhm: 4700, LowC: 20, HighC: 420}
+	def := parser.SensorDef{Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: "61",
+		PullupOhm: 4700, LowC: 20, HighC: 420}
 	for c := 20.0; c <= 320; c += 5 {
 		def.Points = append(def.Points, parser.SensorPoint{TempC: c, Ohm: known.Curve.Ohms(c)})
 	}

@@ -44,7 +44,9 @@ func TestSensorResolution(t *testing.T) {
 		}
 		f := one(t, sensorResolution, in)
 		raw := perCount(c.r0, c.bits)
-		wantValues(t, f, Values{"at_c": 260.0, "c_per_count": raw, "effective_c": raw / math.Sqrt(float64(max(c.averaged, 1)))})
+		wantValues(t, f,
+			Values{"at_c": 260.0, "c_per_count": raw,
+				"effective_c": raw / math.Sqrt(float64(max(c.averaged, 1)))})
 		if f.At.Text() != "new.sensor.curve" {
 			t.Errorf("points at %q", f.At.Text())
 		}

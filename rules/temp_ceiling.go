@@ -30,8 +30,10 @@ above it goes down with it, to the lower figure of new.print_c.`,
 		weakest := weakestRating(&in.Sheet.New)
 		if s.State == parser.Off {
 			report(Sayf(Error, placed(s.At, weakest.At),
-				"set a max temp: the firmware has none, nothing stops a hotend that overheats, and the %s is rated for %s", weakest.By, unit.Celsius(weakest.C)).
-				With(Values{"target_limit_c": nil, "trip_c": nil, "rated_c": weakest.C, "limited_by": weakest.By}).
+				"set a max temp: the firmware has none, nothing stops a hotend that overheats, and the %s "+
+					"is rated for %s", weakest.By, unit.Celsius(weakest.C)).
+				With(Values{"target_limit_c": nil, "trip_c": nil, "rated_c": weakest.C,
+					"limited_by": weakest.By}).
 				Change(s.To(weakest.highestMaxTemp(0))))
 			return
 		}
@@ -49,14 +51,18 @@ above it goes down with it, to the lower figure of new.print_c.`,
 			return
 		}
 		f := Sayf(Error, placed(s.At, weakest.At),
-			"lower the max temp to %s: users can ask for %s, the firmware shuts down at %s, and the %s is rated for %s",
-			unit.Celsius(highest), unit.Celsius(c.usableC()), unit.Celsius(c.tripC()), weakest.By, unit.Celsius(weakest.C)).
-			With(Values{"target_limit_c": c.usableC(), "trip_c": c.tripC(), "rated_c": weakest.C, "limited_by": weakest.By})
+			"lower the max temp to %s: users can ask for %s, the firmware shuts down at %s, and the %s is "+
+				"rated for %s",
+			unit.Celsius(highest), unit.Celsius(c.usableC()), unit.Celsius(c.tripC()), weakest.By,
+			unit.Celsius(weakest.C)).
+			With(Values{"target_limit_c": c.usableC(), "trip_c": c.tripC(), "rated_c": weakest.C,
+				"limited_by": weakest.By})
 		changes := []parser.Change{s.To(highest)}
 		if guard := &in.Printer.Limits.MinExtrude; guard.State == parser.Set && guard.Value > highest {
 			// A guard above the max temp is refused, or lets nothing be printed.
 			lower := min(in.Sheet.New.PrintC.Value[0], highest)
-			f.Message += fmt.Sprintf("; lower the %s, which is %s, to %s too", guard.Key, unit.Celsius(guard.Value), unit.Celsius(lower))
+			f.Message += fmt.Sprintf("; lower the %s, which is %s, to %s too", guard.Key,
+				unit.Celsius(guard.Value), unit.Celsius(lower))
 			changes = append(changes, guard.To(lower))
 		}
 		report(f.Change(changes...))

@@ -42,20 +42,25 @@ which pull-up it has.`,
 		values := Values{"target_limit_c": c.usableC(), "top_c": top, "needed_max_c": needed}
 		short := "the firmware takes targets up to " + unit.Celsius(c.targetC())
 		if c.marginK <= 0 {
-			short = "the firmware shuts down at " + unit.Celsius(c.maxC) + " and needs " + unit.Kelvin(overshootRoomK) + " of room for overshoot"
+			short = "the firmware shuts down at " + unit.Celsius(c.maxC) + " and needs " +
+				unit.Kelvin(overshootRoomK) + " of room for overshoot"
 		}
 		weakest := weakestRating(&in.Sheet.New)
 		within := withinRating(in, c, weakest)
 		if highest := within; needed > highest {
 			report(Sayf(Warning, print.At,
-				"lower the top of print_c to %s: it is %s, and the %s, rated for %s, allows no higher max temp than %s",
-				unit.Celsius(highest-c.roomK()), unit.Celsius(top), weakest.By, unit.Celsius(weakest.C), unit.Celsius(highest)).Explain("%s", short).With(values))
+				"lower the top of print_c to %s: it is %s, and the %s, rated for %s, allows no higher max "+
+					"temp than %s",
+				unit.Celsius(highest-c.roomK()), unit.Celsius(top), weakest.By, unit.Celsius(weakest.C),
+				unit.Celsius(highest)).Explain("%s", short).With(values))
 			return
 		}
 		s := &in.Printer.Limits.MaxTemp
 		if doubt := readingInDoubt(in); doubt.why != "" {
-			report(Sayf(Warning, placed(s.At, print.At), "%s: the sheet asks for printing at up to %s, but %s",
-				doubt.first, unit.Celsius(top), short).Explain("nothing is proposed while %s", doubt.why).With(values))
+			report(Sayf(Warning, placed(s.At, print.At),
+				"%s: the sheet asks for printing at up to %s, but %s",
+				doubt.first, unit.Celsius(top), short).Explain("nothing is proposed while %s", doubt.why).
+				With(values))
 			return
 		}
 		if c.tableC-tableTopK < top-rounding {
@@ -67,9 +72,12 @@ which pull-up it has.`,
 			if highest > c.maxC {
 				action = "raise the max temp to " + unit.Celsius(highest)
 			}
-			f := Sayf(Warning, placed(s.At, print.At), "%s, or lower the top of print_c to %s: with this definition the firmware cannot be built with a max temp above %s",
+			f := Sayf(Warning, placed(s.At, print.At),
+				"%s, or lower the top of print_c to %s: with this definition the firmware cannot be built "+
+					"with a max temp above %s",
 				action, unit.Celsius(highest-c.roomK()), unit.Celsius(highest)).
-				Explain("the sheet asks for printing at up to %s, but %s", unit.Celsius(top), short).With(values)
+				Explain("the sheet asks for printing at up to %s, but %s", unit.Celsius(top), short).
+				With(values)
 			if highest > c.maxC {
 				f = f.Change(s.To(highest))
 				f.Partial = true
@@ -77,7 +85,8 @@ which pull-up it has.`,
 			report(f)
 			return
 		}
-		report(Sayf(Warning, placed(s.At, print.At), "raise the max temp to %s: the sheet asks for printing at up to %s, but %s",
+		report(Sayf(Warning, placed(s.At, print.At),
+			"raise the max temp to %s: the sheet asks for printing at up to %s, but %s",
 			unit.Celsius(needed), unit.Celsius(top), short).With(values).Change(s.To(needed)))
 	},
 }
@@ -88,8 +97,10 @@ func (c ceiling) tableShort(in *Input, highest float64) Finding {
 	print, s := &in.Sheet.New.PrintC, &in.Printer.Limits.MaxTemp
 	reach := c.tableC - tableTopK
 	highest = min(highest, math.Floor(reach+c.roomK()+rounding))
-	f := Sayf(Warning, print.At, "lower the top of print_c to %s, or take a sensor definition that goes further: its table ends at %s, and the sheet asks for %s",
-		unit.Celsius(math.Floor(min(reach, highest-c.roomK()))), unit.Celsius(c.tableC), unit.Celsius(print.Value[1])).
+	f := Sayf(Warning, print.At, "lower the top of print_c to %s, or take a sensor definition that goes "+
+		"further: its table ends at %s, and the sheet asks for %s",
+		unit.Celsius(math.Floor(min(reach, highest-c.roomK()))), unit.Celsius(c.tableC),
+		unit.Celsius(print.Value[1])).
 		Explain("the firmware switches the heater off just below the table's end, whatever the max temp says")
 	if highest > c.maxC {
 		f.explain("raise the max temp to " + unit.Celsius(highest))

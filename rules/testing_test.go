@@ -113,10 +113,11 @@ func healthyPrinter() *parser.Printer {
 			},
 		},
 		Limits: parser.Limits{
-			MinTemp:         set(parser.MinTemp, 5.0),
-			MaxTemp:         set(parser.MaxTemp, 275.0),
-			Margin:          set(parser.Margin, 15.0),
-			Presets:         []parser.Setting[float64]{set(parser.Preset(1), 200.0), set(parser.Preset(2), 240.0)},
+			MinTemp: set(parser.MinTemp, 5.0),
+			MaxTemp: set(parser.MaxTemp, 275.0),
+			Margin:  set(parser.Margin, 15.0),
+			Presets: []parser.Setting[float64]{set(parser.Preset(1), 200.0),
+				set(parser.Preset(2), 240.0)},
 			ColdGuard:       set(parser.ColdGuard, true),
 			MinExtrude:      set(parser.MinExtrude, 170.0),
 			MinWhileHeating: true,
@@ -357,4 +358,5 @@ func (c stubConfig) MaxTempWith(d parser.SensorDef) float64 { return c.builds[d.
 func (c stubConfig) CustomForm() parser.SensorForm          { return c.form }
 
 // stubDef is the stub's one definition.
-var stubDef = parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: "ntc-100k-3950", PullupOhm: 4700}
+var stubDef = parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: "ntc-100k-3950",
+	PullupOhm: 4700}

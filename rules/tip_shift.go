@@ -47,7 +47,9 @@ change: heights are measured, never computed.`,
 			if finds == "" {
 				level = Warning // nothing that was read is about Z
 			}
-			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the bed, then give the day as done.height_on: how far the new tip is shifted is not known (new.nozzle.tip_shift_mm), and it may strike the bed").
+			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the "+
+				"bed, then give the day as done.height_on: how far the new tip is shifted is not known "+
+				"(new.nozzle.tip_shift_mm), and it may strike the bed").
 				With(Values{"shift_mm": nil, "trigger_mm": nil}))
 		case shift.Value == 0:
 		case finds == "probe":
@@ -59,7 +61,9 @@ change: heights are measured, never computed.`,
 			if shift.Value > 0 {
 				level = Error
 			}
-			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the bed: the new tip sits %s, and neither sheet (z_reference) nor configuration says what finds the bed",
+			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the "+
+				"bed: the new tip sits %s, and neither sheet (z_reference) nor configuration says what "+
+				"finds the bed",
 				lowerOrHigher(shift.Value)).With(Values{"shift_mm": shift.Value, "trigger_mm": nil}))
 		}
 	},
@@ -77,7 +81,8 @@ func findsBed(in *Input, report func(Finding)) string {
 			return z.Value // as the probe, or pressing the switch: the files cannot know
 		}
 		if z.Given && byProbe == (z.Value == "endstop") {
-			report(Sayf(Warning, z.At, "correct printer.z_reference: it says %q, and the configuration homes Z by %s (%s)", z.Value, homes.Value, homes.At).
+			report(Sayf(Warning, z.At, "correct printer.z_reference: it says %q, and the configuration "+
+				"homes Z by %s (%s)", z.Value, homes.Value, homes.At).
 				With(Values{"shift_mm": nil, "trigger_mm": nil}).Of(homes.Key))
 		}
 		if !byProbe {
@@ -106,7 +111,9 @@ func offsetsStale(in *Input, report func(Finding)) {
 	if len(parts) == 0 {
 		return
 	}
-	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again: they belong to the old one (%s), and the other tool's nozzle strikes the bed or prints beside its part",
+	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At),
+		"measure the distances between the hotends again: they belong to the old one (%s), and the other "+
+			"tool's nozzle strikes the bed or prints beside its part",
 		strings.Join(parts, ", ")).
 		With(Values{"shift_mm": nil, "trigger_mm": nil}))
 }
@@ -121,7 +128,8 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 		report(cannotTell(Warning, s))
 		return
 	case !s.Known():
-		report(Sayf(Warning, at, "measure the probe's trigger height again, before the first move to the bed: the new tip sits %s, and these files do not hold that height",
+		report(Sayf(Warning, at, "measure the probe's trigger height again, before the first move to the "+
+			"bed: the new tip sits %s, and these files do not hold that height",
 			lowerOrHigher(shift)).With(values))
 		return
 	}
@@ -137,16 +145,23 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 	place := placed(s.At, at)
 	switch {
 	case s.Value <= 0 && !g.BesideNozzle:
-		report(Sayf(Error, place, "give z_reference = \"nozzle\" if the nozzle itself is the probe, else move the probe: beside it, with a trigger height of %s%s, it could not trigger before the nozzle touches the bed",
+		report(Sayf(Error, place, "give z_reference = \"nozzle\" if the nozzle itself is the probe, else "+
+			"move the probe: beside it, with a trigger height of %s%s, it could not trigger before the "+
+			"nozzle touches the bed",
 			unit.Millimetres(s.Value), kept).With(values))
 	case height <= 0:
-		report(Sayf(Error, place, "move the probe down by more than %s, then measure its trigger height again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
-			unit.Millimetres(-height), lowerOrHigher(shift)).Explain("the trigger height is %s%s", unit.Millimetres(s.Value), kept).With(values))
+		report(Sayf(Error, place, "move the probe down by more than %s, then measure its trigger height "+
+			"again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
+			unit.Millimetres(-height), lowerOrHigher(shift)).
+			Explain("the trigger height is %s%s", unit.Millimetres(s.Value), kept).With(values))
 	case in.Printer.Tool > 0 && len(g.Offsets) > 0:
-		report(Sayf(Warning, place, "measure the heights again, before the first move to the bed: the new tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this tool's distance to the one that homes changes by as much",
+		report(Sayf(Warning, place, "measure the heights again, before the first move to the bed: the new "+
+			"tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this "+
+			"tool's distance to the one that homes changes by as much",
 			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	default:
-		report(Sayf(Warning, place, "measure the trigger height again, before the first move to the bed: the new tip sits %s, so it goes from %s%s to about %s",
+		report(Sayf(Warning, place, "measure the trigger height again, before the first move to the bed: "+
+			"the new tip sits %s, so it goes from %s%s to about %s",
 			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	}
 }
@@ -163,23 +178,29 @@ func endstopShift(in *Input, shift float64, report func(Finding)) {
 		height, known = afterShift(s.Value, shift), true
 		values["trigger_mm"] = height
 		at = placed(s.At, at)
-		goes = "; the endstop's height goes from " + unit.Millimetres(s.Value) + " to about " + unit.Millimetres(height)
+		goes = "; the endstop's height goes from " + unit.Millimetres(s.Value) + " to about " +
+			unit.Millimetres(height)
 		if n := len(g.EndstopMM); n > 1 {
 			goes += ", and those of the other towers (" + strconv.Itoa(n) + " in all) by as much"
 		}
 	}
 	switch {
 	case shift < 0:
-		report(Sayf(Warning, at, "measure the endstop's height again: the new tip sits %s, so the first layer is printed in the air%s",
+		report(Sayf(Warning, at, "measure the endstop's height again: the new tip sits %s, so the first "+
+			"layer is printed in the air%s",
 			lowerOrHigher(shift), goes).With(values))
 	case far:
-		report(Sayf(Error, at, "measure the endstop's height again, before the first move down: the new tip sits %s, and homing, far from the bed, does not show it%s",
+		report(Sayf(Error, at, "measure the endstop's height again, before the first move down: the new tip "+
+			"sits %s, and homing, far from the bed, does not show it%s",
 			lowerOrHigher(shift), goes).With(values))
 	case known && height > 0:
-		report(Sayf(Warning, at, "measure the endstop's height again, before the first move to the bed: the new tip sits %s%s",
+		report(Sayf(Warning, at,
+			"measure the endstop's height again, before the first move to the bed: the new tip sits %s%s",
 			lowerOrHigher(shift), goes).With(values))
 	default:
-		report(Sayf(Error, at, "lower the bed or move the endstop, before the first homing, then measure its height again: the new tip sits %s, so the nozzle strikes the bed before the endstop triggers%s",
+		report(Sayf(Error, at, "lower the bed or move the endstop, before the first homing, then measure "+
+			"its height again: the new tip sits %s, so the nozzle strikes the bed before the endstop "+
+			"triggers%s",
 			lowerOrHigher(shift), goes).With(values))
 	}
 }
