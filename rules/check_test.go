@@ -164,3 +164,24 @@ func TestManyFindingsOfARule(t *testing.T) {
 		}
 	}
 }
+
+// A change that a waiver puts off is not made, so nothing follows from it.
+func TestWaivedChange(t *testing.T) {
+	for _, waived := range []bool{false, true} {
+		in := healthyInput()
+		in.Printer.Limits.MinExtrude.Value = 100
+		in.Printer.Storage = parser.Storage{On: set(parser.StorageOn, true),
+			Keeps: []parser.Key{parser.MinExtrude}}
+		if waived {
+			w := waiver("cold-extrusion", "2026-12-31")
+			w.At = given("waiver.at", 100.0)
+			in.Sheet.Waivers = []sheet.Waiver{w}
+		}
+		want := map[bool]Level{false: Warning, true: Note}[waived]
+		for _, f := range Check(in) {
+			if f.Rule == storedSettings.ID && f.Level != want {
+				t.Errorf("waived %v: %s %s", waived, f.Level, f.Text())
+			}
+		}
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"preflash/parser"
+	"preflash/rules/heat"
 )
 
 // The figures of issue 3.
@@ -169,4 +170,54 @@ func TestHeaterHeadroomSlowsFan(t *testing.T) {
 		in.Printer.Hotend.Watch.SlowsFan = set(parser.SlowsFan, true)
 		return in
 	}())
+}
+
+// What is said of a headroom, on either side of each limit.
+func TestHeadroomWords(t *testing.T) {
+	in := healthyInput()
+	p, _ := plantOf(in)
+	for _, tt := range []struct {
+		h     heat.Headroom
+		level Level
+		class int
+		says  string // the beginning
+	}{
+		{heat.Headroom{AvailableW: 9.9, LossOffW: 10, Ratio: 0.5}, Error, 0, "fit a stronger heater"},
+		{heat.Headroom{AvailableW: 10, LossOffW: 10, Ratio: 0.5, FitsMM3S: 1}, Warning, 1, "print slower or"},
+		{heat.Headroom{AvailableW: 10, Ratio: 0.99, FitsMM3S: 0}, Warning, 1, "print cooler, or fit"},
+		{heat.Headroom{AvailableW: 10, Ratio: 1, FitsMM3S: 1}, Note, 2, "expect little to spare"},
+		{heat.Headroom{AvailableW: 10, Ratio: 1}, Note, 2, "expect little to spare"},
+		{heat.Headroom{AvailableW: 10, Ratio: fullHeadroom}, Note, 3, ""},
+	} {
+		level, brief, text := shortOfPower(in, p, tt.h, 250)
+		if level != tt.level || !strings.HasPrefix(brief, tt.says) || (text == "") != (tt.says == "") ||
+			tt.says == "" && brief != "" {
+			t.Errorf("%+v: %s %q, %q", tt.h, level, brief, text)
+		}
+		if got := headroomClass(tt.h); got != tt.class {
+			t.Errorf("%+v is of class %d, want %d", tt.h, got, tt.class)
+		}
+	}
+	// Of a ratio above 1 it speaks only where figures are assumed: 101 % here.
+	above := worked(270)
+	above.Sheet.New.Nozzle.MaxFlowMM3S.Value = 0
+	p, _ = plantOf(above)
+	figures := heat.Loss | heat.LossFan
+	h := p.Headroom(270, 0)
+	if text := headroomRange(rangesOf(p, 0, figures), h, 270, 0); text != "" {
+		t.Errorf("given: %s", text)
+	}
+	wantSaid(t, Finding{Message: headroomRange(rangesOf(p, figures, figures), h, 270, 0)}, "uncertain")
+}
+
+// Where there is no check, none trips.
+func TestHeadroomWithoutChecks(t *testing.T) {
+	p, _ := plantOf(worked(270))
+	load := heat.Load{Fan: 1, FlowMM3S: 18}
+	if s, trips := holdTrip(p, load, heat.Watch{Form: heat.WindowWatch}, 270); trips {
+		t.Errorf("a drop check without a period trips after %v s", s)
+	}
+	in := worked(273)
+	in.Printer.Hotend.Watch.RiseOn = off[bool](parser.HotendRiseOn)
+	one(t, heaterHeadroom, in)
 }

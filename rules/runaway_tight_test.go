@@ -183,3 +183,11 @@ func TestRunawayTightHoldPeriod(t *testing.T) {
 	in.Printer.Hotend.Watch.On = off[bool](parser.HotendWatchOn)
 	silent(t, runawayTight, in)
 }
+
+func TestInShare(t *testing.T) {
+	for share, want := range map[float64]string{0: "", 0.41: " in 41 % of starts", 1: ""} {
+		if got := inShare(share); got != want {
+			t.Errorf("%v: %q, want %q", share, got, want)
+		}
+	}
+}

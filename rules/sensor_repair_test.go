@@ -115,7 +115,8 @@ func TestSensorCurveWithoutCubic(t *testing.T) {
 		if shown < 22-0.1 {
 			t.Errorf("%s: a hotend of 22 °C shows %g °C", known.ID, shown)
 		}
-		if said := strings.Contains(f.Text(), "shows "+unit.Celsius(shown)+" at 22 °C"); said != (shown > 24) {
+		if said := strings.Contains(f.Text(),
+			"shows "+unit.Celsius(shown)+" at 22 °C"); said != (shown > 24) {
 			t.Errorf("%s: at 22 °C it shows %g: %s", known.ID, shown, f.Text())
 		}
 		readAs(in, d)
