@@ -32,7 +32,8 @@ func TestStepWords(t *testing.T) {
 		{"too weak", noStepFault, heat.Response{}, ", and do not reach 250 °C", "does not reach 250 °C"},
 		{"just at the shutdown", overheats, heat.Response{Reached: true, OvershootC: 25, PeakC: 275},
 			", and get to 275 °C, where the firmware shuts down",
-			"overshoots 250 °C by 25 K and does not get steady, past the 275 °C at which the firmware shuts " +
+			"overshoots 250 °C by 25 K and does not get steady, past the 275 °C at which the firmware " +
+				"shuts " +
 				"down"},
 		{"at the shutdown with more power", overheats,
 			heat.Response{Reached: true, OvershootC: 24, PeakC: 274},
@@ -42,7 +43,8 @@ func TestStepWords(t *testing.T) {
 				"to 276 °C, and the firmware shuts down at 275 °C"},
 		{"trips", watchTrips, heat.Response{TripS: 30, TripShare: 1},
 			", and let the runaway protection trip after 30 s",
-			"does not reach 250 °C, and the runaway protection shuts it down after 30 s although nothing is " +
+			"does not reach 250 °C, and the runaway protection shuts it down after 30 s although nothing " +
+				"is " +
 				"broken"},
 		{"trips at times", watchTrips, heat.Response{TripS: 30, TripShare: 0.5},
 			", and let the runaway protection trip after 30 s",

@@ -140,3 +140,18 @@ func TestSensorFaultCannotTell(t *testing.T) {
 	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple}
 	silent(t, sensorFault, in)
 }
+
+// A reading just at a limit passes for a good one; at the end of a table it does
+// not.
+func TestFaultLimits(t *testing.T) {
+	limits := faultLimits{minC: 5, tripC: 275}
+	whole, table := &sensor.Circuit{}, &sensor.Circuit{LowC: 10, HighC: 260}
+	for tempC, want := range map[float64][2]bool{
+		4.9: {false, false}, 5: {true, false}, 10: {true, false}, 10.1: {true, true},
+		259.9: {true, true}, 260: {true, false}, 275: {true, false}, 275.1: {false, false},
+	} {
+		if got := [2]bool{limits.pass(whole, tempC), limits.pass(table, tempC)}; got != want {
+			t.Errorf("%v °C passes %v, want %v", tempC, got, want)
+		}
+	}
+}

@@ -197,3 +197,40 @@ func TestSensorKindSameWires(t *testing.T) {
 		})
 	}
 }
+
+// What a cold hotend shows decides whether the firmware shuts down at once.
+func TestSensorKindShownCold(t *testing.T) {
+	platinum := parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000",
+		PullupOhm: 4700}
+	for _, tt := range []struct {
+		name  string
+		spoil func(*Input)
+		trips bool
+	}{
+		{"a bead read as platinum", func(in *Input) {}, true},
+		{"no max temp", func(in *Input) { in.Printer.Limits.MaxTemp = off[float64](parser.MaxTemp) }, false},
+		{"no max temp, and a table that ends", func(in *Input) {
+			in.Printer.Limits.MaxTemp = off[float64](parser.MaxTemp)
+			in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = -50, 500
+		}, true},
+		{"platinum read as a bead", func(in *Input) {
+			in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve.Value = parser.Platinum, "pt1000"
+			readAs(in, stubDef)
+		}, false},
+		{"and a table that reaches further", func(in *Input) {
+			in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve.Value = parser.Platinum, "pt1000"
+			readAs(in, stubDef)
+			in.Printer.Hotend.Sensor.Value.HighC = 300
+		}, false},
+	} {
+		in := healthyInput()
+		readAs(in, platinum)
+		tt.spoil(in)
+		f := one(t, sensorKind, in)
+		if tt.trips {
+			wantSaid(t, f, "and a cold one shows ", "so the firmware shuts down at once")
+		} else {
+			wantSaid(t, f, "so the heater stays on and no limit holds")
+		}
+	}
+}

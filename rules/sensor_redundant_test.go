@@ -22,7 +22,7 @@ func TestSensorRedundant(t *testing.T) {
 	silent(t, sensorRedundant, with(bead("ntc-100k-3950"))) // reads the new one right
 
 	f := one(t, sensorRedundant, with(bead("ntc-100k-4267")))
-	wantSaid(t, f, "agree with this hotend's to 10 K", "5 (ntc-100k-4267) shows")
+	wantSaid(t, f, "agree with this hotend's to 10 K", "5 (ntc-100k-4267) shows 243.5 °C at 260 °C")
 	wantChanges(t, f)
 	// Worst at the top: by the three points of each curve, computed apart.
 	if off, ok := f.Values["error_k"].(float64); !ok || f.Values["at_c"] != 260.0 ||

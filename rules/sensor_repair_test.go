@@ -2,6 +2,7 @@ package rules
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -115,8 +116,8 @@ func TestSensorCurveWithoutCubic(t *testing.T) {
 		if shown < 22-0.1 {
 			t.Errorf("%s: a hotend of 22 °C shows %g °C", known.ID, shown)
 		}
-		if said := strings.Contains(f.Text(),
-			"shows "+unit.Celsius(shown)+" at 22 °C"); said != (shown > 24) {
+		said := strings.Contains(f.Text(), "shows "+unit.Celsius(shown)+" at 22 °C")
+		if said != (shown > 24) {
 			t.Errorf("%s: at 22 °C it shows %g: %s", known.ID, shown, f.Text())
 		}
 		readAs(in, d)
@@ -175,5 +176,111 @@ func TestNoRepairForTargetsThatGo(t *testing.T) {
 	in.Sheet.New.RatedC.Value, in.Sheet.New.Sensor.RatedC.Value = 500, 500
 	if f := one(t, sensorCurve, in); len(f.Changes) == 0 {
 		t.Errorf("no change: %s", f.Text())
+	}
+}
+
+// What is said of a change, and of there being none.
+func TestFixText(t *testing.T) {
+	bead := healthyInput()
+	platinum := healthyInput()
+	platinum.Sheet.New.Sensor.Kind.Value, platinum.Sheet.New.Sensor.Curve.Value = parser.Platinum, "pt1000"
+	other := curveDef("5", "ntc-100k-4267")
+	note := stubDef
+	note.Note = "for a bed"
+	leaves := func(k float64) misreading { return misreading{rangeK: k} }
+	for _, tt := range []struct {
+		name     string
+		in       *Input
+		fix      repair
+		repaired bool
+		want     string
+	}{
+		{"waits", bead, repair{waits: true}, false,
+			"; up to the highest target that the max temp should leave, it is right"},
+		{"none, of a bead", bead, repair{reason: "why"}, false,
+			"; this firmware has no definition that reads it right: why; put in a sensor that it knows"},
+		{"none, of platinum", platinum, repair{}, false,
+			"; this firmware has no definition that reads it right: none will do for this kind and pull-up; " +
+				"put " +
+				"in an amplifier or a converter chip for it, or another sensor"},
+		{"the one that it has", bead, repair{def: stubDef}, false,
+			"; this firmware has no better definition; put in a sensor that it knows"},
+		{"another that is little better", bead, repair{def: other, leaves: leaves(9)}, false,
+			"; this firmware has no definition that reads it better by half: the best is 5 (ntc-100k-4267), " +
+				"9 K " +
+				"off; put in a sensor that it knows"},
+		{"a custom one", bead, repair{def: parser.SensorDef{Form: parser.FormPoints}, leaves: leaves(9)},
+			false,
+			"; this firmware has no definition that reads it better by half: the best is a custom one, 9 K " +
+				"off; " +
+				"put in a sensor that it knows"},
+		{"right", bead, repair{def: other, leaves: leaves(curveWarnK - 0.1)}, true, ""},
+		{"leaves a little", bead, repair{def: other, leaves: leaves(curveWarnK)}, true,
+			"; the change leaves 2 K"},
+		{"leaves more", bead, repair{def: other, leaves: leaves(9)}, true,
+			"; the change is the best there is and leaves 9 K"},
+		{"leaves some of it", bead, repair{def: other, leaves: leaves(1), partial: true}, true,
+			"; the change is the best there is and leaves 1 K"},
+		{"with a note", bead, repair{def: note, leaves: leaves(9)}, true,
+			"; the change is the best there is and leaves 9 K; definition 11: for a bed"},
+	} {
+		r, ok := newReading(tt.in, 0)
+		if !ok {
+			t.Fatalf("%s: the sheet's sensor has no curve", tt.name)
+		}
+		got := r.fixText(tt.in, tt.fix, tt.repaired)
+		if got != tt.want {
+			t.Errorf("%s:\n%q, want\n%q", tt.name, got, tt.want)
+		}
+	}
+	r, _ := newReading(bead, 0)
+	d := parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 60e3, BetaK: 3950, PullupOhm: 4700}
+	wantSaid(t, Finding{Message: r.offCold(bead, &d)}, "since nothing shows that this firmware reads one")
+	bead.Config = pointsConfig
+	wantSaid(t, Finding{Message: r.offCold(bead, &d)}, "no cubic curve through three points of this sensor")
+	d.R25Ohm = 100e3
+	if text := r.offCold(bead, &d); text != "" {
+		t.Errorf("right when cold: %s", text)
+	}
+}
+
+// A custom definition has the sheet's own three points, or points of its curve,
+// or of platinum a whole table.
+func TestCustomPoints(t *testing.T) {
+	known, _ := sensor.Find("ntc-100k-3950")
+	var points []parser.SensorPoint
+	for _, tempC := range []float64{250, 25, 150, 200} {
+		points = append(points, parser.SensorPoint{TempC: tempC, Ohm: known.Curve.Ohms(tempC)})
+	}
+	in := healthyInput()
+	in.Config = pointsConfig
+	custom := func() parser.SensorDef {
+		r, ok := newReading(in, 0)
+		if !ok {
+			t.Fatal("the sheet's sensor has no curve")
+		}
+		d, err := r.custom(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return d
+	}
+	if d := custom(); d.Form != parser.FormPoints || len(d.Points) != 3 || d.Join == parser.JoinOhm {
+		t.Errorf("of a curve: %+v", d)
+	}
+	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
+	in.Sheet.New.Sensor.Points = given("new.sensor.points", points[:3])
+	if d := custom(); !slices.Equal(d.Points, []parser.SensorPoint{points[1], points[2], points[0]}) {
+		t.Errorf("of three points: %+v", d)
+	}
+	in.Sheet.New.Sensor.Points.Value = points
+	if d := custom(); len(d.Points) != 3 || slices.Contains(d.Points, points[2]) {
+		t.Errorf("of four points: %+v", d)
+	}
+	in.Sheet.New.Sensor.Points = absent("new.sensor.points", []parser.SensorPoint(nil))
+	in.Sheet.New.Sensor.Kind.Value = parser.Platinum
+	in.Sheet.New.Sensor.Curve = given("new.sensor.curve", "pt1000")
+	if d := custom(); d.Join != parser.JoinOhm || len(d.Points) <= 3 || d.Name != "pt1000" {
+		t.Errorf("of platinum: %+v", d)
 	}
 }
