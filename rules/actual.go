@@ -13,7 +13,7 @@ const HotterK = 1
 
 // ActualAtHighestTarget is the temperature of the hotend while the firmware shows
 // its highest target, °C: infinite where the reading falls as the hotend heats,
-// since then no target is ever reached. False where it cannot be told.
+// since then no target is ever reached. False where it is unknown.
 func ActualAtHighestTarget(in *Input) (float64, bool) {
 	target, ok := HighestTarget(in)
 	if !ok && !reversed(in) {
@@ -52,8 +52,8 @@ func amplifierRight(in *Input) bool {
 		return false
 	}
 	right := true
-	told := func(f Finding) { right = right && f.Level < Error }
-	platinumTold(in, d, told)
-	chipTold(in, d, told)
+	observe := func(f Finding) { right = right && f.Level < Error }
+	platinumMismatch(in, d, observe)
+	chipMismatch(in, d, observe)
 	return right
 }

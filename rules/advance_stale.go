@@ -33,7 +33,7 @@ is no formula (common practice, no source).`,
 			names = append(names, string(s.Key)+" "+unit.Figure(s.Value, 3))
 		}
 		if len(names) > 0 {
-			f := Sayf(Note, at, "measure again what was set for the old hotend: %s",
+			f := Findingf(Note, at, "measure again what was set for the old hotend: %s",
 				strings.Join(names[:min(len(names), mostCarried)], ", "))
 			if n := len(names) - mostCarried; n > 0 {
 				f.Message += fmt.Sprintf(" and %d more", n)

@@ -152,15 +152,15 @@ func TestManyFindingsOfARule(t *testing.T) {
 			in.Printer.Remarks = append(in.Printer.Remarks,
 				parser.Remark{Kind: parser.RemarkBroken, Text: "broken"})
 		}
-		told, more := 0, 0
+		listed, more := 0, 0
 		for _, f := range Check(in) {
 			if f.Rule == "config-broken" {
-				told++
+				listed++
 				more += f.More
 			}
 		}
-		if told != min(n, mostOfARule) || told+more != n {
-			t.Errorf("%d findings: %d told, %d more", n, told, more)
+		if listed != min(n, mostOfARule) || listed+more != n {
+			t.Errorf("%d findings: %d told, %d more", n, listed, more)
 		}
 	}
 }

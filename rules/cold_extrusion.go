@@ -29,7 +29,7 @@ Change: the guard on; the temperature up to the limit.`,
 			report(cannotTell(Warning, guard))
 			return
 		case guard.State == parser.Off || guard.Known() && !guard.Value:
-			report(Sayf(Error, placed(guard.At, in.Sheet.New.PrintC.At),
+			report(Findingf(Error, placed(guard.At, in.Sheet.New.PrintC.At),
 				"switch the %s on: cold filament can be pushed, which grinds it or strips the drive",
 				guard.Key).
 				With(values).Change(guard.To(true)))
@@ -54,7 +54,8 @@ Change: the guard on; the temperature up to the limit.`,
 		if least.Value <= in.Sheet.Printer.AmbientC.Value {
 			level, effect = Error, "that is no warmer than the room, so the guard never stops anything"
 		}
-		report(Sayf(level, placed(least.At, in.Sheet.New.PrintC.At), "raise the %s to %s: it is %s, and %s",
+		report(Findingf(level, placed(least.At, in.Sheet.New.PrintC.At),
+			"raise the %s to %s: it is %s, and %s",
 			least.Key, unit.Celsius(limit), unit.Celsius(least.Value), effect).
 			With(values).Change(least.To(limit)))
 	},

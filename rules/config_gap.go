@@ -20,8 +20,8 @@ look.`,
 			return
 		}
 		for _, s := range in.Printer.Settings() {
-			if s.State == parser.Unknown && !in.told[s.Key] {
-				f := Sayf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why).Of(s.Key)
+			if s.State == parser.Unknown && !in.unknowns[s.Key] {
+				f := Findingf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why).Of(s.Key)
 				f.Unknown = s.Key
 				report(f)
 			}

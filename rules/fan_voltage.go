@@ -50,11 +50,11 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.
 		values := Values{"rated_v": rated.Value, "output_v": gets}
 		switch {
 		case off(gets) && gets == output.Value:
-			report(Sayf(Error, rated.At,
+			report(Findingf(Error, rated.At,
 				"fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s; %s",
 				unit.Volts(gets), assumed, unit.Volts(rated.Value), effect).With(values))
 		case off(gets):
-			f := Sayf(Error, placed(power.At, rated.At),
+			f := Findingf(Error, placed(power.At, rated.At),
 				"%s: the heat-break fan is made for %s and gets %s, %s of %s%s; %s",
 				powerAction(power, off(output.Value)), unit.Volts(rated.Value), unit.Volts(gets),
 				unit.Percent(power.Value), unit.Volts(output.Value), assumed, effect).With(values)
@@ -63,7 +63,7 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.
 			}
 			report(f)
 		case output.Value > rated.Value && off(output.Value):
-			report(Sayf(Warning, rated.At, "fit a heat-break fan for %s%s, or feed this one through a "+
+			report(Findingf(Warning, rated.At, "fit a heat-break fan for %s%s, or feed this one through a "+
 				"converter: it is made for %s, which it gets only in the mean, in pulses that not every fan "+
 				"is made for",
 				unit.Volts(output.Value), assumed, unit.Volts(rated.Value)).With(values))

@@ -38,11 +38,12 @@ Values: flow_mm3_s, filament_mm_s. Change: the limit, down to the flow.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Warning, s))
 		case !s.Known() || s.Value <= 0:
-			report(Sayf(Note, flow.At, "set a limit of %s in the slicer, %s of %s filament: the new hotend "+
-				"melts no more, and this configuration has no volumetric limit",
+			report(Findingf(Note, flow.At,
+				"set a limit of %s in the slicer, %s of %s filament: the new hotend "+
+					"melts no more, and this configuration has no volumetric limit",
 				unit.FlowRate(flow.Value), unit.Speed(fast), unit.Millimetres(d)).With(values))
 		case s.Value > flow.Value+rounding:
-			report(Sayf(Warning, placed(s.At, flow.At),
+			report(Findingf(Warning, placed(s.At, flow.At),
 				"lower the %s from %s to %s, %s of %s filament: the new hotend melts no more",
 				s.Key, unit.FlowRate(s.Value), unit.FlowRate(flow.Value), unit.Speed(fast),
 				unit.Millimetres(d)).

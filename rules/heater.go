@@ -23,7 +23,7 @@ func HeaterOf(h *sheet.Heater, supplyV float64) heat.Heater {
 }
 
 // outputs is how many heaters run together on the hotend's command, each like
-// the sheet's. Where that cannot be told it is one; what hangs on it says so.
+// the sheet's. Where that is unknown it is one; what hangs on it says so.
 func outputs(in *Input) float64 {
 	if s := &in.Printer.Hotend.Outputs; s.Known() && s.Value > 1 {
 		return s.Value
@@ -70,7 +70,7 @@ func voltageRatio(h *sheet.Heater, supplyV float64) float64 {
 }
 
 // dutyLimit is the lowest limit of the heater's duty that sheet and
-// configuration give, as a share of full power. A limit that cannot be told
+// configuration give, as a share of full power. A limit that is unknown
 // does not count.
 func dutyLimit(in *Input) float64 {
 	share := in.Sheet.New.Heater.DutyLimit.Value

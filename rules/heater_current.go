@@ -37,7 +37,7 @@ Values: peak_a, limit_a. No change: it is wiring.`,
 			more = ", or " + unit.Amperes(peak*(1+heat.PowerSpread)) + " where it gives " +
 				unit.Percent(heat.PowerSpread) + " more than its label,"
 		}
-		f := Sayf(Error, limit.At,
+		f := Findingf(Error, limit.At,
 			"fit a weaker heater, or drive it through a part rated for the current: it draws up to %s%s, "+
 				"and the output is rated for %s",
 			unit.Amperes(peak), more, unit.Amperes(limit.Value)).

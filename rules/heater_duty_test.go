@@ -30,7 +30,7 @@ func TestHeaterDuty(t *testing.T) {
 	wantValues(t, f, Values{"configured": 0.7, "limit": 0.6})
 	wantChanges(t, f, parser.Change{Key: parser.PowerLimit("loop"), Value: 0.6})
 
-	// A limit that is off limits nothing; one that cannot be told is said.
+	// A limit that is off limits nothing; one that is unknown is said.
 	limits[0] = off[float64](parser.PowerLimit("all"))
 	limits[1] = unknown[float64](parser.PowerLimit("loop"))
 	got := run(t, heaterDuty, in)

@@ -49,11 +49,11 @@ No change: it takes another heater, less flow or a lower temperature.
 		flow := in.Sheet.New.Nozzle.MaxFlowMM3S.Value
 		h := p.Headroom(at, flow)
 		load := heat.Load{Fan: 1, FlowMM3S: flow}
-		trip, trips := holdTrip(p, load, watch, at)
+		trip, trips := dropCheckTrip(p, load, watch, at)
 		values := Values{
 			"at_c": at, "available_w": h.AvailableW, "loss_w": h.LossW, "melt_w": h.MeltW,
 			"headroom":      h.Ratio,
-			"hold_settle_c": finite(p.Settle(p.DutyLimit, load, at)), "hold_trip_s": nil,
+			"hold_settle_c": orNull(p.Settle(p.DutyLimit, load, at)), "hold_trip_s": nil,
 		}
 		if trips {
 			values["hold_trip_s"] = trip
@@ -65,7 +65,8 @@ No change: it takes another heater, less flow or a lower temperature.
 		}
 		r := rangesOf(p, assumed, heat.Loss|heat.LossFan)
 		if level, brief, text := shortOfPower(in, p, h, at); text != "" {
-			if level == Error && r.flips(func(q heat.Plant) bool { return noHold(q.Headroom(at, flow)) }) {
+			if level == Error &&
+				r.flips(func(q heat.Plant) bool { return cannotHold(q.Headroom(at, flow)) }) {
 				level = Warning
 			}
 			switch {
@@ -73,17 +74,17 @@ No change: it takes another heater, less flow or a lower temperature.
 			case missing != nil:
 				text += "; whether the drop check trips cannot be told"
 			default:
-				text += holdText(p, load, watch, at)
+				text += sagText(p, load, watch, at)
 				if s := &in.Printer.Hotend.Watch.SlowsFan; s.State != parser.Absent && s.State != parser.Off {
 					text += "; the firmware slows the part fan as it sinks, so that this is seen in the " +
 						"print and seldom by the drop check"
 				}
 			}
 			text += headroomRange(r, h, at, flow)
-			report(Sayf(level, place, "%s", brief).Explain("%s", text).With(values))
+			report(Findingf(level, place, "%s", brief).Explain("%s", text).With(values))
 		}
 		if brief, text := stalls(rangesOf(p, assumed, heat.LossFan), watch, at); brief != "" {
-			report(Sayf(Warning, place, "%s", brief).Explain("%s", text).With(values))
+			report(Findingf(Warning, place, "%s", brief).Explain("%s", text).With(values))
 		}
 	},
 }
@@ -99,7 +100,7 @@ func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (level L
 	}
 	share := "that is " + unit.Percent(h.Ratio) + " of what is needed"
 	switch {
-	case noHold(h):
+	case cannotHold(h):
 		level = Error
 		brief = fmt.Sprintf("fit a stronger heater, or print cooler: it gives %s at %s, and even with the "+
 			"fan off and nothing extruded the block loses %s",
@@ -127,8 +128,8 @@ func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (level L
 	return level, brief, text
 }
 
-// holdTrip is when the hold watch trips under a load, where there is one.
-func holdTrip(p heat.Plant, l heat.Load, w heat.Watch, at float64) (float64, bool) {
+// dropCheckTrip is when the hold watch trips under a load, where there is one.
+func dropCheckTrip(p heat.Plant, l heat.Load, w heat.Watch, at float64) (float64, bool) {
 	switch {
 	case w.Form == heat.ErrorSumWatch:
 		return w.Sum.HoldTrip(p, l, at)
@@ -138,28 +139,28 @@ func holdTrip(p heat.Plant, l heat.Load, w heat.Watch, at float64) (float64, boo
 	return 0, false
 }
 
-// holdText says what becomes of a hotend that has reached its target when the
+// sagText says what becomes of a hotend that has reached its target when the
 // load comes on.
-func holdText(p heat.Plant, l heat.Load, w heat.Watch, at float64) string {
-	settle := p.Settle(p.DutyLimit, l, at)
-	if settle >= at || w.Form == heat.NoWatch {
+func sagText(p heat.Plant, l heat.Load, w heat.Watch, at float64) string {
+	endC := p.Settle(p.DutyLimit, l, at)
+	if endC >= at || w.Form == heat.NoWatch {
 		return ""
 	}
-	text := "; from its target it sinks to " + unit.Celsius(settle)
-	if s, trips := holdTrip(p, l, w, at); trips {
+	text := "; from its target it sinks to " + unit.Celsius(endC)
+	if s, trips := dropCheckTrip(p, l, w, at); trips {
 		return text + ", and the drop check shuts down after " + unit.Seconds(s)
 	}
 	return text + ", and no check notices"
 }
 
-// noHold reports whether a target cannot be held even with the fan off and
+// cannotHold reports whether a target cannot be held even with the fan off and
 // nothing extruded.
-func noHold(h heat.Headroom) bool { return h.AvailableW < h.LossOffW }
+func cannotHold(h heat.Headroom) bool { return h.AvailableW < h.LossOffW }
 
 // headroomClass sorts headrooms by what is said of them.
 func headroomClass(h heat.Headroom) int {
 	switch {
-	case noHold(h):
+	case cannotHold(h):
 		return 0
 	case h.Ratio < 1:
 		return 1
@@ -181,7 +182,7 @@ func headroomRange(r ranges, h heat.Headroom, at, flow float64) string {
 // unknownHot says that the power at temperature is not known.
 func unknownHot(in *Input, p heat.Plant, at, flow float64) Finding {
 	least := p.WithPower(labelLeast)
-	return Sayf(Warning, in.Sheet.New.Heater.HotW.At,
+	return Findingf(Warning, in.Sheet.New.Heater.HotW.At,
 		"measure this PTC heater hot and give hot_w, two points at least: its power falls as it gets hot, "+
 			"and the sheet gives its label of %s alone",
 		unit.Watts(in.Sheet.New.Heater.RatedW.Value)).

@@ -214,7 +214,7 @@ func TestHeadroomWords(t *testing.T) {
 func TestHeadroomWithoutChecks(t *testing.T) {
 	p, _ := plantOf(worked(270))
 	load := heat.Load{Fan: 1, FlowMM3S: 18}
-	if s, trips := holdTrip(p, load, heat.Watch{Form: heat.WindowWatch}, 270); trips {
+	if s, trips := dropCheckTrip(p, load, heat.Watch{Form: heat.WindowWatch}, 270); trips {
 		t.Errorf("a drop check without a period trips after %v s", s)
 	}
 	in := worked(273)

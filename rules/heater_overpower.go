@@ -26,7 +26,7 @@ var heaterOverpower = &Rule{
 	Check: func(in *Input, report func(Finding)) {
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
 		if ratio := voltageRatio(h, supply); ratio > overpowerRatio+rounding {
-			report(Sayf(Error, h.RatedV.At,
+			report(Findingf(Error, h.RatedV.At,
 				"fit a heater for %s, or correct the sheet: one of %s at %s gives %s there, %s times its "+
 					"rating, and can overheat whatever the firmware does",
 				unit.Volts(supply), unit.Watts(h.RatedW.Value), unit.Volts(h.RatedV.Value),

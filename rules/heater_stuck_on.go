@@ -38,7 +38,7 @@ Values: equilibrium_c (not above 500). No change.`,
 			remedy = "fit an independent cut-off below that rating, this one is at " +
 				unit.Celsius(cutoff.Value)
 		}
-		f := Sayf(Note, in.Sheet.New.Heater.RatedW.At,
+		f := Findingf(Note, in.Sheet.New.Heater.RatedW.At,
 			"%s: if it stays on by a fault, this heater takes the block %s, past the %s of the %s",
 			remedy, end.Text(), unit.Celsius(weakest.C), weakest.By).
 			Explain("no firmware can stop that; a thermal fuse on the block will do; the figure is an upper "+

@@ -13,7 +13,7 @@ var heaterUnderpower = &Rule{
 	Check: func(in *Input, report func(Finding)) {
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
 		if ratio := voltageRatio(h, supply); ratio < underpowerRatio-rounding {
-			report(Sayf(Warning, h.RatedV.At,
+			report(Findingf(Warning, h.RatedV.At,
 				"fit a heater for %s, or correct the sheet: one of %s at %s gives only %s there, heats "+
 					"slowly and may not hold the temperature",
 				unit.Volts(supply), unit.Watts(h.RatedW.Value), unit.Volts(h.RatedV.Value),

@@ -11,13 +11,13 @@ import (
 	"preflash/rules/unit"
 )
 
-// steps is what the loop in force does on the new hotend, over every way in
+// steps is what the configured loop does on the new hotend, over every way in
 // which it may run.
 type steps struct {
 	ranges
 	watch heat.Watch
 	atC   float64
-	tripC float64 // where the firmware shuts down; infinite where that cannot be told
+	tripC float64 // where the firmware shuts down; infinite where that is unknown
 	cases []stepCase
 	worst *stepCase
 }
@@ -47,7 +47,7 @@ func stepTarget(in *Input) (atC, tripC float64) {
 	if !ok {
 		return atC, tripC
 	}
-	c = c.settled(&in.Sheet.New)
+	c = c.afterChanges(&in.Sheet.New)
 	return min(atC, c.reachC()), c.tripC()
 }
 
@@ -57,7 +57,7 @@ func stepOf(in *Input) *steps {
 	p, assumed := plantOf(in)
 	p.Beyond = heat.Flat                                                    // too much power is what matters
 	s := steps{ranges: rangesOf(p, assumed, heat.AllFigures&^heat.LossFan)} // the part fan is off
-	// one that cannot be told is another rule's finding
+	// one that is unknown is another rule's finding
 	s.watch, _ = watchOf(in)
 	if s.atC, s.tripC = stepTarget(in); s.atC <= p.AmbientC {
 		return nil

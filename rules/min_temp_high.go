@@ -42,7 +42,7 @@ No change: the owner knows how cold the room gets.`,
 		if s.Least > 0 {
 			lower = "no lower than " + unit.Celsius(s.Least) + ", which the firmware demands with this sensor"
 		}
-		report(Sayf(Error, placed(s.At, ambient.At), "set the %s %s: it is %s, the room has %s, and %s",
+		report(Findingf(Error, placed(s.At, ambient.At), "set the %s %s: it is %s, the room has %s, and %s",
 			s.Key, lower, unit.Celsius(s.Value), orAssumed(unit.Celsius(ambient.Value), *ambient), effect).
 			With(Values{"min_temp_c": s.Value, "ambient_c": ambient.Value}))
 	},

@@ -39,7 +39,7 @@ func SensorBand(in *Input, real *sensor.Circuit, tempC float64) float64 {
 }
 
 // HighestTarget is the highest temperature that the firmware lets a user ask
-// for, °C; false where it cannot be told.
+// for, °C; false where it is unknown.
 func HighestTarget(in *Input) (float64, bool) {
 	c, ok := ceilingOf(in, func(Finding) {})
 	return c.targetC(), ok
@@ -86,7 +86,7 @@ func LoopStep(in *Input, loop heat.Loop) (targetC float64, r heat.Response, samp
 }
 
 // Watch is the hotend's runaway protection as far as it is on; false where a
-// figure of it cannot be told.
+// figure of it is unknown.
 func Watch(in *Input) (heat.Watch, bool) {
 	w, missing := watchOf(in)
 	return w, missing == nil

@@ -24,7 +24,7 @@ Values: configured_mm, diameter_mm. Change: the diameter.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Warning, s))
 		case s.Known() && math.Abs(s.Value-nozzle.Value) > rounding:
-			f := Sayf(Warning, placed(s.At, nozzle.At),
+			f := Findingf(Warning, placed(s.At, nozzle.At),
 				"set the %s to %s, here and in the slicer: that is the new nozzle, and the configuration "+
 					"says %s",
 				s.Key, unit.Millimetres(nozzle.Value), unit.Millimetres(s.Value))

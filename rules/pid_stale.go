@@ -42,8 +42,9 @@ console steps of a tune.`,
 		case l.Control.Value == parser.ControlPID:
 			gainsStale(in, report)
 		case l.Control.Value == parser.ControlModel && in.Sheet.Tuned == nil:
-			report(Sayf(Warning, l.Control.At, "measure the heater model on the new hotend%s: the one in "+
-				"the configuration belongs to the old",
+			report(Findingf(Warning, l.Control.At,
+				"measure the heater model on the new hotend%s: the one in "+
+					"the configuration belongs to the old",
 				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool},
 					parser.ModelPower)))
 		}
@@ -92,7 +93,7 @@ func gainsStale(in *Input, report func(Finding)) {
 		text += s.brief()
 		more += s.text(in)
 	}
-	report(Sayf(level, l.Kp.At, "%s", text).Explain("%s", more).With(figures))
+	report(Findingf(level, l.Kp.At, "%s", text).Explain("%s", more).With(figures))
 }
 
 func near(a, b float64) bool {

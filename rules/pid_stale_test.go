@@ -140,7 +140,7 @@ func TestPIDStaleKeepsToItsTargets(t *testing.T) {
 	wantSaid(t, f, "overshoots 240 °C")
 }
 
-// The sheet's limit of the duty may not be in force yet: the worse one counts.
+// The sheet's limit of the duty may not be configured yet: the worse one counts.
 func TestPIDStaleDutyInForce(t *testing.T) {
 	in := healthyInput()
 	gainsOf(in, 60, 5, 0)
@@ -150,11 +150,11 @@ func TestPIDStaleDutyInForce(t *testing.T) {
 		in.Printer.Hotend.Loop.PowerLimits[i].Value = 0.5
 	}
 	if after := one(t, pidStale, in).Values["overshoot_c"].(float64); before <= after {
-		t.Errorf("with full power in force %.2f K, with the limit %.2f K", before, after)
+		t.Errorf("with full power configured %.2f K, with the limit %.2f K", before, after)
 	}
 }
 
-// A loop that swings without end is told no time, but how far and how fast.
+// A loop that swings without end gets no time, but how far and how fast.
 func TestPIDStaleSwing(t *testing.T) {
 	in := healthyInput()
 	gainsOf(in, 120, 40, 0)

@@ -112,7 +112,7 @@ type loopCase struct {
 }
 
 // loopsOf gives every way in which the configuration's loop may run, at the
-// power limits in force now and, where another is due, after this run.
+// configured power limits and, where another is due, after this run.
 func loopsOf(in *Input) []loopCase {
 	variants := in.Printer.Hotend.Loop.Variants
 	if len(variants) == 0 {
@@ -177,7 +177,7 @@ func loopOf(in *Input, v parser.LoopVariant) heat.Loop {
 }
 
 // watchOf gives the hotend's runaway protection as far as it is on; the
-// setting is one that cannot be told.
+// setting is one that is unknown.
 func watchOf(in *Input) (heat.Watch, *parser.Setting[float64]) {
 	w := &in.Printer.Hotend.Watch
 	if !w.On.Known() || !w.On.Value {

@@ -64,7 +64,7 @@ func TestLoopOf(t *testing.T) {
 }
 
 // Generations differ in the limit below the range; the sheet's limit, which is
-// not yet in force, makes a case of its own.
+// not yet configured, makes a case of its own.
 func TestLoopsOf(t *testing.T) {
 	in := healthyInput()
 	l := &in.Printer.Hotend.Loop

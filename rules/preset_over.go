@@ -36,14 +36,14 @@ there.`,
 			return
 		}
 		if raised && auto.Value > c.targetC()+rounding {
-			report(Sayf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At),
+			report(Findingf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At),
 				"know that the %s is %s, and the firmware takes targets up to %s: there it stops",
 				auto.Key, unit.Celsius(auto.Value), unit.Celsius(c.targetC())).
 				With(Values{"preset_c": auto.Value, "target_limit_c": c.targetC()}))
 		}
 		later := c
 		if !in.NoSheet {
-			later = c.settled(&in.Sheet.New)
+			later = c.afterChanges(&in.Sheet.New)
 		}
 		if to, changed := in.Changed[parser.MaxTemp].(float64); later.maxC > c.maxC &&
 			!(changed && to > c.maxC) {
@@ -56,7 +56,7 @@ there.`,
 				report(cannotTell(Warning, s))
 			case !s.Known() || s.Value <= c.targetC()+rounding:
 			default:
-				f := Sayf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "").
+				f := Findingf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "").
 					Of(s.Key).With(Values{"preset_c": s.Value, "target_limit_c": c.targetC()})
 				action, which := "", string(s.Key)
 				limit := math.Floor(later.targetC() + rounding)

@@ -207,9 +207,9 @@ func tableTopC(in *Input) float64 {
 	return top
 }
 
-// settled is the ceiling once temp-ceiling and temp-reach have made their
+// afterChanges is the ceiling once temp-ceiling and temp-reach have made their
 // changes.
-func (c ceiling) settled(h *sheet.Hotend) ceiling {
+func (c ceiling) afterChanges(h *sheet.Hotend) ceiling {
 	highest := c.highest(weakestRating(h))
 	needed := c.neededMaxTemp(h.PrintC.Value[1])
 	switch {

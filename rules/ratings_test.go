@@ -68,7 +68,7 @@ func TestCeiling(t *testing.T) {
 	} {
 		h.RatedC.Value, h.Sensor.RatedC.Value, h.PrintC.Value[1] = tt.rated, tt.rated, tt.top
 		c := ceiling{maxC: tt.maxC, marginK: 15, tableC: math.Inf(1), buildsC: math.Inf(1)}
-		if got := c.settled(&h).maxC; got != tt.want {
+		if got := c.afterChanges(&h).maxC; got != tt.want {
 			t.Errorf("max temp %v, rated %v, top %v °C: %v, want %v", tt.maxC, tt.rated, tt.top, got, tt.want)
 		}
 	}

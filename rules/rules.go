@@ -61,8 +61,8 @@ type Input struct {
 	// Changed holds what the findings so far would change, and to what.
 	Changed map[parser.Key]any
 
-	told  map[parser.Key]bool // settings that a rule said it could not tell
-	rules []*Rule             // what runs; not All(), which would refer to itself
+	unknowns map[parser.Key]bool // settings that a rule said it could not tell
+	rules    []*Rule             // what runs; not All(), which would refer to itself
 
 	waivers *waivers
 }
@@ -88,10 +88,10 @@ type Finding struct {
 	Waived  string          // the reason, where a waiver covers it
 	More    int             // further findings of this rule and level, which are only counted
 	// Same, where it is not empty, is what the finding is about apart from the
-	// printer: of printers with the same, only the first one is told.
+	// printer: of printers with the same, only the first one is listed.
 	Same string
 
-	Unknown parser.Key   // the setting that could not be told, if that is what it says
+	Unknown parser.Key   // the setting that is unknown, if that is what it says
 	Cause   parser.Cause // then what that hangs on, as far as it is known
 }
 
@@ -109,8 +109,8 @@ func (v Values) Clone() Values {
 	return v
 }
 
-// Sayf starts a finding at a place.
-func Sayf(level Level, at parser.Span, format string, args ...any) Finding {
+// Findingf starts a finding at a place.
+func Findingf(level Level, at parser.Span, format string, args ...any) Finding {
 	return Finding{Level: level, At: at, Message: fmt.Sprintf(format, args...)}
 }
 

@@ -71,7 +71,7 @@ is not modelled, the limit itself.`,
 		if s := &p.Limits.HaltGrace; s.State == parser.Unknown {
 			report(cannotTell(Warning, s))
 		} else if s.Known() && s.Value > 0 {
-			report(Sayf(Warning, s.At, "remove the %s of %s: the first bad reading switches the heaters "+
+			report(Findingf(Warning, s.At, "remove the %s of %s: the first bad reading switches the heaters "+
 				"off, most faults are not met again, and the printer cools without a halt or a word", s.Key,
 				unit.Seconds(s.Value)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": 0.0}))
@@ -120,8 +120,8 @@ func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, r
 		tooWide(&w.RiseWindowS, limit.riseWindowS, func() float64 { return to().RiseWindowS }, unit.Seconds,
 			blind, report)
 		if s := &w.RiseC; s.Known() && s.Value > 0 && s.Value < limit.riseC {
-			report(Sayf(Error, s.At, "raise the %s: it is %s, below %s, and noise alone can satisfy it",
-				s.Key, rise(s.Value), rise(limit.riseC)).
+			report(Findingf(Error, s.At, "raise the %s: it is %s, below %s, and noise alone can satisfy it",
+				s.Key, riseText(s.Value), riseText(limit.riseC)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit.riseC}).
 				Of(s.Key).Bad(figureOf(s)).Change(s.To(to().RiseC)))
 		}
@@ -154,7 +154,7 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 	if w.RiseC.Value > s.Value {
 		s = &w.RiseC
 	}
-	report(Sayf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)),
+	report(Findingf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)),
 		"lower the %s of %s: for a target of %s the heating check is armed only below %s, and the room has "+
 			"%s, so it never looks",
 		s.Key, unit.Kelvin(s.Value), unit.Celsius(low), unit.Celsius(armed), unit.Celsius(room)).
@@ -174,11 +174,12 @@ func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 		report(cannotTell(Warning, s))
 	case !s.Known():
 	case l.AutoAlways:
-		report(Sayf(Error, s.At, "switch the automatic target off: the firmware raises every target with "+
-			"the speed of the filament, and with each the heating check starts anew and never trips").
+		report(Findingf(Error, s.At,
+			"switch the automatic target off: the firmware raises every target with "+
+				"the speed of the filament, and with each the heating check starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}).Of(s.Key))
 	default:
-		report(Sayf(Note, s.At, "let no print ask for the automatic target, or switch it off: while one "+
+		report(Findingf(Note, s.At, "let no print ask for the automatic target, or switch it off: while one "+
 			"does, the heating check starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
 	}
@@ -193,7 +194,7 @@ func tooWide(s *parser.Setting[float64], limit float64, to func() float64, unit 
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
 	case s.Value > max(limit, s.Least):
-		report(Sayf(Error, s.At, "lower the %s: it is %s, above %s, and %s", s.Key, unit(s.Value),
+		report(Findingf(Error, s.At, "lower the %s: it is %s, above %s, and %s", s.Key, unit(s.Value),
 			unit(limit), why).
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit}).
 			Of(s.Key).Bad(figureOf(s)).Change(s.To(max(to(), s.Least))))

@@ -31,7 +31,7 @@ var runawayOff = &Rule{
 	Check: func(in *Input, report func(Finding)) {
 		watchOff("hotend", &in.Printer.Hotend.Watch, report)
 		if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlOpen {
-			report(Sayf(Error, placed(c.At, sensorAt(in)),
+			report(Findingf(Error, placed(c.At, sensorAt(in)),
 				"remove the option that opens the control loop: the target is written to the heater's "+
 					"output as a number, and nothing controls the temperature"))
 		}
@@ -40,7 +40,7 @@ var runawayOff = &Rule{
 		case s.State == parser.Unknown:
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
-			report(Sayf(Error, placed(s.At, sensorAt(in)),
+			report(Findingf(Error, placed(s.At, sensorAt(in)),
 				"remove the option that ignores the sensor's converter chip: neither min nor max temp "+
 					"trips, whatever it reads"))
 		}
@@ -75,8 +75,9 @@ Source: common practice, no source. Change: the watchdog on.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
-			report(Sayf(Error, s.At, "switch the %s on: a program that hangs leaves the heater's output as "+
-				"it is, and nothing checks it any more", s.Key).
+			report(Findingf(Error, s.At,
+				"switch the %s on: a program that hangs leaves the heater's output as "+
+					"it is, and nothing checks it any more", s.Key).
 				Change(s.To(true)))
 		}
 	},
@@ -88,15 +89,16 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	}
 	hasRise := w.Form != parser.WatchWindow || w.RiseWindowS.State != parser.Absent
 	if !hasRise {
-		report(Sayf(Warning, w.On.At, "consider a newer firmware: this one has no heating check for the %s, "+
-			"and while it heats up, a loose sensor would not be noticed", heater).Of(w.RiseOn.Key))
+		report(Findingf(Warning, w.On.At,
+			"consider a newer firmware: this one has no heating check for the %s, "+
+				"and while it heats up, a loose sensor would not be noticed", heater).Of(w.RiseOn.Key))
 	}
 	switch {
 	case w.On.State == parser.Unknown:
 		report(cannotTell(Error, &w.On))
 		return
 	case !w.On.Value || w.On.State == parser.Off:
-		f := Sayf(Error, w.On.At, "switch the runaway protection of the %s on: it is off, and a loose "+
+		f := Findingf(Error, w.On.At, "switch the runaway protection of the %s on: it is off, and a loose "+
 			"sensor or a heater that stays on would not be noticed", heater).Of(w.On.Key)
 		if w.CanTurnOn {
 			f = f.Change(w.On.To(true))
@@ -115,8 +117,9 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseOn.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseOn))
 	case !w.RiseOn.Value || w.RiseOn.State == parser.Off:
-		report(Sayf(Error, w.RiseOn.At, "switch the heating check of the %s on: while it heats up, a loose "+
-			"sensor would not be noticed", heater).
+		report(Findingf(Error, w.RiseOn.At,
+			"switch the heating check of the %s on: while it heats up, a loose "+
+				"sensor would not be noticed", heater).
 			Of(w.RiseOn.Key).Change(w.RiseOn.To(true)))
 		return
 	}
@@ -124,7 +127,7 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseC.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseC))
 	case w.RiseC.Value <= 0:
-		report(Sayf(Error, w.RiseC.At, "raise the %s: %s can never trip the heating check", w.RiseC.Key,
+		report(Findingf(Error, w.RiseC.At, "raise the %s: %s can never trip the heating check", w.RiseC.Key,
 			unit.Kelvin(w.RiseC.Value)).
 			Of(w.RiseC.Key).Change(w.RiseC.To(w.Usual.RiseC)))
 	}

@@ -44,7 +44,7 @@ rounded up, never past what runaway-loose allows (120 s, 360 °C·s); none where
 that is not enough.`,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
-		holdTight(&in.Printer.Hotend.Watch, report)
+		dropCheckTight(&in.Printer.Hotend.Watch, report)
 		watch, missing := watchOf(in)
 		switch {
 		case missing != nil:
@@ -56,14 +56,14 @@ that is not enough.`,
 	},
 }
 
-// holdTight reports a hold period of nothing where that is no switch: the
+// dropCheckTight reports a hold period of nothing where that is no switch: the
 // first reading below the band shuts the heater down.
-func holdTight(w *parser.Watch, report func(Finding)) {
+func dropCheckTight(w *parser.Watch, report func(Finding)) {
 	s := &w.HoldPeriodS
 	if w.Form != parser.WatchWindow || !w.On.Known() || !w.On.Value || !s.Known() || s.Value > 0 {
 		return
 	}
-	report(Sayf(Warning, placed(s.At, w.On.At),
+	report(Findingf(Warning, placed(s.At, w.On.At),
 		"set the %s to %s: at %s the first dip of more than %s below the target shuts a healthy heater down",
 		s.Key, unit.Seconds(w.Usual.HoldPeriodS), unit.Seconds(s.Value), unit.Kelvin(w.HysteresisC.Value)).
 		Of(s.Key).Change(s.To(w.Usual.HoldPeriodS)))
@@ -125,7 +125,7 @@ func (t *tight) rise() Finding {
 		heat.PredictRise(t.plant, heat.Load{}, w, t.atC)
 	short := fmt.Sprintf("near %s a healthy hotend rises by %s in the %s of the heating check, and %s are "+
 		"required",
-		unit.Celsius(t.atC), rise(full.LeastC()), unit.Seconds(w.WindowS), rise(w.RiseC))
+		unit.Celsius(t.atC), riseText(full.LeastC()), unit.Seconds(w.WindowS), riseText(w.RiseC))
 	text := fmt.Sprintf("with the part fan full it is shut down%s%s",
 		inShare(heat.TripShare(t.plant, heat.FanFull, w, t.atC)), fanOffToo(off.Trips(w)))
 	least, most := t.span(func(q heat.Plant) float64 {
@@ -155,7 +155,7 @@ func (t *tight) sum() Finding {
 	return Finding{Message: short, Detail: text, Values: Values{
 		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": t.atC,
 		"predicted_rise_c": nil, "predicted_rise_off_c": nil,
-		"error_sum": finite(full.MostCS), "error_limit": w.LimitCS,
+		"error_sum": orNull(full.MostCS), "error_limit": w.LimitCS,
 	}}
 }
 
@@ -205,18 +205,18 @@ func (t *tight) widened(f Finding) Finding {
 const usualRoomC = 22
 
 // blame says what keeps any watch from being wide enough, and up to which
-// temperature the one in force holds.
+// temperature the configured one is wide enough.
 func (t *tight) blame() string {
 	var text string
-	holds := func(p heat.Plant) bool {
+	suffices := func(p heat.Plant) bool {
 		return heat.Widen(p, heat.FanFull, t.watch, t.atC, hotendBounds).Holds
 	}
 	unlimited, warm := t.plant, t.plant
 	unlimited.DutyLimit, warm.AmbientC = 1, usualRoomC
 	switch {
-	case t.plant.DutyLimit < 1 && holds(unlimited):
+	case t.plant.DutyLimit < 1 && suffices(unlimited):
 		text = ": the power limit of " + unit.Percent(t.plant.DutyLimit) + " is to blame"
-	case t.plant.AmbientC < usualRoomC && holds(warm):
+	case t.plant.AmbientC < usualRoomC && suffices(warm):
 		text = ": the room at " + unit.Celsius(t.plant.AmbientC) + " is to blame"
 	default:
 		text = ": the heater is too weak for this temperature"

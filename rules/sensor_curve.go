@@ -87,7 +87,7 @@ goes down with it. A wrong pull-up that is a setting of its own is changed too.`
 			return
 		}
 		fix, repaired := r.repair(in, believed)
-		f := Sayf(m.level, sensorAt(in), "%s: %s", curveAction(fix, repaired), r.brief(m)).
+		f := Findingf(m.level, sensorAt(in), "%s: %s", curveAction(fix, repaired), r.brief(m)).
 			Explain("%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial, f.Harm = repaired && fix.partial, m.harm()
 		f = f.With(r.values(m)).Bad(r.figure(believed)).Change(fix.changes...)
@@ -99,7 +99,7 @@ goes down with it. A wrong pull-up that is a setting of its own is changed too.`
 }
 
 // lowered adds to a change of the definition the max temp that goes with it,
-// where the one in force would take the hotend past its rating, or would not
+// where the configured one would take the hotend past its rating, or would not
 // build with the table.
 func lowered(in *Input, f Finding, fix repair) Finding {
 	c, ok := ceilingOf(in, func(Finding) {})
@@ -117,11 +117,11 @@ func lowered(in *Input, f Finding, fix repair) Finding {
 	return f.Change(in.Printer.Limits.MaxTemp.To(highest))
 }
 
-// reading is the real sensor and what is asked of it.
+// reading is the real sensor and what the sheet demands of it.
 type reading struct {
 	sensor.Demand
 	ratedC float64 // of the weakest part
-	limitC float64 // the highest target; NaN where it cannot be told
+	limitC float64 // the highest target; NaN where it is unknown
 	bandK  float64
 }
 
@@ -342,8 +342,9 @@ func (r *reading) unsaid(in *Input, believed []*sensor.Circuit) Finding {
 	m := usual.judge(believed)
 	own := r.judge(believed)
 	made, common := unit.Ohms(r.Real.PullupOhm), unit.Ohms(sensor.UsualPullupOhm)
-	f := Sayf(Warning, sensorAt(in), "give printer.pullup_ohm: the definition %s is made for a pull-up of "+
-		"%s; on %s, %s shown would be %s at the nozzle, %s",
+	f := Findingf(Warning, sensorAt(in),
+		"give printer.pullup_ohm: the definition %s is made for a pull-up of "+
+			"%s; on %s, %s shown would be %s at the nozzle, %s",
 		definition(&in.Printer.Hotend.Sensor.Value), made, common, unit.Celsius(r.HighC),
 		unit.Celsius(m.actualC), hotter(m.actualC-r.HighC))
 	text := "the sheet does not say what the board has"

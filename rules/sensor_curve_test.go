@@ -255,7 +255,7 @@ func TestSensorCurveProposalsHold(t *testing.T) {
 }
 
 // A definition by which an open sensor would read a temperature that passes for
-// a good one is not proposed, where the one in force is not such.
+// a good one is not proposed, where the configured one is not such.
 func TestSensorCurveMakesNoBlindSensor(t *testing.T) {
 	blind := func() *Input {
 		in := healthyInput()
@@ -407,7 +407,7 @@ func TestSensorCurvePullupUnsaid(t *testing.T) {
 	}
 }
 
-// Hotter than shown and above a rating is told whatever the sensor's own band.
+// Hotter than shown and above a rating is reported whatever the sensor's own band.
 func TestSensorCurveAboveRating(t *testing.T) {
 	in := healthyInput()
 	readAs(in, curveDef("1", "ntc-100k-4092")) // 2.4 K hotter than shown at 200 °C

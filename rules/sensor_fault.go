@@ -34,7 +34,7 @@ Source: common practice, no source.`,
 			return
 		}
 		if !in.Printer.Hotend.Sensor.Known() {
-			return // sensor-curve says that it cannot be told
+			return // sensor-curve says that it is unknown
 		}
 		all, err := believedCircuits(in)
 		if err != nil {
@@ -68,7 +68,7 @@ Source: common practice, no source.`,
 		if unseen == nil {
 			return
 		}
-		f := Sayf(Error, placed(at, sensorAt(in)),
+		f := Findingf(Error, placed(at, sensorAt(in)),
 			"%s, and the firmware trips %s: the fault goes unseen and the heater stays on",
 			strings.Join(unseen, "; "), l)
 		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
@@ -80,15 +80,15 @@ Source: common practice, no source.`,
 		} else {
 			f.Message = "correct the sensor definition, or look at the board: " + f.Message
 		}
-		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC),
-			"trip_c": finite(l.tripC)}))
+		report(f.With(Values{"open_c": open, "short_c": short, "min_c": orNull(l.minC),
+			"trip_c": orNull(l.tripC)}))
 	},
 }
 
 // withoutTrips is the finding of a definition that the firmware holds against
 // neither limit.
 func withoutTrips(in *Input) Finding {
-	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)),
+	return Findingf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)),
 		"fit a converter chip, or a sensor whose definition is a table: with definition %s the firmware "+
 			"looks at neither min nor max temp, a broken sensor trips nothing, and only the runaway "+
 			"protection is left",
@@ -101,7 +101,7 @@ func withoutTrips(in *Input) Finding {
 type faultLimits struct {
 	minC, tripC float64
 	converter   sensor.Converter
-	cannotTell  *parser.Setting[float64] // the limit that cannot be told
+	cannotTell  *parser.Setting[float64] // the limit that is unknown
 }
 
 func limitsOf(in *Input) faultLimits {

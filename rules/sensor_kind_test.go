@@ -37,7 +37,7 @@ func TestSensorKind(t *testing.T) {
 }
 
 // A chip for platinum is told the sensor's resistance.
-func TestSensorKindPlatinumTold(t *testing.T) {
+func TestSensorKindPlatinumMismatch(t *testing.T) {
 	tests := []struct {
 		r0Ohm float64
 		curve string
@@ -112,7 +112,7 @@ func TestSensorKindCannotTell(t *testing.T) {
 }
 
 // What a chip is told besides can only be looked up at the board.
-func TestSensorKindAmplifierTold(t *testing.T) {
+func TestSensorKindAmplifierNote(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple,
 		Name: "x", Note: "the chip is told of type J"}

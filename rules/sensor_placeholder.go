@@ -38,7 +38,7 @@ func dummyOf(in *Input, h parser.Heater, report func(Finding)) {
 		if !ok || s.State != parser.Set || d.Form != parser.FormPlaceholder {
 			continue
 		}
-		report(Sayf(Warning, placed(s.At, sensorAt(in)),
+		report(Findingf(Warning, placed(s.At, sensorAt(in)),
 			"see that no heater is on the output of %s, or name its sensor: definition %s is a dummy that "+
 				"always reads %s, whatever is hot",
 			h.Name, definition(&d), unit.Celsius(d.FixedC)).Of(s.Key.Of(h.Name)))
@@ -51,8 +51,9 @@ func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report
 		report(cannotTell(Error, s))
 	case s.State == parser.Off || s.Value.Form != parser.FormPlaceholder:
 	default:
-		f := Sayf(Error, placed(s.At, sensorAt(in)), "give the %s the definition of its real sensor: it has "+
-			"a dummy (%s) that always reads %s, and nothing stops the heater",
+		f := Findingf(Error, placed(s.At, sensorAt(in)),
+			"give the %s the definition of its real sensor: it has "+
+				"a dummy (%s) that always reads %s, and nothing stops the heater",
 			heater, definition(&s.Value), unit.Celsius(s.Value.FixedC)).
 			Explain("the firmware cannot see how hot it is").Of(s.Key)
 		if s == &in.Printer.Hotend.Sensor {

@@ -7,7 +7,7 @@ import (
 	"preflash/rules/sensor"
 )
 
-// How a misreading is told, in brief and in full.
+// How a misreading is worded, in brief and in full.
 func TestMisreadingWords(t *testing.T) {
 	in := healthyInput() // 3950, printing from 190 to 260 °C
 	r, ok := newReading(in, 0)

@@ -32,7 +32,7 @@ type repair struct {
 // repair returns the smallest changes that leave at most half of an error and
 // little of it; false where there are none.
 func (r *reading) repair(in *Input, believed []*sensor.Circuit) (repair, bool) {
-	r = r.settled(in)
+	r = r.afterChanges(in)
 	m := r.judge(believed)
 	if !m.wrong() {
 		return repair{waits: true}, false
@@ -64,16 +64,16 @@ func (r *reading) repair(in *Input, believed []*sensor.Circuit) (repair, bool) {
 	return fix, true
 }
 
-// settled is what is asked of the sensor once the max temp is where its ratings
+// afterChanges is what the sheet demands of the sensor once the max temp is where its ratings
 // and print_c want it: a definition is not chosen for targets that go.
-func (r *reading) settled(in *Input) *reading {
+func (r *reading) afterChanges(in *Input) *reading {
 	c, ok := ceilingOf(in, func(Finding) {})
 	if !ok {
 		return r
 	}
-	c.buildsC = math.Inf(1) // of the definition in force
+	c.buildsC = math.Inf(1) // of the configured definition
 	after := *r
-	after.limitC = c.settled(&in.Sheet.New).targetC()
+	after.limitC = c.afterChanges(&in.Sheet.New).targetC()
 	after.TopC = max(after.HighC, after.limitC)
 	return &after
 }
@@ -81,13 +81,13 @@ func (r *reading) settled(in *Input) *reading {
 // best is the definition of the sheet's sensor that the firmware should have:
 // one that it carries, else a custom one, else the better of the two that leave
 // more than they should. Its form is FormUnknown where there is none. One that
-// would hide a broken sensor, where the definition in force does not, is passed
+// would hide a broken sensor, where the configured definition does not, is passed
 // over.
 func (r *reading) best(in *Input) repair {
-	r = r.settled(in)
+	r = r.afterChanges(in)
 	limits := limitsOf(in)
-	inForce, err := believedCircuits(in)
-	mayBeBlind := err == nil && limits.blind(inForce)
+	configured, err := believedCircuits(in)
+	mayBeBlind := err == nil && limits.blind(configured)
 	seen := func(c sensor.Candidate) bool { return mayBeBlind || !limits.blind(c.Believed) }
 	var able []parser.SensorDef
 	for _, d := range in.Config.Definitions() {

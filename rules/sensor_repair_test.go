@@ -200,13 +200,15 @@ func TestFixText(t *testing.T) {
 		{"none, of a bead", bead, repair{reason: "why"}, false,
 			"; this firmware has no definition that reads it right: why; put in a sensor that it knows"},
 		{"none, of platinum", platinum, repair{}, false,
-			"; this firmware has no definition that reads it right: none will do for this kind and pull-up; " +
+			"; this firmware has no definition that reads it right: none will do for this kind and " +
+				"pull-up; " +
 				"put " +
 				"in an amplifier or a converter chip for it, or another sensor"},
 		{"the one that it has", bead, repair{def: stubDef}, false,
 			"; this firmware has no better definition; put in a sensor that it knows"},
 		{"another that is little better", bead, repair{def: other, leaves: leaves(9)}, false,
-			"; this firmware has no definition that reads it better by half: the best is 5 (ntc-100k-4267), " +
+			"; this firmware has no definition that reads it better by half: the best is 5 " +
+				"(ntc-100k-4267), " +
 				"9 K " +
 				"off; put in a sensor that it knows"},
 		{"a custom one", bead, repair{def: parser.SensorDef{Form: parser.FormPoints}, leaves: leaves(9)},

@@ -24,7 +24,8 @@ new amplifier or thermocouple cannot be told from here.`,
 		want := &in.Sheet.New.Sensor
 		if sensor.HasCurve(want.Kind.Value) {
 			if _, err := sensor.OfSheet(want); err != nil {
-				report(Sayf(Error, sheetCurveAt(want), "correct the sheet's sensor, it is not recognised: %v",
+				report(Findingf(Error, sheetCurveAt(want),
+					"correct the sheet's sensor, it is not recognised: %v",
 					err).Of("sheet"))
 			}
 		}
@@ -34,8 +35,9 @@ new amplifier or thermocouple cannot be told from here.`,
 		}
 		d := &s.Value
 		if corrected := correction(d); corrected != "" {
-			report(Sayf(Warning, sensorAt(in), "compare with a thermometer before the first print, or take "+
-				"it out: the amplifier's reading is %s, which belonged to the old amplifier and thermocouple",
+			report(Findingf(Warning, sensorAt(in),
+				"compare with a thermometer before the first print, or take "+
+					"it out: the amplifier's reading is %s, which belonged to the old amplifier and thermocouple",
 				corrected))
 		}
 		switch d.Form {
@@ -44,11 +46,12 @@ new amplifier or thermocouple cannot be told from here.`,
 			if why == "" {
 				why = "what it makes of the new sensor is unknown"
 			}
-			report(Sayf(Error, sensorAt(in), "replace the sensor definition %s, it is not recognised: %s",
+			report(Findingf(Error, sensorAt(in), "replace the sensor definition %s, it is not recognised: %s",
 				definition(d), why))
 		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
 			if _, err := sensor.OfDefs(d); err != nil {
-				report(Sayf(Error, sensorAt(in), "replace the sensor definition %s, it is not recognised: %v",
+				report(Findingf(Error, sensorAt(in),
+					"replace the sensor definition %s, it is not recognised: %v",
 					definition(d), err))
 			}
 		}

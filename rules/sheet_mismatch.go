@@ -22,7 +22,7 @@ cannot be read then.`,
 			if at.IsZero() {
 				at = in.Sheet.Printer.Tool.At
 			}
-			report(Sayf(Error, at, "%s", r.Text))
+			report(Findingf(Error, at, "%s", r.Text))
 		}
 	},
 }

@@ -46,8 +46,9 @@ Values: load_w, supply_w, share. No change: it is wiring.`,
 		if worst > 1+rounding {
 			level, effect = Error, "shuts down or overheats"
 		}
-		report(Sayf(level, p.SupplyW.At, "fit a larger supply or a weaker load: at full load the %s supply "+
-			"gives %s, %s of its rating, and %s",
+		report(Findingf(level, p.SupplyW.At,
+			"fit a larger supply or a weaker load: at full load the %s supply "+
+				"gives %s, %s of its rating, and %s",
 			unit.Watts(p.SupplyW.Value), unit.Watts(load), unit.Percent(share), effect).
 			Explain("%s", parts).
 			With(Values{"load_w": load, "supply_w": p.SupplyW.Value, "share": share}))

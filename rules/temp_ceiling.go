@@ -29,7 +29,7 @@ above it goes down with it, to the lower figure of new.print_c.`,
 		s := &in.Printer.Limits.MaxTemp
 		weakest := weakestRating(&in.Sheet.New)
 		if s.State == parser.Off {
-			report(Sayf(Error, placed(s.At, weakest.At),
+			report(Findingf(Error, placed(s.At, weakest.At),
 				"set a max temp: the firmware has none, nothing stops a hotend that overheats, and the %s "+
 					"is rated for %s", weakest.By, unit.Celsius(weakest.C)).
 				With(Values{"target_limit_c": nil, "trip_c": nil, "rated_c": weakest.C,
@@ -38,7 +38,7 @@ above it goes down with it, to the lower figure of new.print_c.`,
 			return
 		}
 		if s.State == parser.Unknown {
-			// No max temp may be in force, as where it is written as nan.
+			// There may be no max temp, as where it is written as nan.
 			report(cannotTell(Error, s))
 			return
 		}
@@ -50,7 +50,7 @@ above it goes down with it, to the lower figure of new.print_c.`,
 		if c.usableC() <= weakest.C+rounding && c.tripC() <= weakest.C+tripSlackC+rounding {
 			return
 		}
-		f := Sayf(Error, placed(s.At, weakest.At),
+		f := Findingf(Error, placed(s.At, weakest.At),
 			"lower the max temp to %s: users can ask for %s, the firmware shuts down at %s, and the %s is "+
 				"rated for %s",
 			unit.Celsius(highest), unit.Celsius(c.usableC()), unit.Celsius(c.tripC()), weakest.By,

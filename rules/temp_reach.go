@@ -48,7 +48,7 @@ which pull-up it has.`,
 		weakest := weakestRating(&in.Sheet.New)
 		within := withinRating(in, c, weakest)
 		if highest := within; needed > highest {
-			report(Sayf(Warning, print.At,
+			report(Findingf(Warning, print.At,
 				"lower the top of print_c to %s: it is %s, and the %s, rated for %s, allows no higher max "+
 					"temp than %s",
 				unit.Celsius(highest-c.roomK()), unit.Celsius(top), weakest.By, unit.Celsius(weakest.C),
@@ -57,7 +57,7 @@ which pull-up it has.`,
 		}
 		s := &in.Printer.Limits.MaxTemp
 		if doubt := readingInDoubt(in); doubt.why != "" {
-			report(Sayf(Warning, placed(s.At, print.At),
+			report(Findingf(Warning, placed(s.At, print.At),
 				"%s: the sheet asks for printing at up to %s, but %s",
 				doubt.first, unit.Celsius(top), short).Explain("nothing is proposed while %s", doubt.why).
 				With(values))
@@ -72,7 +72,7 @@ which pull-up it has.`,
 			if highest > c.maxC {
 				action = "raise the max temp to " + unit.Celsius(highest)
 			}
-			f := Sayf(Warning, placed(s.At, print.At),
+			f := Findingf(Warning, placed(s.At, print.At),
 				"%s, or lower the top of print_c to %s: with this definition the firmware cannot be built "+
 					"with a max temp above %s",
 				action, unit.Celsius(highest-c.roomK()), unit.Celsius(highest)).
@@ -85,7 +85,7 @@ which pull-up it has.`,
 			report(f)
 			return
 		}
-		report(Sayf(Warning, placed(s.At, print.At),
+		report(Findingf(Warning, placed(s.At, print.At),
 			"raise the max temp to %s: the sheet asks for printing at up to %s, but %s",
 			unit.Celsius(needed), unit.Celsius(top), short).With(values).Change(s.To(needed)))
 	},
@@ -97,7 +97,7 @@ func (c ceiling) tableShort(in *Input, highest float64) Finding {
 	print, s := &in.Sheet.New.PrintC, &in.Printer.Limits.MaxTemp
 	reach := c.tableC - tableTopK
 	highest = min(highest, math.Floor(reach+c.roomK()+rounding))
-	f := Sayf(Warning, print.At, "lower the top of print_c to %s, or take a sensor definition that goes "+
+	f := Findingf(Warning, print.At, "lower the top of print_c to %s, or take a sensor definition that goes "+
 		"further: its table ends at %s, and the sheet asks for %s",
 		unit.Celsius(math.Floor(min(reach, highest-c.roomK()))), unit.Celsius(c.tableC),
 		unit.Celsius(print.Value[1])).
@@ -117,17 +117,17 @@ type doubt struct{ first, why string }
 // after this run; empty where it is.
 func readingInDoubt(in *Input) doubt {
 	const fix = "correct the sensor definition first"
-	_, told := actualAt(in, in.Sheet.New.PrintC.Value[1])
+	_, known := actualAt(in, in.Sheet.New.PrintC.Value[1])
 	switch {
 	case reversed(in):
 		return doubt{fix, "the reading falls as the hotend heats"}
 	case pullupUnsaid(in):
 		return doubt{"give printer.pullup_ohm first", "nothing says which pull-up the board has"}
-	case !told:
+	case !known:
 		return doubt{fix, "nothing says how hot the hotend is"}
 	}
 	if r, believed, ok := readingToCome(in); ok {
-		if m := r.settled(in).judge(believed); m.level == Error {
+		if m := r.afterChanges(in).judge(believed); m.level == Error {
 			return doubt{fix, "the reading is as far off as sensor-curve says"}
 		}
 	}

@@ -34,7 +34,7 @@ func off[T any](key parser.Key) parser.Setting[T] {
 	return s
 }
 
-// unknown is a setting that cannot be told.
+// unknown is a setting that is unknown.
 func unknown[T any](key parser.Key) parser.Setting[T] {
 	s := set(key, *new(T))
 	s.State, s.Why = parser.Unknown, "it stands under a condition that these files do not settle"

@@ -47,9 +47,10 @@ change: heights are measured, never computed.`,
 			if finds == "" {
 				level = Warning // nothing that was read is about Z
 			}
-			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the "+
-				"bed, then give the day as done.height_on: how far the new tip is shifted is not known "+
-				"(new.nozzle.tip_shift_mm), and it may strike the bed").
+			report(Findingf(level, shift.At,
+				"measure the nozzle's height again, before the first move to the "+
+					"bed, then give the day as done.height_on: how far the new tip is shifted is not known "+
+					"(new.nozzle.tip_shift_mm), and it may strike the bed").
 				With(Values{"shift_mm": nil, "trigger_mm": nil}))
 		case shift.Value == 0:
 		case finds == "probe":
@@ -61,9 +62,10 @@ change: heights are measured, never computed.`,
 			if shift.Value > 0 {
 				level = Error
 			}
-			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the "+
-				"bed: the new tip sits %s, and neither sheet (z_reference) nor configuration says what "+
-				"finds the bed",
+			report(Findingf(level, shift.At,
+				"measure the nozzle's height again, before the first move to the "+
+					"bed: the new tip sits %s, and neither sheet (z_reference) nor configuration says what "+
+					"finds the bed",
 				lowerOrHigher(shift.Value)).With(Values{"shift_mm": shift.Value, "trigger_mm": nil}))
 		}
 	},
@@ -81,7 +83,7 @@ func findsBed(in *Input, report func(Finding)) string {
 			return z.Value // as the probe, or pressing the switch: the files cannot know
 		}
 		if z.Given && byProbe == (z.Value == "endstop") {
-			report(Sayf(Warning, z.At, "correct printer.z_reference: it says %q, and the configuration "+
+			report(Findingf(Warning, z.At, "correct printer.z_reference: it says %q, and the configuration "+
 				"homes Z by %s (%s)", z.Value, homes.Value, homes.At).
 				With(Values{"shift_mm": nil, "trigger_mm": nil}).Of(homes.Key))
 		}
@@ -103,7 +105,7 @@ func offsetsStale(in *Input, report func(Finding)) {
 	for i := range in.Printer.Geometry.Offsets {
 		s := &in.Printer.Geometry.Offsets[i]
 		if s.State != parser.Set {
-			continue // one that cannot be told is config-gap's
+			continue // one that is unknown is config-gap's
 		}
 		at = placed(at, s.At)
 		parts = append(parts, string(s.Key)+" "+unit.Millimetres(s.Value))
@@ -111,7 +113,7 @@ func offsetsStale(in *Input, report func(Finding)) {
 	if len(parts) == 0 {
 		return
 	}
-	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At),
+	report(Findingf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At),
 		"measure the distances between the hotends again: they belong to the old one (%s), and the other "+
 			"tool's nozzle strikes the bed or prints beside its part",
 		strings.Join(parts, ", ")).
@@ -128,8 +130,9 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 		report(cannotTell(Warning, s))
 		return
 	case !s.Known():
-		report(Sayf(Warning, at, "measure the probe's trigger height again, before the first move to the "+
-			"bed: the new tip sits %s, and these files do not hold that height",
+		report(Findingf(Warning, at,
+			"measure the probe's trigger height again, before the first move to the "+
+				"bed: the new tip sits %s, and these files do not hold that height",
 			lowerOrHigher(shift)).With(values))
 		return
 	}
@@ -145,23 +148,26 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 	place := placed(s.At, at)
 	switch {
 	case s.Value <= 0 && !g.BesideNozzle:
-		report(Sayf(Error, place, "give z_reference = \"nozzle\" if the nozzle itself is the probe, else "+
-			"move the probe: beside it, with a trigger height of %s%s, it could not trigger before the "+
-			"nozzle touches the bed",
+		report(Findingf(Error, place,
+			"give z_reference = \"nozzle\" if the nozzle itself is the probe, else "+
+				"move the probe: beside it, with a trigger height of %s%s, it could not trigger before the "+
+				"nozzle touches the bed",
 			unit.Millimetres(s.Value), kept).With(values))
 	case height <= 0:
-		report(Sayf(Error, place, "move the probe down by more than %s, then measure its trigger height "+
+		report(Findingf(Error, place, "move the probe down by more than %s, then measure its trigger height "+
 			"again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
 			unit.Millimetres(-height), lowerOrHigher(shift)).
 			Explain("the trigger height is %s%s", unit.Millimetres(s.Value), kept).With(values))
 	case in.Printer.Tool > 0 && len(g.Offsets) > 0:
-		report(Sayf(Warning, place, "measure the heights again, before the first move to the bed: the new "+
-			"tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this "+
-			"tool's distance to the one that homes changes by as much",
+		report(Findingf(Warning, place,
+			"measure the heights again, before the first move to the bed: the new "+
+				"tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this "+
+				"tool's distance to the one that homes changes by as much",
 			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	default:
-		report(Sayf(Warning, place, "measure the trigger height again, before the first move to the bed: "+
-			"the new tip sits %s, so it goes from %s%s to about %s",
+		report(Findingf(Warning, place,
+			"measure the trigger height again, before the first move to the bed: "+
+				"the new tip sits %s, so it goes from %s%s to about %s",
 			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	}
 }
@@ -186,21 +192,23 @@ func endstopShift(in *Input, shift float64, report func(Finding)) {
 	}
 	switch {
 	case shift < 0:
-		report(Sayf(Warning, at, "measure the endstop's height again: the new tip sits %s, so the first "+
+		report(Findingf(Warning, at, "measure the endstop's height again: the new tip sits %s, so the first "+
 			"layer is printed in the air%s",
 			lowerOrHigher(shift), goes).With(values))
 	case far:
-		report(Sayf(Error, at, "measure the endstop's height again, before the first move down: the new tip "+
-			"sits %s, and homing, far from the bed, does not show it%s",
+		report(Findingf(Error, at,
+			"measure the endstop's height again, before the first move down: the new tip "+
+				"sits %s, and homing, far from the bed, does not show it%s",
 			lowerOrHigher(shift), goes).With(values))
 	case known && height > 0:
-		report(Sayf(Warning, at,
+		report(Findingf(Warning, at,
 			"measure the endstop's height again, before the first move to the bed: the new tip sits %s%s",
 			lowerOrHigher(shift), goes).With(values))
 	default:
-		report(Sayf(Error, at, "lower the bed or move the endstop, before the first homing, then measure "+
-			"its height again: the new tip sits %s, so the nozzle strikes the bed before the endstop "+
-			"triggers%s",
+		report(Findingf(Error, at,
+			"lower the bed or move the endstop, before the first homing, then measure "+
+				"its height again: the new tip sits %s, so the nozzle strikes the bed before the endstop "+
+				"triggers%s",
 			lowerOrHigher(shift), goes).With(values))
 	}
 }

@@ -155,7 +155,7 @@ func TestTipShiftByWhatHomes(t *testing.T) {
 	}
 }
 
-// A sheet that contradicts the configuration is told so.
+// A sheet that contradicts the configuration is corrected.
 func TestTipShiftContradiction(t *testing.T) {
 	for _, tt := range []struct {
 		homes parser.Homing

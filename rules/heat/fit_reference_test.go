@@ -46,7 +46,7 @@ func TestFitMeetsSciPy(t *testing.T) {
 			p := newProblem(c.plant.Heater, ambient, log)
 			p.weigh(c.noiseK)
 			best, _ := p.descend(p.guess(5))
-			if best == nil || !p.settled(best) {
+			if best == nil || !p.converged(best) {
 				t.Fatal("no fit")
 			}
 			f := p.fit(best)

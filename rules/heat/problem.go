@@ -218,7 +218,7 @@ func (p *problem) solve() ([]float64, bool) {
 			best = x
 		}
 	}
-	return best, best != nil && p.settled(best)
+	return best, best != nil && p.converged(best)
 }
 
 // weigh sets what the room counts for, from the standard deviation of a
@@ -311,9 +311,9 @@ func (p *problem) descend(x []float64) ([]float64, float64) {
 	return result.X, result.F
 }
 
-// settled reports whether one more step would move no told figure by more than
+// converged reports whether one more step would move no figure that the log tells by more than
 // a small part of its uncertainty.
-func (p *problem) settled(x []float64) bool {
+func (p *problem) converged(x []float64) bool {
 	h, g := p.normal(x)
 	free := tellable(h)
 	var chol mat.Cholesky
