@@ -48,8 +48,8 @@ Change: the threshold, down to new.fan.on_above_c; full power in place of none.`
 				Explain("or wire the fan to the supply and say always_on in the sheet"))
 		default:
 			report(Findingf(Warning, placed(c.Fan.At, fan.AlwaysOn.At),
-				"give the heat-break fan an output, or say always_on in the sheet: the configuration drives "+
-					"none, and unless it is wired to the supply, the heat break clogs"))
+				"give the heat-break fan an output, or say always_on in the sheet: the configuration "+
+					"drives none, and unless it is wired to the supply, the heat break clogs"))
 		}
 	},
 }

@@ -34,8 +34,8 @@ Source: the firmware of the style, as published.`,
 			switch _, another := in.Changed[parser.HotendSensor]; {
 			case most-c.marginK < max(in.Sheet.New.PrintC.Value[0], coldestPreset):
 				f = Findingf(Error, at,
-					"take another sensor definition: with this one the firmware refuses to "+
-						"build with a %s above %s, which is too low to print, and it is %s",
+					"take another sensor definition: with this one the firmware refuses to build with a "+
+						"%s above %s, which is too low to print, and it is %s",
 					s.Key, unit.Celsius(most), unit.Celsius(s.Value)).With(values)
 			case !another: // else its table may reach further
 				f = f.Change(s.To(most))

@@ -64,8 +64,8 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.
 			report(f)
 		case output.Value > rated.Value && off(output.Value):
 			report(Findingf(Warning, rated.At, "fit a heat-break fan for %s%s, or feed this one through a "+
-				"converter: it is made for %s, which it gets only in the mean, in pulses that not every fan "+
-				"is made for",
+				"converter: it is made for %s, which it gets only in the mean, in pulses that not every "+
+				"fan is made for",
 				unit.Volts(output.Value), assumed, unit.Volts(rated.Value)).With(values))
 		}
 	},

@@ -67,8 +67,8 @@ func TestFanVoltageMean(t *testing.T) {
 	wantSaid(t, f, "gets 16.8 V", "it burns out")
 	wantChanges(t, f)
 	f = one(t, fanVoltage, with(12, 24, 0.5))
-	wantSaid(t, f, "fit a heat-break fan for 24 V, or feed this one through a converter: it is made for 12 "+
-		"V, which it gets only in the mean")
+	wantSaid(t, f, "fit a heat-break fan for 24 V, or feed this one through a converter: it is made for "+
+		"12 V, which it gets only in the mean")
 	if f.Level != Warning {
 		t.Errorf("level %s, want warning", f.Level)
 	}

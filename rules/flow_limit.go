@@ -39,8 +39,8 @@ Values: flow_mm3_s, filament_mm_s. Change: the limit, down to the flow.`,
 			report(cannotTell(Warning, s))
 		case !s.Known() || s.Value <= 0:
 			report(Findingf(Note, flow.At,
-				"set a limit of %s in the slicer, %s of %s filament: the new hotend "+
-					"melts no more, and this configuration has no volumetric limit",
+				"set a limit of %s in the slicer, %s of %s filament: the new hotend melts no more, and "+
+					"this configuration has no volumetric limit",
 				unit.FlowRate(flow.Value), unit.Speed(fast), unit.Millimetres(d)).With(values))
 		case s.Value > flow.Value+rounding:
 			report(Findingf(Warning, placed(s.At, flow.At),

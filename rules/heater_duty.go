@@ -29,8 +29,8 @@ Change: the limit, in every option that holds one.`,
 		values := Values{"configured": 1.0, "limit": limit.Value}
 		if len(options) == 0 {
 			report(Findingf(Error, limit.At,
-				"fit another heater, or a firmware that can limit the output: this "+
-					"one has no option that does, and the heater may get %s of full power at most",
+				"fit another heater, or a firmware that can limit the output: this one has no option that "+
+					"does, and the heater may get %s of full power at most",
 				unit.Percent(limit.Value)).With(values))
 			return
 		}

@@ -110,8 +110,8 @@ func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (level L
 			has, unit.Watts(h.LossOffW), unit.Celsius(p.Settle(p.DutyLimit, heat.Load{}, p.AmbientC)))
 	case h.Ratio < 1 && h.FitsMM3S > 0:
 		level = Warning
-		brief = fmt.Sprintf("print slower or cooler, or fit a stronger heater: at %s and full flow it gives "+
-			"%s of what is needed, and a flow of %s fits",
+		brief = fmt.Sprintf("print slower or cooler, or fit a stronger heater: at %s and full flow it "+
+			"gives %s of what is needed, and a flow of %s fits",
 			unit.Celsius(at), unit.Percent(h.Ratio), unit.FlowRate(h.FitsMM3S))
 		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	case h.Ratio < 1:
@@ -213,8 +213,8 @@ func stalls(r ranges, w heat.Watch, at float64) (brief, text string) {
 		return "", ""
 	}
 	end := func(q heat.Plant) float64 { return q.Settle(q.DutyLimit, heat.FanFull, q.AmbientC) }
-	brief = fmt.Sprintf("print cooler, or with less fan: heating to %s with the part fan full stalls at %s, "+
-		"so near the target that no check trips and nothing says so",
+	brief = fmt.Sprintf("print cooler, or with less fan: heating to %s with the part fan full stalls at "+
+		"%s, so near the target that no check trips and nothing says so",
 		unit.Celsius(at), unit.Celsius(end(p)))
 	least, most := r.span(end)
 	if math.IsInf(most, 1) {

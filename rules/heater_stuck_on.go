@@ -41,12 +41,12 @@ Values: equilibrium_c (not above 500). No change.`,
 		f := Findingf(Note, in.Sheet.New.Heater.RatedW.At,
 			"%s: if it stays on by a fault, this heater takes the block %s, past the %s of the %s",
 			remedy, end.Text(), unit.Celsius(weakest.C), weakest.By).
-			Explain("no firmware can stop that; a thermal fuse on the block will do; the figure is an upper "+
-				"bound%s", r.text("it goes from "+tens(least)+" to "+tens(most), r.flips(over))).
+			Explain("no firmware can stop that; a thermal fuse on the block will do; the figure is an "+
+				"upper bound%s", r.text("it goes from "+tens(least)+" to "+tens(most), r.flips(over))).
 			With(Values{"equilibrium_c": min(end.C, modelEndC)})
 		if labelOnly(&in.Sheet.New.Heater) {
-			f.explain("that is with its label's power at every temperature, and a PTC heater's falls: give " +
-				"new.heater.hot_w")
+			f.explain("that is with its label's power at every temperature, and a PTC heater's falls: " +
+				"give new.heater.hot_w")
 		}
 		p.AmbientC, p.DutyLimit = 0, 1 // the hotend, not the room nor the firmware
 		f.Same = fmt.Sprint(p, weakest.C, cutoff.Value)

@@ -33,33 +33,28 @@ func TestStepWords(t *testing.T) {
 		{"just at the shutdown", overheats, heat.Response{Reached: true, OvershootC: 25, PeakC: 275},
 			", and get to 275 °C, where the firmware shuts down",
 			"overshoots 250 °C by 25 K and does not get steady, past the 275 °C at which the firmware " +
-				"shuts " +
-				"down"},
+				"shuts down"},
 		{"at the shutdown with more power", overheats,
 			heat.Response{Reached: true, OvershootC: 24, PeakC: 274},
 			", and get to 275 °C, where the firmware shuts down",
 			"overshoots 250 °C by 24 K and does not get steady; with 5 % more power and 10 % less loss it " +
-				"gets " +
-				"to 276 °C, and the firmware shuts down at 275 °C"},
+				"gets to 276 °C, and the firmware shuts down at 275 °C"},
 		{"trips", watchTrips, heat.Response{TripS: 30, TripShare: 1},
 			", and let the runaway protection trip after 30 s",
 			"does not reach 250 °C, and the runaway protection shuts it down after 30 s although nothing " +
-				"is " +
-				"broken"},
+				"is broken"},
 		{"trips at times", watchTrips, heat.Response{TripS: 30, TripShare: 0.5},
 			", and let the runaway protection trip after 30 s",
 			"does not reach 250 °C, and the runaway protection shuts it down after 30 s although nothing " +
-				"is " +
-				"broken (in 50 % of starts)"},
+				"is broken (in 50 % of starts)"},
 		{"its block just at its rating", noStepFault,
 			heat.Response{Reached: true, Settles: true, OvershootC: 50, BlockPeakC: 300, SettleS: 90},
 			", and overshoot by 50 K", "overshoots 250 °C by 50 K and is steady after 90 s"},
 		{"its block past its rating", noStepFault,
 			heat.Response{Reached: true, Settles: true, OvershootC: 51, BlockPeakC: 301, SettleS: 90},
 			", and overshoot by 51 K",
-			"overshoots 250 °C by 51 K and is steady after 90 s; its block gets to 301 °C, past the 300 °C " +
-				"of " +
-				"the hotend"},
+			"overshoots 250 °C by 51 K and is steady after 90 s; its block gets to 301 °C, past the 300 " +
+				"°C of the hotend"},
 	} {
 		c := stepCase{Response: tt.r, hottest: heat.Response{PeakC: 276}, fault: tt.fault}
 		s := &steps{atC: 250, tripC: 275, cases: []stepCase{c}, worst: &c}
@@ -87,9 +82,8 @@ func TestStepBoards(t *testing.T) {
 	s := &steps{cases: []stepCase{board(0, "older", 0.16, watchTrips), board(0, "older", 0.01, noStepFault),
 		board(1, "newer", 0.16, noStepFault)}}
 	s.worst = &s.cases[0]
-	want := "; so it is on boards that read the sensor every 0.16 s and not on those that do every 0.01 s; " +
-		"that " +
-		"is the older firmware, and the files do not say which they are for"
+	want := "; so it is on boards that read the sensor every 0.16 s and not on those that do every 0.01 " +
+		"s; that is the older firmware, and the files do not say which they are for"
 	if got := s.where(); got != want || s.level() != Warning {
 		t.Errorf("%s: %q, want %q", s.level(), got, want)
 	}

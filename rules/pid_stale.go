@@ -43,8 +43,8 @@ console steps of a tune.`,
 			gainsStale(in, report)
 		case l.Control.Value == parser.ControlModel && in.Sheet.Tuned == nil:
 			report(Findingf(Warning, l.Control.At,
-				"measure the heater model on the new hotend%s: the one in "+
-					"the configuration belongs to the old",
+				"measure the heater model on the new hotend%s: the one in the configuration belongs to "+
+					"the old",
 				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool},
 					parser.ModelPower)))
 		}

@@ -71,8 +71,9 @@ is not modelled, the limit itself.`,
 		if s := &p.Limits.HaltGrace; s.State == parser.Unknown {
 			report(cannotTell(Warning, s))
 		} else if s.Known() && s.Value > 0 {
-			report(Findingf(Warning, s.At, "remove the %s of %s: the first bad reading switches the heaters "+
-				"off, most faults are not met again, and the printer cools without a halt or a word", s.Key,
+			report(Findingf(Warning, s.At, "remove the %s of %s: the first bad reading switches the "+
+				"heaters off, most faults are not met again, and the printer cools without a halt or a "+
+				"word", s.Key,
 				unit.Seconds(s.Value)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": 0.0}))
 		}
@@ -155,8 +156,8 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 		s = &w.RiseC
 	}
 	report(Findingf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)),
-		"lower the %s of %s: for a target of %s the heating check is armed only below %s, and the room has "+
-			"%s, so it never looks",
+		"lower the %s of %s: for a target of %s the heating check is armed only below %s, and the room "+
+			"has %s, so it never looks",
 		s.Key, unit.Kelvin(s.Value), unit.Celsius(low), unit.Celsius(armed), unit.Celsius(room)).
 		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}).
 		Of("arming"))
@@ -175,12 +176,12 @@ func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 	case !s.Known():
 	case l.AutoAlways:
 		report(Findingf(Error, s.At,
-			"switch the automatic target off: the firmware raises every target with "+
-				"the speed of the filament, and with each the heating check starts anew and never trips").
+			"switch the automatic target off: the firmware raises every target with the speed of the "+
+				"filament, and with each the heating check starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}).Of(s.Key))
 	default:
-		report(Findingf(Note, s.At, "let no print ask for the automatic target, or switch it off: while one "+
-			"does, the heating check starts anew and never trips").
+		report(Findingf(Note, s.At, "let no print ask for the automatic target, or switch it off: while "+
+			"one does, the heating check starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
 	}
 }

@@ -76,8 +76,8 @@ Source: common practice, no source. Change: the watchdog on.`,
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
 			report(Findingf(Error, s.At,
-				"switch the %s on: a program that hangs leaves the heater's output as "+
-					"it is, and nothing checks it any more", s.Key).
+				"switch the %s on: a program that hangs leaves the heater's output as it is, and nothing "+
+					"checks it any more", s.Key).
 				Change(s.To(true)))
 		}
 	},
@@ -90,8 +90,8 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	hasRise := w.Form != parser.WatchWindow || w.RiseWindowS.State != parser.Absent
 	if !hasRise {
 		report(Findingf(Warning, w.On.At,
-			"consider a newer firmware: this one has no heating check for the %s, "+
-				"and while it heats up, a loose sensor would not be noticed", heater).Of(w.RiseOn.Key))
+			"consider a newer firmware: this one has no heating check for the %s, and while it heats up, "+
+				"a loose sensor would not be noticed", heater).Of(w.RiseOn.Key))
 	}
 	switch {
 	case w.On.State == parser.Unknown:
@@ -103,8 +103,8 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 		if w.CanTurnOn {
 			f = f.Change(w.On.To(true))
 		} else {
-			f.Message = fmt.Sprintf("replace the firmware, it is too old to be trusted: nothing shows that "+
-				"it has a runaway protection of the %s, which is off", heater)
+			f.Message = fmt.Sprintf("replace the firmware, it is too old to be trusted: nothing shows "+
+				"that it has a runaway protection of the %s, which is off", heater)
 			f.explain("a loose sensor or a heater that stays on would not be noticed")
 		}
 		report(f)
@@ -118,8 +118,8 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 		report(cannotTell(Error, &w.RiseOn))
 	case !w.RiseOn.Value || w.RiseOn.State == parser.Off:
 		report(Findingf(Error, w.RiseOn.At,
-			"switch the heating check of the %s on: while it heats up, a loose "+
-				"sensor would not be noticed", heater).
+			"switch the heating check of the %s on: while it heats up, a loose sensor would not be "+
+				"noticed", heater).
 			Of(w.RiseOn.Key).Change(w.RiseOn.To(true)))
 		return
 	}

@@ -100,8 +100,7 @@ func watchTight(in *Input, watch heat.Watch, report func(Finding)) {
 	if label {
 		full := p.WithPower(1 / labelLeast)
 		f.explain("the sheet gives the power of this PTC heater cold alone (hot_w is missing), and it was " +
-			"taken to give " +
-			unit.Percent(labelLeast) + " of its label hot")
+			"taken to give " + unit.Percent(labelLeast) + " of its label hot")
 		if !t.trips(full, heat.FanFull) {
 			f.Message = "measure this PTC heater hot before you change the heating check: " + f.Message
 			f.explain("with all of its label nothing trips")

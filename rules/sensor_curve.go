@@ -343,8 +343,8 @@ func (r *reading) unsaid(in *Input, believed []*sensor.Circuit) Finding {
 	own := r.judge(believed)
 	made, common := unit.Ohms(r.Real.PullupOhm), unit.Ohms(sensor.UsualPullupOhm)
 	f := Findingf(Warning, sensorAt(in),
-		"give printer.pullup_ohm: the definition %s is made for a pull-up of "+
-			"%s; on %s, %s shown would be %s at the nozzle, %s",
+		"give printer.pullup_ohm: the definition %s is made for a pull-up of %s; on %s, %s shown would be "+
+			"%s at the nozzle, %s",
 		definition(&in.Printer.Hotend.Sensor.Value), made, common, unit.Celsius(r.HighC),
 		unit.Celsius(m.actualC), hotter(m.actualC-r.HighC))
 	text := "the sheet does not say what the board has"

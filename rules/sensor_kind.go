@@ -36,8 +36,8 @@ Cannot be waived. Source: common practice, no source.`,
 		want := &in.Sheet.New.Sensor
 		if k := sheetCurveKind(want); k != want.Kind.Value && want.Kind.Value != parser.PlatinumAmplifier {
 			report(Findingf(Error, want.Curve.At,
-				"correct kind or curve in the sheet: it says that the sensor "+
-					"is %s, but %s is the curve of %s",
+				"correct kind or curve in the sheet: it says that the sensor is %s, but %s is the curve "+
+					"of %s",
 				kindName(want.Kind.Value), want.Curve.Value, kindName(k)).Of("sheet"))
 		}
 		if s.State == parser.Unknown {
@@ -61,8 +61,8 @@ Cannot be waived. Source: common practice, no source.`,
 		case reversed(in):
 			report(otherDirection(in))
 		default:
-			report(Findingf(Error, sensorAt(in), "look at the board before anything is heated: the firmware "+
-				"reads the sensor as %s, for %s, the sheet names %s, and they are wired differently",
+			report(Findingf(Error, sensorAt(in), "look at the board before anything is heated: the "+
+				"firmware reads the sensor as %s, for %s, the sheet names %s, and they are wired differently",
 				definition(d), kindName(kind), kindName(want.Kind.Value)))
 		}
 		if d.Form == parser.FormAmplifier && kindOf(d) == want.Kind.Value && d.Note != "" {
@@ -140,8 +140,8 @@ func platinumMismatch(in *Input, d *parser.SensorDef, report func(Finding)) {
 	}
 	if r0 := k.Curve.Ohms(0); math.Abs(d.R0Ohm-r0) > 0.05*r0 {
 		report(Findingf(Error, sensorAt(in),
-			"look at the board before anything is heated: the firmware takes "+
-				"it for a platinum sensor of %.4g Ω at 0 °C, and the sheet names %s, which has %.4g Ω",
+			"look at the board before anything is heated: the firmware takes it for a platinum sensor of "+
+				"%.4g Ω at 0 °C, and the sheet names %s, which has %.4g Ω",
 			d.R0Ohm, k.ID, r0).Explain("the chip or amplifier on the board must suit the sensor too"))
 	}
 }
@@ -156,13 +156,13 @@ func chipMismatch(in *Input, d *parser.SensorDef, report func(Finding)) {
 	if ratio := d.ReferenceOhm / d.R0Ohm; d.ReferenceOhm > 0 && d.R0Ohm > 0 &&
 		(ratio < leastReference || ratio > mostReference) {
 		report(Findingf(Error, sensorAt(in),
-			"read the chip's reference resistor on the board, before anything "+
-				"is heated: the chip is told of %.4g Ω and of a sensor of %.4g Ω, which do not go together",
+			"read the chip's reference resistor on the board, before anything is heated: the chip is told "+
+				"of %.4g Ω and of a sensor of %.4g Ω, which do not go together",
 			d.ReferenceOhm, d.R0Ohm).Explain("boards have about four times what the sensor has at 0 °C"))
 	}
 	if d.Wires > 0 {
 		report(Findingf(Note, sensorAt(in),
-			"count the new sensor's wires: the chip is set up for %d, and with "+
-				"others its figure and its solder bridges change", d.Wires))
+			"count the new sensor's wires: the chip is set up for %d, and with others its figure and its "+
+				"solder bridges change", d.Wires))
 	}
 }

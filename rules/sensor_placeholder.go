@@ -52,8 +52,8 @@ func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report
 	case s.State == parser.Off || s.Value.Form != parser.FormPlaceholder:
 	default:
 		f := Findingf(Error, placed(s.At, sensorAt(in)),
-			"give the %s the definition of its real sensor: it has "+
-				"a dummy (%s) that always reads %s, and nothing stops the heater",
+			"give the %s the definition of its real sensor: it has a dummy (%s) that always reads %s, and "+
+				"nothing stops the heater",
 			heater, definition(&s.Value), unit.Celsius(s.Value.FixedC)).
 			Explain("the firmware cannot see how hot it is").Of(s.Key)
 		if s == &in.Printer.Hotend.Sensor {

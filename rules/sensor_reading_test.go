@@ -27,43 +27,36 @@ func TestMisreadingWords(t *testing.T) {
 	}{
 		{"too hot", misreading{believed: &believed, actualC: 277.3, worstAtC: 260, worstK: 17.3}, overShown,
 			"260 °C shown is 277.3 °C at the nozzle, 17.3 K hotter",
-			", and it is ntc-100k-3950: 260 °C indicated is 277.3 °C actual, 17.3 K hotter than shown (the " +
-				"sensor itself is good for ±1.5 K)"},
+			", and it is ntc-100k-3950: 260 °C indicated is 277.3 °C actual, 17.3 K hotter than shown " +
+				"(the sensor itself is good for ±1.5 K)"},
 		{"too cold", misreading{believed: &believed, actualC: 255, worstAtC: 200, worstK: -6}, "",
 			"260 °C shown is 255 °C at the nozzle, 5 K colder",
-			", and it is ntc-100k-3950: 260 °C indicated is 255 °C actual, 5 K colder than shown; worst at " +
-				"200 " +
-				"°C: 6 K colder (the sensor itself is good for ±1.5 K)"},
+			", and it is ntc-100k-3950: 260 °C indicated is 255 °C actual, 5 K colder than shown; worst " +
+				"at 200 °C: 6 K colder (the sensor itself is good for ±1.5 K)"},
 		{"right at the top", misreading{believed: &believed, actualC: 260.02, worstAtC: 200, worstK: -6}, "",
 			"at 200 °C the nozzle is 6 K colder than shown",
 			", and it is ntc-100k-3950: 260 °C indicated is 260 °C actual; worst at 200 °C: 6 K colder " +
-				"(the " +
-				"sensor itself is good for ±1.5 K)"},
+				"(the sensor itself is good for ±1.5 K)"},
 		{"right", misreading{believed: &believed, actualC: 260, worstAtC: 260}, "",
 			"at 260 °C the nozzle is 0 K hotter than shown",
 			", and it is ntc-100k-3950: 260 °C indicated is 260 °C actual (the sensor itself is good for " +
 				"±1.5 K)"},
 		{"a table that ends", misreading{believed: &believed, actualC: 260, worstAtC: 260, short: true}, "",
 			"its table ends at 250 °C, below the 260 °C that the sheet asks for",
-			", and it is ntc-100k-3950; its table ends at 250 °C, where the firmware shuts down: below the " +
-				"260 °C " +
-				"that the sheet asks for; worst at 260 °C: 0 K hotter (the sensor itself is good for ±1.5 " +
-				"K)"},
+			", and it is ntc-100k-3950; its table ends at 250 °C, where the firmware shuts down: below " +
+				"the 260 °C that the sheet asks for; worst at 260 °C: 0 K hotter (the sensor itself is " +
+				"good for ±1.5 K)"},
 		{"past its rating", misreading{believed: &believed, actualC: 270, worstAtC: 260, worstK: 10,
 			limitActualC: 301, overRating: true}, pastRating,
 			"260 °C shown is 270 °C at the nozzle, 10 K hotter; at the highest target it is at 301 °C, " +
-				"above its " +
-				"rating of 300 °C",
+				"above its rating of 300 °C",
 			", and it is ntc-100k-3950: 260 °C indicated is 270 °C actual, 10 K hotter than shown (the " +
-				"sensor " +
-				"itself is good for ±1.5 K); at the highest target, 285 °C, the hotend is at 301 °C, above " +
-				"its " +
-				"rating of 300 °C"},
+				"sensor itself is good for ±1.5 K); at the highest target, 285 °C, the hotend is at 301 " +
+				"°C, above its rating of 300 °C"},
 		{"another pull-up", misreading{believed: &other, actualC: 270, worstAtC: 260, worstK: 10}, overShown,
 			"260 °C shown is 270 °C at the nozzle, 10 K hotter",
 			" with a pull-up of 10 kΩ, the board has 4700 Ω and the sensor is ntc-100k-3950: 260 °C " +
-				"indicated is " +
-				"270 °C actual, 10 K hotter than shown (the sensor itself is good for ±1.5 K)"},
+				"indicated is 270 °C actual, 10 K hotter than shown (the sensor itself is good for ±1.5 K)"},
 	} {
 		if got := tt.m.harm(); got != tt.harm {
 			t.Errorf("%s: harm %q, want %q", tt.name, got, tt.harm)

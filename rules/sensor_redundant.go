@@ -38,8 +38,8 @@ No change: whether that sensor stays in the hotend is for a person to say.`,
 		values := Values{"at_c": nil, "error_k": nil, "limit_k": limit.Value}
 		because := func(why string) {
 			report(Findingf(Error, placed(s.At, sensorAt(in)),
-				"switch the second sensor off, or correct its definition: it must agree with this hotend's "+
-					"to %s or the printer stops, and %s",
+				"switch the second sensor off, or correct its definition: it must agree with this "+
+					"hotend's to %s or the printer stops, and %s",
 				unit.Kelvin(limit.Value), why).With(values))
 		}
 		switch kind := kindOf(d); {

@@ -176,8 +176,8 @@ func (r *reading) fixText(in *Input, fix repair, repaired bool) string {
 		case fix.def.Name != "" && fix.def.Name == in.Printer.Hotend.Sensor.Value.Name:
 			return "; this firmware has no better definition" + r.otherwise()
 		}
-		return fmt.Sprintf("; this firmware has no definition that reads it better by half: the best is %s, "+
-			"%s off%s",
+		return fmt.Sprintf("; this firmware has no definition that reads it better by half: the best is "+
+			"%s, %s off%s",
 			definitionOr(&fix.def), unit.Kelvin(fix.leaves.rangeK), r.otherwise())
 	}
 	text := ""

@@ -201,21 +201,16 @@ func TestFixText(t *testing.T) {
 			"; this firmware has no definition that reads it right: why; put in a sensor that it knows"},
 		{"none, of platinum", platinum, repair{}, false,
 			"; this firmware has no definition that reads it right: none will do for this kind and " +
-				"pull-up; " +
-				"put " +
-				"in an amplifier or a converter chip for it, or another sensor"},
+				"pull-up; put in an amplifier or a converter chip for it, or another sensor"},
 		{"the one that it has", bead, repair{def: stubDef}, false,
 			"; this firmware has no better definition; put in a sensor that it knows"},
 		{"another that is little better", bead, repair{def: other, leaves: leaves(9)}, false,
 			"; this firmware has no definition that reads it better by half: the best is 5 " +
-				"(ntc-100k-4267), " +
-				"9 K " +
-				"off; put in a sensor that it knows"},
+				"(ntc-100k-4267), 9 K off; put in a sensor that it knows"},
 		{"a custom one", bead, repair{def: parser.SensorDef{Form: parser.FormPoints}, leaves: leaves(9)},
 			false,
-			"; this firmware has no definition that reads it better by half: the best is a custom one, 9 K " +
-				"off; " +
-				"put in a sensor that it knows"},
+			"; this firmware has no definition that reads it better by half: the best is a custom one, 9 " +
+				"K off; put in a sensor that it knows"},
 		{"right", bead, repair{def: other, leaves: leaves(curveWarnK - 0.1)}, true, ""},
 		{"leaves a little", bead, repair{def: other, leaves: leaves(curveWarnK)}, true,
 			"; the change leaves 2 K"},

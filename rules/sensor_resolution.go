@@ -51,8 +51,8 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 				effective := few / math.Sqrt(float64(in.Printer.Hotend.Averaged(fewBits)))
 				if few > coarseRawK || effective > coarseAveragedK {
 					report(Findingf(Note, sheetCurveAt(want),
-						"give adc_bits in the sheet: with %d, as on many older boards, the smallest step at "+
-							"%s would be %s, too coarse; %d were assumed",
+						"give adc_bits in the sheet: with %d, as on many older boards, the smallest step "+
+							"at %s would be %s, too coarse; %d were assumed",
 						fewBits, unit.Celsius(at), unit.Kelvin(few), bits).
 						With(Values{"at_c": at, "c_per_count": few, "effective_c": effective}))
 				}
@@ -64,8 +64,8 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 			still = "; a reading that does not move for " + unit.Seconds(s.Value) +
 				" shuts the printer down, which such steps can do to a steady hotend"
 		}
-		report(Findingf(Warning, sheetCurveAt(want), "fit a smaller pull-up, a converter of more bits or an "+
-			"amplifier: at %s the smallest step of the reading is %s, and control will be coarse",
+		report(Findingf(Warning, sheetCurveAt(want), "fit a smaller pull-up, a converter of more bits or "+
+			"an amplifier: at %s the smallest step of the reading is %s, and control will be coarse",
 			unit.Celsius(at), unit.Kelvin(raw)).
 			Explain("the converter has %d bits; after the firmware averages %d readings the step is %s%s",
 				bits, averaged, unit.Kelvin(effective), still).

@@ -36,8 +36,8 @@ new amplifier or thermocouple cannot be told from here.`,
 		d := &s.Value
 		if corrected := correction(d); corrected != "" {
 			report(Findingf(Warning, sensorAt(in),
-				"compare with a thermometer before the first print, or take "+
-					"it out: the amplifier's reading is %s, which belonged to the old amplifier and thermocouple",
+				"compare with a thermometer before the first print, or take it out: the amplifier's "+
+					"reading is %s, which belonged to the old amplifier and thermocouple",
 				corrected))
 		}
 		switch d.Form {

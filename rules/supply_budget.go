@@ -47,8 +47,8 @@ Values: load_w, supply_w, share. No change: it is wiring.`,
 			level, effect = Error, "shuts down or overheats"
 		}
 		report(Findingf(level, p.SupplyW.At,
-			"fit a larger supply or a weaker load: at full load the %s supply "+
-				"gives %s, %s of its rating, and %s",
+			"fit a larger supply or a weaker load: at full load the %s supply gives %s, %s of its rating, "+
+				"and %s",
 			unit.Watts(p.SupplyW.Value), unit.Watts(load), unit.Percent(share), effect).
 			Explain("%s", parts).
 			With(Values{"load_w": load, "supply_w": p.SupplyW.Value, "share": share}))

@@ -97,8 +97,8 @@ func (c ceiling) tableShort(in *Input, highest float64) Finding {
 	print, s := &in.Sheet.New.PrintC, &in.Printer.Limits.MaxTemp
 	reach := c.tableC - tableTopK
 	highest = min(highest, math.Floor(reach+c.roomK()+rounding))
-	f := Findingf(Warning, print.At, "lower the top of print_c to %s, or take a sensor definition that goes "+
-		"further: its table ends at %s, and the sheet asks for %s",
+	f := Findingf(Warning, print.At, "lower the top of print_c to %s, or take a sensor definition that "+
+		"goes further: its table ends at %s, and the sheet asks for %s",
 		unit.Celsius(math.Floor(min(reach, highest-c.roomK()))), unit.Celsius(c.tableC),
 		unit.Celsius(print.Value[1])).
 		Explain("the firmware switches the heater off just below the table's end, whatever the max temp says")

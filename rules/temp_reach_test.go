@@ -24,8 +24,8 @@ func TestTempReach(t *testing.T) {
 		{"just as far as the rating goes", true, 275, 270, 270, 260, 285, true,
 			"raise the max temp to 285 °C"},
 		{"the rating forbids it", true, 275, 265, 270, 260, 285, false,
-			"lower the top of print_c to 265 °C: it is 270 °C, and the hotend, rated for 265 °C, allows no " +
-				"higher max temp than 280 °C"},
+			"lower the top of print_c to 265 °C: it is 270 °C, and the hotend, rated for 265 °C, allows " +
+				"no higher max temp than 280 °C"},
 		{"no margin", false, 265, 300, 260, 265, 270, true,
 			"raise the max temp to 270 °C: the sheet asks for printing at up to 260 °C, but the firmware " +
 				"shuts down at 265 °C and needs 10 K of room for overshoot"},

@@ -48,8 +48,8 @@ change: heights are measured, never computed.`,
 				level = Warning // nothing that was read is about Z
 			}
 			report(Findingf(level, shift.At,
-				"measure the nozzle's height again, before the first move to the "+
-					"bed, then give the day as done.height_on: how far the new tip is shifted is not known "+
+				"measure the nozzle's height again, before the first move to the bed, then give the day "+
+					"as done.height_on: how far the new tip is shifted is not known "+
 					"(new.nozzle.tip_shift_mm), and it may strike the bed").
 				With(Values{"shift_mm": nil, "trigger_mm": nil}))
 		case shift.Value == 0:
@@ -63,9 +63,8 @@ change: heights are measured, never computed.`,
 				level = Error
 			}
 			report(Findingf(level, shift.At,
-				"measure the nozzle's height again, before the first move to the "+
-					"bed: the new tip sits %s, and neither sheet (z_reference) nor configuration says what "+
-					"finds the bed",
+				"measure the nozzle's height again, before the first move to the bed: the new tip sits "+
+					"%s, and neither sheet (z_reference) nor configuration says what finds the bed",
 				lowerOrHigher(shift.Value)).With(Values{"shift_mm": shift.Value, "trigger_mm": nil}))
 		}
 	},
@@ -83,8 +82,8 @@ func findsBed(in *Input, report func(Finding)) string {
 			return z.Value // as the probe, or pressing the switch: the files cannot know
 		}
 		if z.Given && byProbe == (z.Value == "endstop") {
-			report(Findingf(Warning, z.At, "correct printer.z_reference: it says %q, and the configuration "+
-				"homes Z by %s (%s)", z.Value, homes.Value, homes.At).
+			report(Findingf(Warning, z.At, "correct printer.z_reference: it says %q, and the "+
+				"configuration homes Z by %s (%s)", z.Value, homes.Value, homes.At).
 				With(Values{"shift_mm": nil, "trigger_mm": nil}).Of(homes.Key))
 		}
 		if !byProbe {
@@ -131,8 +130,8 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 		return
 	case !s.Known():
 		report(Findingf(Warning, at,
-			"measure the probe's trigger height again, before the first move to the "+
-				"bed: the new tip sits %s, and these files do not hold that height",
+			"measure the probe's trigger height again, before the first move to the bed: the new tip sits "+
+				"%s, and these files do not hold that height",
 			lowerOrHigher(shift)).With(values))
 		return
 	}
@@ -149,25 +148,24 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 	switch {
 	case s.Value <= 0 && !g.BesideNozzle:
 		report(Findingf(Error, place,
-			"give z_reference = \"nozzle\" if the nozzle itself is the probe, else "+
-				"move the probe: beside it, with a trigger height of %s%s, it could not trigger before the "+
-				"nozzle touches the bed",
+			"give z_reference = \"nozzle\" if the nozzle itself is the probe, else move the probe: beside "+
+				"it, with a trigger height of %s%s, it could not trigger before the nozzle touches the bed",
 			unit.Millimetres(s.Value), kept).With(values))
 	case height <= 0:
-		report(Findingf(Error, place, "move the probe down by more than %s, then measure its trigger height "+
-			"again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
+		report(Findingf(Error, place, "move the probe down by more than %s, then measure its trigger "+
+			"height again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
 			unit.Millimetres(-height), lowerOrHigher(shift)).
 			Explain("the trigger height is %s%s", unit.Millimetres(s.Value), kept).With(values))
 	case in.Printer.Tool > 0 && len(g.Offsets) > 0:
 		report(Findingf(Warning, place,
-			"measure the heights again, before the first move to the bed: the new "+
-				"tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this "+
-				"tool's distance to the one that homes changes by as much",
+			"measure the heights again, before the first move to the bed: the new tip sits %s; where this "+
+				"tool homes, the trigger height goes from %s%s to about %s, else this tool's distance to "+
+				"the one that homes changes by as much",
 			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	default:
 		report(Findingf(Warning, place,
-			"measure the trigger height again, before the first move to the bed: "+
-				"the new tip sits %s, so it goes from %s%s to about %s",
+			"measure the trigger height again, before the first move to the bed: the new tip sits %s, so "+
+				"it goes from %s%s to about %s",
 			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	}
 }
@@ -192,13 +190,13 @@ func endstopShift(in *Input, shift float64, report func(Finding)) {
 	}
 	switch {
 	case shift < 0:
-		report(Findingf(Warning, at, "measure the endstop's height again: the new tip sits %s, so the first "+
-			"layer is printed in the air%s",
+		report(Findingf(Warning, at, "measure the endstop's height again: the new tip sits %s, so the "+
+			"first layer is printed in the air%s",
 			lowerOrHigher(shift), goes).With(values))
 	case far:
 		report(Findingf(Error, at,
-			"measure the endstop's height again, before the first move down: the new tip "+
-				"sits %s, and homing, far from the bed, does not show it%s",
+			"measure the endstop's height again, before the first move down: the new tip sits %s, and "+
+				"homing, far from the bed, does not show it%s",
 			lowerOrHigher(shift), goes).With(values))
 	case known && height > 0:
 		report(Findingf(Warning, at,
@@ -206,9 +204,8 @@ func endstopShift(in *Input, shift float64, report func(Finding)) {
 			lowerOrHigher(shift), goes).With(values))
 	default:
 		report(Findingf(Error, at,
-			"lower the bed or move the endstop, before the first homing, then measure "+
-				"its height again: the new tip sits %s, so the nozzle strikes the bed before the endstop "+
-				"triggers%s",
+			"lower the bed or move the endstop, before the first homing, then measure its height again: "+
+				"the new tip sits %s, so the nozzle strikes the bed before the endstop triggers%s",
 			lowerOrHigher(shift), goes).With(values))
 	}
 }

@@ -53,8 +53,8 @@ Cannot be waived itself.`,
 				report(Findingf(Error, one.At.At, "fix what %s finds: it was accepted up to %s and is %s now",
 					one.Rule.Value, Figure{one.At.Value, f.Figure.Unit, f.Figure.Worse}, f.Figure))
 			case w.misspelt(in, i) != "":
-				report(Findingf(Error, one.Setting.At, "correct the waiver of %s: it covers nothing, since "+
-					"there is no setting %q; did you mean %q?",
+				report(Findingf(Error, one.Setting.At, "correct the waiver of %s: it covers nothing, "+
+					"since there is no setting %q; did you mean %q?",
 					one.Rule.Value, one.Setting.Value, w.misspelt(in, i)))
 			}
 		}

@@ -311,8 +311,8 @@ func (p *problem) descend(x []float64) ([]float64, float64) {
 	return result.X, result.F
 }
 
-// converged reports whether one more step would move no figure that the log tells by more than
-// a small part of its uncertainty.
+// converged reports whether one more step would move no figure that the log tells
+// by more than a small part of its uncertainty.
 func (p *problem) converged(x []float64) bool {
 	h, g := p.normal(x)
 	free := tellable(h)

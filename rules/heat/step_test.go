@@ -136,8 +136,8 @@ func TestFarLimit(t *testing.T) {
 	loop.FarLimit = 1
 	far := Step(p, Load{}, loop, Watch{}, 220)
 	if far.OvershootC <= near.OvershootC+1 || far.SettleS >= near.SettleS {
-		t.Errorf("full power below the range: overshoot %.1f K, settled at %.0f s; limited there too: %.1f "+
-			"K, %.0f s",
+		t.Errorf("full power below the range: overshoot %.1f K, settled at %.0f s; limited there too: "+
+			"%.1f K, %.0f s",
 			far.OvershootC, far.SettleS, near.OvershootC, near.SettleS)
 	}
 }

@@ -57,8 +57,8 @@ func TestRankNoisy(t *testing.T) {
 					}
 					for i, off := range chosenOff(t, real, points, by) {
 						if math.Abs(off) > mostK {
-							t.Errorf("%s at %v, run %d, %+v: style %d chooses one that is %.1f K off at 260 "+
-								"°C", id, temps, run, by, i, off)
+							t.Errorf("%s at %v, run %d, %+v: style %d chooses one that is %.1f K off at "+
+								"260 °C", id, temps, run, by, i, off)
 						}
 						if !math.IsNaN(off) {
 							chosen++

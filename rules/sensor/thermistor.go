@@ -84,8 +84,8 @@ func FromPoints(points []parser.SensorPoint) (*Thermistor, error) {
 		}
 		for _, q := range points[:i] {
 			if (p.TempC-q.TempC)*(p.Ohm-q.Ohm) >= 0 {
-				return nil, fmt.Errorf("%g Ω at %g °C and %g Ω at %g °C: an NTC's resistance falls while it "+
-					"gets hotter",
+				return nil, fmt.Errorf("%g Ω at %g °C and %g Ω at %g °C: an NTC's resistance falls while "+
+					"it gets hotter",
 					q.Ohm, q.TempC, p.Ohm, p.TempC)
 			}
 		}
