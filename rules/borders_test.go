@@ -44,6 +44,16 @@ func TestBorders(t *testing.T) {
 		{advanceStale, "as many as are named", carried(4), "hotend: a 1, b 1, c 1, d 1", "more"},
 		{advanceStale, "two more", carried(6), "a 1, b 1, c 1, d 1 and 2 more; all of them: a 1, b 1", ""},
 
+		{coldsideFan, "an output that is set", func(in *Input) {
+			in.Printer.ColdSide.Fan = off[string](parser.FanOutput)
+			in.Printer.ColdSide.Elsewhere = []parser.Place{{At: wholeFile("printer.cfg", "fan"),
+				Written: "-1"}}
+		}, "its output does not (it is set to “-1”), and", ""},
+		{coldsideFan, "an output that says nothing", func(in *Input) {
+			in.Printer.ColdSide.Fan = off[string](parser.FanOutput)
+			in.Printer.ColdSide.Elsewhere = []parser.Place{{At: wholeFile("printer.cfg", "fan")}}
+		}, "its output does not, and", ""},
+
 		{coldExtrusion, "as warm as the room",
 			func(in *Input) { in.Printer.Limits.MinExtrude.Value = in.Sheet.Printer.AmbientC.Value },
 			"no warmer than the room", ""},
@@ -154,14 +164,18 @@ func TestBorders(t *testing.T) {
 			in.Printer.Limits.Margin.Value, in.Printer.Limits.MaxTemp.Value = 30, 300+tripSlackC+slack
 		}, silent, ""},
 
-		{tempReach, "a table that ends just high enough", table(262, 270), "raise the max temp to 275 °C",
-			""},
+		{tempReach, "a table that ends just high enough", table(262, 270),
+			"raise the max temp to 275 °C: the sheet", ""},
 		{tempReach, "a table that ends lower", table(259, 275),
 			"lower the top of print_c to 257 °C, or take a sensor definition that goes further: its table " +
 				"ends at 259 °C", "raise the max temp"},
 		{tempReach, "a max temp that its table leaves room for", table(259, 272), "ends at 259 °C",
 			"raise the max temp"},
 		{tempReach, "one that is lower", table(259, 265), "raise the max temp to 272 °C", ""},
+		{tempReach, "a table that ends lower, and what builds", func(in *Input) {
+			table(259, 265)(in)
+			in.Printer.Limits.MaxTemp.Most = 270
+		}, "lower the top of print_c to 255 °C", ""},
 		{tempReach, "just what builds", func(in *Input) {
 			in.Printer.Limits.MaxTemp.Value, in.Printer.Limits.MaxTemp.Most = 270, 275
 		}, "raise the max temp to 275 °C: the sheet asks", ""},

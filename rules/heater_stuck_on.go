@@ -73,9 +73,9 @@ func StuckOn(in *Input) Stuck {
 // Text says where, in whole tens of degrees.
 func (s Stuck) Text() string {
 	if s.C > modelEndC {
-		return "far above " + unit.Celsius(modelEndC)
+		return tens(s.C)
 	}
-	return "to about " + unit.Celsius(math.Round(s.C/10)*10)
+	return "to about " + tens(s.C)
 }
 
 // tens gives a temperature in whole tens of degrees, as far as the model goes.

@@ -135,3 +135,15 @@ func BenchmarkHeatRules(b *testing.B) {
 		}
 	}
 }
+
+// A figure of the watch that is unknown leaves it unknown.
+func TestWatchUnknown(t *testing.T) {
+	in := healthyInput()
+	if w, ok := Watch(in); !ok || w.Rise.WindowS != 20 {
+		t.Errorf("%+v, %v", w, ok)
+	}
+	in.Printer.Hotend.Watch.RiseWindowS = unknown[float64](parser.HotendRiseWindow)
+	if w, ok := Watch(in); ok {
+		t.Errorf("%+v", w)
+	}
+}

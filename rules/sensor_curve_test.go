@@ -396,7 +396,7 @@ func TestSensorCurvePullupUnsaid(t *testing.T) {
 		t.Errorf("actual_c %g, want %g", got, want)
 	}
 	cold := k.Curve.TempC(k.Curve.Ohms(22) / 0.47)
-	wantSaid(t, f, "give printer.pullup_ohm",
+	wantSaid(t, f, "give printer.pullup_ohm", hotter(want-260),
 		"in a room of 22 °C it shows 22 °C on 10 kΩ, and "+unit.Celsius(cold)+" on 4700 Ω")
 
 	in.Sheet.Printer.PullupOhm = given("printer.pullup_ohm", 10000.0)

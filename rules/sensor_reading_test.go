@@ -16,7 +16,8 @@ func TestMisreadingWords(t *testing.T) {
 	}
 	r.bandK, r.limitC = 1.5, 285
 	believed := sensor.Circuit{Curve: r.Real.Curve, PullupOhm: 4700, HighC: 250}
-	other := believed
+	close, other := believed, believed
+	close.PullupOhm = 4740
 	other.PullupOhm = 10000
 	const full = "the firmware reads the sensor as 11 (ntc-100k-3950)"
 	for _, tt := range []struct {
@@ -46,6 +47,10 @@ func TestMisreadingWords(t *testing.T) {
 			", and it is ntc-100k-3950; its table ends at 250 °C, where the firmware shuts down: below " +
 				"the 260 °C that the sheet asks for; worst at 260 °C: 0 K hotter (the sensor itself is " +
 				"good for ±1.5 K)"},
+		{"a pull-up within its tolerance", misreading{believed: &close, actualC: 260, worstAtC: 260}, "",
+			"at 260 °C the nozzle is 0 K hotter than shown",
+			", and it is ntc-100k-3950: 260 °C indicated is 260 °C actual (the sensor itself is good for " +
+				"±1.5 K)"},
 		{"past its rating", misreading{believed: &believed, actualC: 270, worstAtC: 260, worstK: 10,
 			limitActualC: 301, overRating: true}, pastRating,
 			"260 °C shown is 270 °C at the nozzle, 10 K hotter; at the highest target it is at 301 °C, " +
