@@ -26,7 +26,7 @@ Values: configured_mm, diameter_mm. Change: the diameter.`,
 			report(cannotTell(Warning, s))
 		case s.Known() && math.Abs(s.Value-nozzle.Value) > rounding:
 			report(Findingf(Warning, placed(s.At, nozzle.At),
-				"set the %s to %s, here and in the slicer: that is the new nozzle, and the configuration " +
+				"set the %s to %s, here and in the slicer: that is the new nozzle, and the configuration "+
 					"says %s",
 				s.Key, unit.Millimetres(nozzle.Value), unit.Millimetres(s.Value)).
 				Explain("%s", keepsSection(in, nozzle.Value)).
@@ -43,8 +43,7 @@ func keepsSection(in *Input, diameterMM float64) string {
 	if section.State != parser.Set || section.Value >= follows-rounding {
 		return ""
 	}
-	return fmt.Sprintf("the %s is written as %s and does not follow the nozzle: without it the firmware " +
-		"takes "+
-		"%s, and a wider line may be refused; take it out, or raise it",
+	return fmt.Sprintf("the %s is written as %s and does not follow the nozzle: without it the firmware "+
+		"takes %s, and a wider line may be refused; take it out, or raise it",
 		section.Key, unit.Area(section.Value), unit.Area(follows))
 }
