@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"math"
 
 	"preflash/parser"
@@ -43,7 +42,7 @@ func keepsSection(in *Input, diameterMM float64) string {
 	if section.State != parser.Set || section.Value >= follows-rounding {
 		return ""
 	}
-	return fmt.Sprintf("the %s is written as %s and does not follow the nozzle: without it the firmware "+
-		"takes %s, and a wider line may be refused; take it out, or raise it",
-		section.Key, unit.Area(section.Value), unit.Area(follows))
+	return "the " + string(section.Key) + " is written as " + unit.Area(section.Value) + " and does not follow " +
+		"the nozzle: without it the firmware takes " + unit.Area(follows) + ", and a wider line may be refused; " +
+		"take it out, or raise it"
 }

@@ -26,16 +26,9 @@ func (l Level) String() string { return [...]string{"note", "warning", "error"}[
 // Rule is one thing that is checked.
 type Rule struct {
 	ID       string
-	Level    Level  // the highest that it reports
-	Summary  string // one sentence: what is wrong when it speaks
-	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
-	Unwaived bool   // cannot be waived, which Doc says too
-	Whole    bool   // is about more than the hotend: runs also where the configuration lacks it
-	// NeedsSheet: it judges by the hotend that goes in, so it has nothing to say
-	// where there is no sheet.
-	NeedsSheet bool
-	// Figure says which of the values tells how bad a finding is.
-	Figure FigureOf
+	Level    Level // the highest that it reports
+	Whole    bool  // is about more than the hotend: runs also where the configuration lacks it
+	Unwaived bool  // cannot be waived, which Doc says too
 	// MayLoosen lists the settings that its change may make protect less, such
 	// as a watch that would trip a healthy hotend.
 	MayLoosen []parser.Key
@@ -47,7 +40,13 @@ type Rule struct {
 	// Explains names the rules whose findings follow from an error of this one:
 	// reports list them inside it.
 	Explains []string
-	Check    func(in *Input, report func(Finding))
+	Figure   FigureOf // which of the values tells how bad a finding is
+	Summary  string   // one sentence: what is wrong when it speaks
+	Doc      string   // formula, limits and sources, for `rules ID`; lines of 80 columns at most
+	// NeedsSheet: it judges by the hotend that goes in, so it has nothing to say
+	// where there is no sheet.
+	NeedsSheet bool
+	Check      func(in *Input, report func(Finding))
 }
 
 // Input is what a rule may look at. Rules do not change it.

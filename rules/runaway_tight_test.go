@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -188,6 +189,21 @@ func TestInShare(t *testing.T) {
 	for share, want := range map[float64]string{0: "", 0.41: " in 41 % of starts", 1: ""} {
 		if got := inShare(share); got != want {
 			t.Errorf("%v: %q, want %q", share, got, want)
+		}
+	}
+}
+
+func TestSumRange(t *testing.T) {
+	for _, tt := range []struct {
+		least, most float64
+		want        string
+	}{
+		{90, 130, "the sum is 90 to 130 °C·s"},
+		{90, math.Inf(1), "the sum is anything from 90 °C·s to one that grows without end"},
+		{math.Inf(1), math.Inf(1), "the sum still grows without end"},
+	} {
+		if got := sumRange(tt.least, tt.most); got != tt.want {
+			t.Errorf("%v to %v: %q, want %q", tt.least, tt.most, got, tt.want)
 		}
 	}
 }

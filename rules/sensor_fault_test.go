@@ -155,3 +155,15 @@ func TestFaultLimits(t *testing.T) {
 		}
 	}
 }
+
+func TestFaultLimitsText(t *testing.T) {
+	never := math.Inf(1)
+	for want, l := range map[string]faultLimits{
+		"only below 5 °C or above 275 °C": {minC: 5, tripC: 275}, "only below 5 °C": {minC: 5, tripC: never},
+		"only above 275 °C": {minC: -never, tripC: 275}, "at no temperature": {minC: -never, tripC: never},
+	} {
+		if got := l.String(); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
