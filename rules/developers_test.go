@@ -25,7 +25,8 @@ func TestDevelopersExample(t *testing.T) {
 		}
 		var block string
 		_, rest, _ = strings.Cut(rest, "```go\n")
-		if block, rest, _ = strings.Cut(rest, "```\n"); block == "" || !strings.Contains(string(file), block) {
+		block, rest, _ = strings.Cut(rest, "```\n")
+		if block == "" || !strings.Contains(string(file), block) {
 			t.Errorf("%s has not what DEVELOPERS.md shows of it:\n%s", name, block)
 		}
 	}

@@ -42,7 +42,7 @@ func keepsSection(in *Input, diameterMM float64) string {
 	if section.State != parser.Set || section.Value >= follows-rounding {
 		return ""
 	}
-	return "the " + string(section.Key) + " is written as " + unit.Area(section.Value) + " and does not follow " +
-		"the nozzle: without it the firmware takes " + unit.Area(follows) + ", and a wider line may be refused; " +
-		"take it out, or raise it"
+	return "the " + string(section.Key) + " is written as " + unit.Area(section.Value) +
+		" and does not follow the nozzle: without it the firmware takes " + unit.Area(follows) +
+		", and a wider line may be refused; take it out, or raise it"
 }
