@@ -1,6 +1,10 @@
 package parser
 
-import "testing"
+import (
+	"reflect"
+	"slices"
+	"testing"
+)
 
 func TestLooser(t *testing.T) {
 	tests := []struct {
@@ -47,5 +51,44 @@ func TestTable(t *testing.T) {
 	}
 	if unit := MaxTemp.Of("bed").Unit(); unit != "°C" {
 		t.Errorf("the max temp of the bed is in %q", unit)
+	}
+}
+
+// Settings lists every setting that a printer has a field for.
+func TestSettingsListsEvery(t *testing.T) {
+	var p Printer
+	var want []Key
+	var fill func(v reflect.Value, path string)
+	fill = func(v reflect.Value, path string) {
+		switch {
+		case v.Kind() == reflect.Slice && v.Type().Elem().Kind() == reflect.Struct:
+			v.Set(reflect.MakeSlice(v.Type(), 1, 1))
+			fill(v.Index(0), path)
+		case v.Kind() != reflect.Struct:
+		case v.FieldByName("Key").IsValid() && v.FieldByName("State").IsValid():
+			want = append(want, Key(path))
+			v.FieldByName("Key").SetString(path)
+			v.FieldByName("State").Set(reflect.ValueOf(Set))
+		default:
+			for i := range v.NumField() {
+				if field := v.Type().Field(i); field.IsExported() {
+					fill(v.Field(i), path+"."+field.Name)
+				}
+			}
+		}
+	}
+	fill(reflect.ValueOf(&p).Elem(), "")
+	listed := make(map[Key]bool)
+	for _, s := range p.Settings() {
+		listed[s.Key] = true
+	}
+	left := []Key{
+		".Bed.Watch.SlowsFan", ".Bed.Watch.StillS", // firmware has these of the hotend alone
+		".Geometry.LowestMM", // is no option that a change could set, and has no key
+	}
+	for _, key := range want {
+		if !listed[key] && !slices.Contains(left, key) {
+			t.Errorf("Printer%s is not listed", key)
+		}
 	}
 }

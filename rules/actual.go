@@ -13,7 +13,7 @@ const HotterK = 1
 
 // ActualAtHighestTarget is the temperature of the hotend while the firmware shows
 // its highest target, °C: infinite where the reading falls as the hotend heats,
-// since then no target is ever reached. False where it cannot be told.
+// since then no target is ever reached. False where it is unknown.
 func ActualAtHighestTarget(in *Input) (float64, bool) {
 	target, ok := HighestTarget(in)
 	if !ok && !reversed(in) {
@@ -47,12 +47,13 @@ func actualAt(in *Input, shownC float64) (float64, bool) {
 func amplifierRight(in *Input) bool {
 	s, want := &in.Printer.Hotend.Sensor, in.Sheet.New.Sensor.Kind.Value
 	d := &s.Value
-	if !s.Known() || d.Form != parser.FormAmplifier || d.Kind != want || sensor.HasCurve(want) || correction(d) != "" {
+	if !s.Known() || d.Form != parser.FormAmplifier || d.Kind != want || sensor.HasCurve(want) ||
+		correction(d) != "" {
 		return false
 	}
 	right := true
-	told := func(f Finding) { right = right && f.Level < Error }
-	platinumTold(in, d, told)
-	chipTold(in, d, told)
+	observe := func(f Finding) { right = right && f.Level < Error }
+	platinumMismatch(in, d, observe)
+	chipMismatch(in, d, observe)
 	return right
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 // mostCarried is how many settings are named before the rest is counted.
@@ -29,10 +30,11 @@ is no formula (common practice, no source).`,
 			if at.IsZero() {
 				at = s.At
 			}
-			names = append(names, string(s.Key)+" "+figure(s.Value, 3))
+			names = append(names, string(s.Key)+" "+unit.Figure(s.Value, 3))
 		}
 		if len(names) > 0 {
-			f := Sayf(Note, at, "measure again what was set for the old hotend: %s", strings.Join(names[:min(len(names), mostCarried)], ", "))
+			f := Findingf(Note, at, "measure again what was set for the old hotend: %s",
+				strings.Join(names[:min(len(names), mostCarried)], ", "))
 			if n := len(names) - mostCarried; n > 0 {
 				f.Message += fmt.Sprintf(" and %d more", n)
 				f = f.Explain("all of them: %s", strings.Join(names, ", "))

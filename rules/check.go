@@ -6,7 +6,7 @@ import (
 	"preflash/parser"
 )
 
-// mostOfARule is how many findings of one rule and level are told one by one.
+// mostOfARule is how many findings of one rule and level are listed one by one.
 const mostOfARule = 1000
 
 // Check runs every rule over one printer. Findings come in the order of
@@ -16,8 +16,8 @@ func Check(in *Input) []Finding {
 	var found []Finding
 	changed := make(map[parser.Key]any)
 	run := *in
-	told := make(map[parser.Key]bool)
-	run.Changed, run.told, run.rules, run.waivers = changed, told, All(), newWaivers(in)
+	unknowns := make(map[parser.Key]bool)
+	run.Changed, run.unknowns, run.rules, run.waivers = changed, unknowns, All(), newWaivers(in)
 	for _, rule := range run.rules {
 		if lacksHotend(in.Printer) && !rule.Whole || in.NoSheet && rule.NeedsSheet {
 			continue
@@ -36,7 +36,7 @@ func Check(in *Input) []Finding {
 				f.At = in.Sheet.Printer.Config[0].At
 			}
 			f.shorten()
-			told[f.Unknown] = true
+			unknowns[f.Unknown] = true
 			f.Cause = in.Printer.Causes[f.Unknown]
 			for _, c := range f.Changes {
 				if f.Waived == "" { // otherwise nobody makes it
@@ -58,7 +58,8 @@ func Check(in *Input) []Finding {
 // lacksHotend reports whether the configuration has no such hotend as the sheet
 // names: then there is nothing that the rest could be judged by.
 func lacksHotend(p *parser.Printer) bool {
-	return slices.ContainsFunc(p.Remarks, func(r parser.Remark) bool { return r.Kind == parser.RemarkMismatch })
+	return slices.ContainsFunc(p.Remarks,
+		func(r parser.Remark) bool { return r.Kind == parser.RemarkMismatch })
 }
 
 func fileName(at parser.Span) string {

@@ -17,7 +17,8 @@ func waiver(rule, until string) sheet.Waiver {
 		panic(err)
 	}
 	return sheet.Waiver{
-		Rule: given("waiver.rule", rule), Reason: given("waiver.reason", "known here"), Until: given("waiver.until", day),
+		Rule: given("waiver.rule", rule), Reason: given("waiver.reason", "known here"),
+		Until: given("waiver.until", day),
 	}
 }
 
@@ -50,6 +51,13 @@ func TestRegistry(t *testing.T) {
 	}
 	if last := All()[len(All())-1]; last != storedSettings {
 		t.Errorf("%s comes last; stored-settings must, since it sees what the others change", last.ID)
+	}
+}
+
+// The printer that every test starts from has nothing wrong, for any rule.
+func TestHealthy(t *testing.T) {
+	if found := Check(healthyInput()); len(found) > 0 {
+		t.Errorf("a healthy printer: %v", messages(found))
 	}
 }
 
@@ -141,17 +149,39 @@ func TestManyFindingsOfARule(t *testing.T) {
 	for _, n := range []int{mostOfARule - 1, mostOfARule, mostOfARule + 1, 3 * mostOfARule} {
 		in := healthyInput()
 		for range n {
-			in.Printer.Remarks = append(in.Printer.Remarks, parser.Remark{Kind: parser.RemarkBroken, Text: "broken"})
+			in.Printer.Remarks = append(in.Printer.Remarks,
+				parser.Remark{Kind: parser.RemarkBroken, Text: "broken"})
 		}
-		told, more := 0, 0
+		listed, more := 0, 0
 		for _, f := range Check(in) {
 			if f.Rule == "config-broken" {
-				told++
+				listed++
 				more += f.More
 			}
 		}
-		if told != min(n, mostOfARule) || told+more != n {
-			t.Errorf("%d findings: %d told, %d more", n, told, more)
+		if listed != min(n, mostOfARule) || listed+more != n {
+			t.Errorf("%d findings: %d told, %d more", n, listed, more)
+		}
+	}
+}
+
+// A change that a waiver puts off is not made, so nothing follows from it.
+func TestWaivedChange(t *testing.T) {
+	for _, waived := range []bool{false, true} {
+		in := healthyInput()
+		in.Printer.Limits.MinExtrude.Value = 100
+		in.Printer.Storage = parser.Storage{On: set(parser.StorageOn, true),
+			Keeps: []parser.Key{parser.MinExtrude}}
+		if waived {
+			w := waiver("cold-extrusion", "2026-12-31")
+			w.At = given("waiver.at", 100.0)
+			in.Sheet.Waivers = []sheet.Waiver{w}
+		}
+		want := map[bool]Level{false: Warning, true: Note}[waived]
+		for _, f := range Check(in) {
+			if f.Rule == storedSettings.ID && f.Level != want {
+				t.Errorf("waived %v: %s %s", waived, f.Level, f.Text())
+			}
 		}
 	}
 }

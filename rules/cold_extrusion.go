@@ -1,6 +1,9 @@
 package rules
 
-import "preflash/parser"
+import (
+	"preflash/parser"
+	"preflash/rules/unit"
+)
 
 // coldestExtrudeC is the lowest temperature at which filament is pushed:
 // common practice, no source.
@@ -26,8 +29,9 @@ Change: the guard on; the temperature up to the limit.`,
 			report(cannotTell(Warning, guard))
 			return
 		case guard.State == parser.Off || guard.Known() && !guard.Value:
-			report(Sayf(Error, placed(guard.At, in.Sheet.New.PrintC.At),
-				"switch the %s on: cold filament can be pushed, which grinds it or strips the drive", guard.Key).
+			report(Findingf(Error, placed(guard.At, in.Sheet.New.PrintC.At),
+				"switch the %s on: cold filament can be pushed, which grinds it or strips the drive",
+				guard.Key).
 				With(values).Change(guard.To(true)))
 			return
 		}
@@ -36,7 +40,8 @@ Change: the guard on; the temperature up to the limit.`,
 			report(cannotTell(Warning, least))
 			return
 		case parser.Off:
-			least = &parser.Setting[float64]{Key: least.Key, State: parser.Off, Place: least.Place} // guards at 0 °C
+			// guards at 0 °C
+			least = &parser.Setting[float64]{Key: least.Key, State: parser.Off, Place: least.Place}
 		case parser.Absent:
 			return
 		}
@@ -44,12 +49,14 @@ Change: the guard on; the temperature up to the limit.`,
 			return
 		}
 		values["min_extrude_c"] = least.Value
-		level, effect := Warning, "filament that is not molten can be pushed, which grinds it or strips the drive"
+		level, effect := Warning,
+			"filament that is not molten can be pushed, which grinds it or strips the drive"
 		if least.Value <= in.Sheet.Printer.AmbientC.Value {
 			level, effect = Error, "that is no warmer than the room, so the guard never stops anything"
 		}
-		report(Sayf(level, placed(least.At, in.Sheet.New.PrintC.At), "raise the %s to %s: it is %s, and %s",
-			least.Key, celsius(limit), celsius(least.Value), effect).
+		report(Findingf(level, placed(least.At, in.Sheet.New.PrintC.At),
+			"raise the %s to %s: it is %s, and %s",
+			least.Key, unit.Celsius(limit), unit.Celsius(least.Value), effect).
 			With(values).Change(least.To(limit)))
 	},
 }

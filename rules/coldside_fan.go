@@ -1,6 +1,9 @@
 package rules
 
-import "preflash/parser"
+import (
+	"preflash/parser"
+	"preflash/rules/unit"
+)
 
 // hottestFanOnC is the highest temperature at which the heat-break fan may
 // start: common practice, no source.
@@ -27,19 +30,26 @@ Change: the threshold, down to new.fan.on_above_c; full power in place of none.`
 			report(cannotTell(Warning, &c.Fan))
 		case c.Fan.Known():
 			if power := &c.Power; power.Known() && power.Value <= 0 {
-				report(Sayf(Error, placed(power.At, placed(c.Fan.At, fan.OnAboveC.At)), "raise the %s to %s: at %s the fan never turns, and the heat break clogs",
-					power.Key, percent(1), percent(power.Value)).Change(power.To(1)))
+				report(Findingf(Error, placed(power.At, placed(c.Fan.At, fan.OnAboveC.At)),
+					"raise the %s to %s: at %s the fan never turns, and the heat break clogs",
+					power.Key, unit.Percent(1), unit.Percent(power.Value)).Change(power.To(1)))
 			}
 			thresholdHigh(c, fan.OnAboveC.Value, placed(c.Fan.At, fan.OnAboveC.At), report)
 			if stop := &c.AtShutdown; stop.Known() && stop.Value <= 0 {
-				report(Sayf(Warning, placed(stop.At, c.Fan.At), "let the heat-break fan run on when the firmware shuts down: the block is still hot, and filament softens where it should be solid"))
+				report(Findingf(Warning, placed(stop.At, c.Fan.At),
+					"let the heat-break fan run on when the firmware shuts down: the block is still hot, "+
+						"and filament softens where it should be solid"))
 			}
 		case len(c.Elsewhere) > 0:
 			e := c.Elsewhere[0]
-			report(Sayf(Error, placed(e.At, fan.AlwaysOn.At), "make the heat-break fan follow this hotend: its output does not%s, and the fan stays off while the hotend is hot", following(e)).
+			report(Findingf(Error, placed(e.At, fan.AlwaysOn.At),
+				"make the heat-break fan follow this hotend: its output does not%s, and the fan stays off "+
+					"while the hotend is hot", following(e)).
 				Explain("or wire the fan to the supply and say always_on in the sheet"))
 		default:
-			report(Sayf(Warning, placed(c.Fan.At, fan.AlwaysOn.At), "give the heat-break fan an output, or say always_on in the sheet: the configuration drives none, and unless it is wired to the supply, the heat break clogs"))
+			report(Findingf(Warning, placed(c.Fan.At, fan.AlwaysOn.At),
+				"give the heat-break fan an output, or say always_on in the sheet: the configuration "+
+					"drives none, and unless it is wired to the supply, the heat break clogs"))
 		}
 	},
 }
@@ -55,8 +65,9 @@ func thresholdHigh(c *parser.ColdSide, wantedC float64, otherwise parser.Span, r
 	case !s.Known() || s.Value <= hottestFanOnC:
 	default:
 		wantedC = min(wantedC, hottestFanOnC)
-		report(Sayf(Warning, placed(s.At, otherwise), "lower the heat-break fan threshold to %s: the fan %s at %s, above %s, and %s",
-			celsius(wantedC), does, celsius(s.Value), celsius(hottestFanOnC), then).
+		report(Findingf(Warning, placed(s.At, otherwise),
+			"lower the heat-break fan threshold to %s: the fan %s at %s, above %s, and %s",
+			unit.Celsius(wantedC), does, unit.Celsius(s.Value), unit.Celsius(hottestFanOnC), then).
 			With(Values{"on_above_c": s.Value, "limit_c": float64(hottestFanOnC)}).
 			Change(s.To(wantedC)))
 	}

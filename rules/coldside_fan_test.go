@@ -19,10 +19,16 @@ func TestColdsideFan(t *testing.T) {
 			none(in)
 			in.Printer.ColdSide.Elsewhere = []parser.Place{{At: wholeFile("printer.cfg", "other fan")}}
 		}, Error, "make the heat-break fan follow this hotend: its output does not"},
-		{"unknown", func(in *Input) { in.Printer.ColdSide.Fan = unknown[string](parser.FanOutput) }, Warning, "cannot tell the heat-break fan"},
-		{"threshold unknown", func(in *Input) { in.Printer.ColdSide.OnAboveC = unknown[float64](parser.FanOnAbove) }, Warning, "cannot tell the heat-break fan threshold"},
-		{"stops with the firmware", func(in *Input) { in.Printer.ColdSide.AtShutdown = set(parser.FanAtShutdown, 0.0) }, Warning, "run on when the firmware shuts down"},
-		{"threshold high", func(in *Input) { in.Printer.ColdSide.OnAboveC.Value = 61 }, Warning, "starts at 61 °C, above 60 °C"},
+		{"unknown", func(in *Input) { in.Printer.ColdSide.Fan = unknown[string](parser.FanOutput) }, Warning,
+			"cannot tell the heat-break fan"},
+		{"threshold unknown",
+			func(in *Input) { in.Printer.ColdSide.OnAboveC = unknown[float64](parser.FanOnAbove) }, Warning,
+			"cannot tell the heat-break fan threshold"},
+		{"stops with the firmware",
+			func(in *Input) { in.Printer.ColdSide.AtShutdown = set(parser.FanAtShutdown, 0.0) }, Warning,
+			"run on when the firmware shuts down"},
+		{"threshold high", func(in *Input) { in.Printer.ColdSide.OnAboveC.Value = 61 }, Warning,
+			"starts at 61 °C, above 60 °C"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

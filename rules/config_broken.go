@@ -4,12 +4,13 @@ import (
 	"math"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 var configBroken = &Rule{
-	Whole:   true,
 	ID:      "config-broken",
 	Level:   Error,
+	Whole:   true,
 	Summary: "The configuration stops its own build.",
 	Doc: `The configuration itself says, in a part that is used, that it must not be
 built, or holds what the firmware refuses to start with or the compiler refuses,
@@ -26,13 +27,16 @@ Source: the firmware of the style, as published.`,
 		s := &in.Printer.Limits.MaxTemp
 		if most := math.Floor(s.Most + rounding); s.Known() && s.Most > 0 && s.Value > s.Most {
 			at, values := placed(s.At, sensorAt(in)), Values{"max_temp_c": s.Value, "most_c": most}
-			f := Sayf(Error, at, "lower the %s to %s: it is %s, and with this sensor definition the firmware refuses to build above that",
-				s.Key, celsius(most), celsius(s.Value)).With(values)
+			f := Findingf(Error, at, "lower the %s to %s: it is %s, and with this sensor definition the "+
+				"firmware refuses to build above that",
+				s.Key, unit.Celsius(most), unit.Celsius(s.Value)).With(values)
 			c, _ := ceilingOf(in, func(Finding) {})
 			switch _, another := in.Changed[parser.HotendSensor]; {
 			case most-c.marginK < max(in.Sheet.New.PrintC.Value[0], coldestPreset):
-				f = Sayf(Error, at, "take another sensor definition: with this one the firmware refuses to build with a %s above %s, which is too low to print, and it is %s",
-					s.Key, celsius(most), celsius(s.Value)).With(values)
+				f = Findingf(Error, at,
+					"take another sensor definition: with this one the firmware refuses to build with a "+
+						"%s above %s, which is too low to print, and it is %s",
+					s.Key, unit.Celsius(most), unit.Celsius(s.Value)).With(values)
 			case !another: // else its table may reach further
 				f = f.Change(s.To(most))
 			}

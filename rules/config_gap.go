@@ -3,9 +3,9 @@ package rules
 import "preflash/parser"
 
 var configGap = &Rule{
-	Whole:   true,
 	ID:      "config-gap",
 	Level:   Warning,
+	Whole:   true,
 	Summary: "Something that bears on the configuration could not be read or recognised.",
 	Doc: `Note: a file that the sheet calls absent, a pattern that matches nothing, an
 override outside the files, a setting that cannot be told and that no other rule
@@ -20,8 +20,8 @@ look.`,
 			return
 		}
 		for _, s := range in.Printer.Settings() {
-			if s.State == parser.Unknown && !in.told[s.Key] {
-				f := Sayf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why).Of(s.Key)
+			if s.State == parser.Unknown && !in.unknowns[s.Key] {
+				f := Findingf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why).Of(s.Key)
 				f.Unknown = s.Key
 				report(f)
 			}

@@ -24,7 +24,8 @@ func TestRemarks(t *testing.T) {
 	for _, tt := range tests {
 		in := healthyInput()
 		silent(t, tt.rule, in)
-		in.Printer.Remarks = []parser.Remark{{Kind: tt.kind, At: wholeFile("printer.cfg", "x"), Text: "100 % odd"}}
+		in.Printer.Remarks = []parser.Remark{{Kind: tt.kind, At: wholeFile("printer.cfg", "x"),
+			Text: "100 % odd"}}
 		f := one(t, tt.rule, in)
 		if f.Level != tt.level || f.Text() != "100 % odd" {
 			t.Errorf("%s: %s %q, want %s and the remark's own text", tt.rule.ID, f.Level, f.Text(), tt.level)
@@ -91,7 +92,8 @@ func TestStoredSettingsDropped(t *testing.T) {
 		{"a firmware that does not mind", parser.FormCurve, parser.FormBeta, false, false},
 	} {
 		in := healthyInput()
-		in.Printer.Storage = parser.Storage{On: set(parser.StorageOn, true), Keeps: []parser.Key{parser.GainP}, CustomLays: c.lays}
+		in.Printer.Storage = parser.Storage{On: set(parser.StorageOn, true),
+			Keeps: []parser.Key{parser.GainP}, CustomLays: c.lays}
 		in.Printer.Hotend.Sensor.Value.Form = c.was
 		in.Changed = map[parser.Key]any{parser.HotendSensor: parser.SensorDef{Form: c.new}}
 		f := one(t, storedSettings, in)
@@ -107,7 +109,8 @@ func TestStoredSettingsDropped(t *testing.T) {
 func TestStoredSettings(t *testing.T) {
 	in := healthyInput()
 	silent(t, storedSettings, in)
-	in.Printer.Storage = parser.Storage{On: set(parser.StorageOn, true), Keeps: []parser.Key{parser.GainP, parser.Preset(1)}}
+	in.Printer.Storage = parser.Storage{On: set(parser.StorageOn, true),
+		Keeps: []parser.Key{parser.GainP, parser.Preset(1)}}
 	f := one(t, storedSettings, in)
 	wantSaid(t, f, "RESET STORED, then SAVE STORED")
 	if f.Level != Note {

@@ -15,8 +15,9 @@ source). No change: PID control needs gains, and these are measured.`,
 		case c.State == parser.Unknown:
 			report(cannotTell(Warning, c))
 		case c.Known() && c.Value == parser.ControlOnOff:
-			report(Sayf(Warning, placed(c.At, in.Sheet.New.Heater.Kind.At),
-				"switch to PID control and tune it on the new hotend: on/off control swings by several degrees"))
+			report(Findingf(Warning, placed(c.At, in.Sheet.New.Heater.Kind.At),
+				"switch to PID control and tune it on the new hotend: on/off control swings by several "+
+					"degrees"))
 		}
 	},
 }

@@ -119,15 +119,24 @@ var ranks = []Rank{
 // Ranks returns the order of danger, the worst first.
 func Ranks() []Rank { return slices.Clone(ranks) }
 
-// RankOf finds the place of a finding in the order of danger, from 1; the last
-// one for a rule that has none.
+// dangerOf is the danger of a finding whose rule has no row.
+var dangerOf = [...]Danger{Note: Know, Warning: Bad, Error: Heat}
+
+// RankOf finds the place of a finding in the order of danger, from 1: that of
+// the first row that holds for it, else the last of its level's danger.
 func RankOf(f *Finding) (int, Danger) {
 	for i, r := range ranks {
 		if r.Rule == f.Rule && f.Level >= r.From && (r.Only == "" || r.Only == f.Harm || r.Only == f.About) {
 			return i + 1, r.Danger
 		}
 	}
-	return len(ranks), Know
+	danger, last := dangerOf[f.Level], 0
+	for i, r := range ranks {
+		if r.Danger == danger {
+			last = i + 1
+		}
+	}
+	return last, danger
 }
 
 // ByDanger sorts findings: the worst first, then by level, file and place.

@@ -1,9 +1,12 @@
 package rules
 
-import "testing"
+import (
+	"slices"
+	"testing"
+)
 
-// Every rule has a place in the order of danger at each level that it may
-// report, no row is shadowed by one above it, and the rows of a danger stand
+// A rule that has a place in the order of danger has one at each level that it
+// may report, no row is shadowed by one above it, and the rows of a danger stand
 // together.
 func TestRanks(t *testing.T) {
 	danger := Fire
@@ -24,11 +27,24 @@ func TestRanks(t *testing.T) {
 		}
 	}
 	for _, rule := range All() {
+		if !slices.ContainsFunc(ranks, func(r Rank) bool { return r.Rule == rule.ID }) {
+			continue
+		}
 		for level := Note; level <= rule.Level; level++ {
 			rank, _ := RankOf(&Finding{Rule: rule.ID, Level: level})
 			if ranks[rank-1].Rule != rule.ID {
 				t.Errorf("%s: a %s has no rank", rule.ID, level)
 			}
+		}
+	}
+}
+
+// A rule without a row comes after all that have the danger of its level.
+func TestRankOfNewRule(t *testing.T) {
+	for level, want := range map[Level]Danger{Note: Know, Warning: Bad, Error: Heat} {
+		rank, danger := RankOf(&Finding{Rule: "new", Level: level})
+		if danger != want || ranks[rank-1].Danger != want || rank < len(ranks) && ranks[rank].Danger == want {
+			t.Errorf("%s: rank %d, danger %s", level, rank, danger)
 		}
 	}
 }
@@ -43,7 +59,8 @@ func TestByDanger(t *testing.T) {
 		{Rule: "sensor-curve", Level: Error, Harm: pastRating},
 	}
 	ByDanger(found)
-	want := []string{"sensor-curve past a rating", "runaway-loose hotend heating check window", "runaway-loose hotend drop check period", "runaway-tight ", "sensor-curve ", "advance-stale "}
+	want := []string{"sensor-curve past a rating", "runaway-loose hotend heating check window",
+		"runaway-loose hotend drop check period", "runaway-tight ", "sensor-curve ", "advance-stale "}
 	for i, f := range found {
 		if got := f.Rule + " " + f.About + f.Harm; got != want[i] {
 			t.Errorf("place %d: %s, want %s", i+1, got, want[i])

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 // fanTolerance is how far a fan's supply may be off: common practice, no
@@ -49,18 +50,23 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.
 		values := Values{"rated_v": rated.Value, "output_v": gets}
 		switch {
 		case off(gets) && gets == output.Value:
-			report(Sayf(Error, rated.At, "fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s; %s",
-				volts(gets), assumed, volts(rated.Value), effect).With(values))
+			report(Findingf(Error, rated.At,
+				"fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s; %s",
+				unit.Volts(gets), assumed, unit.Volts(rated.Value), effect).With(values))
 		case off(gets):
-			f := Sayf(Error, placed(power.At, rated.At), "%s: the heat-break fan is made for %s and gets %s, %s of %s%s; %s",
-				powerAction(power, off(output.Value)), volts(rated.Value), volts(gets), percent(power.Value), volts(output.Value), assumed, effect).With(values)
+			f := Findingf(Error, placed(power.At, rated.At),
+				"%s: the heat-break fan is made for %s and gets %s, %s of %s%s; %s",
+				powerAction(power, off(output.Value)), unit.Volts(rated.Value), unit.Volts(gets),
+				unit.Percent(power.Value), unit.Volts(output.Value), assumed, effect).With(values)
 			if !off(output.Value) {
 				f = f.Change(power.To(1))
 			}
 			report(f)
 		case output.Value > rated.Value && off(output.Value):
-			report(Sayf(Warning, rated.At, "fit a heat-break fan for %s%s, or feed this one through a converter: it is made for %s, which it gets only in the mean, in pulses that not every fan is made for",
-				volts(output.Value), assumed, volts(rated.Value)).With(values))
+			report(Findingf(Warning, rated.At, "fit a heat-break fan for %s%s, or feed this one through a "+
+				"converter: it is made for %s, which it gets only in the mean, in pulses that not every "+
+				"fan is made for",
+				unit.Volts(output.Value), assumed, unit.Volts(rated.Value)).With(values))
 		}
 	},
 }
@@ -69,7 +75,8 @@ Values: rated_v, output_v (gets_v). Change: full power, where that fits.
 // where it drives it.
 func fanPower(in *Input) *parser.Setting[float64] {
 	c := &in.Printer.ColdSide
-	if in.Sheet.New.Fan.AlwaysOn.Value || c.Fan.State == parser.Absent || c.Fan.State == parser.Off || c.Power.State == parser.Absent {
+	if in.Sheet.New.Fan.AlwaysOn.Value || c.Fan.State == parser.Absent || c.Fan.State == parser.Off ||
+		c.Power.State == parser.Absent {
 		return nil
 	}
 	if c.Power.Known() && c.Power.Value <= 0 {
@@ -83,5 +90,5 @@ func powerAction(power *parser.Setting[float64], voltageOff bool) string {
 	if voltageOff {
 		return "correct the " + string(power.Key) + ", or fit another fan"
 	}
-	return "raise the " + string(power.Key) + " to " + percent(1)
+	return "raise the " + string(power.Key) + " to " + unit.Percent(1)
 }

@@ -15,8 +15,10 @@ func TestFanVoltage(t *testing.T) {
 		{24, 24, true, ""},
 		{24, 27.6, true, ""},
 		{24, 20.4, true, ""},
-		{12, 24, false, "fit a heat-break fan for 24 V, or feed this one through a converter: it is made for 12 V; it burns out"},
-		{24, 12, false, "fit a heat-break fan for 12 V, or feed this one through a converter: it is made for 24 V; it turns too slowly"},
+		{12, 24, false, "fit a heat-break fan for 24 V, or feed this one through a converter: it is made " +
+			"for 12 V; it burns out"},
+		{24, 12, false, "fit a heat-break fan for 12 V, or feed this one through a converter: it is made " +
+			"for 24 V; it turns too slowly"},
 		{24, 27.7, false, "burns out"},
 		{24, 20.3, false, "too slowly"},
 	}
@@ -65,7 +67,8 @@ func TestFanVoltageMean(t *testing.T) {
 	wantSaid(t, f, "gets 16.8 V", "it burns out")
 	wantChanges(t, f)
 	f = one(t, fanVoltage, with(12, 24, 0.5))
-	wantSaid(t, f, "fit a heat-break fan for 24 V, or feed this one through a converter: it is made for 12 V, which it gets only in the mean")
+	wantSaid(t, f, "fit a heat-break fan for 24 V, or feed this one through a converter: it is made for "+
+		"12 V, which it gets only in the mean")
 	if f.Level != Warning {
 		t.Errorf("level %s, want warning", f.Level)
 	}

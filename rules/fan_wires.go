@@ -14,12 +14,20 @@ Values: wires.`,
 		values := Values{"wires": wires.Value}
 		switch {
 		case wires.Value == 3:
-			report(Sayf(Note, wires.At, "connect plus and minus of the heat-break fan by its label: it has 3 wires, and the third, its speed, stays free where the board has no input for it").With(values))
+			report(Findingf(Note, wires.At,
+				"connect plus and minus of the heat-break fan by its label: it has 3 wires, and the "+
+					"third, its speed, stays free where the board has no input for it").
+				With(values))
 		case wires.Value == 4:
-			report(Sayf(Note, wires.At, "connect plus and minus of the heat-break fan by its label: it has 4 wires, and the others may stay free").
-				Explain("the third gives the speed; the fourth takes a speed command, and the fan runs full where it stays free").With(values))
+			report(Findingf(Note, wires.At,
+				"connect plus and minus of the heat-break fan by its label: it has 4 wires, and the "+
+					"others may stay free").
+				Explain("the third gives the speed; the fourth takes a speed command, and the fan runs " +
+					"full where it stays free").With(values))
 		case in.Sheet.Old != nil && in.Sheet.Old.Fan.Wires.Value > wires.Value:
-			report(Sayf(Note, wires.At, "switch off any fan speed check of the firmware: the old heat-break fan gave its speed on a third wire, the new one has %d", wires.Value).With(values))
+			report(Findingf(Note, wires.At,
+				"switch off any fan speed check of the firmware: the old heat-break fan gave its speed on "+
+					"a third wire, the new one has %d", wires.Value).With(values))
 		}
 	},
 }

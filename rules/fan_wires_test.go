@@ -5,7 +5,8 @@ import "testing"
 func TestFanWires(t *testing.T) {
 	in := healthyInput()
 	silent(t, fanWires, in)
-	for wires, says := range map[int]string{3: "the third, its speed", 4: "the fourth takes a speed command"} {
+	for wires, says := range map[int]string{3: "the third, its speed",
+		4: "the fourth takes a speed command"} {
 		in.Sheet.New.Fan.Wires.Value = wires
 		f := one(t, fanWires, in)
 		if f.Level != Note {

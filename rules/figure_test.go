@@ -22,6 +22,9 @@ func TestFigureWorseThan(t *testing.T) {
 		{k(2-1e-9, Lower), k(2, Lower), false},
 		{k(3, Higher), k(2, Lower), false},
 		{k(3, Higher), Figure{2, "s", Higher}, false}, // they do not compare
+		{k(1e-6, Higher), k(0, Higher), false},        // just as much as rounding does
+		{k(-1e-6, Lower), k(0, Lower), false},
+		{k(1e6+0.5, Higher), k(1e6, Higher), false},
 		{Figure{}, Figure{}, false},
 		{k(3, Higher), Figure{}, false},
 	}

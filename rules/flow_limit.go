@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 // usualFilamentMM is the filament's diameter where the configuration does not
@@ -37,11 +38,15 @@ Values: flow_mm3_s, filament_mm_s. Change: the limit, down to the flow.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Warning, s))
 		case !s.Known() || s.Value <= 0:
-			report(Sayf(Note, flow.At, "set a limit of %s in the slicer, %s of %s filament: the new hotend melts no more, and this configuration has no volumetric limit",
-				flowRate(flow.Value), speed(fast), millimetres(d)).With(values))
+			report(Findingf(Note, flow.At,
+				"set a limit of %s in the slicer, %s of %s filament: the new hotend melts no more, and "+
+					"this configuration has no volumetric limit",
+				unit.FlowRate(flow.Value), unit.Speed(fast), unit.Millimetres(d)).With(values))
 		case s.Value > flow.Value+rounding:
-			report(Sayf(Warning, placed(s.At, flow.At), "lower the %s from %s to %s, %s of %s filament: the new hotend melts no more",
-				s.Key, flowRate(s.Value), flowRate(flow.Value), speed(fast), millimetres(d)).
+			report(Findingf(Warning, placed(s.At, flow.At),
+				"lower the %s from %s to %s, %s of %s filament: the new hotend melts no more",
+				s.Key, unit.FlowRate(s.Value), unit.FlowRate(flow.Value), unit.Speed(fast),
+				unit.Millimetres(d)).
 				With(values).Change(s.To(flow.Value)))
 		}
 	},

@@ -8,7 +8,8 @@ import (
 
 func TestFlowLimit(t *testing.T) {
 	in := healthyInput()
-	f := one(t, flowLimit, in) // no limit in the configuration
+	in.Printer.Flow.MaxMM3PerS = off[float64](parser.MaxFlow)
+	f := one(t, flowLimit, in)
 	// 8 mm³/s / (π·1.75²/4 mm²)
 	wantValues(t, f, Values{"flow_mm3_s": 8.0, "filament_mm_s": 3.326})
 	wantSaid(t, f, "8 mm³/s", "3.3 mm/s", "1.75 mm", "slicer")

@@ -5,6 +5,7 @@ import (
 
 	"preflash/parser/sheet"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // HeaterOf gives the heater of a hotend on a supply, at full duty.
@@ -22,7 +23,7 @@ func HeaterOf(h *sheet.Heater, supplyV float64) heat.Heater {
 }
 
 // outputs is how many heaters run together on the hotend's command, each like
-// the sheet's. Where that cannot be told it is one; what hangs on it says so.
+// the sheet's. Where that is unknown it is one; what hangs on it says so.
 func outputs(in *Input) float64 {
 	if s := &in.Printer.Hotend.Outputs; s.Known() && s.Value > 1 {
 		return s.Value
@@ -49,7 +50,7 @@ func together(in *Input) string {
 	if n == 1 {
 		return ""
 	}
-	return " (the configuration runs " + count(n) + " heaters together; one is the sheet's)"
+	return " (the configuration runs " + unit.Count(n) + " heaters together; one is the sheet's)"
 }
 
 // peakW is the largest power that one heater can draw from a supply, W: that of
@@ -69,7 +70,7 @@ func voltageRatio(h *sheet.Heater, supplyV float64) float64 {
 }
 
 // dutyLimit is the lowest limit of the heater's duty that sheet and
-// configuration give, as a share of full power. A limit that cannot be told
+// configuration give, as a share of full power. A limit that is unknown
 // does not count.
 func dutyLimit(in *Input) float64 {
 	share := in.Sheet.New.Heater.DutyLimit.Value

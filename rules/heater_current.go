@@ -3,6 +3,7 @@ package rules
 import (
 	"preflash/parser"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 var heaterCurrent = &Rule{
@@ -33,15 +34,17 @@ Values: peak_a, limit_a. No change: it is wiring.`,
 		}
 		more := ""
 		if peak <= limit.Value+rounding {
-			more = ", or " + amperes(peak*(1+heat.PowerSpread)) + " where it gives " + percent(heat.PowerSpread) + " more than its label,"
+			more = ", or " + unit.Amperes(peak*(1+heat.PowerSpread)) + " where it gives " +
+				unit.Percent(heat.PowerSpread) + " more than its label,"
 		}
-		f := Sayf(Error, limit.At,
-			"fit a weaker heater, or drive it through a part rated for the current: it draws up to %s%s, and the output is rated for %s",
-			amperes(peak), more, amperes(limit.Value)).
-			Explain("on the %s supply%s", volts(supply), together(in)).
+		f := Findingf(Error, limit.At,
+			"fit a weaker heater, or drive it through a part rated for the current: it draws up to %s%s, "+
+				"and the output is rated for %s",
+			unit.Amperes(peak), more, unit.Amperes(limit.Value)).
+			Explain("on the %s supply%s", unit.Volts(supply), together(in)).
 			With(Values{"peak_a": peak, "limit_a": limit.Value})
 		if share := dutyLimit(in); share < 1 {
-			f = f.Explain("the duty limit of %s lowers the mean current, not this peak", percent(share))
+			f = f.Explain("the duty limit of %s lowers the mean current, not this peak", unit.Percent(share))
 		}
 		report(f)
 	},

@@ -12,7 +12,8 @@ func TestHeaterCurrent(t *testing.T) {
 		t.Errorf("%s at %s", f.Level, f.At.Text())
 	}
 	wantValues(t, f, Values{"peak_a": 1.6667, "limit_a": 1.5})
-	wantSaid(t, f, "draws up to 1.67 A, and the output is rated for 1.5 A; on the 24 V supply", "rated for 1.5 A")
+	wantSaid(t, f, "draws up to 1.67 A, and the output is rated for 1.5 A; on the 24 V supply",
+		"rated for 1.5 A")
 	wantChanges(t, f)
 
 	// A 12 V heater on 24 V: 3.6 Ω, 6.67 A.

@@ -1,6 +1,9 @@
 package rules
 
-import "preflash/parser"
+import (
+	"preflash/parser"
+	"preflash/rules/unit"
+)
 
 // halfCount is half a step of a duty that is kept in 255 counts: a limit that
 // was rounded to the next count is no fault.
@@ -25,8 +28,10 @@ Change: the limit, in every option that holds one.`,
 		options := in.Printer.Hotend.Loop.PowerLimits
 		values := Values{"configured": 1.0, "limit": limit.Value}
 		if len(options) == 0 {
-			report(Sayf(Error, limit.At, "fit another heater, or a firmware that can limit the output: this one has no option that does, and the heater may get %s of full power at most",
-				percent(limit.Value)).With(values))
+			report(Findingf(Error, limit.At,
+				"fit another heater, or a firmware that can limit the output: this one has no option that "+
+					"does, and the heater may get %s of full power at most",
+				unit.Percent(limit.Value)).With(values))
 			return
 		}
 		var worst *parser.Setting[float64]
@@ -55,7 +60,9 @@ Change: the limit, in every option that holds one.`,
 			return
 		}
 		values["configured"] = share(worst)
-		report(Sayf(Error, placed(worst.At, limit.At), "lower the power limit to %s: the configuration drives the heater at up to %s of full power, more than it may get",
-			percent(limit.Value), percent(share(worst))).With(values).Change(changes...))
+		report(Findingf(Error, placed(worst.At, limit.At),
+			"lower the power limit to %s: the configuration drives the heater at up to %s of full power, "+
+				"more than it may get",
+			unit.Percent(limit.Value), unit.Percent(share(worst))).With(values).Change(changes...))
 	},
 }

@@ -19,7 +19,8 @@ func TestHeaterDuty(t *testing.T) {
 	wantChanges(t, f,
 		parser.Change{Key: parser.PowerLimit("all"), Value: 0.6},
 		parser.Change{Key: parser.PowerLimit("loop"), Value: 0.6})
-	wantSaid(t, f, "lower the power limit to 60 %: the configuration drives the heater at up to 100 % of full power")
+	wantSaid(t, f,
+		"lower the power limit to 60 %: the configuration drives the heater at up to 100 % of full power")
 
 	// Only the option that is too high changes; a count of rounding is none.
 	limits := in.Printer.Hotend.Loop.PowerLimits
@@ -29,7 +30,7 @@ func TestHeaterDuty(t *testing.T) {
 	wantValues(t, f, Values{"configured": 0.7, "limit": 0.6})
 	wantChanges(t, f, parser.Change{Key: parser.PowerLimit("loop"), Value: 0.6})
 
-	// A limit that is off limits nothing; one that cannot be told is said.
+	// A limit that is off limits nothing; one that is unknown is said.
 	limits[0] = off[float64](parser.PowerLimit("all"))
 	limits[1] = unknown[float64](parser.PowerLimit("loop"))
 	got := run(t, heaterDuty, in)

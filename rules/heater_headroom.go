@@ -6,6 +6,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // fullHeadroom is the share of the needed power from which on nothing is said:
@@ -48,10 +49,11 @@ No change: it takes another heater, less flow or a lower temperature.
 		flow := in.Sheet.New.Nozzle.MaxFlowMM3S.Value
 		h := p.Headroom(at, flow)
 		load := heat.Load{Fan: 1, FlowMM3S: flow}
-		trip, trips := holdTrip(p, load, watch, at)
+		trip, trips := dropCheckTrip(p, load, watch, at)
 		values := Values{
-			"at_c": at, "available_w": h.AvailableW, "loss_w": h.LossW, "melt_w": h.MeltW, "headroom": h.Ratio,
-			"hold_settle_c": finite(p.Settle(p.DutyLimit, load, at)), "hold_trip_s": nil,
+			"at_c": at, "available_w": h.AvailableW, "loss_w": h.LossW, "melt_w": h.MeltW,
+			"headroom":      h.Ratio,
+			"hold_settle_c": orNull(p.Settle(p.DutyLimit, load, at)), "hold_trip_s": nil,
 		}
 		if trips {
 			values["hold_trip_s"] = trip
@@ -63,7 +65,8 @@ No change: it takes another heater, less flow or a lower temperature.
 		}
 		r := rangesOf(p, assumed, heat.Loss|heat.LossFan)
 		if level, brief, text := shortOfPower(in, p, h, at); text != "" {
-			if level == Error && r.flips(func(q heat.Plant) bool { return noHold(q.Headroom(at, flow)) }) {
+			if level == Error &&
+				r.flips(func(q heat.Plant) bool { return cannotHold(q.Headroom(at, flow)) }) {
 				level = Warning
 			}
 			switch {
@@ -71,56 +74,62 @@ No change: it takes another heater, less flow or a lower temperature.
 			case missing != nil:
 				text += "; whether the drop check trips cannot be told"
 			default:
-				text += holdText(p, load, watch, at)
+				text += sagText(p, load, watch, at)
 				if s := &in.Printer.Hotend.Watch.SlowsFan; s.State != parser.Absent && s.State != parser.Off {
-					text += "; the firmware slows the part fan as it sinks, so that this is seen in the print and seldom by the drop check"
+					text += "; the firmware slows the part fan as it sinks, so that this is seen in the " +
+						"print and seldom by the drop check"
 				}
 			}
 			text += headroomRange(r, h, at, flow)
-			report(Sayf(level, place, "%s", brief).Explain("%s", text).With(values))
+			report(Findingf(level, place, "%s", brief).Explain("%s", text).With(values))
 		}
 		if brief, text := stalls(rangesOf(p, assumed, heat.LossFan), watch, at); brief != "" {
-			report(Sayf(Warning, place, "%s", brief).Explain("%s", text).With(values))
+			report(Findingf(Warning, place, "%s", brief).Explain("%s", text).With(values))
 		}
 	},
 }
 
 // shortOfPower says how bad the headroom is, in short and in full, or nothing.
 func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (level Level, brief, text string) {
-	has := fmt.Sprintf("at %s the heater gives %s", celsius(at), watts(h.AvailableW))
-	need := fmt.Sprintf("and the block loses %s with the part fan full", watts(h.LossW))
+	has := fmt.Sprintf("at %s the heater gives %s", unit.Celsius(at), unit.Watts(h.AvailableW))
+	need := fmt.Sprintf("and the block loses %s with the part fan full", unit.Watts(h.LossW))
 	if k := &in.Sheet.New.Nozzle.MaxFlowMM3S; k.Given {
-		need += fmt.Sprintf(", and melting %s takes %s", flowRate(k.Value), watts(h.MeltW))
+		need += fmt.Sprintf(", and melting %s takes %s", unit.FlowRate(k.Value), unit.Watts(h.MeltW))
 	} else {
 		need += " (the melt is left out, as the sheet gives no max_flow_mm3_s)"
 	}
-	share := "that is " + percent(h.Ratio) + " of what is needed"
+	share := "that is " + unit.Percent(h.Ratio) + " of what is needed"
 	switch {
-	case noHold(h):
+	case cannotHold(h):
 		level = Error
-		brief = fmt.Sprintf("fit a stronger heater, or print cooler: it gives %s at %s, and even with the fan off and nothing extruded the block loses %s",
-			watts(h.AvailableW), celsius(at), watts(h.LossOffW))
-		text = fmt.Sprintf("%s, less than the %s that the block loses with the part fan off and nothing extruded: it gets no further than %s",
-			has, watts(h.LossOffW), celsius(p.Settle(p.DutyLimit, heat.Load{}, p.AmbientC)))
+		brief = fmt.Sprintf("fit a stronger heater, or print cooler: it gives %s at %s, and even with the "+
+			"fan off and nothing extruded the block loses %s",
+			unit.Watts(h.AvailableW), unit.Celsius(at), unit.Watts(h.LossOffW))
+		text = fmt.Sprintf("%s, less than the %s that the block loses with the part fan off and nothing "+
+			"extruded: it gets no further than %s",
+			has, unit.Watts(h.LossOffW), unit.Celsius(p.Settle(p.DutyLimit, heat.Load{}, p.AmbientC)))
 	case h.Ratio < 1 && h.FitsMM3S > 0:
 		level = Warning
-		brief = fmt.Sprintf("print slower or cooler, or fit a stronger heater: at %s and full flow it gives %s of what is needed, and a flow of %s fits",
-			celsius(at), percent(h.Ratio), flowRate(h.FitsMM3S))
+		brief = fmt.Sprintf("print slower or cooler, or fit a stronger heater: at %s and full flow it "+
+			"gives %s of what is needed, and a flow of %s fits",
+			unit.Celsius(at), unit.Percent(h.Ratio), unit.FlowRate(h.FitsMM3S))
 		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	case h.Ratio < 1:
 		level = Warning
-		brief = fmt.Sprintf("print cooler, or fit a stronger heater: at %s it gives %s of what is needed, and no flow fits while the fan is full",
-			celsius(at), percent(h.Ratio))
+		brief = fmt.Sprintf("print cooler, or fit a stronger heater: at %s it gives %s of what is needed, "+
+			"and no flow fits while the fan is full",
+			unit.Celsius(at), unit.Percent(h.Ratio))
 		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	case h.Ratio < fullHeadroom:
-		brief = fmt.Sprintf("expect little to spare at %s and full flow: the heater gives %s of what is needed", celsius(at), percent(h.Ratio))
+		brief = fmt.Sprintf("expect little to spare at %s and full flow: the heater gives %s of what is "+
+			"needed", unit.Celsius(at), unit.Percent(h.Ratio))
 		text = fmt.Sprintf("%s %s; %s", has, need, share)
 	}
 	return level, brief, text
 }
 
-// holdTrip is when the hold watch trips under a load, where there is one.
-func holdTrip(p heat.Plant, l heat.Load, w heat.Watch, at float64) (float64, bool) {
+// dropCheckTrip is when the hold watch trips under a load, where there is one.
+func dropCheckTrip(p heat.Plant, l heat.Load, w heat.Watch, at float64) (float64, bool) {
 	switch {
 	case w.Form == heat.ErrorSumWatch:
 		return w.Sum.HoldTrip(p, l, at)
@@ -130,28 +139,28 @@ func holdTrip(p heat.Plant, l heat.Load, w heat.Watch, at float64) (float64, boo
 	return 0, false
 }
 
-// holdText says what becomes of a hotend that has reached its target when the
+// sagText says what becomes of a hotend that has reached its target when the
 // load comes on.
-func holdText(p heat.Plant, l heat.Load, w heat.Watch, at float64) string {
-	settle := p.Settle(p.DutyLimit, l, at)
-	if settle >= at || w.Form == heat.NoWatch {
+func sagText(p heat.Plant, l heat.Load, w heat.Watch, at float64) string {
+	endC := p.Settle(p.DutyLimit, l, at)
+	if endC >= at || w.Form == heat.NoWatch {
 		return ""
 	}
-	text := "; from its target it sinks to " + celsius(settle)
-	if s, trips := holdTrip(p, l, w, at); trips {
-		return text + ", and the drop check shuts down after " + seconds(s)
+	text := "; from its target it sinks to " + unit.Celsius(endC)
+	if s, trips := dropCheckTrip(p, l, w, at); trips {
+		return text + ", and the drop check shuts down after " + unit.Seconds(s)
 	}
 	return text + ", and no check notices"
 }
 
-// noHold reports whether a target cannot be held even with the fan off and
+// cannotHold reports whether a target cannot be held even with the fan off and
 // nothing extruded.
-func noHold(h heat.Headroom) bool { return h.AvailableW < h.LossOffW }
+func cannotHold(h heat.Headroom) bool { return h.AvailableW < h.LossOffW }
 
 // headroomClass sorts headrooms by what is said of them.
 func headroomClass(h heat.Headroom) int {
 	switch {
-	case noHold(h):
+	case cannotHold(h):
 		return 0
 	case h.Ratio < 1:
 		return 1
@@ -167,17 +176,19 @@ func headroomRange(r ranges, h heat.Headroom, at, flow float64) string {
 	least, most := r.span(func(q heat.Plant) float64 { return q.Headroom(at, flow).Ratio })
 	flips := (h.Ratio < 1 || r.assumed != 0) &&
 		r.flips(func(q heat.Plant) bool { return headroomClass(q.Headroom(at, flow)) == headroomClass(h) })
-	return r.text("the share is "+figure(100*least, 0)+" to "+percent(most), flips)
+	return r.text("the share is "+unit.Figure(100*least, 0)+" to "+unit.Percent(most), flips)
 }
 
 // unknownHot says that the power at temperature is not known.
 func unknownHot(in *Input, p heat.Plant, at, flow float64) Finding {
 	least := p.WithPower(labelLeast)
-	return Sayf(Warning, in.Sheet.New.Heater.HotW.At,
-		"measure this PTC heater hot and give hot_w, two points at least: its power falls as it gets hot, and the sheet gives its label of %s alone",
-		watts(in.Sheet.New.Heater.RatedW.Value)).
+	return Findingf(Warning, in.Sheet.New.Heater.HotW.At,
+		"measure this PTC heater hot and give hot_w, two points at least: its power falls as it gets hot, "+
+			"and the sheet gives its label of %s alone",
+		unit.Watts(in.Sheet.New.Heater.RatedW.Value)).
 		Explain("with %s to all of that it has %s to %s of what is needed at %s",
-			percent(labelLeast), figure(100*least.Headroom(at, flow).Ratio, 0), percent(p.Headroom(at, flow).Ratio), celsius(at))
+			unit.Percent(labelLeast), unit.Figure(100*least.Headroom(at, flow).Ratio, 0),
+			unit.Percent(p.Headroom(at, flow).Ratio), unit.Celsius(at))
 }
 
 // stalls says that a heat-up with the part fan full ends below the target
@@ -202,11 +213,12 @@ func stalls(r ranges, w heat.Watch, at float64) (brief, text string) {
 		return "", ""
 	}
 	end := func(q heat.Plant) float64 { return q.Settle(q.DutyLimit, heat.FanFull, q.AmbientC) }
-	brief = fmt.Sprintf("print cooler, or with less fan: heating to %s with the part fan full stalls at %s, so near the target that no check trips and nothing says so",
-		celsius(at), celsius(end(p)))
+	brief = fmt.Sprintf("print cooler, or with less fan: heating to %s with the part fan full stalls at "+
+		"%s, so near the target that no check trips and nothing says so",
+		unit.Celsius(at), unit.Celsius(end(p)))
 	least, most := r.span(end)
 	if math.IsInf(most, 1) {
 		return brief, ""
 	}
-	return brief, r.text("it ends at "+figure(least, 1)+" to "+celsius(most), r.flips(unseen))
+	return brief, r.text("it ends at "+unit.Figure(least, 1)+" to "+unit.Celsius(most), r.flips(unseen))
 }

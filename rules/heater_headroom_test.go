@@ -5,9 +5,10 @@ import (
 	"testing"
 
 	"preflash/parser"
+	"preflash/rules/heat"
 )
 
-// The figures of issue 3.
+// Figures reckoned by hand.
 func TestHeaterHeadroom(t *testing.T) {
 	silent(t, heaterHeadroom, healthyInput())
 
@@ -21,7 +22,8 @@ func TestHeaterHeadroom(t *testing.T) {
 			t.Errorf("%s is %v, want %v", key, got[key], want)
 		}
 	}
-	wantSaid(t, f, "24.4 W", "24.1 W", "10.7 W", "70 %", "a flow of 0.6 mm³/s fits", "sinks to 222.9 °C", "after 50.9 s")
+	wantSaid(t, f, "24.4 W", "24.1 W", "10.7 W", "70 %", "a flow of 0.6 mm³/s fits", "sinks to 222.9 °C",
+		"after 50.9 s")
 	if f.Level != Warning {
 		t.Errorf("level %s", f.Level)
 	}
@@ -103,7 +105,8 @@ func TestHeaterHeadroomGivenRanges(t *testing.T) {
 	in := healthyInput()
 	in.Sheet.New.Heater.RatedW.Value = 27 // for 27.7 W
 	f := one(t, heaterHeadroom, in)
-	wantSaid(t, f, "98 %", "with the power up to 5 % and losses up to 10 % off, the share is 86 to 112 %", "uncertain")
+	wantSaid(t, f, "98 %", "with the power up to 5 % and losses up to 10 % off, the share is 86 to 112 %",
+		"uncertain")
 	in.Sheet.New.Heater.RatedW.Value = 16 // for 16.2 W with the fan off
 	if f = one(t, heaterHeadroom, in); f.Level != Warning {
 		t.Errorf("level %s, want warning: %s", f.Level, f.Text())
@@ -124,7 +127,8 @@ func TestHeaterHeadroomOfALabel(t *testing.T) {
 	if f.Level != Warning || f.At.Text() != "new.heater.hot_w" {
 		t.Errorf("%s at %q", f.Level, f.At.Text())
 	}
-	wantSaid(t, one(t, runawayTight, in), "taken to give 40 % of its label hot", "with all of its label nothing trips")
+	wantSaid(t, one(t, runawayTight, in), "taken to give 40 % of its label hot",
+		"with all of its label nothing trips")
 }
 
 // A table that ends at 200 °C goes on along its last slope: near the truth of
@@ -166,4 +170,54 @@ func TestHeaterHeadroomSlowsFan(t *testing.T) {
 		in.Printer.Hotend.Watch.SlowsFan = set(parser.SlowsFan, true)
 		return in
 	}())
+}
+
+// What is said of a headroom, on either side of each limit.
+func TestHeadroomWords(t *testing.T) {
+	in := healthyInput()
+	p, _ := plantOf(in)
+	for _, tt := range []struct {
+		h     heat.Headroom
+		level Level
+		class int
+		says  string // the beginning
+	}{
+		{heat.Headroom{AvailableW: 9.9, LossOffW: 10, Ratio: 0.5}, Error, 0, "fit a stronger heater"},
+		{heat.Headroom{AvailableW: 10, LossOffW: 10, Ratio: 0.5, FitsMM3S: 1}, Warning, 1, "print slower or"},
+		{heat.Headroom{AvailableW: 10, Ratio: 0.99, FitsMM3S: 0}, Warning, 1, "print cooler, or fit"},
+		{heat.Headroom{AvailableW: 10, Ratio: 1, FitsMM3S: 1}, Note, 2, "expect little to spare"},
+		{heat.Headroom{AvailableW: 10, Ratio: 1}, Note, 2, "expect little to spare"},
+		{heat.Headroom{AvailableW: 10, Ratio: fullHeadroom}, Note, 3, ""},
+	} {
+		level, brief, text := shortOfPower(in, p, tt.h, 250)
+		if level != tt.level || !strings.HasPrefix(brief, tt.says) || (text == "") != (tt.says == "") ||
+			tt.says == "" && brief != "" {
+			t.Errorf("%+v: %s %q, %q", tt.h, level, brief, text)
+		}
+		if got := headroomClass(tt.h); got != tt.class {
+			t.Errorf("%+v is of class %d, want %d", tt.h, got, tt.class)
+		}
+	}
+	// Of a ratio above 1 it speaks only where figures are assumed: 101 % here.
+	above := worked(270)
+	above.Sheet.New.Nozzle.MaxFlowMM3S.Value = 0
+	p, _ = plantOf(above)
+	figures := heat.Loss | heat.LossFan
+	h := p.Headroom(270, 0)
+	if text := headroomRange(rangesOf(p, 0, figures), h, 270, 0); text != "" {
+		t.Errorf("given: %s", text)
+	}
+	wantSaid(t, Finding{Message: headroomRange(rangesOf(p, figures, figures), h, 270, 0)}, "uncertain")
+}
+
+// Where there is no check, none trips.
+func TestHeadroomWithoutChecks(t *testing.T) {
+	p, _ := plantOf(worked(270))
+	load := heat.Load{Fan: 1, FlowMM3S: 18}
+	if s, trips := dropCheckTrip(p, load, heat.Watch{Form: heat.WindowWatch}, 270); trips {
+		t.Errorf("a drop check without a period trips after %v s", s)
+	}
+	in := worked(273)
+	in.Printer.Hotend.Watch.RiseOn = off[bool](parser.HotendRiseOn)
+	one(t, heaterHeadroom, in)
 }

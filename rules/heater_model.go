@@ -5,9 +5,10 @@ import (
 
 	"preflash/parser"
 	"preflash/parser/sheet"
+	"preflash/rules/unit"
 )
 
-// modelTolerance is how far off the told power may be: common practice, no
+// modelTolerance is how far off the configured power may be: common practice, no
 // source.
 const modelTolerance = 0.15
 
@@ -25,15 +26,15 @@ measured, not computed: see pid-stale.`,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		l := &in.Printer.Hotend.Loop
-		told := &l.ModelPowerW
+		power := &l.ModelPowerW
 		switch {
-		case l.Control.State == parser.Unknown && told.State != parser.Absent:
+		case l.Control.State == parser.Unknown && power.State != parser.Absent:
 			report(cannotTell(Warning, &l.Control))
 			return
-		case l.Control.Value != parser.ControlModel || told.State == parser.Absent:
+		case l.Control.Value != parser.ControlModel || power.State == parser.Absent:
 			return
-		case told.State == parser.Unknown:
-			report(cannotTell(Warning, told))
+		case power.State == parser.Unknown:
+			report(cannotTell(Warning, power))
 			return
 		case l.ModelRefC.State == parser.Unknown:
 			report(cannotTell(Warning, &l.ModelRefC))
@@ -43,21 +44,25 @@ measured, not computed: see pid-stale.`,
 		at, where := referenceC(in), ""
 		if h.Kind.Value == sheet.PTC {
 			if !h.HotW.Given {
-				report(Sayf(Warning, placed(told.At, h.HotW.At), "measure this PTC heater hot and give hot_w in the sheet: its power falls with temperature, so whether the model's %s are right cannot be told",
-					watts(told.Value)))
+				report(Findingf(Warning, placed(power.At, h.HotW.At),
+					"measure this PTC heater hot and give hot_w in the sheet: its power falls with "+
+						"temperature, so whether the model's %s are right cannot be told",
+					unit.Watts(power.Value)))
 				return
 			}
-			where = " at " + celsius(at)
+			where = " at " + unit.Celsius(at)
 		}
 		actual := heaterOf(in).Power(at)
-		if math.Abs(told.Value-actual) <= modelTolerance*actual+rounding {
+		if math.Abs(power.Value-actual) <= modelTolerance*actual+rounding {
 			return
 		}
 		rounded := math.Round(actual*10) / 10
-		report(Sayf(Error, placed(told.At, h.RatedW.At), "tell the model a heater of %s, and measure the rest of it again: it was told %s, the new one gives %s%s, and it misjudges every step",
-			watts(rounded), watts(told.Value), watts(actual), where).
-			With(Values{"configured_w": told.Value, "actual_w": actual}).
-			Change(told.To(rounded)))
+		report(Findingf(Error, placed(power.At, h.RatedW.At),
+			"tell the model a heater of %s, and measure the rest of it again: it was told %s, the new one "+
+				"gives %s%s, and it misjudges every step",
+			unit.Watts(rounded), unit.Watts(power.Value), unit.Watts(actual), where).
+			With(Values{"configured_w": power.Value, "actual_w": actual}).
+			Change(power.To(rounded)))
 	},
 }
 

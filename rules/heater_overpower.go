@@ -1,5 +1,7 @@
 package rules
 
+import "preflash/rules/unit"
+
 // The band of supply over rating in which a heater gives about its rated
 // power: common practice, no source.
 const (
@@ -13,19 +15,22 @@ const (
 )
 
 var heaterOverpower = &Rule{
-	ID:         "heater-overpower",
-	Level:      Error,
-	Unwaived:   true,
-	Figure:     FigureOf{"ratio", "%", Higher},
-	Summary:    "The supply's voltage is too high for the heater.",
-	Doc:        heaterRatioFormula + "Error: ratio above 1.15 (common practice, no source). Cannot be waived." + heaterRatioValues,
+	ID:       "heater-overpower",
+	Level:    Error,
+	Unwaived: true,
+	Figure:   FigureOf{"ratio", "%", Higher},
+	Summary:  "The supply's voltage is too high for the heater.",
+	Doc: heaterRatioFormula +
+		"Error: ratio above 1.15 (common practice, no source). Cannot be waived." + heaterRatioValues,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
 		if ratio := voltageRatio(h, supply); ratio > overpowerRatio+rounding {
-			report(Sayf(Error, h.RatedV.At,
-				"fit a heater for %s, or correct the sheet: one of %s at %s gives %s there, %s times its rating, and can overheat whatever the firmware does",
-				volts(supply), watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio), figure(ratio, 2)).
+			report(Findingf(Error, h.RatedV.At,
+				"fit a heater for %s, or correct the sheet: one of %s at %s gives %s there, %s times its "+
+					"rating, and can overheat whatever the firmware does",
+				unit.Volts(supply), unit.Watts(h.RatedW.Value), unit.Volts(h.RatedV.Value),
+				unit.Watts(h.RatedW.Value*ratio), unit.Figure(ratio, 2)).
 				With(heaterFigures(h.RatedW.Value, ratio)))
 		}
 	},

@@ -7,13 +7,14 @@ import (
 	"preflash/parser"
 )
 
-// The worked example of DESIGN.md section 8: a PTC ring of 48 W, 30 W at
+// The worked example of the heat model: a PTC ring of 48 W, 30 W at
 // 200 °C and 22 W at 300 °C, on 24 V.
 func TestHeaterOf(t *testing.T) {
 	s := healthySheet()
 	ptc(s)
 	h := HeaterOf(&s.New.Heater, 24)
-	for at, want := range map[float64]float64{0: 48, 25: 48, 200: 30, 240: 26.8, 270: 24.4, 300: 22, 400: 14} {
+	for at, want := range map[float64]float64{0: 48, 25: 48, 200: 30, 240: 26.8, 270: 24.4, 300: 22,
+		400: 14} {
 		if got := h.Power(at); math.Abs(got-want) > 1e-9 {
 			t.Errorf("at %v °C: %v W, want %v", at, got, want)
 		}
@@ -51,7 +52,8 @@ func TestHeatersTogether(t *testing.T) {
 	in.Sheet.Printer.SupplyW.Value = 290
 	f = one(t, supplyBudget, in) // 220 W and twice 40 W
 	wantValues(t, f, Values{"load_w": 300.0, "supply_w": 290.0, "share": 1.0345})
-	wantSaid(t, f, "80 W for the heater (the configuration runs 2 heaters together; one is the sheet's) and 220 W")
+	wantSaid(t, f,
+		"80 W for the heater (the configuration runs 2 heaters together; one is the sheet's) and 220 W")
 	in.Printer.Hotend.Loop.Control.Value = parser.ControlModel
 	in.Printer.Hotend.Loop.ModelPowerW = set(parser.ModelPower, 40.0)
 	wantValues(t, one(t, heaterModel, in), Values{"configured_w": 40.0, "actual_w": 80.0})

@@ -1,18 +1,23 @@
 package rules
 
+import "preflash/rules/unit"
+
 var heaterUnderpower = &Rule{
-	ID:         "heater-underpower",
-	Level:      Warning,
-	Figure:     FigureOf{"ratio", "%", Lower},
-	Summary:    "The supply's voltage is too low for the heater to give its rated power.",
-	Doc:        heaterRatioFormula + "Warning: ratio below 0.7 (common practice, no source)." + heaterRatioValues,
+	ID:      "heater-underpower",
+	Level:   Warning,
+	Figure:  FigureOf{"ratio", "%", Lower},
+	Summary: "The supply's voltage is too low for the heater to give its rated power.",
+	Doc: heaterRatioFormula + "Warning: ratio below 0.7 (common practice, no source)." +
+		heaterRatioValues,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		h, supply := &in.Sheet.New.Heater, in.Sheet.Printer.SupplyV.Value
 		if ratio := voltageRatio(h, supply); ratio < underpowerRatio-rounding {
-			report(Sayf(Warning, h.RatedV.At,
-				"fit a heater for %s, or correct the sheet: one of %s at %s gives only %s there, heats slowly and may not hold the temperature",
-				volts(supply), watts(h.RatedW.Value), volts(h.RatedV.Value), watts(h.RatedW.Value*ratio)).
+			report(Findingf(Warning, h.RatedV.At,
+				"fit a heater for %s, or correct the sheet: one of %s at %s gives only %s there, heats "+
+					"slowly and may not hold the temperature",
+				unit.Volts(supply), unit.Watts(h.RatedW.Value), unit.Volts(h.RatedV.Value),
+				unit.Watts(h.RatedW.Value*ratio)).
 				With(heaterFigures(h.RatedW.Value, ratio)))
 		}
 	},

@@ -8,15 +8,16 @@ import (
 	"strings"
 
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
-// steps is what the loop in force does on the new hotend, over every way in
+// steps is what the configured loop does on the new hotend, over every way in
 // which it may run.
 type steps struct {
 	ranges
 	watch heat.Watch
 	atC   float64
-	tripC float64 // where the firmware shuts down; infinite where that cannot be told
+	tripC float64 // where the firmware shuts down; infinite where that is unknown
 	cases []stepCase
 	worst *stepCase
 }
@@ -46,7 +47,7 @@ func stepTarget(in *Input) (atC, tripC float64) {
 	if !ok {
 		return atC, tripC
 	}
-	c = c.settled(&in.Sheet.New)
+	c = c.afterChanges(&in.Sheet.New)
 	return min(atC, c.reachC()), c.tripC()
 }
 
@@ -56,7 +57,8 @@ func stepOf(in *Input) *steps {
 	p, assumed := plantOf(in)
 	p.Beyond = heat.Flat                                                    // too much power is what matters
 	s := steps{ranges: rangesOf(p, assumed, heat.AllFigures&^heat.LossFan)} // the part fan is off
-	s.watch, _ = watchOf(in)                                                // one that cannot be told is another rule's finding
+	// one that is unknown is another rule's finding
+	s.watch, _ = watchOf(in)
 	if s.atC, s.tripC = stepTarget(in); s.atC <= p.AmbientC {
 		return nil
 	}
@@ -154,15 +156,15 @@ func (s *steps) brief() string {
 	r := &s.worst.Response
 	switch {
 	case s.worst.fault == overheats:
-		return fmt.Sprintf(", and get to %s, where the firmware shuts down", celsius(s.tripC))
+		return fmt.Sprintf(", and get to %s, where the firmware shuts down", unit.Celsius(s.tripC))
 	case s.worst.fault == watchTrips:
-		return fmt.Sprintf(", and let the runaway protection trip after %s", seconds(r.TripS))
+		return fmt.Sprintf(", and let the runaway protection trip after %s", unit.Seconds(r.TripS))
 	case !r.Settles && r.SwingC > 0:
-		return fmt.Sprintf(", and swing by %s without end", kelvin(r.SwingC))
+		return fmt.Sprintf(", and swing by %s without end", unit.Kelvin(r.SwingC))
 	case r.Reached:
-		return fmt.Sprintf(", and overshoot by %s", kelvin(r.OvershootC))
+		return fmt.Sprintf(", and overshoot by %s", unit.Kelvin(r.OvershootC))
 	}
-	return fmt.Sprintf(", and do not reach %s", celsius(s.atC))
+	return fmt.Sprintf(", and do not reach %s", unit.Celsius(s.atC))
 }
 
 // text says what the worst loop does.
@@ -172,20 +174,24 @@ func (s *steps) text(in *Input) string {
 	switch s.worst.fault {
 	case overheats:
 		if r.PeakC >= s.tripC {
-			text += fmt.Sprintf(", past the %s at which the firmware shuts down", celsius(s.tripC))
+			text += fmt.Sprintf(", past the %s at which the firmware shuts down", unit.Celsius(s.tripC))
 		} else {
-			text += fmt.Sprintf("; with %s more power and %s less loss it gets to %s, and the firmware shuts down at %s",
-				percent(heat.PowerSpread), percent(heat.LossSpread), celsius(s.worst.hottest.PeakC), celsius(s.tripC))
+			text += fmt.Sprintf("; with %s more power and %s less loss it gets to %s, and the firmware "+
+				"shuts down at %s",
+				unit.Percent(heat.PowerSpread), unit.Percent(heat.LossSpread),
+				unit.Celsius(s.worst.hottest.PeakC), unit.Celsius(s.tripC))
 		}
 	case watchTrips:
-		text += fmt.Sprintf(", and the runaway protection shuts it down after %s although nothing is broken", seconds(r.TripS))
+		text += fmt.Sprintf(", and the runaway protection shuts it down after %s although nothing is broken",
+			unit.Seconds(r.TripS))
 		if share := r.TripShare; share < 1 {
-			text += " (in " + percent(share) + " of starts)"
+			text += " (in " + unit.Percent(share) + " of starts)"
 		}
 	}
 	text += s.where()
 	if weakest := weakestRating(&in.Sheet.New); r.BlockPeakC > weakest.C {
-		text += fmt.Sprintf("; its block gets to %s, past the %s of the %s", celsius(r.BlockPeakC), celsius(weakest.C), weakest.By)
+		text += fmt.Sprintf("; its block gets to %s, past the %s of the %s", unit.Celsius(r.BlockPeakC),
+			unit.Celsius(weakest.C), weakest.By)
 	}
 	if s.assumed != 0 {
 		over := func(q heat.Plant) float64 { return s.run(q, s.worst.Loop).OvershootC }
@@ -194,26 +200,28 @@ func (s *steps) text(in *Input) string {
 			return s.fault(q, s.worst.Loop, r, r) != noStepFault
 		}
 		least, most := s.span(over)
-		text += s.ranges.text("the overshoot is "+figure(least, 1)+" to "+kelvin(most), s.flips(bad))
+		text += s.ranges.text("the overshoot is "+unit.Figure(least, 1)+" to "+unit.Kelvin(most),
+			s.flips(bad))
 	}
 	return text
 }
 
 // doesAt says how a step to a target ends.
 func doesAt(atC float64, r *heat.Response) string {
-	over := fmt.Sprintf("overshoots %s by %s", celsius(atC), kelvin(r.OvershootC))
+	over := fmt.Sprintf("overshoots %s by %s", unit.Celsius(atC), unit.Kelvin(r.OvershootC))
 	if r.BlockPeakC-atC > r.OvershootC+0.05 {
-		over += fmt.Sprintf(" (its block by %s)", kelvin(r.BlockPeakC-atC))
+		over += fmt.Sprintf(" (its block by %s)", unit.Kelvin(r.BlockPeakC-atC))
 	}
 	switch {
 	case r.Settles:
-		return over + " and is steady after " + seconds(r.SettleS)
+		return over + " and is steady after " + unit.Seconds(r.SettleS)
 	case r.SwingC > 0:
-		return over + fmt.Sprintf(" and swings without end, by %s up and down, %s from peak to peak", kelvin(r.SwingC), seconds(r.PeriodS))
+		return over + fmt.Sprintf(" and swings without end, by %s up and down, %s from peak to peak",
+			unit.Kelvin(r.SwingC), unit.Seconds(r.PeriodS))
 	case r.Reached:
 		return over + " and does not get steady"
 	}
-	return "does not reach " + celsius(atC)
+	return "does not reach " + unit.Celsius(atC)
 }
 
 // spared reports whether another generation than the worst ends in no shutdown.
@@ -237,7 +245,7 @@ func (s *steps) where() string {
 		var all []string
 		for _, b := range s.boards(s.worst.variant) {
 			if (b.fault != noStepFault) == faulty {
-				all = append(all, figure(b.sampleS, 2)+" s")
+				all = append(all, unit.Figure(b.sampleS, 2)+" s")
 			}
 		}
 		return all

@@ -3,6 +3,7 @@ package rules
 import (
 	"preflash/parser"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 var minTempHigh = &Rule{
@@ -39,10 +40,10 @@ No change: the owner knows how cold the room gets.`,
 		}
 		lower := "below that of a cold room, such as 5 °C"
 		if s.Least > 0 {
-			lower = "no lower than " + celsius(s.Least) + ", which the firmware demands with this sensor"
+			lower = "no lower than " + unit.Celsius(s.Least) + ", which the firmware demands with this sensor"
 		}
-		report(Sayf(Error, placed(s.At, ambient.At), "set the %s %s: it is %s, the room has %s, and %s",
-			s.Key, lower, celsius(s.Value), orAssumed(celsius(ambient.Value), *ambient), effect).
+		report(Findingf(Error, placed(s.At, ambient.At), "set the %s %s: it is %s, the room has %s, and %s",
+			s.Key, lower, unit.Celsius(s.Value), orAssumed(unit.Celsius(ambient.Value), *ambient), effect).
 			With(Values{"min_temp_c": s.Value, "ambient_c": ambient.Value}))
 	},
 }

@@ -39,7 +39,7 @@ func SensorBand(in *Input, real *sensor.Circuit, tempC float64) float64 {
 }
 
 // HighestTarget is the highest temperature that the firmware lets a user ask
-// for, °C; false where it cannot be told.
+// for, °C; false where it is unknown.
 func HighestTarget(in *Input) (float64, bool) {
 	c, ok := ceilingOf(in, func(Finding) {})
 	return c.targetC(), ok
@@ -128,7 +128,7 @@ func ErrorSums(in *Input, l heat.Load, w heat.SumWatch, targetC, seconds float64
 }
 
 // Watch is the hotend's runaway protection as far as it is on; false where a
-// figure of it cannot be told.
+// figure of it is unknown.
 func Watch(in *Input) (heat.Watch, bool) {
 	w, missing := watchOf(in)
 	return w, missing == nil

@@ -12,7 +12,8 @@ import (
 func without(p *parser.Printer) *Input {
 	in := healthyInput()
 	in.Printer, in.NoSheet = p, true
-	in.Sheet = sheet.Without("egret-01", "defines", 0, []*parser.File{parser.NewFile("Configuration.h", []byte("x"))})
+	in.Sheet = sheet.Without("egret-01", "defines", 0,
+		[]*parser.File{parser.NewFile("Configuration.h", []byte("x"))})
 	return in
 }
 
@@ -39,7 +40,8 @@ func TestCheckWithoutASheet(t *testing.T) {
 			t.Errorf("%s spoke, and needs a sheet", f.Rule)
 		}
 	}
-	for _, id := range []string{"runaway-off", "runaway-loose", "preset-over", "cold-extrusion", "sensor-placeholder"} {
+	for _, id := range []string{"runaway-off", "runaway-loose", "preset-over", "cold-extrusion",
+		"sensor-placeholder"} {
 		if !found[id] {
 			t.Errorf("%s is silent without a sheet", id)
 		}

@@ -24,13 +24,25 @@ Values: configured_mm, diameter_mm. Change: the diameter.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Warning, s))
 		case s.Known() && math.Abs(s.Value-nozzle.Value) > rounding:
-			f := Sayf(Warning, placed(s.At, nozzle.At), "set the %s to %s, here and in the slicer: that is the new nozzle, and the configuration says %s",
-				s.Key, millimetres(nozzle.Value), millimetres(s.Value))
-			if cross, follows := &in.Printer.Flow.CrossMM2, 4*nozzle.Value*nozzle.Value; cross.State == parser.Set && cross.Value < follows-rounding {
-				f = f.Explain("the %s is written as %s and does not follow the nozzle: without it the firmware takes %s, and a wider line may be refused; take it out, or raise it",
-					cross.Key, unit.Area(cross.Value), unit.Area(follows))
-			}
-			report(f.With(Values{"configured_mm": s.Value, "diameter_mm": nozzle.Value}).Change(s.To(nozzle.Value)))
+			report(Findingf(Warning, placed(s.At, nozzle.At),
+				"set the %s to %s, here and in the slicer: that is the new nozzle, and the configuration "+
+					"says %s",
+				s.Key, unit.Millimetres(nozzle.Value), unit.Millimetres(s.Value)).
+				Explain("%s", keepsSection(in, nozzle.Value)).
+				With(Values{"configured_mm": s.Value, "diameter_mm": nozzle.Value}).
+				Change(s.To(nozzle.Value)))
 		}
 	},
+}
+
+// keepsSection says that the largest cross section of a line does not follow the
+// nozzle, where it would then be too small.
+func keepsSection(in *Input, diameterMM float64) string {
+	section, follows := &in.Printer.Flow.CrossMM2, 4*diameterMM*diameterMM
+	if section.State != parser.Set || section.Value >= follows-rounding {
+		return ""
+	}
+	return "the " + string(section.Key) + " is written as " + unit.Area(section.Value) +
+		" and does not follow the nozzle: without it the firmware takes " + unit.Area(follows) +
+		", and a wider line may be refused; take it out, or raise it"
 }

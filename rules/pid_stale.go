@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 var pidStale = &Rule{
@@ -41,8 +42,11 @@ console steps of a tune.`,
 		case l.Control.Value == parser.ControlPID:
 			gainsStale(in, report)
 		case l.Control.Value == parser.ControlModel && in.Sheet.Tuned == nil:
-			report(Sayf(Warning, l.Control.At, "measure the heater model on the new hotend%s: the one in the configuration belongs to the old",
-				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool}, parser.ModelPower)))
+			report(Findingf(Warning, l.Control.At,
+				"measure the heater model on the new hotend%s: the one in the configuration belongs to "+
+					"the old",
+				stepsText(in, parser.Task{Kind: parser.TaskTuneModel, Tool: in.Printer.Tool},
+					parser.ModelPower)))
 		}
 	},
 }
@@ -60,21 +64,25 @@ func gainsStale(in *Input, report func(Finding)) {
 		}
 	}
 	t := in.Sheet.Tuned.Gains()
-	if t != nil && near(l.Kp.Value, t.Kp.Value) && near(l.Ki.Value, t.Ki.Value) && near(l.Kd.Value, t.Kd.Value) {
+	if t != nil && near(l.Kp.Value, t.Kp.Value) && near(l.Ki.Value, t.Ki.Value) &&
+		near(l.Kd.Value, t.Kd.Value) {
 		return
 	}
-	here := fmt.Sprintf("kp %s, ki %s, kd %s", gain(l.Kp.Value), gain(l.Ki.Value), gain(l.Kd.Value))
+	here := fmt.Sprintf("kp %s, ki %s, kd %s", unit.Gain(l.Kp.Value), unit.Gain(l.Ki.Value),
+		unit.Gain(l.Kd.Value))
 	text, more := "", ""
 	if t == nil {
 		text = "tune the new hotend: the gains (" + here + ") are not known to be its own"
-		more = "tune it" + stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool, TempC: tuneAt(in)}, parser.GainP, parser.GainI, parser.GainD) +
+		more = "tune it" + stepsText(in, parser.Task{Kind: parser.TaskTune, Tool: in.Printer.Tool,
+			TempC: tuneAt(in)}, parser.GainP, parser.GainI, parser.GainD) +
 			", then write the result in the configuration and in [tuned] of the sheet"
 	} else {
 		text = fmt.Sprintf("write the tuned gains in the configuration, kp %s, ki %s, kd %s: it has others",
-			gain(t.Kp.Value), gain(t.Ki.Value), gain(t.Kd.Value))
+			unit.Gain(t.Kp.Value), unit.Gain(t.Ki.Value), unit.Gain(t.Kd.Value))
 		more = "it has " + here
 	}
-	figures := Values{"kp": l.Kp.Value, "ki": l.Ki.Value, "kd": l.Kd.Value, "overshoot_c": nil, "settle_s": nil}
+	figures := Values{"kp": l.Kp.Value, "ki": l.Ki.Value, "kd": l.Kd.Value, "overshoot_c": nil,
+		"settle_s": nil}
 	level := Warning
 	if s := stepOf(in); s != nil {
 		level = s.level()
@@ -85,7 +93,7 @@ func gainsStale(in *Input, report func(Finding)) {
 		text += s.brief()
 		more += s.text(in)
 	}
-	report(Sayf(level, l.Kp.At, "%s", text).Explain("%s", more).With(figures))
+	report(Findingf(level, l.Kp.At, "%s", text).Explain("%s", more).With(figures))
 }
 
 func near(a, b float64) bool {

@@ -17,6 +17,7 @@ func tuned(kp, ki, kd float64) *sheet.Tuned {
 
 func TestPIDStale(t *testing.T) {
 	in := healthyInput()
+	in.Sheet.Tuned = nil
 	f := one(t, pidStale, in)
 	wantSaid(t, f, "kp 21.7, ki 1.4, kd 84", "TUNE 225 °C")
 	wantChanges(t, f)
@@ -40,9 +41,9 @@ func TestPIDStaleOtherControl(t *testing.T) {
 	in.Printer.Hotend.Loop.Control.Value = parser.ControlOnOff
 	silent(t, pidStale, in)
 	in.Printer.Hotend.Loop.Control.Value = parser.ControlModel
-	wantSaid(t, one(t, pidStale, in), "heater model", "TUNE MODEL")
-	in.Sheet.Tuned = tuned(1, 1, 1)
 	silent(t, pidStale, in)
+	in.Sheet.Tuned = nil
+	wantSaid(t, one(t, pidStale, in), "heater model", "TUNE MODEL")
 	in.Printer.Hotend.Loop.Control = unknown[parser.Control](parser.LoopControl)
 	wantSaid(t, one(t, pidStale, in), "cannot tell the control")
 }
@@ -53,10 +54,12 @@ func published(in *Input, older, newer bool) {
 	l := &in.Printer.Hotend.Loop
 	l.Variants = nil
 	if older {
-		l.Variants = append(l.Variants, parser.LoopVariant{Name: "older", OwnFar: true, SamplesS: []float64{0.16, 0.08, 0.01}})
+		l.Variants = append(l.Variants,
+			parser.LoopVariant{Name: "older", OwnFar: true, SamplesS: []float64{0.16, 0.08, 0.01}})
 	}
 	if newer {
-		l.Variants = append(l.Variants, parser.LoopVariant{Name: "newer", KeepsLast: true, SamplesS: []float64{0.16, 0.01}})
+		l.Variants = append(l.Variants,
+			parser.LoopVariant{Name: "newer", KeepsLast: true, SamplesS: []float64{0.16, 0.01}})
 	}
 }
 
@@ -94,12 +97,14 @@ func TestPIDStaleOnSomeBoards(t *testing.T) {
 	gainsOf(in, 15, 0.6, 120)
 	published(in, false, true)
 	f := one(t, pidStale, in)
-	wantSaid(t, f, "shuts it down after 120 s", "boards that read the sensor every 0.16 s and not on those that do every 0.01 s")
+	wantSaid(t, f, "shuts it down after 120 s",
+		"boards that read the sensor every 0.16 s and not on those that do every 0.01 s")
 	if f.Level != Warning {
 		t.Errorf("level %s", f.Level)
 	}
 	published(in, true, true)
-	wantSaid(t, one(t, pidStale, in), "that is the newer firmware, and the files do not say which they are for")
+	wantSaid(t, one(t, pidStale, in),
+		"that is the newer firmware, and the files do not say which they are for")
 	published(in, true, false)
 	if f = one(t, pidStale, in); strings.Contains(f.Text(), "shuts it down") {
 		t.Errorf("the older one does not trip: %s", f.Text())
@@ -114,6 +119,7 @@ func TestPIDStaleOnSomeBoards(t *testing.T) {
 // A target that the firmware refuses is not simulated.
 func TestPIDStaleKeepsToItsTargets(t *testing.T) {
 	in := healthyInput()
+	in.Sheet.Tuned = nil
 	in.Printer.Limits.MaxTemp.Value = 250 // print_c goes to 260
 	published(in, true, true)
 	if f := one(t, pidStale, in); f.Level != Warning {
@@ -134,7 +140,7 @@ func TestPIDStaleKeepsToItsTargets(t *testing.T) {
 	wantSaid(t, f, "overshoots 240 °C")
 }
 
-// The sheet's limit of the duty may not be in force yet: the worse one counts.
+// The sheet's limit of the duty may not be configured yet: the worse one counts.
 func TestPIDStaleDutyInForce(t *testing.T) {
 	in := healthyInput()
 	gainsOf(in, 60, 5, 0)
@@ -144,11 +150,11 @@ func TestPIDStaleDutyInForce(t *testing.T) {
 		in.Printer.Hotend.Loop.PowerLimits[i].Value = 0.5
 	}
 	if after := one(t, pidStale, in).Values["overshoot_c"].(float64); before <= after {
-		t.Errorf("with full power in force %.2f K, with the limit %.2f K", before, after)
+		t.Errorf("with full power configured %.2f K, with the limit %.2f K", before, after)
 	}
 }
 
-// A loop that swings without end is told no time, but how far and how fast.
+// A loop that swings without end gets no time, but how far and how fast.
 func TestPIDStaleSwing(t *testing.T) {
 	in := healthyInput()
 	gainsOf(in, 120, 40, 0)

@@ -6,6 +6,7 @@ import (
 	"preflash/parser"
 	"preflash/parser/sheet"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // plantOf gives the hotend that goes in, as the heat model wants it, and which
@@ -43,16 +44,16 @@ func plantOf(in *Input) (heat.Plant, heat.Figures) {
 
 // namesOf names figures of the block with their values.
 func namesOf(p heat.Plant, figures heat.Figures) []string {
-	perKelvin := func(w float64) string { return figure(w, 3) + " W/K" }
+	perKelvin := func(w float64) string { return unit.Figure(w, 3) + " W/K" }
 	var names []string
 	for _, f := range [...]struct {
 		figure heat.Figures
 		text   func() string
 	}{
-		{heat.Capacity, func() string { return "heat capacity " + figure(p.CapacityJPerK, 1) + " J/K" }},
+		{heat.Capacity, func() string { return "heat capacity " + unit.Figure(p.CapacityJPerK, 1) + " J/K" }},
 		{heat.Loss, func() string { return "loss " + perKelvin(p.LossWPerK) }},
 		{heat.LossFan, func() string { return "loss with the part fan " + perKelvin(p.LossFanWPerK) }},
-		{heat.Lag, func() string { return "sensor lag " + seconds(p.LagS) }},
+		{heat.Lag, func() string { return "sensor lag " + unit.Seconds(p.LagS) }},
 	} {
 		if figures&f.figure != 0 {
 			names = append(names, f.text())
@@ -91,11 +92,12 @@ func (r ranges) text(then string, flips bool) string {
 		if !flips {
 			return ""
 		}
-		return "; with the power up to " + percent(heat.PowerSpread) + " and losses up to " + percent(heat.LossSpread) +
+		return "; with the power up to " + unit.Percent(heat.PowerSpread) + " and losses up to " +
+			unit.Percent(heat.LossSpread) +
 			" off, " + then + ", so this is uncertain"
 	}
 	text := "; assumed, since the sheet gives none: " + strings.Join(names, ", ") +
-		"; with those up to " + percent(heat.Spread) + " off, " + then
+		"; with those up to " + unit.Percent(heat.Spread) + " off, " + then
 	if flips {
 		text += ", so this is uncertain until the block is measured"
 	}
@@ -110,7 +112,7 @@ type loopCase struct {
 }
 
 // loopsOf gives every way in which the configuration's loop may run, at the
-// power limits in force now and, where another is due, after this run.
+// configured power limits and, where another is due, after this run.
 func loopsOf(in *Input) []loopCase {
 	variants := in.Printer.Hotend.Loop.Variants
 	if len(variants) == 0 {
@@ -175,7 +177,7 @@ func loopOf(in *Input, v parser.LoopVariant) heat.Loop {
 }
 
 // watchOf gives the hotend's runaway protection as far as it is on; the
-// setting is one that cannot be told.
+// setting is one that is unknown.
 func watchOf(in *Input) (heat.Watch, *parser.Setting[float64]) {
 	w := &in.Printer.Hotend.Watch
 	if !w.On.Known() || !w.On.Value {
@@ -205,7 +207,8 @@ func watchOf(in *Input) (heat.Watch, *parser.Setting[float64]) {
 		SlowsFan: w.SlowsFan.Known() && w.SlowsFan.Value,
 	}}
 	if riseOn(w) {
-		watch.Rise = heat.RiseWatch{RiseC: w.RiseC.Value, WindowS: w.RiseWindowS.Value, MarginC: w.ArmMarginC.Value}
+		watch.Rise = heat.RiseWatch{RiseC: w.RiseC.Value, WindowS: w.RiseWindowS.Value,
+			MarginC: w.ArmMarginC.Value}
 	}
 	return watch, nil
 }

@@ -22,7 +22,8 @@ func worked(topC float64) *Input {
 // those of the worked example.
 func assumeBlock(in *Input) {
 	b := &in.Sheet.New.Block
-	b.HeatCapacityJPerK.Given, b.LossWPerK.Given, b.LossFanWPerK.Given, b.SensorLagS.Given = false, false, false, false
+	b.HeatCapacityJPerK.Given, b.LossWPerK.Given, b.LossFanWPerK.Given, b.SensorLagS.Given = false, false,
+		false, false
 }
 
 // sumHotend gives the printer a watch that adds up errors, at its defaults.
@@ -36,7 +37,8 @@ func TestPlantOf(t *testing.T) {
 	in.Sheet.New.Heater.DutyLimit.Value = 0.9
 	in.Printer.Hotend.Loop.PowerLimits[1].Value = 0.8
 	p, assumed := plantOf(in)
-	if p.Power(270) < 24.39 || p.Power(270) > 24.41 || p.DutyLimit != 0.8 || p.AmbientC != 22 || assumed != 0 {
+	if p.Power(270) < 24.39 || p.Power(270) > 24.41 || p.DutyLimit != 0.8 || p.AmbientC != 22 ||
+		assumed != 0 {
 		t.Errorf("%+v, assumed %b", p, assumed)
 	}
 	assumeBlock(in)
@@ -47,12 +49,14 @@ func TestPlantOf(t *testing.T) {
 
 func TestLoopOf(t *testing.T) {
 	in := healthyInput()
-	want := heat.Loop{Kp: 21.7, Ki: 1.4, Kd: 84, BandC: 2, RangeC: 10, FilterOld: 0.95, SmoothS: 1, Limit: 1, FarLimit: 1}
+	want := heat.Loop{Kp: 21.7, Ki: 1.4, Kd: 84, BandC: 2, RangeC: 10, FilterOld: 0.95, SmoothS: 1, Limit: 1,
+		FarLimit: 1}
 	if got := loopOf(in, parser.LoopVariant{}); got != want {
 		t.Errorf("got %+v, want %+v", got, want)
 	}
 	l := &in.Printer.Hotend.Loop
-	l.Form, l.Control.Value, l.SmoothS = parser.LoopClamped, parser.ControlOnOff, set(parser.DerivativeTime, 2.0)
+	l.Form, l.Control.Value, l.SmoothS = parser.LoopClamped, parser.ControlOnOff,
+		set(parser.DerivativeTime, 2.0)
 	want.Form, want.OnOff, want.SmoothS = heat.LoopClamped, true, 2
 	if got := loopOf(in, parser.LoopVariant{}); got != want {
 		t.Errorf("got %+v, want %+v", got, want)
@@ -60,11 +64,12 @@ func TestLoopOf(t *testing.T) {
 }
 
 // Generations differ in the limit below the range; the sheet's limit, which is
-// not yet in force, makes a case of its own.
+// not yet configured, makes a case of its own.
 func TestLoopsOf(t *testing.T) {
 	in := healthyInput()
 	l := &in.Printer.Hotend.Loop
-	l.PowerLimits = []parser.Setting[float64]{set(parser.PowerLimit("in range"), 0.5), set(parser.PowerBelowRange, 0.9)}
+	l.PowerLimits = []parser.Setting[float64]{set(parser.PowerLimit("in range"), 0.5),
+		set(parser.PowerBelowRange, 0.9)}
 	l.Variants = []parser.LoopVariant{
 		{Name: "older", OwnFar: true, SamplesS: []float64{0.16, 0.08}},
 		{Name: "newer", KeepsLast: true, SamplesS: []float64{0.01}},
@@ -92,7 +97,8 @@ func TestLoopsOf(t *testing.T) {
 func TestWatchOf(t *testing.T) {
 	in := healthyInput()
 	want := heat.Watch{Form: heat.WindowWatch,
-		Rise: heat.RiseWatch{RiseC: 2, WindowS: 20, MarginC: 3}, Hold: heat.HoldWatch{HysteresisC: 4, PeriodS: 40}}
+		Rise: heat.RiseWatch{RiseC: 2, WindowS: 20, MarginC: 3},
+		Hold: heat.HoldWatch{HysteresisC: 4, PeriodS: 40}}
 	if got, missing := watchOf(in); got != want || missing != nil {
 		t.Errorf("got %+v, missing %v", got, missing)
 	}
@@ -102,7 +108,8 @@ func TestWatchOf(t *testing.T) {
 		t.Errorf("heating check off: %+v", got)
 	}
 	sumHotend(in)
-	want = heat.Watch{Form: heat.ErrorSumWatch, Sum: heat.SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 120, SmoothS: 1}}
+	want = heat.Watch{Form: heat.ErrorSumWatch,
+		Sum: heat.SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 120, SmoothS: 1}}
 	if got, _ := watchOf(in); got != want {
 		t.Errorf("sum: %+v", got)
 	}
@@ -126,5 +133,17 @@ func BenchmarkHeatRules(b *testing.B) {
 		for _, r := range []*Rule{heaterHeadroom, heaterStuckOn, runawayTight, flowLimit} {
 			r.Check(in, func(Finding) {})
 		}
+	}
+}
+
+// A figure of the watch that is unknown leaves it unknown.
+func TestWatchUnknown(t *testing.T) {
+	in := healthyInput()
+	if w, ok := Watch(in); !ok || w.Rise.WindowS != 20 {
+		t.Errorf("%+v, %v", w, ok)
+	}
+	in.Printer.Hotend.Watch.RiseWindowS = unknown[float64](parser.HotendRiseWindow)
+	if w, ok := Watch(in); ok {
+		t.Errorf("%+v", w)
 	}
 }

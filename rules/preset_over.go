@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 // coldestPreset is the lowest preset, °C, that a change makes or leaves room for:
@@ -35,15 +36,17 @@ there.`,
 			return
 		}
 		if raised && auto.Value > c.targetC()+rounding {
-			report(Sayf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At), "know that the %s is %s, and the firmware takes targets up to %s: there it stops",
-				auto.Key, celsius(auto.Value), celsius(c.targetC())).
+			report(Findingf(Note, placed(auto.At, in.Printer.Limits.MaxTemp.At),
+				"know that the %s is %s, and the firmware takes targets up to %s: there it stops",
+				auto.Key, unit.Celsius(auto.Value), unit.Celsius(c.targetC())).
 				With(Values{"preset_c": auto.Value, "target_limit_c": c.targetC()}))
 		}
 		later := c
 		if !in.NoSheet {
-			later = c.settled(&in.Sheet.New)
+			later = c.afterChanges(&in.Sheet.New)
 		}
-		if to, changed := in.Changed[parser.MaxTemp].(float64); later.maxC > c.maxC && !(changed && to > c.maxC) {
+		if to, changed := in.Changed[parser.MaxTemp].(float64); later.maxC > c.maxC &&
+			!(changed && to > c.maxC) {
 			later.maxC = c.maxC // temp-reach proposes nothing
 		}
 		for i := range presets {
@@ -53,21 +56,21 @@ there.`,
 				report(cannotTell(Warning, s))
 			case !s.Known() || s.Value <= c.targetC()+rounding:
 			default:
-				f := Sayf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "").
+				f := Findingf(Error, placed(s.At, in.Printer.Limits.MaxTemp.At), "").
 					Of(s.Key).With(Values{"preset_c": s.Value, "target_limit_c": c.targetC()})
 				action, which := "", string(s.Key)
 				limit := math.Floor(later.targetC() + rounding)
 				switch {
 				case s.Value <= later.targetC()+rounding:
-					action = "raise the max temp to " + celsius(later.maxC) + ", and it fits"
+					action = "raise the max temp to " + unit.Celsius(later.maxC) + ", and it fits"
 				case limit < coldestPreset:
 					action = "correct the limits first, no preset that melts anything fits"
 				default:
-					action, which = "lower "+which+" to "+celsius(limit), "it"
+					action, which = "lower "+which+" to "+unit.Celsius(limit), "it"
 					f = f.Change(s.To(limit))
 				}
 				f.Message = fmt.Sprintf("%s: %s asks for %s, and the firmware takes targets up to %s",
-					action, which, celsius(s.Value), celsius(c.targetC()))
+					action, which, unit.Celsius(s.Value), unit.Celsius(c.targetC()))
 				report(f)
 			}
 		}

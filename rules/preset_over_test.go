@@ -17,7 +17,8 @@ func TestPresetOver(t *testing.T) {
 	}
 	wantValues(t, f, Values{"preset_c": 270.0, "target_limit_c": 260.0})
 	wantChanges(t, f, parser.Change{Key: parser.Preset(2), Value: 260.0})
-	wantSaid(t, f, "lower preset 2 to 260 °C: it asks for 270 °C, and the firmware takes targets up to 260 °C")
+	wantSaid(t, f,
+		"lower preset 2 to 260 °C: it asks for 270 °C, and the firmware takes targets up to 260 °C")
 
 	// temp-reach raises the max temp to 285 in the same run: 270 then fits.
 	in.Sheet.New.PrintC.Value[1] = 270
@@ -50,7 +51,8 @@ func TestPresetOverAbsurdMargin(t *testing.T) {
 func TestPresetOverOtherStates(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Limits.Presets = []parser.Setting[float64]{
-		off[float64](parser.Preset(1)), unknown[float64](parser.Preset(2)), byDefault(parser.Preset(3), 300.0),
+		off[float64](parser.Preset(1)), unknown[float64](parser.Preset(2)),
+		byDefault(parser.Preset(3), 300.0),
 	}
 	got := run(t, presetOver, in)
 	if len(got) != 2 || got[0].Level != Warning || got[1].Level != Error {

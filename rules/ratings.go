@@ -85,7 +85,8 @@ func withinRating(in *Input, c ceiling, r rating) float64 {
 	const mostLowered = 30
 	for maxC := highest; maxC > highest-mostLowered; maxC-- {
 		reading.limitC = maxC - c.marginK
-		if !slices.ContainsFunc(believed, func(c *sensor.Circuit) bool { return reading.judgeOne(c).overRating }) {
+		if !slices.ContainsFunc(believed,
+			func(c *sensor.Circuit) bool { return reading.judgeOne(c).overRating }) {
 			return maxC
 		}
 	}
@@ -206,9 +207,9 @@ func tableTopC(in *Input) float64 {
 	return top
 }
 
-// settled is the ceiling once temp-ceiling and temp-reach have made their
+// afterChanges is the ceiling once temp-ceiling and temp-reach have made their
 // changes.
-func (c ceiling) settled(h *sheet.Hotend) ceiling {
+func (c ceiling) afterChanges(h *sheet.Hotend) ceiling {
 	highest := c.highest(weakestRating(h))
 	needed := c.neededMaxTemp(h.PrintC.Value[1])
 	switch {

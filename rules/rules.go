@@ -26,16 +26,9 @@ func (l Level) String() string { return [...]string{"note", "warning", "error"}[
 // Rule is one thing that is checked.
 type Rule struct {
 	ID       string
-	Level    Level  // the highest that it reports
-	Summary  string // one sentence: what is wrong when it speaks
-	Doc      string // formula, limits and sources, for `rules ID`; lines of 80 columns at most
-	Unwaived bool   // cannot be waived, which Doc says too
-	Whole    bool   // is about more than the hotend: runs also where the configuration lacks it
-	// NeedsSheet: it judges by the hotend that goes in, so it has nothing to say
-	// where there is no sheet.
-	NeedsSheet bool
-	// Figure says which of the values tells how bad a finding is.
-	Figure FigureOf
+	Level    Level // the highest that it reports
+	Whole    bool  // is about more than the hotend: runs also where the configuration lacks it
+	Unwaived bool  // cannot be waived, which Doc says too
 	// MayLoosen lists the settings that its change may make protect less, such
 	// as a watch that would trip a healthy hotend.
 	MayLoosen []parser.Key
@@ -47,7 +40,13 @@ type Rule struct {
 	// Explains names the rules whose findings follow from an error of this one:
 	// reports list them inside it.
 	Explains []string
-	Check    func(in *Input, report func(Finding))
+	Figure   FigureOf // which of the values tells how bad a finding is
+	Summary  string   // one sentence: what is wrong when it speaks
+	Doc      string   // formula, limits and sources, for `rules ID`; lines of 80 columns at most
+	// NeedsSheet: it judges by the hotend that goes in, so it has nothing to say
+	// where there is no sheet.
+	NeedsSheet bool
+	Check      func(in *Input, report func(Finding))
 }
 
 // Input is what a rule may look at. Rules do not change it.
@@ -61,8 +60,8 @@ type Input struct {
 	// Changed holds what the findings so far would change, and to what.
 	Changed map[parser.Key]any
 
-	told  map[parser.Key]bool // settings that a rule said it could not tell
-	rules []*Rule             // what runs; not All(), which would refer to itself
+	unknowns map[parser.Key]bool // settings that a rule said it could not tell
+	rules    []*Rule             // what runs; not All(), which would refer to itself
 
 	waivers *waivers
 }
@@ -88,10 +87,10 @@ type Finding struct {
 	Waived  string          // the reason, where a waiver covers it
 	More    int             // further findings of this rule and level, which are only counted
 	// Same, where it is not empty, is what the finding is about apart from the
-	// printer: of printers with the same, only the first one is told.
+	// printer: of printers with the same, only the first one is listed.
 	Same string
 
-	Unknown parser.Key   // the setting that could not be told, if that is what it says
+	Unknown parser.Key   // the setting that is unknown, if that is what it says
 	Cause   parser.Cause // then what that hangs on, as far as it is known
 }
 
@@ -109,8 +108,8 @@ func (v Values) Clone() Values {
 	return v
 }
 
-// Sayf starts a finding at a place.
-func Sayf(level Level, at parser.Span, format string, args ...any) Finding {
+// Findingf starts a finding at a place.
+func Findingf(level Level, at parser.Span, format string, args ...any) Finding {
 	return Finding{Level: level, At: at, Message: fmt.Sprintf(format, args...)}
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 // loosest is how wide a watch may be before it protects little: common
@@ -51,7 +52,8 @@ is not modelled, the limit itself.`,
 	Check: func(in *Input, report func(Finding)) {
 		p := in.Printer
 		if w := &p.Hotend.Watch; w.On.State != parser.Off {
-			watchLoose(w, loosestHotend, sync.OnceValue(func() parser.WatchFigures { return enough(in) }), report)
+			watchLoose(w, loosestHotend, sync.OnceValue(func() parser.WatchFigures { return enough(in) }),
+				report)
 			neverArmed(in, w, report)
 			rearmed(&p.Limits, w, report)
 		}
@@ -59,15 +61,20 @@ is not modelled, the limit itself.`,
 			watchLoose(w, loosestBed, loosestBed.figures, report)
 		}
 		for i := range p.Limits.Graces {
-			tooWide(&p.Limits.Graces[i], loosestGraceS, none, seconds, "for so long a sensor that reads too low is not noticed", report)
+			tooWide(&p.Limits.Graces[i], loosestGraceS, none, unit.Seconds,
+				"for so long a sensor that reads too low is not noticed", report)
 		}
 		for i := range p.Limits.BadSamples {
-			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, none, count, "so many in a row pass unnoticed", report)
+			tooWide(&p.Limits.BadSamples[i], loosestBadSamples, none, unit.Count,
+				"so many in a row pass unnoticed", report)
 		}
 		if s := &p.Limits.HaltGrace; s.State == parser.Unknown {
 			report(cannotTell(Warning, s))
 		} else if s.Known() && s.Value > 0 {
-			report(Sayf(Warning, s.At, "remove the %s of %s: the first bad reading switches the heaters off, most faults are not met again, and the printer cools without a halt or a word", s.Key, seconds(s.Value)).
+			report(Findingf(Warning, s.At, "remove the %s of %s: the first bad reading switches the "+
+				"heaters off, most faults are not met again, and the printer cools without a halt or a "+
+				"word", s.Key,
+				unit.Seconds(s.Value)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": 0.0}))
 		}
 	},
@@ -94,7 +101,8 @@ func enough(in *Input) parser.WatchFigures {
 	}
 	p, _ := plantOf(in)
 	w.Rise.RiseC, w.Rise.WindowS = to.RiseC, to.RiseWindowS
-	w.Sum.HysteresisC, w.Sum.RiseC, w.Sum.WindowS, w.Sum.LimitCS = to.HysteresisC, to.RiseC, to.RiseWindowS, to.ErrorSumCS
+	w.Sum.HysteresisC, w.Sum.RiseC, w.Sum.WindowS, w.Sum.LimitCS = to.HysteresisC, to.RiseC, to.RiseWindowS,
+		to.ErrorSumCS
 	at, _ := stepTarget(in)
 	wider := heat.Widen(p, heat.FanFull, w, at, hotendBounds)
 	switch {
@@ -110,26 +118,32 @@ func enough(in *Input) parser.WatchFigures {
 func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, report func(Finding)) {
 	const blind = "a heater that runs away is noticed late or never"
 	if w.Form == parser.WatchSum || w.RiseOn.State != parser.Off {
-		tooWide(&w.RiseWindowS, limit.riseWindowS, func() float64 { return to().RiseWindowS }, seconds, blind, report)
+		tooWide(&w.RiseWindowS, limit.riseWindowS, func() float64 { return to().RiseWindowS }, unit.Seconds,
+			blind, report)
 		if s := &w.RiseC; s.Known() && s.Value > 0 && s.Value < limit.riseC {
-			report(Sayf(Error, s.At, "raise the %s: it is %s, below %s, and noise alone can satisfy it", s.Key, rise(s.Value), rise(limit.riseC)).
+			report(Findingf(Error, s.At, "raise the %s: it is %s, below %s, and noise alone can satisfy it",
+				s.Key, riseText(s.Value), riseText(limit.riseC)).
 				With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit.riseC}).
 				Of(s.Key).Bad(figureOf(s)).Change(s.To(to().RiseC)))
 		}
 	}
-	tooWide(&w.HysteresisC, limit.hysteresisC, func() float64 { return to().HysteresisC }, kelvin, blind, report)
+	tooWide(&w.HysteresisC, limit.hysteresisC, func() float64 { return to().HysteresisC }, unit.Kelvin, blind,
+		report)
 	switch w.Form {
 	case parser.WatchWindow:
-		tooWide(&w.HoldPeriodS, limit.holdPeriodS, func() float64 { return to().HoldPeriodS }, seconds, blind, report)
+		tooWide(&w.HoldPeriodS, limit.holdPeriodS, func() float64 { return to().HoldPeriodS }, unit.Seconds,
+			blind, report)
 	case parser.WatchSum:
-		tooWide(&w.ErrorSumCS, limit.errorSumCS, func() float64 { return to().ErrorSumCS }, degreeSeconds, blind, report)
+		tooWide(&w.ErrorSumCS, limit.errorSumCS, func() float64 { return to().ErrorSumCS },
+			unit.DegreeSeconds, blind, report)
 	}
 }
 
 // neverArmed reports a rise watch that watches no heat-up to the lowest
 // temperature that is printed.
 func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
-	if w.Form != parser.WatchWindow || w.RiseOn.State == parser.Off || !w.RiseC.Known() || !w.ArmMarginC.Known() {
+	if w.Form != parser.WatchWindow || w.RiseOn.State == parser.Off || !w.RiseC.Known() ||
+		!w.ArmMarginC.Known() {
 		return
 	}
 	low, room := in.Sheet.New.PrintC.Value[0], in.Sheet.Printer.AmbientC.Value
@@ -141,9 +155,12 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 	if w.RiseC.Value > s.Value {
 		s = &w.RiseC
 	}
-	report(Sayf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)), "lower the %s of %s: for a target of %s the heating check is armed only below %s, and the room has %s, so it never looks",
-		s.Key, kelvin(s.Value), celsius(low), celsius(armed), celsius(room)).
-		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}).Of("arming"))
+	report(Findingf(Error, placed(s.At, placed(w.RiseC.At, in.Sheet.New.PrintC.At)),
+		"lower the %s of %s: for a target of %s the heating check is armed only below %s, and the room "+
+			"has %s, so it never looks",
+		s.Key, unit.Kelvin(s.Value), unit.Celsius(low), unit.Celsius(armed), unit.Celsius(room)).
+		With(Values{"setting": string(s.Key), "value": s.Value, "limit": s.Value - (room - armed)}).
+		Of("arming"))
 }
 
 // rearmed reports a rise watch whose window starts anew with every target that
@@ -158,23 +175,28 @@ func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 		report(cannotTell(Warning, s))
 	case !s.Known():
 	case l.AutoAlways:
-		report(Sayf(Error, s.At, "switch the automatic target off: the firmware raises every target with the speed of the filament, and with each the heating check starts anew and never trips").
+		report(Findingf(Error, s.At,
+			"switch the automatic target off: the firmware raises every target with the speed of the "+
+				"filament, and with each the heating check starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}).Of(s.Key))
 	default:
-		report(Sayf(Note, s.At, "let no print ask for the automatic target, or switch it off: while one does, the heating check starts anew and never trips").
+		report(Findingf(Note, s.At, "let no print ask for the automatic target, or switch it off: while "+
+			"one does, the heating check starts anew and never trips").
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": nil}))
 	}
 }
 
 // tooWide reports a figure above its limit, and what it should be; usual is
 // what the firmware ships with.
-func tooWide(s *parser.Setting[float64], limit float64, to func() float64, unit func(float64) string, why string, report func(Finding)) {
+func tooWide(s *parser.Setting[float64], limit float64, to func() float64, unit func(float64) string,
+	why string, report func(Finding)) {
 	switch {
 	case s.State == parser.Absent || s.State == parser.Off:
 	case s.State == parser.Unknown:
 		report(cannotTell(Warning, s))
 	case s.Value > max(limit, s.Least):
-		report(Sayf(Error, s.At, "lower the %s: it is %s, above %s, and %s", s.Key, unit(s.Value), unit(limit), why).
+		report(Findingf(Error, s.At, "lower the %s: it is %s, above %s, and %s", s.Key, unit(s.Value),
+			unit(limit), why).
 			With(Values{"setting": string(s.Key), "value": s.Value, "limit": limit}).
 			Of(s.Key).Bad(figureOf(s)).Change(s.To(max(to(), s.Least))))
 	}

@@ -14,18 +14,26 @@ func TestRunawayLoose(t *testing.T) {
 		value, limit float64
 		usual        float64
 	}{
-		{"rise window", func(p *parser.Printer) { p.Hotend.Watch.RiseWindowS.Value = 121 }, parser.HotendRiseWindow, 121, 120, 20},
-		{"required rise", func(p *parser.Printer) { p.Hotend.Watch.RiseC.Value = 0.9 }, parser.HotendRise, 0.9, 1, 2},
-		{"hysteresis", func(p *parser.Printer) { p.Hotend.Watch.HysteresisC.Value = 16 }, parser.HotendHysteresis, 16, 15, 4},
-		{"hold period", func(p *parser.Printer) { p.Hotend.Watch.HoldPeriodS.Value = 180 }, parser.HotendHoldPeriod, 180, 120, 40},
+		{"rise window", func(p *parser.Printer) { p.Hotend.Watch.RiseWindowS.Value = 121 },
+			parser.HotendRiseWindow, 121, 120, 20},
+		{"required rise", func(p *parser.Printer) { p.Hotend.Watch.RiseC.Value = 0.9 }, parser.HotendRise,
+			0.9, 1, 2},
+		{"hysteresis", func(p *parser.Printer) { p.Hotend.Watch.HysteresisC.Value = 16 },
+			parser.HotendHysteresis, 16, 15, 4},
+		{"hold period", func(p *parser.Printer) { p.Hotend.Watch.HoldPeriodS.Value = 180 },
+			parser.HotendHoldPeriod, 180, 120, 40},
 		{"error sum", func(p *parser.Printer) {
 			p.Hotend.Watch = sumWatch()
 			p.Hotend.Watch.ErrorSumCS.Value = 361
 		}, parser.HotendErrorSum, 361, 360, 120},
-		{"bed heating check window", func(p *parser.Printer) { p.Bed.Watch.RiseWindowS.Value = 301 }, parser.BedRiseWindow, 301, 300, 300},
-		{"bed required rise", func(p *parser.Printer) { p.Bed.Watch.RiseC.Value = 0.2 }, parser.BedRise, 0.2, 1, 1},
-		{"bed hysteresis", func(p *parser.Printer) { p.Bed.Watch.HysteresisC.Value = 90 }, parser.BedWatchHysteresis, 90, 15, 15},
-		{"bed drop check period", func(p *parser.Printer) { p.Bed.Watch.HoldPeriodS.Value = 600 }, parser.BedHoldPeriod, 600, 300, 300},
+		{"bed heating check window", func(p *parser.Printer) { p.Bed.Watch.RiseWindowS.Value = 301 },
+			parser.BedRiseWindow, 301, 300, 300},
+		{"bed required rise", func(p *parser.Printer) { p.Bed.Watch.RiseC.Value = 0.2 }, parser.BedRise, 0.2,
+			1, 1},
+		{"bed hysteresis", func(p *parser.Printer) { p.Bed.Watch.HysteresisC.Value = 90 },
+			parser.BedWatchHysteresis, 90, 15, 15},
+		{"bed drop check period", func(p *parser.Printer) { p.Bed.Watch.HoldPeriodS.Value = 600 },
+			parser.BedHoldPeriod, 600, 300, 300},
 		{"grace time", func(p *parser.Printer) {
 			p.Limits.Graces = []parser.Setting[float64]{set(parser.Grace("of the start"), 31.0)}
 		}, parser.Grace("of the start"), 31, 30, 0},

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 const runawayOffDoc = `The protection is off when the firmware is built without it, when its heating
@@ -30,22 +31,26 @@ var runawayOff = &Rule{
 	Check: func(in *Input, report func(Finding)) {
 		watchOff("hotend", &in.Printer.Hotend.Watch, report)
 		if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlOpen {
-			report(Sayf(Error, placed(c.At, sensorAt(in)), "remove the option that opens the control loop: the target is written to the heater's output as a number, and nothing controls the temperature"))
+			report(Findingf(Error, placed(c.At, sensorAt(in)),
+				"remove the option that opens the control loop: the target is written to the heater's "+
+					"output as a number, and nothing controls the temperature"))
 		}
 		switch s := &in.Printer.Limits.FaultChecks; {
 		case s.State == parser.Absent:
 		case s.State == parser.Unknown:
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
-			report(Sayf(Error, placed(s.At, sensorAt(in)), "remove the option that ignores the sensor's converter chip: neither min nor max temp trips, whatever it reads"))
+			report(Findingf(Error, placed(s.At, sensorAt(in)),
+				"remove the option that ignores the sensor's converter chip: neither min nor max temp "+
+					"trips, whatever it reads"))
 		}
 	},
 }
 
 var runawayOffBed = &Rule{
-	Whole:   true,
 	ID:      "runaway-off-bed",
 	Level:   Error,
+	Whole:   true,
 	Hides:   []string{"runaway-loose"},
 	Summary: "The bed's runaway protection is off or made ineffective.",
 	Doc:     runawayOffDoc,
@@ -57,9 +62,9 @@ var runawayOffBed = &Rule{
 }
 
 var watchdogOff = &Rule{
-	Whole:   true,
 	ID:      "watchdog-off",
 	Level:   Error,
+	Whole:   true,
 	Summary: "Nothing restarts a controller whose program hangs.",
 	Doc: `A program that hangs leaves the heater's output as it is, and then no check
 is made any more: only the controller's watchdog ends that.
@@ -70,7 +75,9 @@ Source: common practice, no source. Change: the watchdog on.`,
 		case s.State == parser.Unknown:
 			report(cannotTell(Error, s))
 		case s.State == parser.Off || !s.Value:
-			report(Sayf(Error, s.At, "switch the %s on: a program that hangs leaves the heater's output as it is, and nothing checks it any more", s.Key).
+			report(Findingf(Error, s.At,
+				"switch the %s on: a program that hangs leaves the heater's output as it is, and nothing "+
+					"checks it any more", s.Key).
 				Change(s.To(true)))
 		}
 	},
@@ -82,18 +89,22 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	}
 	hasRise := w.Form != parser.WatchWindow || w.RiseWindowS.State != parser.Absent
 	if !hasRise {
-		report(Sayf(Warning, w.On.At, "consider a newer firmware: this one has no heating check for the %s, and while it heats up, a loose sensor would not be noticed", heater).Of(w.RiseOn.Key))
+		report(Findingf(Warning, w.On.At,
+			"consider a newer firmware: this one has no heating check for the %s, and while it heats up, "+
+				"a loose sensor would not be noticed", heater).Of(w.RiseOn.Key))
 	}
 	switch {
 	case w.On.State == parser.Unknown:
 		report(cannotTell(Error, &w.On))
 		return
 	case !w.On.Value || w.On.State == parser.Off:
-		f := Sayf(Error, w.On.At, "switch the runaway protection of the %s on: it is off, and a loose sensor or a heater that stays on would not be noticed", heater).Of(w.On.Key)
+		f := Findingf(Error, w.On.At, "switch the runaway protection of the %s on: it is off, and a loose "+
+			"sensor or a heater that stays on would not be noticed", heater).Of(w.On.Key)
 		if w.CanTurnOn {
 			f = f.Change(w.On.To(true))
 		} else {
-			f.Message = fmt.Sprintf("replace the firmware, it is too old to be trusted: nothing shows that it has a runaway protection of the %s, which is off", heater)
+			f.Message = fmt.Sprintf("replace the firmware, it is too old to be trusted: nothing shows "+
+				"that it has a runaway protection of the %s, which is off", heater)
 			f.explain("a loose sensor or a heater that stays on would not be noticed")
 		}
 		report(f)
@@ -106,7 +117,9 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseOn.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseOn))
 	case !w.RiseOn.Value || w.RiseOn.State == parser.Off:
-		report(Sayf(Error, w.RiseOn.At, "switch the heating check of the %s on: while it heats up, a loose sensor would not be noticed", heater).
+		report(Findingf(Error, w.RiseOn.At,
+			"switch the heating check of the %s on: while it heats up, a loose sensor would not be "+
+				"noticed", heater).
 			Of(w.RiseOn.Key).Change(w.RiseOn.To(true)))
 		return
 	}
@@ -114,7 +127,8 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	case w.RiseC.State == parser.Unknown:
 		report(cannotTell(Error, &w.RiseC))
 	case w.RiseC.Value <= 0:
-		report(Sayf(Error, w.RiseC.At, "raise the %s: %s can never trip the heating check", w.RiseC.Key, kelvin(w.RiseC.Value)).
+		report(Findingf(Error, w.RiseC.At, "raise the %s: %s can never trip the heating check", w.RiseC.Key,
+			unit.Kelvin(w.RiseC.Value)).
 			Of(w.RiseC.Key).Change(w.RiseC.To(w.Usual.RiseC)))
 	}
 }

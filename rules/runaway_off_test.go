@@ -22,7 +22,8 @@ func TestRunawayOff(t *testing.T) {
 		{"unknown", func(w *parser.Watch) { w.On = unknown[bool](parser.HotendWatchOn) },
 			"cannot tell the hotend runaway protection", nil},
 		{"heating check off", func(w *parser.Watch) { w.RiseOn = off[bool](parser.HotendRiseOn) },
-			"switch the heating check of the hotend on", []parser.Change{{Key: parser.HotendRiseOn, Value: true}}},
+			"switch the heating check of the hotend on",
+			[]parser.Change{{Key: parser.HotendRiseOn, Value: true}}},
 		{"heating check unknown", func(w *parser.Watch) { w.RiseOn = unknown[bool](parser.HotendRiseOn) },
 			"cannot tell the hotend heating check", nil},
 		{"no rise demanded", func(w *parser.Watch) { w.RiseC.Value = 0 },
@@ -98,7 +99,8 @@ func TestRunawayOffBed(t *testing.T) {
 func TestRunawayOffBedWithoutRiseWatch(t *testing.T) {
 	in := healthyInput()
 	w := &in.Printer.Bed.Watch
-	w.RiseOn, w.RiseWindowS, w.RiseC = off[bool](parser.BedRiseOn), parser.Setting[float64]{}, parser.Setting[float64]{}
+	w.RiseOn, w.RiseWindowS, w.RiseC = off[bool](parser.BedRiseOn), parser.Setting[float64]{},
+		parser.Setting[float64]{}
 	f := one(t, runawayOffBed, in)
 	wantSaid(t, f, "no heating check for the bed")
 	if f.Level != Warning || len(f.Changes) > 0 {

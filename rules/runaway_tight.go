@@ -7,13 +7,15 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/heat"
+	"preflash/rules/unit"
 )
 
 var runawayTight = &Rule{
-	ID:        "runaway-tight",
-	Level:     Warning,
-	MayLoosen: []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum, parser.HotendRise},
-	Summary:   "The runaway protection would shut down a healthy new hotend.",
+	ID:    "runaway-tight",
+	Level: Warning,
+	MayLoosen: []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum,
+		parser.HotendRise},
+	Summary: "The runaway protection would shut down a healthy new hotend.",
 	Doc: `The new hotend is heated from ambient_c at full duty, part fan full, in the
 model C dT/dt = P(T) − h (T − ambient), dS/dt = (T − S)/lag (fixed-step
 Runge-Kutta of order 4; checked against SciPy). at_c = top of new.print_c, or
@@ -42,7 +44,7 @@ rounded up, never past what runaway-loose allows (120 s, 360 °C·s); none where
 that is not enough.`,
 	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
-		holdTight(&in.Printer.Hotend.Watch, report)
+		dropCheckTight(&in.Printer.Hotend.Watch, report)
 		watch, missing := watchOf(in)
 		switch {
 		case missing != nil:
@@ -54,15 +56,16 @@ that is not enough.`,
 	},
 }
 
-// holdTight reports a hold period of nothing where that is no switch: the
+// dropCheckTight reports a hold period of nothing where that is no switch: the
 // first reading below the band shuts the heater down.
-func holdTight(w *parser.Watch, report func(Finding)) {
+func dropCheckTight(w *parser.Watch, report func(Finding)) {
 	s := &w.HoldPeriodS
 	if w.Form != parser.WatchWindow || !w.On.Known() || !w.On.Value || !s.Known() || s.Value > 0 {
 		return
 	}
-	report(Sayf(Warning, placed(s.At, w.On.At), "set the %s to %s: at %s the first dip of more than %s below the target shuts a healthy heater down",
-		s.Key, seconds(w.Usual.HoldPeriodS), seconds(s.Value), kelvin(w.HysteresisC.Value)).
+	report(Findingf(Warning, placed(s.At, w.On.At),
+		"set the %s to %s: at %s the first dip of more than %s below the target shuts a healthy heater down",
+		s.Key, unit.Seconds(w.Usual.HoldPeriodS), unit.Seconds(s.Value), unit.Kelvin(w.HysteresisC.Value)).
 		Of(s.Key).Change(s.To(w.Usual.HoldPeriodS)))
 }
 
@@ -96,8 +99,8 @@ func watchTight(in *Input, watch heat.Watch, report func(Finding)) {
 	f.Level, f.At, f.About = Warning, placed(s.At, in.Sheet.New.PrintC.At), string(s.Key)
 	if label {
 		full := p.WithPower(1 / labelLeast)
-		f.explain("the sheet gives the power of this PTC heater cold alone (hot_w is missing), and it was taken to give " +
-			percent(labelLeast) + " of its label hot")
+		f.explain("the sheet gives the power of this PTC heater cold alone (hot_w is missing), and it was " +
+			"taken to give " + unit.Percent(labelLeast) + " of its label hot")
 		if !t.trips(full, heat.FanFull) {
 			f.Message = "measure this PTC heater hot before you change the heating check: " + f.Message
 			f.explain("with all of its label nothing trips")
@@ -117,13 +120,17 @@ func (t *tight) trips(p heat.Plant, l heat.Load) bool {
 
 func (t *tight) rise() Finding {
 	w := t.watch.Rise
-	full, off := heat.PredictRise(t.plant, heat.FanFull, w, t.atC), heat.PredictRise(t.plant, heat.Load{}, w, t.atC)
-	short := fmt.Sprintf("near %s a healthy hotend rises by %s in the %s of the heating check, and %s are required",
-		celsius(t.atC), rise(full.LeastC()), seconds(w.WindowS), rise(w.RiseC))
+	full, off := heat.PredictRise(t.plant, heat.FanFull, w, t.atC),
+		heat.PredictRise(t.plant, heat.Load{}, w, t.atC)
+	short := fmt.Sprintf("near %s a healthy hotend rises by %s in the %s of the heating check, and %s are "+
+		"required",
+		unit.Celsius(t.atC), riseText(full.LeastC()), unit.Seconds(w.WindowS), riseText(w.RiseC))
 	text := fmt.Sprintf("with the part fan full it is shut down%s%s",
 		inShare(heat.TripShare(t.plant, heat.FanFull, w, t.atC)), fanOffToo(off.Trips(w)))
-	least, most := t.span(func(q heat.Plant) float64 { return heat.PredictRise(q, heat.FanFull, w, t.atC).LeastC() })
-	text += t.text("the rise is "+figure(least, 1)+" to "+kelvin(most), t.flipped())
+	least, most := t.span(func(q heat.Plant) float64 {
+		return heat.PredictRise(q, heat.FanFull, w, t.atC).LeastC()
+	})
+	text += t.text("the rise is "+unit.Figure(least, 1)+" to "+unit.Kelvin(most), t.flipped())
 	return Finding{Message: short, Detail: text, Values: Values{
 		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": t.atC,
 		"predicted_rise_c": full.LeastC(), "predicted_rise_off_c": off.LeastC(),
@@ -133,17 +140,21 @@ func (t *tight) rise() Finding {
 
 func (t *tight) sum() Finding {
 	w := t.watch.Sum
-	full, off := heat.PredictSum(t.plant, heat.FanFull, w, t.atC), heat.PredictSum(t.plant, heat.Load{}, w, t.atC)
-	short := fmt.Sprintf("near %s a healthy hotend gains less than %s in the %s of the heating check, and is shut down after %s",
-		celsius(t.atC), kelvin(w.RiseC), seconds(w.WindowS), seconds(full.TripS))
+	full, off := heat.PredictSum(t.plant, heat.FanFull, w, t.atC),
+		heat.PredictSum(t.plant, heat.Load{}, w, t.atC)
+	short := fmt.Sprintf("near %s a healthy hotend gains less than %s in the %s of the heating check, and "+
+		"is shut down after %s",
+		unit.Celsius(t.atC), unit.Kelvin(w.RiseC), unit.Seconds(w.WindowS), unit.Seconds(full.TripS))
 	text := fmt.Sprintf("with the part fan full its error sum %s, the limit is %s, and it is shut down%s%s",
-		growsTo(full), degreeSeconds(w.LimitCS), inShare(full.Share), fanOffToo(off.Trips))
-	least, most := t.span(func(q heat.Plant) float64 { return heat.PredictSum(q, heat.FanFull, w, t.atC).MostCS })
+		growsTo(full), unit.DegreeSeconds(w.LimitCS), inShare(full.Share), fanOffToo(off.Trips))
+	least, most := t.span(func(q heat.Plant) float64 {
+		return heat.PredictSum(q, heat.FanFull, w, t.atC).MostCS
+	})
 	text += t.text(sumRange(least, most), t.flipped())
 	return Finding{Message: short, Detail: text, Values: Values{
 		"window_s": w.WindowS, "required_rise_c": w.RiseC, "at_c": t.atC,
 		"predicted_rise_c": nil, "predicted_rise_off_c": nil,
-		"error_sum": finite(full.MostCS), "error_limit": w.LimitCS,
+		"error_sum": orNull(full.MostCS), "error_limit": w.LimitCS,
 	}}
 }
 
@@ -171,15 +182,19 @@ func (t *tight) widened(f Finding) Finding {
 		}
 		widen = append(widen, "the "+string(s.Key)+" to "+unit(to))
 		if nominal > was && nominal < to {
-			f.explain("a " + string(s.Key) + " of " + unit(nominal) + " would do with these figures, the rest is for a weaker heater, a draught or a cold room")
+			f.explain("a " + string(s.Key) + " of " + unit(nominal) +
+				" would do with these figures, the rest is for a weaker heater, a draught or a cold room")
 		}
 		f = f.Change(s.To(to))
 	}
 	if t.watch.Form == heat.WindowWatch {
-		add(&w.RiseWindowS, t.watch.Rise.WindowS, wider.Nominal.Rise.WindowS, wider.Watch.Rise.WindowS, seconds)
+		add(&w.RiseWindowS, t.watch.Rise.WindowS, wider.Nominal.Rise.WindowS, wider.Watch.Rise.WindowS,
+			unit.Seconds)
 	} else {
-		add(&w.RiseWindowS, t.watch.Sum.WindowS, wider.Nominal.Sum.WindowS, wider.Watch.Sum.WindowS, seconds)
-		add(&w.ErrorSumCS, t.watch.Sum.LimitCS, wider.Nominal.Sum.LimitCS, wider.Watch.Sum.LimitCS, degreeSeconds)
+		add(&w.RiseWindowS, t.watch.Sum.WindowS, wider.Nominal.Sum.WindowS, wider.Watch.Sum.WindowS,
+			unit.Seconds)
+		add(&w.ErrorSumCS, t.watch.Sum.LimitCS, wider.Nominal.Sum.LimitCS, wider.Watch.Sum.LimitCS,
+			unit.DegreeSeconds)
 	}
 	f.Message = "widen " + strings.Join(widen, " and ") + ": " + f.Message
 	return f
@@ -189,26 +204,28 @@ func (t *tight) widened(f Finding) Finding {
 const usualRoomC = 22
 
 // blame says what keeps any watch from being wide enough, and up to which
-// temperature the one in force holds.
+// temperature the configured one is wide enough.
 func (t *tight) blame() string {
 	var text string
-	holds := func(p heat.Plant) bool {
+	suffices := func(p heat.Plant) bool {
 		return heat.Widen(p, heat.FanFull, t.watch, t.atC, hotendBounds).Holds
 	}
 	unlimited, warm := t.plant, t.plant
 	unlimited.DutyLimit, warm.AmbientC = 1, usualRoomC
 	switch {
-	case t.plant.DutyLimit < 1 && holds(unlimited):
-		text = ": the power limit of " + percent(t.plant.DutyLimit) + " is to blame"
-	case t.plant.AmbientC < usualRoomC && holds(warm):
-		text = ": the room at " + celsius(t.plant.AmbientC) + " is to blame"
+	case t.plant.DutyLimit < 1 && suffices(unlimited):
+		text = ": the power limit of " + unit.Percent(t.plant.DutyLimit) + " is to blame"
+	case t.plant.AmbientC < usualRoomC && suffices(warm):
+		text = ": the room at " + unit.Celsius(t.plant.AmbientC) + " is to blame"
 	default:
 		text = ": the heater is too weak for this temperature"
 	}
 	upTo, ok := heat.HoldsUpTo(t.plant.Worst(), heat.FanFull, t.watch, t.atC)
 	if upTo = math.Floor(upTo/5) * 5; ok && upTo > t.plant.AmbientC {
-		text += "; the check as it is set holds up to " + celsius(upTo) + ", with " + percent(1-heat.MarginPower) + " less power, " +
-			percent(heat.MarginLoss-1) + " more loss and a room of " + celsius(min(t.plant.AmbientC, heat.MarginAmbientC))
+		text += "; the check as it is set holds up to " + unit.Celsius(upTo) + ", with " +
+			unit.Percent(1-heat.MarginPower) + " less power, " +
+			unit.Percent(heat.MarginLoss-1) + " more loss and a room of " +
+			unit.Celsius(min(t.plant.AmbientC, heat.MarginAmbientC))
 	}
 	return text
 }
@@ -218,7 +235,7 @@ func inShare(share float64) string {
 	if share >= 1 || share <= 0 {
 		return ""
 	}
-	return " in " + percent(share) + " of starts"
+	return " in " + unit.Percent(share) + " of starts"
 }
 
 func fanOffToo(trips bool) string {
@@ -232,7 +249,7 @@ func growsTo(o heat.SumOutcome) string {
 	if !o.Gets {
 		return "grows without end"
 	}
-	return "grows to " + degreeSeconds(o.MostCS)
+	return "grows to " + unit.DegreeSeconds(o.MostCS)
 }
 
 // sumRange says between which bounds an error sum lies.
@@ -241,7 +258,7 @@ func sumRange(least, most float64) string {
 	case math.IsInf(least, 1):
 		return "the sum still grows without end"
 	case math.IsInf(most, 1):
-		return "the sum is anything from " + degreeSeconds(least) + " to one that grows without end"
+		return "the sum is anything from " + unit.DegreeSeconds(least) + " to one that grows without end"
 	}
-	return "the sum is " + figure(least, 1) + " to " + degreeSeconds(most)
+	return "the sum is " + unit.Figure(least, 1) + " to " + unit.DegreeSeconds(most)
 }

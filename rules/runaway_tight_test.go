@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -17,7 +18,8 @@ func TestRunawayTight(t *testing.T) {
 		"predicted_rise_c": 1.517, "predicted_rise_off_c": 9.245, // SciPy
 		"error_sum": nil, "error_limit": nil,
 	})
-	wantSaid(t, f, "near 270 °C", "1.52 K", "20 s", "shut down in 41 % of starts", "though not with the fan off", "too weak",
+	wantSaid(t, f, "near 270 °C", "1.52 K", "20 s", "shut down in 41 % of starts",
+		"though not with the fan off", "too weak",
 		"holds up to 240 °C, with 7 % less power, 10 % more loss and a room of 15 °C")
 	wantChanges(t, f) // with less power it settles at 262 °C
 	if strings.Contains(f.Text(), "assumed") {
@@ -79,7 +81,8 @@ func TestRunawayTightSum(t *testing.T) {
 	silent(t, runawayTight, tight(268))
 
 	f := one(t, runawayTight, tight(272))
-	wantSaid(t, f, "165.3 °C·s", "the limit is 120 °C·s", "in 50 % of starts", "though not with the fan off", "too weak", "holds up to 240 °C")
+	wantSaid(t, f, "165.3 °C·s", "the limit is 120 °C·s", "in 50 % of starts", "though not with the fan off",
+		"too weak", "holds up to 240 °C")
 	wantChanges(t, f)
 	if sum := f.Values["error_sum"].(float64); sum < 165 || sum > 165.5 {
 		t.Errorf("error_sum %v", sum)
@@ -125,7 +128,8 @@ func TestRunawayTightAssumed(t *testing.T) {
 	in := worked(270)
 	assumeBlock(in)
 	f := one(t, runawayTight, in)
-	wantSaid(t, f, "heat capacity 16.7 J/K", "loss with the part fan 0.097 W/K", "sensor lag 4.5 s", "30 % off", "uncertain")
+	wantSaid(t, f, "heat capacity 16.7 J/K", "loss with the part fan 0.097 W/K", "sensor lag 4.5 s",
+		"30 % off", "uncertain")
 	if strings.Contains(f.Text(), "loss 0.068 W/K") {
 		t.Errorf("the loss without fan plays no part: %s", f.Text())
 	}
@@ -179,4 +183,27 @@ func TestRunawayTightHoldPeriod(t *testing.T) {
 	// Off is runaway-off's business.
 	in.Printer.Hotend.Watch.On = off[bool](parser.HotendWatchOn)
 	silent(t, runawayTight, in)
+}
+
+func TestInShare(t *testing.T) {
+	for share, want := range map[float64]string{0: "", 0.41: " in 41 % of starts", 1: ""} {
+		if got := inShare(share); got != want {
+			t.Errorf("%v: %q, want %q", share, got, want)
+		}
+	}
+}
+
+func TestSumRange(t *testing.T) {
+	for _, tt := range []struct {
+		least, most float64
+		want        string
+	}{
+		{90, 130, "the sum is 90 to 130 °C·s"},
+		{90, math.Inf(1), "the sum is anything from 90 °C·s to one that grows without end"},
+		{math.Inf(1), math.Inf(1), "the sum still grows without end"},
+	} {
+		if got := sumRange(tt.least, tt.most); got != tt.want {
+			t.Errorf("%v to %v: %q, want %q", tt.least, tt.most, got, tt.want)
+		}
+	}
 }

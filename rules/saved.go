@@ -30,7 +30,7 @@ func remarks(kind parser.RemarkKind, level Level) func(*Input, func(Finding)) {
 	return func(in *Input, report func(Finding)) {
 		for _, r := range in.Printer.Remarks {
 			if r.Kind == kind {
-				report(Sayf(level, r.At, "%s", r.Text).Of(parser.Key(r.At.Text())))
+				report(Findingf(level, r.At, "%s", r.Text).Of(parser.Key(r.At.Text())))
 			}
 		}
 	}

@@ -7,6 +7,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // Limits of sensor-curve, K. Below the first a wrong curve is of no matter;
@@ -86,7 +87,7 @@ goes down with it. A wrong pull-up that is a setting of its own is changed too.`
 			return
 		}
 		fix, repaired := r.repair(in, believed)
-		f := Sayf(m.level, sensorAt(in), "%s: %s", curveAction(fix, repaired), r.brief(m)).
+		f := Findingf(m.level, sensorAt(in), "%s: %s", curveAction(fix, repaired), r.brief(m)).
 			Explain("%s", r.sentence(in, m)+r.fixText(in, fix, repaired))
 		f.Partial, f.Harm = repaired && fix.partial, m.harm()
 		f = f.With(r.values(m)).Bad(r.figure(believed)).Change(fix.changes...)
@@ -98,7 +99,7 @@ goes down with it. A wrong pull-up that is a setting of its own is changed too.`
 }
 
 // lowered adds to a change of the definition the max temp that goes with it,
-// where the one in force would take the hotend past its rating, or would not
+// where the configured one would take the hotend past its rating, or would not
 // build with the table.
 func lowered(in *Input, f Finding, fix repair) Finding {
 	c, ok := ceilingOf(in, func(Finding) {})
@@ -112,15 +113,15 @@ func lowered(in *Input, f Finding, fix repair) Finding {
 	if highest >= math.Floor(c.maxC) {
 		return f
 	}
-	f.Message += "; lower the max temp to " + celsius(highest) + " too"
+	f.Message += "; lower the max temp to " + unit.Celsius(highest) + " too"
 	return f.Change(in.Printer.Limits.MaxTemp.To(highest))
 }
 
-// reading is the real sensor and what is asked of it.
+// reading is the real sensor and what the sheet demands of it.
 type reading struct {
 	sensor.Demand
 	ratedC float64 // of the weakest part
-	limitC float64 // the highest target; NaN where it cannot be told
+	limitC float64 // the highest target; NaN where it is unknown
 	bandK  float64
 }
 
@@ -273,14 +274,17 @@ func (r *reading) brief(m misreading) string {
 	text := ""
 	switch d := m.actualC - r.HighC; {
 	case m.short:
-		text = fmt.Sprintf("its table ends at %s, below the %s that the sheet asks for", celsius(m.believed.HighC), celsius(r.HighC))
+		text = fmt.Sprintf("its table ends at %s, below the %s that the sheet asks for",
+			unit.Celsius(m.believed.HighC), unit.Celsius(r.HighC))
 	case math.Abs(d) > 0.05:
-		text = fmt.Sprintf("%s shown is %s at the nozzle, %s", celsius(r.HighC), celsius(m.actualC), hotter(d))
+		text = fmt.Sprintf("%s shown is %s at the nozzle, %s", unit.Celsius(r.HighC), unit.Celsius(m.actualC),
+			hotter(d))
 	default:
-		text = fmt.Sprintf("at %s the nozzle is %s than shown", celsius(m.worstAtC), hotter(m.worstK))
+		text = fmt.Sprintf("at %s the nozzle is %s than shown", unit.Celsius(m.worstAtC), hotter(m.worstK))
 	}
 	if m.overRating {
-		text += fmt.Sprintf("; at the highest target it is at %s, above its rating of %s", celsius(m.limitActualC), celsius(r.ratedC))
+		text += fmt.Sprintf("; at the highest target it is at %s, above its rating of %s",
+			unit.Celsius(m.limitActualC), unit.Celsius(r.ratedC))
 	}
 	return text
 }
@@ -290,29 +294,32 @@ func (r *reading) sentence(in *Input, m misreading) string {
 	b.WriteString("the firmware reads the sensor as " + definition(&in.Printer.Hotend.Sensor.Value))
 	name := sheetSensor(&in.Sheet.New.Sensor)
 	if p := m.believed.PullupOhm; math.Abs(p-r.Real.PullupOhm) > sensor.PullupTolerance*p {
-		fmt.Fprintf(&b, " with a pull-up of %s, the board has %s and the sensor is %s", ohms(p), pullupText(in), name)
+		fmt.Fprintf(&b, " with a pull-up of %s, the board has %s and the sensor is %s", unit.Ohms(p),
+			pullupText(in), name)
 	} else {
 		b.WriteString(", and it is " + name)
 	}
 	if m.short {
-		fmt.Fprintf(&b, "; its table ends at %s, where the firmware shuts down: below the %s that the sheet asks for",
-			celsius(m.believed.HighC), celsius(r.HighC))
+		fmt.Fprintf(&b,
+			"; its table ends at %s, where the firmware shuts down: below the %s that the sheet asks for",
+			unit.Celsius(m.believed.HighC), unit.Celsius(r.HighC))
 	} else {
-		fmt.Fprintf(&b, ": %s indicated is %s actual", celsius(r.HighC), celsius(m.actualC))
+		fmt.Fprintf(&b, ": %s indicated is %s actual", unit.Celsius(r.HighC), unit.Celsius(m.actualC))
 		if d := m.actualC - r.HighC; math.Abs(d) > 0.05 {
 			fmt.Fprintf(&b, ", %s than shown", hotter(d))
 		}
 	}
 	if m.worstAtC != r.HighC || m.short {
-		fmt.Fprintf(&b, "; worst at %s: %s", celsius(m.worstAtC), hotter(m.worstK))
+		fmt.Fprintf(&b, "; worst at %s: %s", unit.Celsius(m.worstAtC), hotter(m.worstK))
 	}
-	fmt.Fprintf(&b, " (the sensor itself is good for ±%s)", kelvin(r.bandK))
+	fmt.Fprintf(&b, " (the sensor itself is good for ±%s)", unit.Kelvin(r.bandK))
 	if m.overRating {
 		fmt.Fprintf(&b, "; at the highest target, %s, the hotend is at %s, above its rating of %s",
-			celsius(r.limitC), celsius(m.limitActualC), celsius(r.ratedC))
+			unit.Celsius(r.limitC), unit.Celsius(m.limitActualC), unit.Celsius(r.ratedC))
 	}
 	if in.Printer.Hotend.Sensor.Value.Or != nil {
-		b.WriteString("; the files do not tell which generation of the firmware reads it, and the worse counts")
+		b.WriteString("; the files do not tell which generation of the firmware reads it, and the worse " +
+			"counts")
 	}
 	b.WriteString(noteOn(&in.Printer.Hotend.Sensor.Value))
 	return b.String()
@@ -321,27 +328,31 @@ func (r *reading) sentence(in *Input, m misreading) string {
 // hotter says an error with its direction.
 func hotter(d float64) string {
 	if d < 0 {
-		return kelvin(-d) + " colder"
+		return unit.Kelvin(-d) + " colder"
 	}
-	return kelvin(d) + " hotter"
+	return unit.Kelvin(d) + " hotter"
 }
 
 // unsaid is the warning that a definition for another pull-up than the usual
 // one asks for a figure of the sheet.
 func (r *reading) unsaid(in *Input, believed []*sensor.Circuit) Finding {
 	usual := *r
-	usual.Real = &sensor.Circuit{Curve: r.Real.Curve, PullupOhm: sensor.UsualPullupOhm, SeriesOhm: r.Real.SeriesOhm}
+	usual.Real = &sensor.Circuit{Curve: r.Real.Curve, PullupOhm: sensor.UsualPullupOhm,
+		SeriesOhm: r.Real.SeriesOhm}
 	m := usual.judge(believed)
 	own := r.judge(believed)
-	made, common := ohms(r.Real.PullupOhm), ohms(sensor.UsualPullupOhm)
-	f := Sayf(Warning, sensorAt(in), "give printer.pullup_ohm: the definition %s is made for a pull-up of %s; on %s, %s shown would be %s at the nozzle, %s",
-		definition(&in.Printer.Hotend.Sensor.Value), made, common, celsius(r.HighC), celsius(m.actualC), hotter(m.actualC-r.HighC))
+	made, common := unit.Ohms(r.Real.PullupOhm), unit.Ohms(sensor.UsualPullupOhm)
+	f := Findingf(Warning, sensorAt(in),
+		"give printer.pullup_ohm: the definition %s is made for a pull-up of %s; on %s, %s shown would be "+
+			"%s at the nozzle, %s",
+		definition(&in.Printer.Hotend.Sensor.Value), made, common, unit.Celsius(r.HighC),
+		unit.Celsius(m.actualC), hotter(m.actualC-r.HighC))
 	text := "the sheet does not say what the board has"
 	if own.wrong() {
-		text += fmt.Sprintf(" (on %s it would be %s)", made, celsius(own.actualC))
+		text += fmt.Sprintf(" (on %s it would be %s)", made, unit.Celsius(own.actualC))
 	}
 	text += fmt.Sprintf("; the cold hotend tells: in a room of %s it shows %s on %s, and %s on %s",
-		celsius(r.ColdC), celsius(own.believed.Indicated(r.Real, r.ColdC)), made,
-		celsius(m.believed.Indicated(usual.Real, r.ColdC)), common)
+		unit.Celsius(r.ColdC), unit.Celsius(own.believed.Indicated(r.Real, r.ColdC)), made,
+		unit.Celsius(m.believed.Indicated(usual.Real, r.ColdC)), common)
 	return f.Explain("%s", text).With(usual.values(m))
 }

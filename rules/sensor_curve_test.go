@@ -7,16 +7,19 @@ import (
 	"preflash/parser"
 	"preflash/parser/sheet"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // curveDef is a definition of a known NTC curve as a numbered one would be.
 func curveDef(name, curve string) parser.SensorDef {
-	return parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: name, Curve: curve, PullupOhm: 4700}
+	return parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: name, Curve: curve,
+		PullupOhm: 4700}
 }
 
 func betaDef(betaK float64) parser.SensorDef {
-	return parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, Name: "R", R25Ohm: 100_000, BetaK: betaK, PullupOhm: 4700,
-		Note: "a retired name"}
+	return parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, Name: "R", R25Ohm: 100_000, BetaK: betaK,
+		PullupOhm: 4700,
+		Note:      "a retired name"}
 }
 
 func readAs(in *Input, d parser.SensorDef) { in.Printer.Hotend.Sensor.Value = d }
@@ -44,9 +47,11 @@ func TestSensorCurveSilent(t *testing.T) {
 		spoil func(*Input)
 	}{
 		{"healthy", func(*Input) {}},
-		{"another kind: sensor-kind speaks", func(in *Input) { in.Sheet.New.Sensor.Kind.Value = parser.Platinum }},
+		{"another kind: sensor-kind speaks",
+			func(in *Input) { in.Sheet.New.Sensor.Kind.Value = parser.Platinum }},
 		{"placeholder", func(in *Input) { readAs(in, parser.SensorDef{Form: parser.FormPlaceholder}) }},
-		{"unknown definition", func(in *Input) { readAs(in, parser.SensorDef{Form: parser.FormUnknown, Kind: parser.NTC}) }},
+		{"unknown definition",
+			func(in *Input) { readAs(in, parser.SensorDef{Form: parser.FormUnknown, Kind: parser.NTC}) }},
 		{"unknown curve in the sheet", func(in *Input) {
 			in.Sheet.New.Sensor.Curve.Value = "ntc-1"
 			readAs(in, curveDef("5", "ntc-100k-4267"))
@@ -89,7 +94,8 @@ func TestSensorCurveTooHot(t *testing.T) {
 		"at_c": 260.0, "actual_c": actual, "error_c": actual - 260,
 		"band_c": f.Values["band_c"], "worst_at_c": 260.0, "worst_error_c": actual - 260,
 	})
-	wantSaid(t, f, "5 (ntc-100k-4267)", "ntc-100k-3950", "260 °C indicated is 277.3 °C actual", "17.3 K hotter")
+	wantSaid(t, f, "5 (ntc-100k-4267)", "ntc-100k-3950", "260 °C indicated is 277.3 °C actual",
+		"17.3 K hotter")
 	right := stubDef
 	wantChanges(t, f, in.Printer.Hotend.Sensor.To(right))
 	if f.At.Text() != "hotend sensor" {
@@ -249,12 +255,13 @@ func TestSensorCurveProposalsHold(t *testing.T) {
 }
 
 // A definition by which an open sensor would read a temperature that passes for
-// a good one is not proposed, where the one in force is not such.
+// a good one is not proposed, where the configured one is not such.
 func TestSensorCurveMakesNoBlindSensor(t *testing.T) {
 	blind := func() *Input {
 		in := healthyInput()
 		in.Sheet.New.Sensor.Curve.Value = "ntc-100k-4267"
-		in.Config = stubConfig{defs: []parser.SensorDef{curveDef("5", "ntc-100k-4267")}, form: parser.FormBeta}
+		in.Config = stubConfig{defs: []parser.SensorDef{curveDef("5", "ntc-100k-4267")},
+			form: parser.FormBeta}
 		readAs(in, curveDef("11", "ntc-100k-3950"))
 		in.Printer.Limits.MinTemp.Value = -100 // between what the two show open
 		return in
@@ -299,7 +306,8 @@ func TestSensorCurvePlatinum(t *testing.T) {
 	in := healthyInput()
 	in.Sheet.New.Sensor.Kind.Value = parser.Platinum
 	in.Sheet.New.Sensor.Curve.Value = "pt1000"
-	readAs(in, parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000", PullupOhm: 1000})
+	readAs(in, parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000",
+		PullupOhm: 1000})
 	f := one(t, sensorCurve, in)
 	if len(f.Changes) != 0 {
 		t.Errorf("changes %v, want none", f.Changes)
@@ -356,7 +364,8 @@ func TestSensorCurveOfTwoFirmwares(t *testing.T) {
 		first.Or = &second
 		readAs(in, first)
 		f := one(t, sensorCurve, in)
-		if want := actualOf(t, bad, "ntc-100k-3950", 4700, 260); math.Abs(f.Values["actual_c"].(float64)-want) > 1e-9 {
+		want := actualOf(t, bad, "ntc-100k-3950", 4700, 260)
+		if math.Abs(f.Values["actual_c"].(float64)-want) > 1e-9 {
 			t.Errorf("actual_c %v, want %g", f.Values["actual_c"], want)
 		}
 		wantSaid(t, f, "the worse counts")
@@ -387,7 +396,8 @@ func TestSensorCurvePullupUnsaid(t *testing.T) {
 		t.Errorf("actual_c %g, want %g", got, want)
 	}
 	cold := k.Curve.TempC(k.Curve.Ohms(22) / 0.47)
-	wantSaid(t, f, "give printer.pullup_ohm", "in a room of 22 °C it shows 22 °C on 10 kΩ, and "+celsius(cold)+" on 4700 Ω")
+	wantSaid(t, f, "give printer.pullup_ohm", hotter(want-260),
+		"in a room of 22 °C it shows 22 °C on 10 kΩ, and "+unit.Celsius(cold)+" on 4700 Ω")
 
 	in.Sheet.Printer.PullupOhm = given("printer.pullup_ohm", 10000.0)
 	silent(t, sensorCurve, in)
@@ -397,7 +407,7 @@ func TestSensorCurvePullupUnsaid(t *testing.T) {
 	}
 }
 
-// Hotter than shown and above a rating is told whatever the sensor's own band.
+// Hotter than shown and above a rating is reported whatever the sensor's own band.
 func TestSensorCurveAboveRating(t *testing.T) {
 	in := healthyInput()
 	readAs(in, curveDef("1", "ntc-100k-4092")) // 2.4 K hotter than shown at 200 °C
@@ -422,7 +432,8 @@ func TestSensorCurveFigure(t *testing.T) {
 		in.Printer.Limits.MaxTemp.Value = maxC
 		return one(t, sensorCurve, in).Figure
 	}
-	low, high, other := figure(270, "ntc-100k-4267"), figure(320, "ntc-100k-4267"), figure(270, "ntc-100k-3974")
+	low, high, other := figure(270, "ntc-100k-4267"), figure(320, "ntc-100k-4267"),
+		figure(270, "ntc-100k-3974")
 	if low != high || !low.Given() {
 		t.Errorf("the figure is %v with a low limit and %v with a high one", low, high)
 	}

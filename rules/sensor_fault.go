@@ -7,6 +7,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 var sensorFault = &Rule{
@@ -33,7 +34,7 @@ Source: common practice, no source.`,
 			return
 		}
 		if !in.Printer.Hotend.Sensor.Known() {
-			return // sensor-curve says that it cannot be told
+			return // sensor-curve says that it is unknown
 		}
 		all, err := believedCircuits(in)
 		if err != nil {
@@ -45,7 +46,8 @@ Source: common practice, no source.`,
 			return
 		}
 		c := all[0]
-		if i := slices.IndexFunc(all, func(c *sensor.Circuit) bool { return l.blind([]*sensor.Circuit{c}) }); i > 0 {
+		if i := slices.IndexFunc(all,
+			func(c *sensor.Circuit) bool { return l.blind([]*sensor.Circuit{c}) }); i > 0 {
 			c = all[i]
 		}
 		open, short := c.Open(l.converter), c.Short(l.converter)
@@ -58,7 +60,7 @@ Source: common practice, no source.`,
 			if !l.pass(c, fault.reads) {
 				continue
 			}
-			unseen = append(unseen, fault.name+", the sensor reads "+celsius(fault.reads))
+			unseen = append(unseen, fault.name+", the sensor reads "+unit.Celsius(fault.reads))
 			if fault.reads > 100 {
 				at = in.Printer.Limits.MaxTemp.At // the fault lies on the hot side
 			}
@@ -66,25 +68,30 @@ Source: common practice, no source.`,
 		if unseen == nil {
 			return
 		}
-		f := Sayf(Error, placed(at, sensorAt(in)), "%s, and the firmware trips %s: the fault goes unseen and the heater stays on",
+		f := Findingf(Error, placed(at, sensorAt(in)),
+			"%s, and the firmware trips %s: the fault goes unseen and the heater stays on",
 			strings.Join(unseen, "; "), l)
 		if in.Printer.Limits.MinWhileHeating && !math.IsInf(l.minC, -1) {
 			f.explain("the minimum is looked at only while heating")
 		}
 		if raised, ok := l.raised(in, all); ok {
-			f.Message = "raise the min temp to " + celsius(raised) + ": " + f.Message
+			f.Message = "raise the min temp to " + unit.Celsius(raised) + ": " + f.Message
 			f = f.Change(in.Printer.Limits.MinTemp.To(raised))
 		} else {
 			f.Message = "correct the sensor definition, or look at the board: " + f.Message
 		}
-		report(f.With(Values{"open_c": open, "short_c": short, "min_c": finite(l.minC), "trip_c": finite(l.tripC)}))
+		report(f.With(Values{"open_c": open, "short_c": short, "min_c": orNull(l.minC),
+			"trip_c": orNull(l.tripC)}))
 	},
 }
 
 // withoutTrips is the finding of a definition that the firmware holds against
 // neither limit.
 func withoutTrips(in *Input) Finding {
-	return Sayf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)), "fit a converter chip, or a sensor whose definition is a table: with definition %s the firmware looks at neither min nor max temp, a broken sensor trips nothing, and only the runaway protection is left",
+	return Findingf(Error, placed(in.Printer.Limits.Trips.At, sensorAt(in)),
+		"fit a converter chip, or a sensor whose definition is a table: with definition %s the firmware "+
+			"looks at neither min nor max temp, a broken sensor trips nothing, and only the runaway "+
+			"protection is left",
 		definition(&in.Printer.Hotend.Sensor.Value)).
 		With(Values{"open_c": nil, "short_c": nil, "min_c": nil, "trip_c": nil})
 }
@@ -94,7 +101,7 @@ func withoutTrips(in *Input) Finding {
 type faultLimits struct {
 	minC, tripC float64
 	converter   sensor.Converter
-	cannotTell  *parser.Setting[float64] // the limit that cannot be told
+	cannotTell  *parser.Setting[float64] // the limit that is unknown
 }
 
 func limitsOf(in *Input) faultLimits {
@@ -128,7 +135,8 @@ func (l faultLimits) raised(in *Input, believed []*sensor.Circuit) (float64, boo
 	for _, c := range usualMins {
 		with := l
 		with.minC = c
-		if c > l.minC && c < in.Sheet.Printer.AmbientC.Value && (s.Most == 0 || c <= s.Most) && !with.blind(believed) {
+		if c > l.minC && c < in.Sheet.Printer.AmbientC.Value && (s.Most == 0 || c <= s.Most) &&
+			!with.blind(believed) {
 			return c, true
 		}
 	}
@@ -158,9 +166,9 @@ func (l faultLimits) String() string {
 	case low && high:
 		return "at no temperature"
 	case low:
-		return "only above " + celsius(l.tripC)
+		return "only above " + unit.Celsius(l.tripC)
 	case high:
-		return "only below " + celsius(l.minC)
+		return "only below " + unit.Celsius(l.minC)
 	}
-	return "only below " + celsius(l.minC) + " or above " + celsius(l.tripC)
+	return "only below " + unit.Celsius(l.minC) + " or above " + unit.Celsius(l.tripC)
 }

@@ -10,11 +10,13 @@ func TestSensorKind(t *testing.T) {
 	silent(t, sensorKind, healthyInput())
 
 	kinds := []parser.SensorKind{parser.NTC, parser.Platinum, parser.PlatinumAmplifier, parser.Thermocouple}
-	curve := map[parser.SensorKind]string{parser.NTC: "ntc-100k-3950", parser.Platinum: "pt1000", parser.PlatinumAmplifier: "pt100"}
+	curve := map[parser.SensorKind]string{parser.NTC: "ntc-100k-3950", parser.Platinum: "pt1000",
+		parser.PlatinumAmplifier: "pt100"}
 	for _, defined := range kinds {
 		for _, wired := range kinds {
 			in := healthyInput()
-			in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: defined, Name: "x"}
+			in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: defined,
+				Name: "x"}
 			in.Sheet.New.Sensor.Kind.Value = wired
 			in.Sheet.New.Sensor.Curve = given("new.sensor.curve", curve[wired])
 			if curve[wired] == "" {
@@ -35,7 +37,7 @@ func TestSensorKind(t *testing.T) {
 }
 
 // A chip for platinum is told the sensor's resistance.
-func TestSensorKindPlatinumTold(t *testing.T) {
+func TestSensorKindPlatinumMismatch(t *testing.T) {
 	tests := []struct {
 		r0Ohm float64
 		curve string
@@ -49,7 +51,8 @@ func TestSensorKindPlatinumTold(t *testing.T) {
 	}
 	for _, tt := range tests {
 		in := healthyInput()
-		in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.PlatinumAmplifier, Name: "x", R0Ohm: tt.r0Ohm}
+		in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier,
+			Kind: parser.PlatinumAmplifier, Name: "x", R0Ohm: tt.r0Ohm}
 		in.Sheet.New.Sensor.Kind.Value = parser.PlatinumAmplifier
 		in.Sheet.New.Sensor.Curve = given("new.sensor.curve", tt.curve)
 		if tt.want == nil {
@@ -93,7 +96,8 @@ func TestSensorKindOfSheetItself(t *testing.T) {
 	in := healthyInput()
 	in.Sheet.New.Sensor.Curve.Value = "pt1000"
 	f := one(t, sensorKind, in)
-	wantSaid(t, f, "it says that the sensor is a bead thermistor, but pt1000 is the curve of a bare platinum sensor")
+	wantSaid(t, f,
+		"it says that the sensor is a bead thermistor, but pt1000 is the curve of a bare platinum sensor")
 	if f.At.Text() != "new.sensor.curve" {
 		t.Errorf("points at %q", f.At.Text())
 	}
@@ -108,9 +112,10 @@ func TestSensorKindCannotTell(t *testing.T) {
 }
 
 // What a chip is told besides can only be looked up at the board.
-func TestSensorKindAmplifierTold(t *testing.T) {
+func TestSensorKindAmplifierNote(t *testing.T) {
 	in := healthyInput()
-	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple, Name: "x", Note: "the chip is told of type J"}
+	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple,
+		Name: "x", Note: "the chip is told of type J"}
 	in.Sheet.New.Sensor.Kind.Value = parser.Thermocouple
 	in.Sheet.New.Sensor.Curve = absent("new.sensor.curve", "")
 	f := one(t, sensorKind, in)
@@ -125,7 +130,8 @@ func TestSensorKindChip(t *testing.T) {
 	chip := func(r0, reference float64, wires int) *Input {
 		in := healthyInput()
 		in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve.Value = parser.PlatinumAmplifier, "pt1000"
-		in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.PlatinumAmplifier, Name: "-5",
+		in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormAmplifier,
+			Kind: parser.PlatinumAmplifier, Name: "-5",
 			R0Ohm: r0, ReferenceOhm: reference, Wires: wires}
 		return in
 	}
@@ -150,17 +156,22 @@ func TestSensorKindChip(t *testing.T) {
 // Bead and bare platinum hang on the same two wires: the definition to write is
 // the change, for the board's pull-up.
 func TestSensorKindSameWires(t *testing.T) {
-	platinum := parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000", PullupOhm: 4700}
+	platinum := parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000",
+		PullupOhm: 4700}
 	for _, c := range []struct {
 		name  string
 		spoil func(*Input)
 		want  []parser.Change
 		said  []string
 	}{
-		{"a bead read as platinum", func(*Input) {}, []parser.Change{{Key: parser.HotendSensor, Value: stubDef}},
-			[]string{"the reading falls as the hotend heats", "make the sensor definition 11 (ntc-100k-3950)"}},
-		{"the sheet does not say the pull-up", func(in *Input) { in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0) },
-			[]parser.Change{{Key: parser.HotendSensor, Value: stubDef}}, []string{"for a pull-up of 4700 Ω (assumed: the sheet does not say)"}},
+		{"a bead read as platinum", func(*Input) {},
+			[]parser.Change{{Key: parser.HotendSensor, Value: stubDef}},
+			[]string{"the reading falls as the hotend heats",
+				"make the sensor definition 11 (ntc-100k-3950)"}},
+		{"the sheet does not say the pull-up",
+			func(in *Input) { in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0) },
+			[]parser.Change{{Key: parser.HotendSensor, Value: stubDef}},
+			[]string{"for a pull-up of 4700 Ω (assumed: the sheet does not say)"}},
 		{"made for another pull-up, and nothing says which", func(in *Input) {
 			in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0)
 			in.Printer.Hotend.Sensor.Value.PullupOhm = 1000
@@ -172,7 +183,8 @@ func TestSensorKindSameWires(t *testing.T) {
 		}, nil, []string{"no definition of it for a pull-up of 4700 Ω: a custom one is for beads alone"}},
 		{"a pull-up of its own goes along", func(in *Input) {
 			in.Printer.Hotend.PullupOhm = set(parser.HotendPullup, 2200.0)
-		}, []parser.Change{{Key: parser.HotendPullup, Value: 4700.0}, {Key: parser.HotendSensor, Value: stubDef}}, nil},
+		}, []parser.Change{{Key: parser.HotendPullup, Value: 4700.0},
+			{Key: parser.HotendSensor, Value: stubDef}}, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			in := healthyInput()
@@ -183,5 +195,42 @@ func TestSensorKindSameWires(t *testing.T) {
 			wantSaid(t, f, c.said...)
 			silent(t, sensorCurve, in)
 		})
+	}
+}
+
+// What a cold hotend shows decides whether the firmware shuts down at once.
+func TestSensorKindShownCold(t *testing.T) {
+	platinum := parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000",
+		PullupOhm: 4700}
+	for _, tt := range []struct {
+		name  string
+		spoil func(*Input)
+		trips bool
+	}{
+		{"a bead read as platinum", func(in *Input) {}, true},
+		{"no max temp", func(in *Input) { in.Printer.Limits.MaxTemp = off[float64](parser.MaxTemp) }, false},
+		{"no max temp, and a table that ends", func(in *Input) {
+			in.Printer.Limits.MaxTemp = off[float64](parser.MaxTemp)
+			in.Printer.Hotend.Sensor.Value.LowC, in.Printer.Hotend.Sensor.Value.HighC = -50, 500
+		}, true},
+		{"platinum read as a bead", func(in *Input) {
+			in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve.Value = parser.Platinum, "pt1000"
+			readAs(in, stubDef)
+		}, false},
+		{"and a table that reaches further", func(in *Input) {
+			in.Sheet.New.Sensor.Kind.Value, in.Sheet.New.Sensor.Curve.Value = parser.Platinum, "pt1000"
+			readAs(in, stubDef)
+			in.Printer.Hotend.Sensor.Value.HighC = 300
+		}, false},
+	} {
+		in := healthyInput()
+		readAs(in, platinum)
+		tt.spoil(in)
+		f := one(t, sensorKind, in)
+		if tt.trips {
+			wantSaid(t, f, "and a cold one shows ", "so the firmware shuts down at once")
+		} else {
+			wantSaid(t, f, "so the heater stays on and no limit holds")
+		}
 	}
 }

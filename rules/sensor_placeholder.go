@@ -2,6 +2,7 @@ package rules
 
 import (
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 var sensorPlaceholder = &Rule{
@@ -37,8 +38,10 @@ func dummyOf(in *Input, h parser.Heater, report func(Finding)) {
 		if !ok || s.State != parser.Set || d.Form != parser.FormPlaceholder {
 			continue
 		}
-		report(Sayf(Warning, placed(s.At, sensorAt(in)), "see that no heater is on the output of %s, or name its sensor: definition %s is a dummy that always reads %s, whatever is hot",
-			h.Name, definition(&d), celsius(d.FixedC)).Of(s.Key.Of(h.Name)))
+		report(Findingf(Warning, placed(s.At, sensorAt(in)),
+			"see that no heater is on the output of %s, or name its sensor: definition %s is a dummy that "+
+				"always reads %s, whatever is hot",
+			h.Name, definition(&d), unit.Celsius(d.FixedC)).Of(s.Key.Of(h.Name)))
 	}
 }
 
@@ -48,8 +51,10 @@ func dummy(in *Input, heater string, s *parser.Setting[parser.SensorDef], report
 		report(cannotTell(Error, s))
 	case s.State == parser.Off || s.Value.Form != parser.FormPlaceholder:
 	default:
-		f := Sayf(Error, placed(s.At, sensorAt(in)), "give the %s the definition of its real sensor: it has a dummy (%s) that always reads %s, and nothing stops the heater",
-			heater, definition(&s.Value), celsius(s.Value.FixedC)).
+		f := Findingf(Error, placed(s.At, sensorAt(in)),
+			"give the %s the definition of its real sensor: it has a dummy (%s) that always reads %s, and "+
+				"nothing stops the heater",
+			heater, definition(&s.Value), unit.Celsius(s.Value.FixedC)).
 			Explain("the firmware cannot see how hot it is").Of(s.Key)
 		if s == &in.Printer.Hotend.Sensor {
 			f = insteadOfDummy(in, f)
@@ -71,7 +76,7 @@ func insteadOfDummy(in *Input, f Finding) Finding {
 		return f
 	}
 	if fix.leaves.wrong() {
-		f.explain("the change is the best there is and leaves " + kelvin(fix.leaves.rangeK))
+		f.explain("the change is the best there is and leaves " + unit.Kelvin(fix.leaves.rangeK))
 	}
 	f.explain(restsOn(in))
 	return lowered(in, f.Change(in.Printer.Hotend.Sensor.To(fix.def)), fix)

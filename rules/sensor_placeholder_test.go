@@ -15,7 +15,8 @@ func TestSensorPlaceholder(t *testing.T) {
 	in := healthyInput()
 	in.Printer.Hotend.Sensor.Value = dummy
 	f := one(t, sensorPlaceholder, in)
-	wantSaid(t, f, "give the hotend the definition of its real sensor", "a dummy (998) that always reads 25 °C")
+	wantSaid(t, f, "give the hotend the definition of its real sensor",
+		"a dummy (998) that always reads 25 °C")
 	wantChanges(t, f, in.Printer.Hotend.Sensor.To(right))
 
 	// A hotend without a curve leaves nothing to propose.
@@ -38,11 +39,13 @@ func TestSensorPlaceholder(t *testing.T) {
 // Another hotend on a dummy is no part of the swap, and said all the same.
 func TestSensorPlaceholderElsewhere(t *testing.T) {
 	in := healthyInput()
-	sensor := set(parser.HotendSensor, parser.SensorDef{Form: parser.FormPlaceholder, Name: "998", FixedC: 25})
+	sensor := set(parser.HotendSensor,
+		parser.SensorDef{Form: parser.FormPlaceholder, Name: "998", FixedC: 25})
 	tool := parser.Heater{Name: "tool 1", Tool: 1, Settings: []parser.Description{sensor.Describe()}}
 	in.Config = stubConfig{others: []parser.Heater{tool}}
 	f := one(t, sensorPlaceholder, in)
-	wantSaid(t, f, "on the output of tool 1, or name its sensor: definition 998 is a dummy that always reads 25 °C")
+	wantSaid(t, f,
+		"on the output of tool 1, or name its sensor: definition 998 is a dummy that always reads 25 °C")
 	wantChanges(t, f)
 	if f.Level != Warning || f.About != "tool 1: hotend sensor" {
 		t.Errorf("%s about %q", f.Level, f.About)

@@ -7,6 +7,7 @@ import (
 	"preflash/parser"
 	"preflash/parser/sheet"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // What the sensor rules share: the definition that the firmware believes and
@@ -27,7 +28,7 @@ func hotendCircuits(in *Input) ([]*sensor.Circuit, *reading, bool) {
 	return all, r, ok
 }
 
-// believedCircuits are the definition in force, with the pull-up that the
+// believedCircuits are the configured definition, with the pull-up that the
 // configuration sets on its own where its style does that: more than one where
 // the files do not tell which firmware reads it.
 func believedCircuits(in *Input) ([]*sensor.Circuit, error) {
@@ -68,17 +69,17 @@ func ownPullup(in *Input) bool { return in.Printer.Hotend.PullupOhm.State != par
 // with a definition that is made for another than the usual one, knows its
 // board better than the usual figure does.
 func boardPullup(in *Input) float64 {
-	told, own := &in.Sheet.Printer.PullupOhm, &in.Printer.Hotend.PullupOhm
+	sheetOhm, own := &in.Sheet.Printer.PullupOhm, &in.Printer.Hotend.PullupOhm
 	switch {
-	case !told.Given && ownPullup(in) && own.State == parser.Set && own.Value > 0:
+	case !sheetOhm.Given && ownPullup(in) && own.State == parser.Set && own.Value > 0:
 		return own.Value
 	case pullupUnsaid(in):
 		return in.Printer.Hotend.Sensor.Value.PullupOhm
 	}
-	return told.Value
+	return sheetOhm.Value
 }
 
-// pullupUnsaid reports whether the definition in force is made for another
+// pullupUnsaid reports whether the configured definition is made for another
 // pull-up than the usual one, and nothing says what the board has.
 func pullupUnsaid(in *Input) bool {
 	s := &in.Printer.Hotend.Sensor
@@ -92,10 +93,10 @@ func pullupUnsaid(in *Input) bool {
 // pullupText names the board's pull-up and, where the sheet does not say it,
 // what it rests on.
 func pullupText(in *Input) string {
-	told, own := &in.Sheet.Printer.PullupOhm, &in.Printer.Hotend.PullupOhm
-	text := ohms(boardPullup(in))
+	sheetOhm, own := &in.Sheet.Printer.PullupOhm, &in.Printer.Hotend.PullupOhm
+	text := unit.Ohms(boardPullup(in))
 	switch {
-	case told.Given:
+	case sheetOhm.Given:
 		return text
 	case ownPullup(in) && own.State == parser.Set, pullupUnsaid(in):
 		return text + ", as the configuration has it"
@@ -151,9 +152,9 @@ func definition(d *parser.SensorDef) string {
 	case parser.FormCurve:
 		means = d.Curve
 	case parser.FormBeta:
-		means = "a plain Beta of " + figure(d.BetaK, 1) + " K"
+		means = "a plain Beta of " + unit.Figure(d.BetaK, 1) + " K"
 		if d.CubicC != 0 {
-			means = "a Beta of " + figure(d.BetaK, 1) + " K with a cubic term"
+			means = "a Beta of " + unit.Figure(d.BetaK, 1) + " K with a cubic term"
 		}
 	case parser.FormPoints:
 		switch {
@@ -188,7 +189,7 @@ func sheetSensor(s *sheet.Sensor) string {
 	case s.Points.Given:
 		return "the one of the sheet's points"
 	case s.Beta.Given:
-		return "a Beta of " + figure(s.Beta.Value.BK, 1) + " K"
+		return "a Beta of " + unit.Figure(s.Beta.Value.BK, 1) + " K"
 	}
 	return kindName(s.Kind.Value)
 }

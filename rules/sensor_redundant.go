@@ -5,6 +5,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 var sensorRedundant = &Rule{
@@ -35,19 +36,22 @@ No change: whether that sensor stays in the hotend is for a person to say.`,
 		}
 		d := &s.Value
 		values := Values{"at_c": nil, "error_k": nil, "limit_k": limit.Value}
-		say := func(why string) {
-			report(Sayf(Error, placed(s.At, sensorAt(in)), "switch the second sensor off, or correct its definition: it must agree with this hotend's to %s or the printer stops, and %s",
-				kelvin(limit.Value), why).With(values))
+		because := func(why string) {
+			report(Findingf(Error, placed(s.At, sensorAt(in)),
+				"switch the second sensor off, or correct its definition: it must agree with this "+
+					"hotend's to %s or the printer stops, and %s",
+				unit.Kelvin(limit.Value), why).With(values))
 		}
 		switch kind := kindOf(d); {
 		case d.Form == parser.FormPlaceholder:
-			say("it is a dummy (" + definition(d) + ") that always reads " + celsius(d.FixedC))
+			because("it is a dummy (" + definition(d) + ") that always reads " + unit.Celsius(d.FixedC))
 			return
 		case d.Form == parser.FormUnknown:
-			say("its definition " + definition(d) + " is not recognised")
+			because("its definition " + definition(d) + " is not recognised")
 			return
 		case kind != want.Kind.Value:
-			say("it is read as " + definition(d) + ", which is for " + kindName(kind) + ", while the sheet names " + kindName(want.Kind.Value))
+			because("it is read as " + definition(d) + ", which is for " + kindName(kind) +
+				", while the sheet names " + kindName(want.Kind.Value))
 			return
 		}
 		believed, err := sensor.OfDef(d)
@@ -67,7 +71,8 @@ No change: whether that sensor stays in the hotend is for a person to say.`,
 		}
 		if math.Abs(worst) > curveErrorK {
 			values["at_c"], values["error_k"] = at, worst
-			say("its definition " + definition(d) + " shows " + celsius(at+worst) + " at " + celsius(at))
+			because("its definition " + definition(d) + " shows " + unit.Celsius(at+worst) + " at " +
+				unit.Celsius(at))
 		}
 	},
 }

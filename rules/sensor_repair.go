@@ -8,6 +8,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // What sensor-curve, sensor-kind and sensor-placeholder would have the firmware
@@ -31,7 +32,7 @@ type repair struct {
 // repair returns the smallest changes that leave at most half of an error and
 // little of it; false where there are none.
 func (r *reading) repair(in *Input, believed []*sensor.Circuit) (repair, bool) {
-	r = r.settled(in)
+	r = r.afterChanges(in)
 	m := r.judge(believed)
 	if !m.wrong() {
 		return repair{waits: true}, false
@@ -63,16 +64,16 @@ func (r *reading) repair(in *Input, believed []*sensor.Circuit) (repair, bool) {
 	return fix, true
 }
 
-// settled is what is asked of the sensor once the max temp is where its ratings
+// afterChanges is what the sheet demands of the sensor once the max temp is where its ratings
 // and print_c want it: a definition is not chosen for targets that go.
-func (r *reading) settled(in *Input) *reading {
+func (r *reading) afterChanges(in *Input) *reading {
 	c, ok := ceilingOf(in, func(Finding) {})
 	if !ok {
 		return r
 	}
-	c.buildsC = math.Inf(1) // of the definition in force
+	c.buildsC = math.Inf(1) // of the configured definition
 	after := *r
-	after.limitC = c.settled(&in.Sheet.New).targetC()
+	after.limitC = c.afterChanges(&in.Sheet.New).targetC()
 	after.TopC = max(after.HighC, after.limitC)
 	return &after
 }
@@ -80,13 +81,13 @@ func (r *reading) settled(in *Input) *reading {
 // best is the definition of the sheet's sensor that the firmware should have:
 // one that it carries, else a custom one, else the better of the two that leave
 // more than they should. Its form is FormUnknown where there is none. One that
-// would hide a broken sensor, where the definition in force does not, is passed
+// would hide a broken sensor, where the configured definition does not, is passed
 // over.
 func (r *reading) best(in *Input) repair {
-	r = r.settled(in)
+	r = r.afterChanges(in)
 	limits := limitsOf(in)
-	inForce, err := believedCircuits(in)
-	mayBeBlind := err == nil && limits.blind(inForce)
+	configured, err := believedCircuits(in)
+	mayBeBlind := err == nil && limits.blind(configured)
 	seen := func(c sensor.Candidate) bool { return mayBeBlind || !limits.blind(c.Believed) }
 	var able []parser.SensorDef
 	for _, d := range in.Config.Definitions() {
@@ -146,7 +147,8 @@ func (r *reading) custom(in *Input) (parser.SensorDef, error) {
 func (r *reading) customPoints(in *Input, d *parser.SensorDef) error {
 	s := &in.Sheet.New.Sensor
 	if s.Points.Given && !s.Curve.Given && len(s.Points.Value) == 3 && sensor.Bends(r.Real.Curve) {
-		d.Points = slices.SortedFunc(slices.Values(s.Points.Value), func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
+		d.Points = slices.SortedFunc(slices.Values(s.Points.Value),
+			func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
 		return nil
 	}
 	if r25Ohm, betaK, ok := sensor.IsBeta(r.Real.Curve); ok {
@@ -169,12 +171,14 @@ func (r *reading) fixText(in *Input, fix repair, repaired bool) string {
 		case fix.waits:
 			return "; up to the highest target that the max temp should leave, it is right"
 		case fix.def.Form == parser.FormUnknown:
-			return "; this firmware has no definition that reads it right: " + orNone(fix.reason) + r.otherwise()
+			return "; this firmware has no definition that reads it right: " + orNone(fix.reason) +
+				r.otherwise()
 		case fix.def.Name != "" && fix.def.Name == in.Printer.Hotend.Sensor.Value.Name:
 			return "; this firmware has no better definition" + r.otherwise()
 		}
-		return fmt.Sprintf("; this firmware has no definition that reads it better by half: the best is %s, %s off%s",
-			definitionOr(&fix.def), kelvin(fix.leaves.rangeK), r.otherwise())
+		return fmt.Sprintf("; this firmware has no definition that reads it better by half: the best is "+
+			"%s, %s off%s",
+			definitionOr(&fix.def), unit.Kelvin(fix.leaves.rangeK), r.otherwise())
 	}
 	text := ""
 	if fix.partial || fix.leaves.rangeK >= curveWarnK {
@@ -182,7 +186,7 @@ func (r *reading) fixText(in *Input, fix repair, repaired bool) string {
 		if fix.partial || fix.leaves.rangeK >= r.tolerated(sensor.LeavesK) { // else no other was looked for
 			text += "is the best there is and "
 		}
-		text += "leaves " + kelvin(fix.leaves.rangeK)
+		text += "leaves " + unit.Kelvin(fix.leaves.rangeK)
 		if n := noteOn(&fix.def); n != "" {
 			text += n
 		}
@@ -236,5 +240,5 @@ func (r *reading) offCold(in *Input, d *parser.SensorDef) string {
 		why = "since this firmware draws no cubic curve through three points of this sensor"
 	}
 	return fmt.Sprintf("; the change is a Beta without a cubic term, %s: it shows %s at %s",
-		why, celsius(c.Indicated(r.Real, r.ColdC)), celsius(r.ColdC))
+		why, unit.Celsius(c.Indicated(r.Real, r.ColdC)), unit.Celsius(r.ColdC))
 }

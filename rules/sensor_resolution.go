@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 // Limits of sensor-resolution, K: common practice, no source.
@@ -47,9 +48,12 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 		if raw <= coarseRawK && effective <= coarseAveragedK {
 			if given := in.Sheet.Printer.ADCBits.Given; !given && bits > fewBits {
 				few := board.CPerCount(at, fewBits)
-				if effective := few / math.Sqrt(float64(in.Printer.Hotend.Averaged(fewBits))); few > coarseRawK || effective > coarseAveragedK {
-					report(Sayf(Note, sheetCurveAt(want), "give adc_bits in the sheet: with %d, as on many older boards, the smallest step at %s would be %s, too coarse; %d were assumed",
-						fewBits, celsius(at), kelvin(few), bits).
+				effective := few / math.Sqrt(float64(in.Printer.Hotend.Averaged(fewBits)))
+				if few > coarseRawK || effective > coarseAveragedK {
+					report(Findingf(Note, sheetCurveAt(want),
+						"give adc_bits in the sheet: with %d, as on many older boards, the smallest step "+
+							"at %s would be %s, too coarse; %d were assumed",
+						fewBits, unit.Celsius(at), unit.Kelvin(few), bits).
 						With(Values{"at_c": at, "c_per_count": few, "effective_c": effective}))
 				}
 			}
@@ -57,11 +61,14 @@ Values: at_c, c_per_count, effective_c. No change: it is the board.`,
 		}
 		still := ""
 		if s := &in.Printer.Hotend.Watch.StillS; s.Known() {
-			still = "; a reading that does not move for " + seconds(s.Value) + " shuts the printer down, which such steps can do to a steady hotend"
+			still = "; a reading that does not move for " + unit.Seconds(s.Value) +
+				" shuts the printer down, which such steps can do to a steady hotend"
 		}
-		report(Sayf(Warning, sheetCurveAt(want), "fit a smaller pull-up, a converter of more bits or an amplifier: at %s the smallest step of the reading is %s, and control will be coarse",
-			celsius(at), kelvin(raw)).
-			Explain("the converter has %d bits; after the firmware averages %d readings the step is %s%s", bits, averaged, kelvin(effective), still).
+		report(Findingf(Warning, sheetCurveAt(want), "fit a smaller pull-up, a converter of more bits or "+
+			"an amplifier: at %s the smallest step of the reading is %s, and control will be coarse",
+			unit.Celsius(at), unit.Kelvin(raw)).
+			Explain("the converter has %d bits; after the firmware averages %d readings the step is %s%s",
+				bits, averaged, unit.Kelvin(effective), still).
 			With(Values{"at_c": at, "c_per_count": raw, "effective_c": effective}))
 	},
 }

@@ -44,7 +44,9 @@ func TestSensorResolution(t *testing.T) {
 		}
 		f := one(t, sensorResolution, in)
 		raw := perCount(c.r0, c.bits)
-		wantValues(t, f, Values{"at_c": 260.0, "c_per_count": raw, "effective_c": raw / math.Sqrt(float64(max(c.averaged, 1)))})
+		wantValues(t, f,
+			Values{"at_c": 260.0, "c_per_count": raw,
+				"effective_c": raw / math.Sqrt(float64(max(c.averaged, 1)))})
 		if f.At.Text() != "new.sensor.curve" {
 			t.Errorf("points at %q", f.At.Text())
 		}
@@ -71,6 +73,14 @@ func TestSensorResolutionAssumedBits(t *testing.T) {
 		t.Errorf("level %s, want note", f.Level)
 	}
 	wantSaid(t, f, "12 were assumed", "with 10")
+
+	// 2.6 K a count with 10 bits: averaging decides.
+	in.Sheet.New.Sensor.Curve.Value = "pt1000"
+	silent(t, sensorResolution, in)
+	in.Printer.Hotend.Oversample = 4 // 1.3 K averaged, and 0.3 with 12 bits
+	wantSaid(t, one(t, sensorResolution, in), "with 10", "12 were assumed")
+	in.Sheet.Printer.ADCBits.Value = 10
+	one(t, sensorResolution, in)
 }
 
 // Where a reading that stands still is a fault, coarse counts can cause it.

@@ -5,6 +5,7 @@ import (
 
 	"preflash/parser"
 	"preflash/rules/sensor"
+	"preflash/rules/unit"
 )
 
 var sensorUnknown = &Rule{
@@ -23,7 +24,9 @@ new amplifier or thermocouple cannot be told from here.`,
 		want := &in.Sheet.New.Sensor
 		if sensor.HasCurve(want.Kind.Value) {
 			if _, err := sensor.OfSheet(want); err != nil {
-				report(Sayf(Error, sheetCurveAt(want), "correct the sheet's sensor, it is not recognised: %v", err).Of("sheet"))
+				report(Findingf(Error, sheetCurveAt(want),
+					"correct the sheet's sensor, it is not recognised: %v",
+					err).Of("sheet"))
 			}
 		}
 		s := &in.Printer.Hotend.Sensor
@@ -32,7 +35,10 @@ new amplifier or thermocouple cannot be told from here.`,
 		}
 		d := &s.Value
 		if corrected := correction(d); corrected != "" {
-			report(Sayf(Warning, sensorAt(in), "compare with a thermometer before the first print, or take it out: the amplifier's reading is %s, which belonged to the old amplifier and thermocouple", corrected))
+			report(Findingf(Warning, sensorAt(in),
+				"compare with a thermometer before the first print, or take it out: the amplifier's "+
+					"reading is %s, which belonged to the old amplifier and thermocouple",
+				corrected))
 		}
 		switch d.Form {
 		case parser.FormUnknown:
@@ -40,10 +46,13 @@ new amplifier or thermocouple cannot be told from here.`,
 			if why == "" {
 				why = "what it makes of the new sensor is unknown"
 			}
-			report(Sayf(Error, sensorAt(in), "replace the sensor definition %s, it is not recognised: %s", definition(d), why))
+			report(Findingf(Error, sensorAt(in), "replace the sensor definition %s, it is not recognised: %s",
+				definition(d), why))
 		case parser.FormCurve, parser.FormBeta, parser.FormPoints:
 			if _, err := sensor.OfDefs(d); err != nil {
-				report(Sayf(Error, sensorAt(in), "replace the sensor definition %s, it is not recognised: %v", definition(d), err))
+				report(Findingf(Error, sensorAt(in),
+					"replace the sensor definition %s, it is not recognised: %v",
+					definition(d), err))
 			}
 		}
 	},
@@ -53,10 +62,10 @@ new amplifier or thermocouple cannot be told from here.`,
 func correction(d *parser.SensorDef) string {
 	var parts []string
 	if d.Gain != 0 && d.Gain != 1 {
-		parts = append(parts, "multiplied by "+figure(d.Gain, 3))
+		parts = append(parts, "multiplied by "+unit.Figure(d.Gain, 3))
 	}
 	if d.OffsetK != 0 {
-		parts = append(parts, "shifted by "+kelvin(d.OffsetK))
+		parts = append(parts, "shifted by "+unit.Kelvin(d.OffsetK))
 	}
 	return strings.Join(parts, " and ")
 }

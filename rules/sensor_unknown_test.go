@@ -15,14 +15,17 @@ func TestSensorUnknown(t *testing.T) {
 		def  parser.SensorDef
 		said []string
 	}{
-		{"no known number", parser.SensorDef{Form: parser.FormUnknown, Name: "77", Note: "its table is not known"},
+		{"no known number",
+			parser.SensorDef{Form: parser.FormUnknown, Name: "77", Note: "its table is not known"},
 			[]string{"definition 77, it is not recognised: its table is not known"}},
-		{"a curve that is none", parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "5", Curve: "ntc-0"},
+		{"a curve that is none",
+			parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "5", Curve: "ntc-0"},
 			[]string{`no curve is known as "ntc-0"`}},
 		{"a Beta of 0", parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, Name: "own", R25Ohm: 100e3},
 			[]string{"own", "above 0"}},
-		{"rising points", parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "own", Points: []parser.SensorPoint{
-			{TempC: 25, Ohm: 100}, {TempC: 150, Ohm: 200}, {TempC: 250, Ohm: 300}}},
+		{"rising points", parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "own",
+			Points: []parser.SensorPoint{
+				{TempC: 25, Ohm: 100}, {TempC: 150, Ohm: 200}, {TempC: 250, Ohm: 300}}},
 			[]string{"own (a curve through points)", "falls while it gets hotter"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

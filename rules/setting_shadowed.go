@@ -32,7 +32,7 @@ are saved-hidden's business.`,
 				losers = append(losers, fmt.Sprintf("%d more", others))
 			}
 			if len(losers) > 0 {
-				f := Sayf(Warning, s.At, "keep one %s: it is %s here, which wins, and also %s",
+				f := Findingf(Warning, s.At, "keep one %s: it is %s here, which wins, and also %s",
 					s.Key, quote(s.Written), losers[0]).Of(s.Key)
 				if len(losers) > 1 {
 					f = f.Explain("all others: %s", strings.Join(losers, ", "))

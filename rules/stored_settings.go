@@ -29,7 +29,9 @@ published.`,
 		}
 		reset := stepsText(in, parser.Task{Kind: parser.TaskResetStored, Tool: in.Printer.Tool})
 		if drops(in) {
-			report(Sayf(Warning, s.On.At, "print the stored settings and copy them before flashing: the change of the sensor definition lays the firmware's memory out anew, so the first start drops all of them, probe height and gains too%s", copied(in)))
+			report(Findingf(Warning, s.On.At, "print the stored settings and copy them before flashing: "+
+				"the change of the sensor definition lays the firmware's memory out anew, so the first "+
+				"start drops all of them, probe height and gains too%s", copied(in)))
 			return
 		}
 		var touched []string
@@ -39,7 +41,9 @@ published.`,
 			}
 		}
 		if len(touched) > 0 {
-			report(Sayf(Warning, s.On.At, "after flashing, reset the stored settings and save them%s: the firmware also stores what this run changes, and until then goes by the old ones",
+			report(Findingf(Warning, s.On.At,
+				"after flashing, reset the stored settings and save them%s: the firmware also stores what "+
+					"this run changes, and until then goes by the old ones",
 				reset).Explain("these: %s", strings.Join(touched, ", ")))
 			return
 		}
@@ -47,7 +51,9 @@ published.`,
 		if slices.Contains(s.Keeps, parser.MaxTemp) {
 			display = "the max temp is one of them, edited at the display: look there which one is used"
 		}
-		report(Sayf(Note, s.On.At, "after flashing, reset the stored settings and save them%s: until then the firmware goes by those in its own memory", reset).Explain("%s", display))
+		report(Findingf(Note, s.On.At,
+			"after flashing, reset the stored settings and save them%s: until then the firmware goes by "+
+				"those in its own memory", reset).Explain("%s", display))
 	},
 }
 

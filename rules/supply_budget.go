@@ -1,6 +1,9 @@
 package rules
 
-import "preflash/rules/heat"
+import (
+	"preflash/rules/heat"
+	"preflash/rules/unit"
+)
 
 // How much of its rating a supply gives day by day: common practice, no
 // source.
@@ -30,19 +33,23 @@ Values: load_w, supply_w, share. No change: it is wiring.`,
 		if worst <= supplyShare+rounding {
 			return
 		}
-		parts := watts(heater) + " for the heater" + together(in) + " and " + watts(p.OtherLoadW.Value) + " for all else"
+		parts := unit.Watts(heater) + " for the heater" + together(in) + " and " +
+			unit.Watts(p.OtherLoadW.Value) + " for all else"
 		if !p.OtherLoadW.Given {
 			parts = "the heater alone" + together(in) + "; the sheet does not give other_load_w"
 		}
 		if (share <= supplyShare+rounding) || (share <= 1+rounding && worst > 1+rounding) {
-			parts += "; " + percent(worst) + " where the heater gives " + percent(heat.PowerSpread) + " more than its label"
+			parts += "; " + unit.Percent(worst) + " where the heater gives " +
+				unit.Percent(heat.PowerSpread) + " more than its label"
 		}
-		level, effect := Warning, "it should not give above "+percent(supplyShare)+" for long"
+		level, effect := Warning, "it should not give above "+unit.Percent(supplyShare)+" for long"
 		if worst > 1+rounding {
 			level, effect = Error, "shuts down or overheats"
 		}
-		report(Sayf(level, p.SupplyW.At, "fit a larger supply or a weaker load: at full load the %s supply gives %s, %s of its rating, and %s",
-			watts(p.SupplyW.Value), watts(load), percent(share), effect).
+		report(Findingf(level, p.SupplyW.At,
+			"fit a larger supply or a weaker load: at full load the %s supply gives %s, %s of its rating, "+
+				"and %s",
+			unit.Watts(p.SupplyW.Value), unit.Watts(load), unit.Percent(share), effect).
 			Explain("%s", parts).
 			With(Values{"load_w": load, "supply_w": p.SupplyW.Value, "share": share}))
 	},

@@ -13,15 +13,22 @@ func TestSupplyBudget(t *testing.T) {
 		silentAltogether bool
 	}{
 		{name: "healthy", supply: 350, other: 220, otherGiven: true, silentAltogether: true},
-		{name: "79.3 %, and 80 % with 5 % more", supply: 302.5, other: 200, otherGiven: true, silentAltogether: true},
-		{name: "exactly 80 %", supply: 300, other: 200, otherGiven: true, load: 240, share: 0.8, level: Warning,
-			says: "81 % where the heater gives 5 % more than its label"},
+		{name: "79.3 %, and 80 % with 5 % more", supply: 302.5, other: 200, otherGiven: true,
+			silentAltogether: true},
+		{name: "exactly 80 %", supply: 300, other: 200, otherGiven: true, load: 240, share: 0.8,
+			level: Warning,
+			says:  "81 % where the heater gives 5 % more than its label"},
 		{name: "warning", supply: 300, other: 220, otherGiven: true, load: 260, share: 0.8667, level: Warning,
-			says: "gives 260 W, 87 % of its rating, and it should not give above 80 % for long; 40 W for the heater and 220 W for all else"},
-		{name: "full with 5 % more", supply: 262, other: 220, otherGiven: true, load: 260, share: 0.9924, level: Warning, says: "99 %"},
-		{name: "exactly full", supply: 260, other: 220, otherGiven: true, load: 260, share: 1, level: Error, says: "101 %"},
-		{name: "error", supply: 240, other: 220, otherGiven: true, load: 260, share: 1.0833, level: Error, says: "108 %"},
-		{name: "heater alone", supply: 45, load: 40, share: 0.8889, level: Warning, says: "does not give other_load_w"},
+			says: "gives 260 W, 87 % of its rating, and it should not give above 80 % for long; 40 W for " +
+				"the heater and 220 W for all else"},
+		{name: "full with 5 % more", supply: 262, other: 220, otherGiven: true, load: 260, share: 0.9924,
+			level: Warning, says: "99 %"},
+		{name: "exactly full", supply: 260, other: 220, otherGiven: true, load: 260, share: 1, level: Error,
+			says: "101 %"},
+		{name: "error", supply: 240, other: 220, otherGiven: true, load: 260, share: 1.0833, level: Error,
+			says: "108 %"},
+		{name: "heater alone", supply: 45, load: 40, share: 0.8889, level: Warning,
+			says: "does not give other_load_w"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

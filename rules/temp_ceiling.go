@@ -4,12 +4,13 @@ import (
 	"fmt"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 var tempCeiling = &Rule{
-	MayLoosen: []parser.Key{parser.MinExtrude}, // a guard above the max temp comes down with it
 	ID:        "temp-ceiling",
 	Level:     Error,
+	MayLoosen: []parser.Key{parser.MinExtrude}, // a guard above the max temp comes down with it
 	Hides:     []string{"preset-over"},
 	Figure:    FigureOf{"trip_c", "°C", Higher},
 	Summary:   "The firmware lets the hotend get hotter than its weakest part is rated for.",
@@ -28,14 +29,16 @@ above it goes down with it, to the lower figure of new.print_c.`,
 		s := &in.Printer.Limits.MaxTemp
 		weakest := weakestRating(&in.Sheet.New)
 		if s.State == parser.Off {
-			report(Sayf(Error, placed(s.At, weakest.At),
-				"set a max temp: the firmware has none, nothing stops a hotend that overheats, and the %s is rated for %s", weakest.By, celsius(weakest.C)).
-				With(Values{"target_limit_c": nil, "trip_c": nil, "rated_c": weakest.C, "limited_by": weakest.By}).
+			report(Findingf(Error, placed(s.At, weakest.At),
+				"set a max temp: the firmware has none, nothing stops a hotend that overheats, and the %s "+
+					"is rated for %s", weakest.By, unit.Celsius(weakest.C)).
+				With(Values{"target_limit_c": nil, "trip_c": nil, "rated_c": weakest.C,
+					"limited_by": weakest.By}).
 				Change(s.To(weakest.highestMaxTemp(0))))
 			return
 		}
 		if s.State == parser.Unknown {
-			// No max temp may be in force, as where it is written as nan.
+			// There may be no max temp, as where it is written as nan.
 			report(cannotTell(Error, s))
 			return
 		}
@@ -47,15 +50,19 @@ above it goes down with it, to the lower figure of new.print_c.`,
 		if c.usableC() <= weakest.C+rounding && c.tripC() <= weakest.C+tripSlackC+rounding {
 			return
 		}
-		f := Sayf(Error, placed(s.At, weakest.At),
-			"lower the max temp to %s: users can ask for %s, the firmware shuts down at %s, and the %s is rated for %s",
-			celsius(highest), celsius(c.usableC()), celsius(c.tripC()), weakest.By, celsius(weakest.C)).
-			With(Values{"target_limit_c": c.usableC(), "trip_c": c.tripC(), "rated_c": weakest.C, "limited_by": weakest.By})
+		f := Findingf(Error, placed(s.At, weakest.At),
+			"lower the max temp to %s: users can ask for %s, the firmware shuts down at %s, and the %s is "+
+				"rated for %s",
+			unit.Celsius(highest), unit.Celsius(c.usableC()), unit.Celsius(c.tripC()), weakest.By,
+			unit.Celsius(weakest.C)).
+			With(Values{"target_limit_c": c.usableC(), "trip_c": c.tripC(), "rated_c": weakest.C,
+				"limited_by": weakest.By})
 		changes := []parser.Change{s.To(highest)}
 		if guard := &in.Printer.Limits.MinExtrude; guard.State == parser.Set && guard.Value > highest {
 			// A guard above the max temp is refused, or lets nothing be printed.
 			lower := min(in.Sheet.New.PrintC.Value[0], highest)
-			f.Message += fmt.Sprintf("; lower the %s, which is %s, to %s too", guard.Key, celsius(guard.Value), celsius(lower))
+			f.Message += fmt.Sprintf("; lower the %s, which is %s, to %s too", guard.Key,
+				unit.Celsius(guard.Value), unit.Celsius(lower))
 			changes = append(changes, guard.To(lower))
 		}
 		report(f.Change(changes...))

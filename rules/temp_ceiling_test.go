@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 func TestTempCeiling(t *testing.T) {
@@ -15,14 +16,18 @@ func TestTempCeiling(t *testing.T) {
 		by          string
 		change      float64
 	}{
-		{"liner, with a margin", func(in *Input) { in.Sheet.New.Liner.Value = "ptfe" }, 260, 275, 240, "PTFE liner", 255},
-		{"liner, no margin", func(in *Input) { in.Sheet.New.Liner.Value = "ptfe"; noMargin(in.Printer) }, 275, 275, 240, "PTFE liner", 240},
+		{"liner, with a margin", func(in *Input) { in.Sheet.New.Liner.Value = "ptfe" }, 260, 275, 240,
+			"PTFE liner", 255},
+		{"liner, no margin", func(in *Input) { in.Sheet.New.Liner.Value = "ptfe"; noMargin(in.Printer) }, 275,
+			275, 240, "PTFE liner", 240},
 		{"sensor", func(in *Input) { in.Sheet.New.Sensor.RatedC.Value = 250 }, 260, 275, 250, "sensor", 265},
 		{"target alone is too high", func(in *Input) {
-			in.Sheet.New.RatedC.Value, in.Printer.Limits.MaxTemp.Value, in.Printer.Limits.Margin.Value = 280, 290, 5
+			in.Sheet.New.RatedC.Value, in.Printer.Limits.MaxTemp.Value, in.Printer.Limits.Margin.Value = 280,
+				290, 5
 		}, 285, 290, 280, "hotend", 285},
 		{"trip alone is too high", func(in *Input) {
-			in.Sheet.New.RatedC.Value, in.Printer.Limits.MaxTemp.Value, in.Printer.Limits.Margin.Value = 280, 296, 20
+			in.Sheet.New.RatedC.Value, in.Printer.Limits.MaxTemp.Value, in.Printer.Limits.Margin.Value = 280,
+				296, 20
 		}, 276, 296, 280, "hotend", 295},
 	}
 	for _, tt := range tests {
@@ -33,9 +38,11 @@ func TestTempCeiling(t *testing.T) {
 			if f.Level != Error || f.At.Text() != string(parser.MaxTemp) {
 				t.Errorf("%s at %s", f.Level, f.At.Text())
 			}
-			wantValues(t, f, Values{"target_limit_c": tt.target, "trip_c": tt.trip, "rated_c": tt.rated, "limited_by": tt.by})
+			wantValues(t, f, Values{"target_limit_c": tt.target, "trip_c": tt.trip, "rated_c": tt.rated,
+				"limited_by": tt.by})
 			wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: tt.change})
-			wantSaid(t, f, "the "+tt.by+" is rated for "+celsius(tt.rated), "lower the max temp to "+celsius(tt.change))
+			wantSaid(t, f, "the "+tt.by+" is rated for "+unit.Celsius(tt.rated),
+				"lower the max temp to "+unit.Celsius(tt.change))
 
 			in.Printer.Limits.MaxTemp.Value = tt.change
 			silent(t, tempCeiling, in)
@@ -84,7 +91,8 @@ func TestTempCeilingLowersGuard(t *testing.T) {
 		f := one(t, tempCeiling, in)
 		if tt.want > 0 {
 			changes = append(changes, parser.Change{Key: parser.MinExtrude, Value: tt.want})
-			wantSaid(t, f, "lower the min extrude temp, which is "+celsius(tt.guard)+", to "+celsius(tt.want))
+			wantSaid(t, f,
+				"lower the min extrude temp, which is "+unit.Celsius(tt.guard)+", to "+unit.Celsius(tt.want))
 		}
 		wantChanges(t, f, changes...)
 	}

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 var tempReach = &Rule{
@@ -39,22 +40,27 @@ which pull-up it has.`,
 			return
 		}
 		values := Values{"target_limit_c": c.usableC(), "top_c": top, "needed_max_c": needed}
-		short := "the firmware takes targets up to " + celsius(c.targetC())
+		short := "the firmware takes targets up to " + unit.Celsius(c.targetC())
 		if c.marginK <= 0 {
-			short = "the firmware shuts down at " + celsius(c.maxC) + " and needs " + kelvin(overshootRoomK) + " of room for overshoot"
+			short = "the firmware shuts down at " + unit.Celsius(c.maxC) + " and needs " +
+				unit.Kelvin(overshootRoomK) + " of room for overshoot"
 		}
 		weakest := weakestRating(&in.Sheet.New)
 		within := withinRating(in, c, weakest)
 		if highest := within; needed > highest {
-			report(Sayf(Warning, print.At,
-				"lower the top of print_c to %s: it is %s, and the %s, rated for %s, allows no higher max temp than %s",
-				celsius(highest-c.roomK()), celsius(top), weakest.By, celsius(weakest.C), celsius(highest)).Explain("%s", short).With(values))
+			report(Findingf(Warning, print.At,
+				"lower the top of print_c to %s: it is %s, and the %s, rated for %s, allows no higher max "+
+					"temp than %s",
+				unit.Celsius(highest-c.roomK()), unit.Celsius(top), weakest.By, unit.Celsius(weakest.C),
+				unit.Celsius(highest)).Explain("%s", short).With(values))
 			return
 		}
 		s := &in.Printer.Limits.MaxTemp
 		if doubt := readingInDoubt(in); doubt.why != "" {
-			report(Sayf(Warning, placed(s.At, print.At), "%s: the sheet asks for printing at up to %s, but %s",
-				doubt.first, celsius(top), short).Explain("nothing is proposed while %s", doubt.why).With(values))
+			report(Findingf(Warning, placed(s.At, print.At),
+				"%s: the sheet asks for printing at up to %s, but %s",
+				doubt.first, unit.Celsius(top), short).Explain("nothing is proposed while %s", doubt.why).
+				With(values))
 			return
 		}
 		if c.tableC-tableTopK < top-rounding {
@@ -64,11 +70,14 @@ which pull-up it has.`,
 		if highest := c.builds(within); needed > highest {
 			action := "take another sensor definition"
 			if highest > c.maxC {
-				action = "raise the max temp to " + celsius(highest)
+				action = "raise the max temp to " + unit.Celsius(highest)
 			}
-			f := Sayf(Warning, placed(s.At, print.At), "%s, or lower the top of print_c to %s: with this definition the firmware cannot be built with a max temp above %s",
-				action, celsius(highest-c.roomK()), celsius(highest)).
-				Explain("the sheet asks for printing at up to %s, but %s", celsius(top), short).With(values)
+			f := Findingf(Warning, placed(s.At, print.At),
+				"%s, or lower the top of print_c to %s: with this definition the firmware cannot be built "+
+					"with a max temp above %s",
+				action, unit.Celsius(highest-c.roomK()), unit.Celsius(highest)).
+				Explain("the sheet asks for printing at up to %s, but %s", unit.Celsius(top), short).
+				With(values)
 			if highest > c.maxC {
 				f = f.Change(s.To(highest))
 				f.Partial = true
@@ -76,8 +85,9 @@ which pull-up it has.`,
 			report(f)
 			return
 		}
-		report(Sayf(Warning, placed(s.At, print.At), "raise the max temp to %s: the sheet asks for printing at up to %s, but %s",
-			celsius(needed), celsius(top), short).With(values).Change(s.To(needed)))
+		report(Findingf(Warning, placed(s.At, print.At),
+			"raise the max temp to %s: the sheet asks for printing at up to %s, but %s",
+			unit.Celsius(needed), unit.Celsius(top), short).With(values).Change(s.To(needed)))
 	},
 }
 
@@ -87,11 +97,13 @@ func (c ceiling) tableShort(in *Input, highest float64) Finding {
 	print, s := &in.Sheet.New.PrintC, &in.Printer.Limits.MaxTemp
 	reach := c.tableC - tableTopK
 	highest = min(highest, math.Floor(reach+c.roomK()+rounding))
-	f := Sayf(Warning, print.At, "lower the top of print_c to %s, or take a sensor definition that goes further: its table ends at %s, and the sheet asks for %s",
-		celsius(math.Floor(min(reach, highest-c.roomK()))), celsius(c.tableC), celsius(print.Value[1])).
+	f := Findingf(Warning, print.At, "lower the top of print_c to %s, or take a sensor definition that "+
+		"goes further: its table ends at %s, and the sheet asks for %s",
+		unit.Celsius(math.Floor(min(reach, highest-c.roomK()))), unit.Celsius(c.tableC),
+		unit.Celsius(print.Value[1])).
 		Explain("the firmware switches the heater off just below the table's end, whatever the max temp says")
 	if highest > c.maxC {
-		f.explain("raise the max temp to " + celsius(highest))
+		f.explain("raise the max temp to " + unit.Celsius(highest))
 		f = f.Change(s.To(highest))
 		f.Partial = true
 	}
@@ -105,17 +117,17 @@ type doubt struct{ first, why string }
 // after this run; empty where it is.
 func readingInDoubt(in *Input) doubt {
 	const fix = "correct the sensor definition first"
-	_, told := actualAt(in, in.Sheet.New.PrintC.Value[1])
+	_, known := actualAt(in, in.Sheet.New.PrintC.Value[1])
 	switch {
 	case reversed(in):
 		return doubt{fix, "the reading falls as the hotend heats"}
 	case pullupUnsaid(in):
 		return doubt{"give printer.pullup_ohm first", "nothing says which pull-up the board has"}
-	case !told:
+	case !known:
 		return doubt{fix, "nothing says how hot the hotend is"}
 	}
 	if r, believed, ok := readingToCome(in); ok {
-		if m := r.settled(in).judge(believed); m.level == Error {
+		if m := r.afterChanges(in).judge(believed); m.level == Error {
 			return doubt{fix, "the reading is as far off as sensor-curve says"}
 		}
 	}

@@ -18,11 +18,19 @@ func TestTempReach(t *testing.T) {
 		change         bool
 		says           string
 	}{
-		{"with a margin", true, 275, 300, 270, 260, 285, true, "raise the max temp to 285 °C: the sheet asks for printing at up to 270 °C, but the firmware takes targets up to 260 °C"},
-		{"just as far as the rating goes", true, 275, 270, 270, 260, 285, true, "raise the max temp to 285 °C"},
-		{"the rating forbids it", true, 275, 265, 270, 260, 285, false, "lower the top of print_c to 265 °C: it is 270 °C, and the hotend, rated for 265 °C, allows no higher max temp than 280 °C"},
-		{"no margin", false, 265, 300, 260, 265, 270, true, "raise the max temp to 270 °C: the sheet asks for printing at up to 260 °C, but the firmware shuts down at 265 °C and needs 10 K of room for overshoot"},
-		{"no margin, the rating forbids it", false, 265, 265, 260, 265, 270, false, "lower the top of print_c to 255 °C"},
+		{"with a margin", true, 275, 300, 270, 260, 285, true,
+			"raise the max temp to 285 °C: the sheet asks for printing at up to 270 °C, but the firmware " +
+				"takes targets up to 260 °C"},
+		{"just as far as the rating goes", true, 275, 270, 270, 260, 285, true,
+			"raise the max temp to 285 °C"},
+		{"the rating forbids it", true, 275, 265, 270, 260, 285, false,
+			"lower the top of print_c to 265 °C: it is 270 °C, and the hotend, rated for 265 °C, allows " +
+				"no higher max temp than 280 °C"},
+		{"no margin", false, 265, 300, 260, 265, 270, true,
+			"raise the max temp to 270 °C: the sheet asks for printing at up to 260 °C, but the firmware " +
+				"shuts down at 265 °C and needs 10 K of room for overshoot"},
+		{"no margin, the rating forbids it", false, 265, 265, 260, 265, 270, false,
+			"lower the top of print_c to 255 °C"},
 		{"a fraction is rounded up", true, 275, 300, 260.5, 260, 276, true, "raise the max temp to 276 °C"},
 	}
 	for _, tt := range tests {
@@ -72,7 +80,8 @@ func TestTempReachBuilds(t *testing.T) {
 	s := &in.Printer.Limits.MaxTemp
 	s.Value, s.Most = 255, 257.0
 	f := one(t, tempReach, in)
-	wantSaid(t, f, "raise the max temp to 257 °C, or lower the top of print_c to 242 °C", "lower the top of print_c to 242 °C")
+	wantSaid(t, f, "raise the max temp to 257 °C, or lower the top of print_c to 242 °C",
+		"lower the top of print_c to 242 °C")
 	wantChanges(t, f, parser.Change{Key: parser.MaxTemp, Value: 257.0})
 	s.Value = 257
 	wantChanges(t, one(t, tempReach, in))
@@ -117,7 +126,8 @@ func TestTempReachReversed(t *testing.T) {
 	in := healthyInput()
 	in.Sheet.New.PrintC.Value[1] = 270
 	wantChanges(t, one(t, tempReach, in), parser.Change{Key: parser.MaxTemp, Value: 285.0})
-	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "P", Curve: "pt1000", PullupOhm: 4700}
+	in.Printer.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum,
+		Name: "P", Curve: "pt1000", PullupOhm: 4700}
 	f := one(t, tempReach, in)
 	wantChanges(t, f)
 	wantSaid(t, f, "nothing is proposed while the reading falls")
@@ -150,8 +160,10 @@ func TestTempReachInDoubt(t *testing.T) {
 			in.Sheet.Printer.PullupOhm = absent("printer.pullup_ohm", 4700.0)
 			in.Printer.Hotend.Sensor.Value.PullupOhm = 10_000
 		}, "give printer.pullup_ohm"},
-		{func(in *Input) { readAs(in, parser.SensorDef{Kind: parser.NTC, Name: "22"}) }, "how hot the hotend is"},
-		{func(in *Input) { in.Printer.Hotend.Sensor = unknown[parser.SensorDef](parser.HotendSensor) }, "how hot the hotend is"},
+		{func(in *Input) { readAs(in, parser.SensorDef{Kind: parser.NTC, Name: "22"}) },
+			"how hot the hotend is"},
+		{func(in *Input) { in.Printer.Hotend.Sensor = unknown[parser.SensorDef](parser.HotendSensor) },
+			"how hot the hotend is"},
 		{func(in *Input) { // no definition reads it better
 			in.Config = stubConfig{form: parser.FormAmplifier}
 			in.Printer.Hotend.Sensor.Value.Curve = "ntc-100k-4267"
@@ -165,10 +177,12 @@ func TestTempReachInDoubt(t *testing.T) {
 			amplifier(in, parser.Thermocouple, parser.SensorDef{Kind: parser.Thermocouple, Gain: 0.5})
 		}, "how hot the hotend is"},
 		{func(in *Input) {
-			amplifier(in, parser.PlatinumAmplifier, parser.SensorDef{Kind: parser.PlatinumAmplifier, R0Ohm: 1000, ReferenceOhm: 430})
+			amplifier(in, parser.PlatinumAmplifier,
+				parser.SensorDef{Kind: parser.PlatinumAmplifier, R0Ohm: 1000, ReferenceOhm: 430})
 		}, "how hot the hotend is"},
 		{func(in *Input) {
-			amplifier(in, parser.PlatinumAmplifier, parser.SensorDef{Kind: parser.PlatinumAmplifier, R0Ohm: 100})
+			amplifier(in, parser.PlatinumAmplifier,
+				parser.SensorDef{Kind: parser.PlatinumAmplifier, R0Ohm: 100})
 		}, "how hot the hotend is"},
 	} {
 		in := short()
@@ -178,7 +192,8 @@ func TestTempReachInDoubt(t *testing.T) {
 		wantChanges(t, f)
 	}
 	for _, d := range []parser.SensorDef{
-		{Kind: parser.Thermocouple, Gain: 1}, {Kind: parser.PlatinumAmplifier, R0Ohm: 1000, ReferenceOhm: 4300},
+		{Kind: parser.Thermocouple, Gain: 1},
+		{Kind: parser.PlatinumAmplifier, R0Ohm: 1000, ReferenceOhm: 4300},
 	} {
 		in := short()
 		amplifier(in, d.Kind, d)
@@ -191,20 +206,23 @@ func TestTempReachInDoubt(t *testing.T) {
 func TestRatingsByTheHotend(t *testing.T) {
 	known, _ := sensor.Find("ntc-100k-3950")
 	shows := func(k float64) parser.SensorDef { // the hotend is so much hotter than shown
-		def := parser.SensorDef{Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: "99", PullupOhm: 4700, LowC: 20, HighC: 420}
+		def := parser.SensorDef{Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: "99",
+			PullupOhm: 4700, LowC: 20, HighC: 420}
 		for c := 20.0; c <= 420; c += 5 {
 			def.Points = append(def.Points, parser.SensorPoint{TempC: c, Ohm: known.Curve.Ohms(c + k)})
 		}
 		return def
 	}
 	for _, tt := range []struct{ hotterK, maxTemp, rated, top, want float64 }{
-		{0, 400, 280, 250, 295}, {0.8, 400, 280, 250, 295}, {1.8, 400, 280, 250, 293}, {-1.8, 400, 280, 250, 295},
+		{0, 400, 280, 250, 295}, {0.8, 400, 280, 250, 295}, {1.8, 400, 280, 250, 293},
+		{-1.8, 400, 280, 250, 295},
 		{1.8, 255, 280, 278, 293}, {1.8, 255, 280, 279, 0}, {0.8, 255, 280, 280, 295},
 	} {
 		in := healthyInput()
 		in.Config = stubConfig{form: parser.FormAmplifier}
 		readAs(in, shows(tt.hotterK))
-		in.Printer.Limits.MaxTemp.Value, in.Sheet.New.RatedC.Value, in.Sheet.New.PrintC.Value[1] = tt.maxTemp, tt.rated, tt.top
+		in.Printer.Limits.MaxTemp.Value, in.Sheet.New.RatedC.Value, in.Sheet.New.PrintC.Value[1] = tt.maxTemp,
+			tt.rated, tt.top
 		rule := tempCeiling
 		if tt.maxTemp < tt.top {
 			rule = tempReach
@@ -228,7 +246,8 @@ func TestRatingsByTheHotend(t *testing.T) {
 	}
 	// So it does where the new table would not build with it, and a max temp is
 	// raised as far as the new table builds.
-	in.Config = stubConfig{defs: []parser.SensorDef{shows(0)}, form: parser.FormAmplifier, builds: map[string]float64{"99": 288.5, "11": 257}}
+	in.Config = stubConfig{defs: []parser.SensorDef{shows(0)}, form: parser.FormAmplifier,
+		builds: map[string]float64{"99": 288.5, "11": 257}}
 	if f := one(t, sensorCurve, in); len(f.Changes) != 2 || f.Changes[1].Value != 288.0 {
 		t.Errorf("%d changes, the last is no max temp of 288", len(f.Changes))
 	}

@@ -9,6 +9,7 @@ import (
 
 	"preflash/parser"
 	"preflash/parser/sheet"
+	"preflash/rules/unit"
 )
 
 // The builders that all rule tests share: a printer and a sheet that fit each
@@ -33,7 +34,7 @@ func off[T any](key parser.Key) parser.Setting[T] {
 	return s
 }
 
-// unknown is a setting that cannot be told.
+// unknown is a setting that is unknown.
 func unknown[T any](key parser.Key) parser.Setting[T] {
 	s := set(key, *new(T))
 	s.State, s.Why = parser.Unknown, "it stands under a condition that these files do not settle"
@@ -112,10 +113,11 @@ func healthyPrinter() *parser.Printer {
 			},
 		},
 		Limits: parser.Limits{
-			MinTemp:         set(parser.MinTemp, 5.0),
-			MaxTemp:         set(parser.MaxTemp, 275.0),
-			Margin:          set(parser.Margin, 15.0),
-			Presets:         []parser.Setting[float64]{set(parser.Preset(1), 200.0), set(parser.Preset(2), 240.0)},
+			MinTemp: set(parser.MinTemp, 5.0),
+			MaxTemp: set(parser.MaxTemp, 275.0),
+			Margin:  set(parser.Margin, 15.0),
+			Presets: []parser.Setting[float64]{set(parser.Preset(1), 200.0),
+				set(parser.Preset(2), 240.0)},
 			ColdGuard:       set(parser.ColdGuard, true),
 			MinExtrude:      set(parser.MinExtrude, 170.0),
 			MinWhileHeating: true,
@@ -127,7 +129,7 @@ func healthyPrinter() *parser.Printer {
 		Flow: parser.Flow{
 			NozzleMM:   set(parser.NozzleDiameter, 0.4),
 			FilamentMM: set(parser.FilamentWidth, 1.75),
-			MaxMM3PerS: off[float64](parser.MaxFlow),
+			MaxMM3PerS: set(parser.MaxFlow, 8.0),
 		},
 		Geometry: parser.Geometry{TriggerMM: set(parser.ProbeTrigger, 1.8)},
 		Storage:  parser.Storage{On: off[bool](parser.StorageOn)},
@@ -142,7 +144,8 @@ func noMargin(p *parser.Printer) {
 }
 
 // healthySheet is a 40 W cartridge at 24 V with a 3950 bead, printing from
-// 190 to 260 °C and rated for 300.
+// 190 to 260 °C, rated for 300 and cut off at 290, tuned with the gains of
+// healthyPrinter.
 func healthySheet() *sheet.Sheet {
 	return &sheet.Sheet{
 		File: parser.NewFile("swap.toml", nil),
@@ -161,10 +164,11 @@ func healthySheet() *sheet.Sheet {
 			AmbientC:   given("printer.ambient_c", 22.0),
 		},
 		New: sheet.Hotend{
-			Name:   given("new.name", "test hotend"),
-			RatedC: given("new.rated_c", 300.0),
-			PrintC: given("new.print_c", [2]float64{190, 260}),
-			Liner:  given("new.liner", "none"),
+			Name:    given("new.name", "test hotend"),
+			RatedC:  given("new.rated_c", 300.0),
+			CutoffC: given("new.cutoff_c", 290.0),
+			PrintC:  given("new.print_c", [2]float64{190, 260}),
+			Liner:   given("new.liner", "none"),
 			Sensor: sheet.Sensor{
 				Kind:          given("new.sensor.kind", parser.NTC),
 				Curve:         given("new.sensor.curve", "ntc-100k-3950"),
@@ -200,6 +204,7 @@ func healthySheet() *sheet.Sheet {
 				MaxFlowMM3S: given("new.nozzle.max_flow_mm3_s", 8.0),
 			},
 		},
+		Tuned: tuned(21.7, 1.4, 84),
 	}
 }
 
@@ -322,10 +327,10 @@ func (stubConfig) Steps(task parser.Task) []string {
 	return [][]string{
 		parser.TaskResetStored: {"RESET STORED", "SAVE STORED"},
 		parser.TaskShowStored:  {"SHOW STORED"},
-		parser.TaskTune:        {"TUNE " + celsius(task.TempC)},
+		parser.TaskTune:        {"TUNE " + unit.Celsius(task.TempC)},
 		parser.TaskTuneModel:   {"TUNE MODEL"},
 		parser.TaskSetGains:    {"SET GAINS"},
-		parser.TaskHeat:        {"HEAT " + celsius(task.TempC)},
+		parser.TaskHeat:        {"HEAT " + unit.Celsius(task.TempC)},
 		parser.TaskReport:      {"REPORT"},
 		parser.TaskHeatersOff:  {"HEATERS OFF"},
 	}[task.Kind]
@@ -353,4 +358,5 @@ func (c stubConfig) MaxTempWith(d parser.SensorDef) float64 { return c.builds[d.
 func (c stubConfig) CustomForm() parser.SensorForm          { return c.form }
 
 // stubDef is the stub's one definition.
-var stubDef = parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: "ntc-100k-3950", PullupOhm: 4700}
+var stubDef = parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "11", Curve: "ntc-100k-3950",
+	PullupOhm: 4700}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"preflash/parser"
+	"preflash/rules/unit"
 )
 
 var tipShift = &Rule{
@@ -46,7 +47,10 @@ change: heights are measured, never computed.`,
 			if finds == "" {
 				level = Warning // nothing that was read is about Z
 			}
-			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the bed, then give the day as done.height_on: how far the new tip is shifted is not known (new.nozzle.tip_shift_mm), and it may strike the bed").
+			report(Findingf(level, shift.At,
+				"measure the nozzle's height again, before the first move to the bed, then give the day "+
+					"as done.height_on: how far the new tip is shifted is not known "+
+					"(new.nozzle.tip_shift_mm), and it may strike the bed").
 				With(Values{"shift_mm": nil, "trigger_mm": nil}))
 		case shift.Value == 0:
 		case finds == "probe":
@@ -58,7 +62,9 @@ change: heights are measured, never computed.`,
 			if shift.Value > 0 {
 				level = Error
 			}
-			report(Sayf(level, shift.At, "measure the nozzle's height again, before the first move to the bed: the new tip sits %s, and neither sheet (z_reference) nor configuration says what finds the bed",
+			report(Findingf(level, shift.At,
+				"measure the nozzle's height again, before the first move to the bed: the new tip sits "+
+					"%s, and neither sheet (z_reference) nor configuration says what finds the bed",
 				lowerOrHigher(shift.Value)).With(Values{"shift_mm": shift.Value, "trigger_mm": nil}))
 		}
 	},
@@ -76,7 +82,8 @@ func findsBed(in *Input, report func(Finding)) string {
 			return z.Value // as the probe, or pressing the switch: the files cannot know
 		}
 		if z.Given && byProbe == (z.Value == "endstop") {
-			report(Sayf(Warning, z.At, "correct printer.z_reference: it says %q, and the configuration homes Z by %s (%s)", z.Value, homes.Value, homes.At).
+			report(Findingf(Warning, z.At, "correct printer.z_reference: it says %q, and the "+
+				"configuration homes Z by %s (%s)", z.Value, homes.Value, homes.At).
 				With(Values{"shift_mm": nil, "trigger_mm": nil}).Of(homes.Key))
 		}
 		if !byProbe {
@@ -97,15 +104,17 @@ func offsetsStale(in *Input, report func(Finding)) {
 	for i := range in.Printer.Geometry.Offsets {
 		s := &in.Printer.Geometry.Offsets[i]
 		if s.State != parser.Set {
-			continue // one that cannot be told is config-gap's
+			continue // one that is unknown is config-gap's
 		}
 		at = placed(at, s.At)
-		parts = append(parts, string(s.Key)+" "+millimetres(s.Value))
+		parts = append(parts, string(s.Key)+" "+unit.Millimetres(s.Value))
 	}
 	if len(parts) == 0 {
 		return
 	}
-	report(Sayf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At), "measure the distances between the hotends again: they belong to the old one (%s); with them one nozzle strikes what the other printed, or prints beside it",
+	report(Findingf(Warning, placed(at, in.Sheet.New.Nozzle.TipShiftMM.At),
+		"measure the distances between the hotends again: they belong to the old one (%s); with them one "+
+			"nozzle strikes what the other printed, or prints beside it",
 		strings.Join(parts, ", ")).
 		With(Values{"shift_mm": nil, "trigger_mm": nil}))
 }
@@ -120,7 +129,9 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 		report(cannotTell(Warning, s))
 		return
 	case !s.Known():
-		report(Sayf(Warning, at, "measure the probe's trigger height again, before the first move to the bed: the new tip sits %s, and these files do not hold that height",
+		report(Findingf(Warning, at,
+			"measure the probe's trigger height again, before the first move to the bed: the new tip sits "+
+				"%s, and these files do not hold that height",
 			lowerOrHigher(shift)).With(values))
 		return
 	}
@@ -136,17 +147,26 @@ func probeShift(in *Input, shift float64, report func(Finding)) {
 	place := placed(s.At, at)
 	switch {
 	case s.Value <= 0 && !g.BesideNozzle:
-		report(Sayf(Error, place, "give z_reference = \"nozzle\" if the nozzle itself is the probe, else move the probe: beside it, with a trigger height of %s%s, it could not trigger before the nozzle touches the bed",
-			millimetres(s.Value), kept).With(values))
+		report(Findingf(Error, place,
+			"give z_reference = \"nozzle\" if the nozzle itself is the probe, else move the probe: beside "+
+				"it, with a trigger height of %s%s, it could not trigger before the nozzle touches the bed",
+			unit.Millimetres(s.Value), kept).With(values))
 	case height <= 0:
-		report(Sayf(Error, place, "move the probe down by more than %s, then measure its trigger height again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
-			millimetres(-height), lowerOrHigher(shift)).Explain("the trigger height is %s%s", millimetres(s.Value), kept).With(values))
+		report(Findingf(Error, place, "move the probe down by more than %s, then measure its trigger "+
+			"height again: the new tip sits %s, so the nozzle touches the bed before the probe triggers",
+			unit.Millimetres(-height), lowerOrHigher(shift)).
+			Explain("the trigger height is %s%s", unit.Millimetres(s.Value), kept).With(values))
 	case in.Printer.Tool > 0 && len(g.Offsets) > 0:
-		report(Sayf(Warning, place, "measure the heights again, before the first move to the bed: the new tip sits %s; where this tool homes, the trigger height goes from %s%s to about %s, else this tool's distance to the one that homes changes by as much",
-			lowerOrHigher(shift), millimetres(s.Value), kept, millimetres(height)).With(values))
+		report(Findingf(Warning, place,
+			"measure the heights again, before the first move to the bed: the new tip sits %s; where this "+
+				"tool homes, the trigger height goes from %s%s to about %s, else this tool's distance to "+
+				"the one that homes changes by as much",
+			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	default:
-		report(Sayf(Warning, place, "measure the trigger height again, before the first move to the bed: the new tip sits %s, so it goes from %s%s to about %s",
-			lowerOrHigher(shift), millimetres(s.Value), kept, millimetres(height)).With(values))
+		report(Findingf(Warning, place,
+			"measure the trigger height again, before the first move to the bed: the new tip sits %s, so "+
+				"it goes from %s%s to about %s",
+			lowerOrHigher(shift), unit.Millimetres(s.Value), kept, unit.Millimetres(height)).With(values))
 	}
 }
 
@@ -162,23 +182,30 @@ func endstopShift(in *Input, shift float64, report func(Finding)) {
 		height, known = afterShift(s.Value, shift), true
 		values["trigger_mm"] = height
 		at = placed(s.At, at)
-		goes = "; the endstop's height goes from " + millimetres(s.Value) + " to about " + millimetres(height)
+		goes = "; the endstop's height goes from " + unit.Millimetres(s.Value) + " to about " +
+			unit.Millimetres(height)
 		if n := len(g.EndstopMM); n > 1 {
 			goes += ", and those of the other towers (" + strconv.Itoa(n) + " in all) by as much"
 		}
 	}
 	switch {
 	case shift < 0:
-		report(Sayf(Warning, at, "measure the endstop's height again: the new tip sits %s, so the first layer is printed in the air%s",
+		report(Findingf(Warning, at, "measure the endstop's height again: the new tip sits %s, so the "+
+			"first layer is printed in the air%s",
 			lowerOrHigher(shift), goes).With(values))
 	case far:
-		report(Sayf(Error, at, "measure the endstop's height again, before the first move down: the new tip sits %s, and homing, far from the bed, does not show it%s",
+		report(Findingf(Error, at,
+			"measure the endstop's height again, before the first move down: the new tip sits %s, and "+
+				"homing, far from the bed, does not show it%s",
 			lowerOrHigher(shift), goes).With(values))
 	case known && height > 0:
-		report(Sayf(Warning, at, "measure the endstop's height again, before the first move to the bed: the new tip sits %s%s",
+		report(Findingf(Warning, at,
+			"measure the endstop's height again, before the first move to the bed: the new tip sits %s%s",
 			lowerOrHigher(shift), goes).With(values))
 	default:
-		report(Sayf(Error, at, "lower the bed or move the endstop, before the first homing, then measure its height again: the new tip sits %s, so the nozzle strikes the bed before the endstop triggers%s",
+		report(Findingf(Error, at,
+			"lower the bed or move the endstop, before the first homing, then measure its height again: "+
+				"the new tip sits %s, so the nozzle strikes the bed before the endstop triggers%s",
 			lowerOrHigher(shift), goes).With(values))
 	}
 }
@@ -188,7 +215,7 @@ func afterShift(height, shift float64) float64 { return math.Round((height-shift
 
 func lowerOrHigher(shift float64) string {
 	if shift > 0 {
-		return millimetres(shift) + " lower"
+		return unit.Millimetres(shift) + " lower"
 	}
-	return millimetres(-shift) + " higher"
+	return unit.Millimetres(-shift) + " higher"
 }

@@ -16,11 +16,14 @@ func TestTipShift(t *testing.T) {
 		trigger any
 		says    []string
 	}{
-		{"probe, lower", "probe", 0.5, Warning, 1.3, []string{"0.5 mm lower", "from 1.8 mm to about 1.3 mm", "measure the trigger height again"}},
+		{"probe, lower", "probe", 0.5, Warning, 1.3,
+			[]string{"0.5 mm lower", "from 1.8 mm to about 1.3 mm", "measure the trigger height again"}},
 		{"probe, higher", "probe", -0.5, Warning, 2.3, []string{"0.5 mm higher", "to about 2.3 mm"}},
-		{"probe, touches first", "probe", 2, Error, -0.2, []string{"touches the bed before the probe triggers", "by more than 0.2 mm"}},
+		{"probe, touches first", "probe", 2, Error, -0.2,
+			[]string{"touches the bed before the probe triggers", "by more than 0.2 mm"}},
 		{"probe, just touches", "probe", 1.8, Error, 0.0, []string{"touches the bed"}},
-		{"endstop, lower", "endstop", 0.5, Error, nil, []string{"0.5 mm lower", "strikes the bed before the endstop"}},
+		{"endstop, lower", "endstop", 0.5, Error, nil,
+			[]string{"0.5 mm lower", "strikes the bed before the endstop"}},
 		{"endstop, higher", "endstop", -0.5, Warning, nil, []string{"0.5 mm higher", "in the air"}},
 		{"not said, lower", "", 0.5, Error, nil, []string{"z_reference"}},
 		{"not said, higher", "", -0.5, Warning, nil, []string{"z_reference"}},
@@ -93,7 +96,8 @@ func TestTipShiftNozzleProbes(t *testing.T) {
 // Distances between hotends belong to the hotends that they were measured with.
 func TestTipShiftOffsets(t *testing.T) {
 	in := healthyInput()
-	in.Printer.Geometry.Offsets = []parser.Setting[float64]{set(parser.Offset("x"), 24.5), set(parser.Offset("z"), -0.1)}
+	in.Printer.Geometry.Offsets = []parser.Setting[float64]{set(parser.Offset("x"), 24.5),
+		set(parser.Offset("z"), -0.1)}
 	f := one(t, tipShift, in)
 	wantSaid(t, f, "hotend offset x 24.5 mm, hotend offset z -0.1 mm")
 	wantChanges(t, f)
@@ -122,9 +126,12 @@ func TestTipShiftByWhatHomes(t *testing.T) {
 		trigger any
 		says    string
 	}{
-		{"by the probe, not in the sheet", parser.HomesByProbe, "", nil, 0.5, Warning, 1.3, "from 1.8 mm to about 1.3 mm"},
-		{"a switch that is high enough", parser.HomesAtBed, "endstop", at(0.65), 0.3, Warning, 0.35, "from 0.65 mm to about 0.35 mm"},
-		{"a switch that is too low", parser.HomesAtBed, "endstop", at(0.65), 0.65, Error, 0.0, "strikes the bed"},
+		{"by the probe, not in the sheet", parser.HomesByProbe, "", nil, 0.5, Warning, 1.3,
+			"from 1.8 mm to about 1.3 mm"},
+		{"a switch that is high enough", parser.HomesAtBed, "endstop", at(0.65), 0.3, Warning, 0.35,
+			"from 0.65 mm to about 0.35 mm"},
+		{"a switch that is too low", parser.HomesAtBed, "endstop", at(0.65), 0.65, Error, 0.0,
+			"strikes the bed"},
 		{"a switch of unknown height", parser.HomesAtBed, "", nil, 0.3, Error, nil, "strikes the bed"},
 		{"a switch on top", parser.HomesFar, "endstop", at(297, 297.1, 296.9), 0.5, Error, 296.5, "3 in all"},
 		{"a switch on top, higher", parser.HomesFar, "endstop", at(297), -0.5, Warning, 297.5, "in the air"},
@@ -148,7 +155,7 @@ func TestTipShiftByWhatHomes(t *testing.T) {
 	}
 }
 
-// A sheet that contradicts the configuration is told so.
+// A sheet that contradicts the configuration is corrected.
 func TestTipShiftContradiction(t *testing.T) {
 	for _, tt := range []struct {
 		homes parser.Homing

@@ -19,7 +19,8 @@ type waivers struct {
 }
 
 func newWaivers(in *Input) *waivers {
-	return &waivers{today: in.Today, list: in.Sheet.Waivers, bare: make(map[int]*Finding), grown: make(map[int]*Finding), about: make(map[int][]string)}
+	return &waivers{today: in.Today, list: in.Sheet.Waivers, bare: make(map[int]*Finding),
+		grown: make(map[int]*Finding), about: make(map[int][]string)}
 }
 
 // cover returns the reason of a waiver that covers a finding today, or "". It
@@ -68,7 +69,8 @@ func (w *waivers) cover(rule *Rule, f *Finding) string {
 // it names is one of the printer's.
 func (w *waivers) misspelt(in *Input, i int) string {
 	name := w.list[i].Setting.Value
-	if slices.Contains(w.about[i], name) || slices.ContainsFunc(in.Printer.Settings(), func(s parser.Description) bool { return string(s.Key) == name }) {
+	if slices.Contains(w.about[i], name) || slices.ContainsFunc(in.Printer.Settings(),
+		func(s parser.Description) bool { return string(s.Key) == name }) {
 		return ""
 	}
 	return parser.Nearest(name, w.about[i])

@@ -9,12 +9,11 @@ import (
 )
 
 var waiverExpired = &Rule{
-	Whole:      true,
-	ID:         "waiver-expired",
-	NeedsSheet: true,
-	Level:      Error,
-	Unwaived:   true,
-	Summary:    "A waiver does not hold: past its date, for too long, without a figure, or outgrown.",
+	ID:       "waiver-expired",
+	Level:    Error,
+	Whole:    true,
+	Unwaived: true,
+	Summary:  "A waiver does not hold: past its date, for too long, without a figure, or outgrown.",
 	Doc: `A waiver holds up to and including its day, for a year from today at most, and
 as long as the finding's figure is no worse than at, by more than the smallest
 difference that the finding shows. Else the finding counts again, and the waiver
@@ -22,6 +21,7 @@ itself is an error until it is removed or renewed. Where the rule speaks of
 several settings, setting says which. A waiver of a rule that does not exist, or
 of one that may not be waived, or of a setting that is misspelt, covers nothing.
 Cannot be waived itself.`,
+	NeedsSheet: true,
 	Check: func(in *Input, report func(Finding)) {
 		w := in.waivers
 		for i := range w.list {
@@ -29,25 +29,32 @@ Cannot be waived itself.`,
 			rule := find(in.rules, one.Rule.Value)
 			switch {
 			case rule == nil:
-				report(Sayf(Error, one.Rule.At, "correct the waiver: %q is no rule; %s", one.Rule.Value, meantRule(in.rules, one.Rule.Value)))
+				report(Findingf(Error, one.Rule.At, "correct the waiver: %q is no rule; %s", one.Rule.Value,
+					meantRule(in.rules, one.Rule.Value)))
 			case rule.Unwaived:
-				report(Sayf(Error, one.Rule.At, "remove the waiver: %s cannot be waived; fix what it finds", one.Rule.Value))
+				report(Findingf(Error, one.Rule.At,
+					"remove the waiver: %s cannot be waived; fix what it finds",
+					one.Rule.Value))
 			case w.past(one):
-				report(Sayf(Error, one.Until.At, "fix what the waiver of %s covered, or renew it: it ended on %s",
+				report(Findingf(Error, one.Until.At,
+					"fix what the waiver of %s covered, or renew it: it ended on %s",
 					one.Rule.Value, one.Until.Value.Format(time.DateOnly)))
 			case w.tooLong(one):
-				report(Sayf(Error, one.Until.At, "write until = %s at the latest: a waiver of %s may hold for a year",
+				report(Findingf(Error, one.Until.At,
+					"write until = %s at the latest: a waiver of %s may hold for a year",
 					w.longest().Format(time.DateOnly), one.Rule.Value))
 			case w.bare[i] != nil:
 				f := w.bare[i]
-				report(Sayf(Error, one.Rule.At, "add to the waiver of %s: %s%s; without, it covers nothing",
+				report(Findingf(Error, one.Rule.At,
+					"add to the waiver of %s: %s%s; without, it covers nothing",
 					one.Rule.Value, strings.Join(WaiverLines(f), " and "), inUnit(f.Figure)))
 			case w.grown[i] != nil:
 				f := w.grown[i]
-				report(Sayf(Error, one.At.At, "fix what %s finds: it was accepted up to %s and is %s now",
+				report(Findingf(Error, one.At.At, "fix what %s finds: it was accepted up to %s and is %s now",
 					one.Rule.Value, Figure{one.At.Value, f.Figure.Unit, f.Figure.Worse}, f.Figure))
 			case w.misspelt(in, i) != "":
-				report(Sayf(Error, one.Setting.At, "correct the waiver of %s: it covers nothing, since there is no setting %q; did you mean %q?",
+				report(Findingf(Error, one.Setting.At, "correct the waiver of %s: it covers nothing, "+
+					"since there is no setting %q; did you mean %q?",
 					one.Rule.Value, one.Setting.Value, w.misspelt(in, i)))
 			}
 		}

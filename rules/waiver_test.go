@@ -31,8 +31,10 @@ func TestWaiverFigure(t *testing.T) {
 		{"within what is shown", upTo(199.9, "hotend drop check period"), true, ""},
 		{"worse", upTo(199.8, "hotend drop check period"), false, "accepted up to 199.8 s and is 200 s now"},
 		{"of another setting", upTo(500, "hotend heating check window"), false, ""},
-		{"of a misspelt setting", upTo(500, "hotend drop check perod"), false, `did you mean "hotend drop check period"?`},
-		{"without the setting", upTo(200, ""), false, `setting = "hotend drop check period" and at = 200 (s)`},
+		{"of a misspelt setting", upTo(500, "hotend drop check perod"), false,
+			`did you mean "hotend drop check period"?`},
+		{"without the setting", upTo(200, ""), false,
+			`setting = "hotend drop check period" and at = 200 (s)`},
 		{"without a figure", bare, false, `at = 200 (s)`},
 		{"for more than a year", long, false, "until = 2027-11-25 at the latest"},
 	}
@@ -51,7 +53,8 @@ func TestWaiverFigure(t *testing.T) {
 					said += f.Text()
 				}
 			}
-			if !found || waived != tt.waived || !strings.Contains(said, tt.says) || tt.says == "" && said != "" {
+			if !found || waived != tt.waived || !strings.Contains(said, tt.says) || tt.says == "" &&
+				said != "" {
 				t.Errorf("found %v, waived %v, says %q", found, waived, said)
 			}
 		})

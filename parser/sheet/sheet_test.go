@@ -12,7 +12,7 @@ import (
 	"preflash/parser"
 )
 
-// full is the sheet of DESIGN.md section 4, with what it shows as comments
+// full is a sheet with every key, with what it shows as comments
 // given too.
 const full = `format = 1
 

@@ -61,8 +61,9 @@ func (r row) plant(t *testing.T) Plant {
 	t.Helper()
 	p := Plant{
 		Heater{RatedV: 24, RatedW: r.figure(t, "rated_w", 0), SupplyV: 24, DutyLimit: 1},
-		Block{CapacityJPerK: r.figure(t, "heat_capacity_j_per_k", 0), LossWPerK: r.figure(t, "loss_w_per_k", 0),
-			LagS: r.figure(t, "sensor_lag_s", 0), AmbientC: r.figure(t, "ambient_c", 0)},
+		Block{CapacityJPerK: r.figure(t, "heat_capacity_j_per_k", 0),
+			LossWPerK: r.figure(t, "loss_w_per_k", 0),
+			LagS:      r.figure(t, "sensor_lag_s", 0), AmbientC: r.figure(t, "ambient_c", 0)},
 	}
 	p.LossFanWPerK = p.LossWPerK
 	if text := r["hot_w"]; text != "" {
@@ -115,7 +116,8 @@ func play(p Plant, loop Loop, w Watch, targetC, leadS float64) (out played) {
 // agrees allows for 0.5 K of overshoot and 1 s of the same trip.
 func (g played) agrees(t *testing.T, want row) bool {
 	t.Helper()
-	if name, has := want["tripped_watch"]; has && name != map[Trip]string{RiseTrip: "rise", HoldTrip: "hold"}[g.trip] {
+	if name, has := want["tripped_watch"]; has &&
+		name != map[Trip]string{RiseTrip: "rise", HoldTrip: "hold"}[g.trip] {
 		return false
 	}
 	return math.Abs(g.overshootC-want.figure(t, "overshoot_k", 0)) <= 0.5 &&
@@ -125,7 +127,8 @@ func (g played) agrees(t *testing.T, want row) bool {
 func (r row) defines(t *testing.T) (Plant, Loop, Watch, float64) {
 	t.Helper()
 	f := func(name string) float64 { return r.figure(t, name, 0) }
-	loop := Loop{Kp: f("kp"), Ki: f("ki"), Kd: f("kd"), Limit: f("pid_max") / fullCounts, RangeC: f("functional_range"),
+	loop := Loop{Kp: f("kp"), Ki: f("ki"), Kd: f("kd"), Limit: f("pid_max") / fullCounts,
+		RangeC:    f("functional_range"),
 		FilterOld: 0.95, SampleS: f("sample_s"), KeepsLast: r["generation"] == "newer"}
 	w := Watch{Form: WindowWatch, Rise: RiseWatch{f("rise_c"), f("rise_window_s"), f("temp_hysteresis")},
 		Hold: HoldWatch{HysteresisC: f("hold_hysteresis"), PeriodS: f("hold_period_s")}}
@@ -137,10 +140,12 @@ func (r row) sections(t *testing.T) (Plant, Loop, Watch, float64) {
 	f := func(name string) float64 { return r.figure(t, name, 0) }
 	p := r.plant(t)
 	p.LossFanWPerK, p.DutyLimit = f("loss_fan_w_per_k"), f("max_power")
-	loop := Loop{Form: LoopClamped, Kp: f("kp"), Ki: f("ki"), Kd: f("kd"), SmoothS: r.figure(t, "smooth_time_s", 1)}
+	loop := Loop{Form: LoopClamped, Kp: f("kp"), Ki: f("ki"), Kd: f("kd"),
+		SmoothS: r.figure(t, "smooth_time_s", 1)}
 	w := Watch{Form: ErrorSumWatch, Sum: SumWatch{
 		HysteresisC: r.figure(t, "hysteresis", 5), RiseC: r.figure(t, "heating_gain", 2),
-		WindowS: r.figure(t, "check_gain_time", 20), LimitCS: r.figure(t, "max_error", 120), SmoothS: loop.SmoothS,
+		WindowS: r.figure(t, "check_gain_time", 20), LimitCS: r.figure(t, "max_error", 120),
+		SmoothS: loop.SmoothS,
 	}}
 	return p, loop, w, f("target_c")
 }
@@ -173,7 +178,8 @@ func TestCases(t *testing.T) {
 				case same:
 					agree++
 				case !aside:
-					t.Errorf("case %s: got %+v; want %s, %s at %s", r["case"], got, r["overshoot_k"], r["tripped_watch"], r["trip_s"])
+					t.Errorf("case %s: got %+v; want %s, %s at %s", r["case"], got, r["overshoot_k"],
+						r["tripped_watch"], r["trip_s"])
 				}
 				if same && aside {
 					t.Errorf("case %s agrees, though it is listed as one that does not", r["case"])
@@ -225,9 +231,11 @@ func TestCasesAtFullPower(t *testing.T) {
 	for _, r := range readCases(t, "cases-sections.csv") {
 		p, _, w, target := r.sections(t)
 		trips, first := atFullPower(p, w.Sum, target)
-		wantTrips, wantS := r.figure(t, "full_power_fan_full_trips_of_8_phases", 0), r.figure(t, "first_such_trip_s", 0)
+		wantTrips, wantS := r.figure(t, "full_power_fan_full_trips_of_8_phases", 0),
+			r.figure(t, "first_such_trip_s", 0)
 		if float64(trips) != wantTrips || math.Abs(first-wantS) > 1 {
-			t.Errorf("case %s: %d of 8, first at %.1f; want %v, %v", r["case"], trips, first, wantTrips, wantS)
+			t.Errorf("case %s: %d of 8, first at %.1f; want %v, %v", r["case"], trips, first, wantTrips,
+				wantS)
 		}
 		// What the rules ask reaches the same verdict, but where power that acts a
 		// reading late makes a window missed that is 4 s long.

@@ -131,10 +131,13 @@ func TestPlusMinusHoldsTheTruth(t *testing.T) {
 		{"nothing said of the room", func(*recorder, *rand.Rand) {}, unknown, false},
 		{"the sheet's room is another", func(*recorder, *rand.Rand) {}, 22, false},
 		{"the room was measured", func(*recorder, *rand.Rand) {}, unknown, true},
-		{"left warm from before", func(r *recorder, random *rand.Rand) { r.startK = 60 * random.Float64() }, 22, false},
-		{"half a minute is missing", func(r *recorder, random *rand.Rand) { r.gapS = 20 + 30*random.Float64() }, unknown, false},
+		{"left warm from before", func(r *recorder, random *rand.Rand) { r.startK = 60 * random.Float64() },
+			22, false},
+		{"half a minute is missing",
+			func(r *recorder, random *rand.Rand) { r.gapS = 20 + 30*random.Float64() }, unknown, false},
 		{"whole degrees", func(r *recorder, _ *rand.Rand) { r.shownK, r.noiseK = 1, 0.2 }, unknown, false},
-		{"duty jumps about within each row", func(r *recorder, random *rand.Rand) { r.chatter = 0.1 * random.Float64() }, unknown, false},
+		{"duty jumps about within each row",
+			func(r *recorder, random *rand.Rand) { r.chatter = 0.1 * random.Float64() }, unknown, false},
 		{"no cool-down", func(r *recorder, _ *rand.Rand) { r.coolS = 0 }, 22, false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -165,10 +168,12 @@ func TestPlusMinusHoldsTheTruth(t *testing.T) {
 					}
 				}
 			}
-			t.Logf("held: capacity %d, loss %d, loss with fan %d, lag %d of %d", held[0], held[1], held[2], held[3], runs)
+			t.Logf("held: capacity %d, loss %d, loss with fan %d, lag %d of %d", held[0], held[1], held[2],
+				held[3], runs)
 			for k, n := range held {
 				if n < least {
-					t.Errorf("figure %d: the true one lies within ± in %d of %d logs, want %d", k, n, runs, least)
+					t.Errorf("figure %d: the true one lies within ± in %d of %d logs, want %d", k, n, runs,
+						least)
 				}
 			}
 		})
@@ -250,7 +255,8 @@ func TestRoom(t *testing.T) {
 		{nan, nan, 60, Estimate{22, 5}, RoomAssumed},
 	} {
 		if got, from := Room(c.stated, c.sheet, c.first); got != c.want || from != c.from {
-			t.Errorf("%g, %g, %g: %+v, %d; want %+v, %d", c.stated, c.sheet, c.first, got, from, c.want, c.from)
+			t.Errorf("%g, %g, %g: %+v, %d; want %+v, %d", c.stated, c.sheet, c.first, got, from, c.want,
+				c.from)
 		}
 	}
 }

@@ -117,7 +117,8 @@ const (
 func FitRun(h Heater, ambient Estimate, log []Reading) (*Fit, error) {
 	p := newProblem(h, ambient, log)
 	if need := p.size() + spareRows; len(log) < need {
-		return nil, fmt.Errorf("%d rows are too few to fit %d figures: record at least %d, better some hundred", len(log), p.size(), need)
+		return nil, fmt.Errorf("%d rows are too few to fit %d figures: record at least %d, better some "+
+			"hundred", len(log), p.size(), need)
 	}
 	best, ok := p.solve()
 	if !ok {
@@ -126,7 +127,9 @@ func FitRun(h Heater, ambient Estimate, log []Reading) (*Fit, error) {
 	return p.fit(best), nil
 }
 
-var errNoModel = errors.New("no heat capacity, loss and lag make the model follow this log: see that duty is the mean over each row, that the power is the heater's, that the part fan is recorded and that nothing was extruded")
+var errNoModel = errors.New("no heat capacity, loss and lag make the model follow this log: see that duty " +
+	"is the mean over each row, that the power is the heater's, that the part fan is recorded and that " +
+	"nothing was extruded")
 
 // fit makes the Fit of the best parameters.
 func (p *problem) fit(best []float64) *Fit {
@@ -176,7 +179,8 @@ func (p *problem) fit(best []float64) *Fit {
 // run tells what the run consists of.
 func (p *problem) run() Run {
 	n := len(p.inputs)
-	r := Run{Rows: n, LengthS: p.inputs[n-1].TimeS - p.inputs[0].TimeS, LowC: math.Inf(1), HighC: math.Inf(-1)}
+	r := Run{Rows: n, LengthS: p.inputs[n-1].TimeS - p.inputs[0].TimeS, LowC: math.Inf(1),
+		HighC: math.Inf(-1)}
 	r.SpacingS = r.LengthS / float64(n-1)
 	r.Gaps = gapsOf(p.inputs)
 	r.Bridged = len(r.Gaps) > mostGaps

@@ -34,7 +34,8 @@ func TestFitMeetsSciPy(t *testing.T) {
 		noiseK    float64 // heatlog.py weighs the room by it
 	}{
 		{"ptc", "ptc", ptcPlant(), 0}, {"ptc room", "ptc", ptcPlant(), 0.4},
-		{"cartridge", "cartridge", cartridgePlant(), 0}, {"cartridge room", "cartridge", cartridgePlant(), 0.3},
+		{"cartridge", "cartridge", cartridgePlant(), 0},
+		{"cartridge room", "cartridge", cartridgePlant(), 0.3},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			log, hasFan := readLog(t, c.log)
@@ -45,7 +46,7 @@ func TestFitMeetsSciPy(t *testing.T) {
 			p := newProblem(c.plant.Heater, ambient, log)
 			p.weigh(c.noiseK)
 			best, _ := p.descend(p.guess(5))
-			if best == nil || !p.settled(best) {
+			if best == nil || !p.converged(best) {
 				t.Fatal("no fit")
 			}
 			f := p.fit(best)
@@ -56,7 +57,8 @@ func TestFitMeetsSciPy(t *testing.T) {
 			near(t, "root mean square", f.RMSK, want.RMSK, 1e-3*want.RMSK)
 			// SciPy's standard errors take every row to be independent.
 			errs := p.stdErrs(best, p.variance(best)/f.Together)
-			at := map[string]int{"heat_capacity_j_per_k": atCapacity, "sensor_lag_s": atLag, "loss_w_per_k": atLoss}
+			at := map[string]int{"heat_capacity_j_per_k": atCapacity, "sensor_lag_s": atLag,
+				"loss_w_per_k": atLoss}
 			if hasFan {
 				at["loss_fan_w_per_k"] = atLossFan
 			}

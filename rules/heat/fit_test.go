@@ -51,7 +51,8 @@ func TestFitRecovers(t *testing.T) {
 	}{
 		{"ptc, full run", ptcPlant(), fullRun(0.5), AllFigures},
 		{"cartridge, full run", cartridgePlant(), fullRun(0.42), AllFigures},
-		{"cartridge, no fan", cartridgePlant(), []phase{{150, 1, 0}, {100, 0.4, 0}, {200, 0, 0}}, Capacity | Loss | Lag},
+		{"cartridge, no fan", cartridgePlant(), []phase{{150, 1, 0}, {100, 0.4, 0}, {200, 0, 0}},
+			Capacity | Loss | Lag},
 		{"ptc, heat-up alone with the fan on", ptcPlant(), []phase{{400, 1, 1}}, Capacity | LossFan | Lag},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -129,7 +130,8 @@ func TestFitSaysWhatItCannotTell(t *testing.T) {
 	}
 	near(t, "loss at a third of the fan", part.PartLoss.Value, 0.07, 0.05*0.07)
 	near(t, "fan", part.PartFan, 1./3, 1e-9)
-	if r := part.Run; r.Rows != 600 || math.Abs(r.LengthS-299.5) > 1e-9 || math.Abs(r.SpacingS-0.5) > 1e-9 || r.CoolS < 60 || r.FanS != 0 {
+	if r := part.Run; r.Rows != 600 || math.Abs(r.LengthS-299.5) > 1e-9 || math.Abs(r.SpacingS-0.5) > 1e-9 ||
+		r.CoolS < 60 || r.FanS != 0 {
 		t.Errorf("run told as %+v", r)
 	}
 }

@@ -9,7 +9,8 @@ import (
 // 30 W cartridge.
 func ptcPlant() Plant {
 	return Plant{
-		Heater{RatedV: 24, RatedW: 48, Hot: NewTable(Point{25, 48}, Point{200, 30}, Point{300, 22}), SupplyV: 24, DutyLimit: 1},
+		Heater{RatedV: 24, RatedW: 48, Hot: NewTable(Point{25, 48}, Point{200, 30}, Point{300, 22}),
+			SupplyV: 24, DutyLimit: 1},
 		Block{CapacityJPerK: 16.7, LossWPerK: 0.068, LossFanWPerK: 0.097, LagS: 4.5, AmbientC: 22},
 	}
 }

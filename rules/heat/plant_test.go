@@ -10,7 +10,8 @@ import (
 func TestPower(t *testing.T) {
 	ptc := ptcPlant().Heater
 	for _, c := range []struct{ at, want float64 }{
-		{-10, 48}, {25, 48}, {112.5, 39}, {200, 30}, {240, 26.8}, {270, 24.4}, {300, 22}, {400, 14}, {575, 0}, {600, 0},
+		{-10, 48}, {25, 48}, {112.5, 39}, {200, 30}, {240, 26.8}, {270, 24.4}, {300, 22}, {400, 14}, {575, 0},
+		{600, 0},
 	} {
 		near(t, "power", ptc.Power(c.at), c.want, 1e-9)
 	}
@@ -56,7 +57,7 @@ func TestStuckOn(t *testing.T) {
 	}
 }
 
-// The figures of issue 3, by hand: 24.4 W, 0.097·248, 0.0024·18·248.
+// Reckoned by hand: 24.4 W, 0.097·248, 0.0024·18·248.
 func TestHeadroom(t *testing.T) {
 	for _, c := range []struct{ at, available, loss, melt, ratio float64 }{
 		{270, 24.4, 24.06, 10.71, 0.702},
@@ -91,7 +92,8 @@ func TestSettleIsWhereTheCurveEnds(t *testing.T) {
 // anyPlant draws a plant whose power falls with temperature.
 func anyPlant(t *rapid.T) Plant {
 	p := Plant{
-		Heater{RatedV: 24, RatedW: rapid.Float64Range(5, 120).Draw(t, "rated"), SupplyV: rapid.Float64Range(10, 30).Draw(t, "supply"), DutyLimit: 1},
+		Heater{RatedV: 24, RatedW: rapid.Float64Range(5, 120).Draw(t, "rated"),
+			SupplyV: rapid.Float64Range(10, 30).Draw(t, "supply"), DutyLimit: 1},
 		Block{
 			CapacityJPerK: rapid.Float64Range(2, 60).Draw(t, "capacity"),
 			LossWPerK:     rapid.Float64Range(0.03, 0.2).Draw(t, "loss"),
@@ -103,7 +105,8 @@ func anyPlant(t *rapid.T) Plant {
 	if rapid.Bool().Draw(t, "ptc") {
 		mid := rapid.Float64Range(0.4, 1).Draw(t, "mid") * p.RatedW
 		end := rapid.Float64Range(0.3, 1).Draw(t, "end") * mid
-		p.Hot = NewTable(Point{25, p.RatedW}, Point{rapid.Float64Range(60, 250).Draw(t, "knee"), mid}, Point{300, end})
+		p.Hot = NewTable(Point{25, p.RatedW}, Point{rapid.Float64Range(60, 250).Draw(t, "knee"), mid},
+			Point{300, end})
 	}
 	return p
 }

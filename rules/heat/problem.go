@@ -40,7 +40,8 @@ const (
 func positive(parameter float64) float64 { return math.Exp(parameter) }
 
 func newProblem(h Heater, ambient Estimate, log []Reading) *problem {
-	p := &problem{heater: h, ambient: ambient, inputs: make([]Input, len(log)), tempC: make([]float64, len(log))}
+	p := &problem{heater: h, ambient: ambient, inputs: make([]Input, len(log)),
+		tempC: make([]float64, len(log))}
 	least, most := math.Inf(1), math.Inf(-1)
 	for i, r := range log {
 		p.inputs[i], p.tempC[i] = r.Input, r.TempC
@@ -97,7 +98,8 @@ func (p *problem) residuals(x []float64) []float64 { return p.residualsBy(x, p.g
 
 func (p *problem) residualsBy(x []float64, by gain) []float64 {
 	plant := Plant{Heater: p.heater, Block: Block{
-		CapacityJPerK: positive(x[atCapacity]), LagS: positive(x[atLag]), LossWPerK: positive(x[atLoss]), AmbientC: p.ambientC(x),
+		CapacityJPerK: positive(x[atCapacity]), LagS: positive(x[atLag]), LossWPerK: positive(x[atLoss]),
+		AmbientC: p.ambientC(x),
 	}}
 	plant.LossFanWPerK = plant.LossWPerK
 	if p.fanVaries {
@@ -132,7 +134,8 @@ func (p *problem) ambientResidual(x []float64) float64 {
 // cost is half the mean square of the residuals, K². It is infinite outside of
 // what any hotend is, which also keeps the steps of the simulation long.
 func (p *problem) cost(x []float64) float64 {
-	limits := [...][2]float64{atCapacity: {0.5, 1000}, atLag: {0.1, 300}, atLoss: {1e-4, 2}, atLossFan: {1e-4, 2}}
+	limits := [...][2]float64{atCapacity: {0.5, 1000}, atLag: {0.1, 300}, atLoss: {1e-4, 2},
+		atLossFan: {1e-4, 2}}
 	for i := range p.figures() {
 		if v := positive(x[i]); !(v > limits[i][0] && v < limits[i][1]) {
 			return math.Inf(1)
@@ -215,7 +218,7 @@ func (p *problem) solve() ([]float64, bool) {
 			best = x
 		}
 	}
-	return best, best != nil && p.settled(best)
+	return best, best != nil && p.converged(best)
 }
 
 // weigh sets what the room counts for, from the standard deviation of a
@@ -300,16 +303,17 @@ func (p *problem) descend(x []float64) ([]float64, float64) {
 	}
 	// At the bottom the line search may fail for want of digits: settled
 	// judges the result, not the status.
-	result, err := optimize.Minimize(problem, x, settings, &optimize.Newton{Linesearcher: &optimize.Backtracking{}})
+	result, err := optimize.Minimize(problem, x, settings,
+		&optimize.Newton{Linesearcher: &optimize.Backtracking{}})
 	if result == nil || err != nil && result.X == nil || math.IsInf(result.F, 0) || math.IsNaN(result.F) {
 		return nil, 0
 	}
 	return result.X, result.F
 }
 
-// settled reports whether one more step would move no told figure by more than
-// a small part of its uncertainty.
-func (p *problem) settled(x []float64) bool {
+// converged reports whether one more step would move no figure that the log tells
+// by more than a small part of its uncertainty.
+func (p *problem) converged(x []float64) bool {
 	h, g := p.normal(x)
 	free := tellable(h)
 	var chol mat.Cholesky

@@ -56,7 +56,8 @@ func (p Plant) corner(s Spreads, from int, yield func(Plant) bool) bool {
 		if spreads[i] == 0 {
 			continue
 		}
-		return p.scaled(i, 1-spreads[i]).corner(s, i+1, yield) && p.scaled(i, 1+spreads[i]).corner(s, i+1, yield)
+		return p.scaled(i, 1-spreads[i]).corner(s, i+1, yield) &&
+			p.scaled(i, 1+spreads[i]).corner(s, i+1, yield)
 	}
 	return yield(p)
 }

@@ -47,7 +47,8 @@ func TestFlips(t *testing.T) {
 func abs(x float64) float64 { return max(x, -x) }
 
 func TestSpreadsOf(t *testing.T) {
-	if got, want := SpreadsOf(Loss|Capacity|Lag, Capacity), (Spreads{Power: 0.05, Capacity: 0.3, Loss: 0.1}); got != want {
+	if got, want := SpreadsOf(Loss|Capacity|Lag, Capacity),
+		(Spreads{Power: 0.05, Capacity: 0.3, Loss: 0.1}); got != want {
 		t.Errorf("got %+v, want %+v", got, want)
 	}
 	p := ptcPlant()

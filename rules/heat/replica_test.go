@@ -208,7 +208,8 @@ func (c *widenCase) plant() Plant {
 	}
 	return Plant{
 		Heater{RatedV: 24, RatedW: c.RatedW, Hot: NewTable(points...), SupplyV: 24, DutyLimit: c.Duty},
-		Block{CapacityJPerK: c.Capacity, LossWPerK: c.LossFan, LossFanWPerK: c.LossFan, LagS: c.Lag, AmbientC: c.Ambient},
+		Block{CapacityJPerK: c.Capacity, LossWPerK: c.LossFan, LossFanWPerK: c.LossFan, LagS: c.Lag,
+			AmbientC: c.Ambient},
 	}
 }
 
@@ -251,7 +252,8 @@ func checkWiden(t *testing.T, c *widenCase, want *widenResult) (proposed Watch, 
 	least := want.Least
 	switch {
 	case c.Style == "defines":
-		if x := got.Watch.Rise.WindowS; x < least.RiseWindow || x > max(w.Rise.WindowS, roundUp(least.RiseWindow)) {
+		if x := got.Watch.Rise.WindowS; x < least.RiseWindow ||
+			x > max(w.Rise.WindowS, roundUp(least.RiseWindow)) {
 			t.Errorf("%s: a window of %v s, the least is %v", c.ID, x, least.RiseWindow)
 		}
 	case want.LeastGainTime == 0:
@@ -277,7 +279,8 @@ func TestWidenMeetsTheSearch(t *testing.T) {
 		if cases[i].ID != results[i].ID {
 			t.Fatalf("line %d: %s and %s", i+1, cases[i].ID, results[i].ID)
 		}
-		if w, ok := checkWiden(t, &cases[i], &results[i]); ok && !results[i].NominalHolds && w != cases[i].watch() {
+		if w, ok := checkWiden(t, &cases[i], &results[i]); ok && !results[i].NominalHolds &&
+			w != cases[i].watch() {
 			tight++
 		}
 	}
@@ -322,8 +325,10 @@ func encodeLines[T any](t *testing.T, list []T) []byte {
 // randomWiden draws hotends near the edge of what a watch bears.
 func randomWiden(r *rand.Rand, i int) widenCase {
 	x := func(low, high float64) float64 { return low + r.Float64()*(high-low) }
-	c := widenCase{ID: strconv.Itoa(i), Style: [...]string{"defines", "sections"}[i%2], Capacity: x(6, 32), LossFan: x(0.04, 0.2), Lag: x(0.5, 11),
-		Ambient: float64(10 + r.IntN(21)), Duty: [...]float64{1, 1, 0.9, 0.75}[r.IntN(4)], At: float64(180 + 5*r.IntN(29))}
+	c := widenCase{ID: strconv.Itoa(i), Style: [...]string{"defines", "sections"}[i%2], Capacity: x(6, 32),
+		LossFan: x(0.04, 0.2), Lag: x(0.5, 11),
+		Ambient: float64(10 + r.IntN(21)), Duty: [...]float64{1, 1, 0.9, 0.75}[r.IntN(4)],
+		At: float64(180 + 5*r.IntN(29))}
 	c.RatedW = c.LossFan * (c.At - 20) * x(0.98, 1.6) / c.Duty
 	if r.IntN(3) == 0 {
 		hot := c.RatedW
@@ -334,7 +339,8 @@ func randomWiden(r *rand.Rand, i int) widenCase {
 	if c.Style == "defines" {
 		c.Rise, c.RiseWindow, c.ArmMargin = pick(1, 2, 2, 4), pick(8, 16, 20, 40, 60), pick(2, 3, 5)
 	} else {
-		c.Hysteresis, c.Gain, c.GainTime, c.MaxError, c.Smooth = pick(2, 5, 8), pick(1.5, 2, 4), pick(8, 20, 31), pick(60, 120, 240), pick(0.5, 1, 3)
+		c.Hysteresis, c.Gain, c.GainTime, c.MaxError, c.Smooth = pick(2, 5, 8), pick(1.5, 2, 4),
+			pick(8, 20, 31), pick(60, 120, 240), pick(0.5, 1, 3)
 	}
 	if i%20 < 2 { // a tight one
 		c.Rise, c.Gain = 4*min(c.Rise, 1), 4*min(c.Gain, 1)
@@ -376,7 +382,8 @@ func TestWidenLive(t *testing.T) {
 		c.put(w)
 		proposed = append(proposed, c)
 	}
-	for _, r := range decodeLines[widenResult](t, scipy.Run(t, casesDir, "widen.py", encodeLines(t, proposed))) {
+	for _, r := range decodeLines[widenResult](t,
+		scipy.Run(t, casesDir, "widen.py", encodeLines(t, proposed))) {
 		if !r.Holds {
 			t.Errorf("%s: the proposal fails a margin", r.ID)
 		}

@@ -27,14 +27,18 @@ func TestStep(t *testing.T) {
 		// Proportional control alone stays so far below its target that the
 		// rise watch, armed for the last time just below 234 °C, trips.
 		{name: "no integral", loop: Loop{Kp: 21.7, RangeC: 10}, watch: windowWatch, trip: RiseTrip},
-		{name: "no integral, sum", loop: Loop{Form: LoopClamped, Kp: 21.7, SmoothS: 1}, watch: sumWatch, trip: SumTrip},
+		{name: "no integral, sum", loop: Loop{Form: LoopClamped, Kp: 21.7, SmoothS: 1}, watch: sumWatch,
+			trip: SumTrip},
 		// So weak that the loop lets the heater starve inside a wide range.
 		{name: "starving, window", loop: Loop{Kp: 0.3, RangeC: 300}, watch: windowWatch, trip: RiseTrip},
-		{name: "starving, sum", loop: Loop{Form: LoopClamped, Kp: 0.3, SmoothS: 1}, watch: sumWatch, trip: SumTrip},
-		{name: "on/off", loop: Loop{OnOff: true}, watch: windowWatch, settles: true, reached: true, least: 0.5, most: 2},
+		{name: "starving, sum", loop: Loop{Form: LoopClamped, Kp: 0.3, SmoothS: 1}, watch: sumWatch,
+			trip: SumTrip},
+		{name: "on/off", loop: Loop{OnOff: true}, watch: windowWatch, settles: true, reached: true,
+			least: 0.5, most: 2},
 		// Too much integral: it swings about the target without end, or the
 		// overshoot goes on past the band.
-		{name: "too much integral", loop: Loop{Kp: 5, Ki: 5, RangeC: 10}, watch: windowWatch, reached: true, least: 5, most: 15},
+		{name: "too much integral", loop: Loop{Kp: 5, Ki: 5, RangeC: 10}, watch: windowWatch, reached: true,
+			least: 5, most: 15},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			r := Step(p, Load{}, c.loop, c.watch, 240)
@@ -77,7 +81,8 @@ func TestDutyStaysInItsLimit(t *testing.T) {
 
 func TestOnOffBand(t *testing.T) {
 	c := Loop{OnOff: true, BandC: 2}.Start(1)
-	for _, x := range []struct{ s, duty float64 }{{197, 1}, {199, 1}, {201.9, 1}, {202, 0}, {199, 0}, {198.1, 0}, {198, 1}} {
+	for _, x := range []struct{ s, duty float64 }{{197, 1}, {199, 1}, {201.9, 1}, {202, 0}, {199, 0},
+		{198.1, 0}, {198, 1}} {
 		if got := c.Duty(200, x.s); got != x.duty {
 			t.Errorf("at %v °C: duty %v, want %v", x.s, got, x.duty)
 		}
@@ -131,7 +136,8 @@ func TestFarLimit(t *testing.T) {
 	loop.FarLimit = 1
 	far := Step(p, Load{}, loop, Watch{}, 220)
 	if far.OvershootC <= near.OvershootC+1 || far.SettleS >= near.SettleS {
-		t.Errorf("full power below the range: overshoot %.1f K, settled at %.0f s; limited there too: %.1f K, %.0f s",
+		t.Errorf("full power below the range: overshoot %.1f K, settled at %.0f s; limited there too: "+
+			"%.1f K, %.0f s",
 			far.OvershootC, far.SettleS, near.OvershootC, near.SettleS)
 	}
 }
@@ -143,7 +149,8 @@ func TestKeptReading(t *testing.T) {
 	c := loop.Start(1)
 	c.Duty(240, 200)
 	c.Duty(240, 231)
-	near(t, "derivative at the first entry", c.derivative, -0.05*70.18/0.16*231, 1e-9) // facts: about −5,263 counts at 240
+	// facts: about −5,263 counts at 240
+	near(t, "derivative at the first entry", c.derivative, -0.05*70.18/0.16*231, 1e-9)
 	if d := c.Duty(240, 231); d != 0 {
 		t.Errorf("duty %v", d)
 	}
@@ -197,7 +204,8 @@ func TestFirstHeatUp(t *testing.T) {
 		keeps bool
 		every float64
 		trip  Trip
-	}{{true, 0.16, RiseTrip}, {true, 0.01, NoTrip}, {false, 0.16, NoTrip}, {false, 0.08, NoTrip}, {false, 0.01, NoTrip}} {
+	}{{true, 0.16, RiseTrip}, {true, 0.01, NoTrip}, {false, 0.16, NoTrip}, {false, 0.08, NoTrip},
+		{false, 0.01, NoTrip}} {
 		loop.KeepsLast, loop.SampleS = c.keeps, c.every
 		if r = Step(p, Load{}, loop, w, 220); r.Trip != c.trip {
 			t.Errorf("%+v: %+v", c, r)

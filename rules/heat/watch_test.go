@@ -12,7 +12,7 @@ var (
 	sumDefault = SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 120, SmoothS: 1}
 )
 
-// The worked example of DESIGN section 8 and the cartridge of issue 3.
+// Two worked examples, reckoned by hand: a ring and a cartridge.
 func TestWorkedExample(t *testing.T) {
 	p := ptcPlant()
 	for _, c := range []struct {
@@ -81,7 +81,8 @@ func TestRiseMonitor(t *testing.T) {
 func TestRiseMonitorAgreesWithPrediction(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := anyPlant(t)
-		w := RiseWatch{float64(rapid.IntRange(1, 8).Draw(t, "rise")), float64(rapid.IntRange(5, 60).Draw(t, "window")), 3}
+		w := RiseWatch{float64(rapid.IntRange(1, 8).Draw(t, "rise")),
+			float64(rapid.IntRange(5, 60).Draw(t, "window")), 3}
 		target := float64(rapid.IntRange(60, 300).Draw(t, "target"))
 		r := PredictRise(p, Load{}, w, target)
 		c := p.Run(p.Ambient(), 1, Load{}, 1500)
@@ -150,7 +151,8 @@ func TestSumMonitor(t *testing.T) {
 		{12, 45, 0, false},
 	} {
 		if got := m.Feed(c.t, c.s); got != c.trips || m.SumCS != c.sum {
-			t.Errorf("at %v s, %v °C: trips is %v, sum %v; want %v, %v", c.t, c.s, got, m.SumCS, c.trips, c.sum)
+			t.Errorf("at %v s, %v °C: trips is %v, sum %v; want %v, %v", c.t, c.s, got, m.SumCS, c.trips,
+				c.sum)
 		}
 	}
 	if m.MostCS != 53 {
@@ -176,7 +178,8 @@ func TestHoldTrip(t *testing.T) {
 	if at, ok := sumDefault.HoldTrip(p, flow, 270); !ok || math.Abs(at-second) > 2 {
 		t.Errorf("the sum watch trips at %v, %v; want about %v", at, ok, second)
 	}
-	for name, trip := range map[string]func(Plant, Load, float64) (float64, bool){"window": window.HoldTrip, "sum": sumDefault.HoldTrip} {
+	for name, trip := range map[string]func(Plant, Load, float64) (float64, bool){"window": window.HoldTrip,
+		"sum": sumDefault.HoldTrip} {
 		if at, ok := trip(p, flow, 220); ok {
 			t.Errorf("%s: 220 °C can be held, but it trips after %v s", name, at)
 		}

@@ -200,9 +200,11 @@ func judge(trials []Trial, o Options) (Series, error) {
 	}
 	switch base := s.Steps[0]; {
 	case len(s.Steps) < 2:
-		return s, &SetupError{s.Setup, fmt.Sprintf("all trials are at %.3g mm³/s; weigh at two flows at least, one of them low", base.FlowMM3S)}
+		return s, &SetupError{s.Setup, fmt.Sprintf("all trials are at %.3g mm³/s; weigh at two flows at "+
+			"least, one of them low", base.FlowMM3S)}
 	case base.GPerM == 0:
-		return s, &SetupError{s.Setup, fmt.Sprintf("nothing came out at %.3g mm³/s, the lowest flow; start lower", base.FlowMM3S)}
+		return s, &SetupError{s.Setup,
+			fmt.Sprintf("nothing came out at %.3g mm³/s, the lowest flow; start lower", base.FlowMM3S)}
 	}
 	s.weigh()
 	s.refer()

@@ -71,7 +71,8 @@ func TestUsableFlowIsRelative(t *testing.T) {
 			trials[i].MassG *= scale
 			trials[i].DensityGCM3 = density
 		}
-		got, err := Judge(trials, Options{FilamentMM: rapid.Float64Range(1.6, 2.9).Draw(t, "diameter"), Loss: 0.05})
+		got, err := Judge(trials,
+			Options{FilamentMM: rapid.Float64Range(1.6, 2.9).Draw(t, "diameter"), Loss: 0.05})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -95,7 +96,8 @@ func TestSeries(t *testing.T) {
 		{"little above the lowest flow", []float64{2, 0, 4, 0.1}, 3, false, false},
 		{"more at a higher flow", []float64{2, 0.02, 4, 0, 6, 0}, 6, true, false},
 		{"unsorted", []float64{16, 0.09, 4, 0, 12, 0.01, 8, 0}, 14, false, false},
-		{"twice at each", []float64{4, 0.01, 4.02, -0.01, 8, 0, 8, 0, 12, 0, 12, 0.02, 16, 0.08, 16, 0.1}, 14, false, false},
+		{"twice at each", []float64{4, 0.01, 4.02, -0.01, 8, 0, 8, 0, 12, 0, 12, 0.02, 16, 0.08, 16, 0.1}, 14,
+			false, false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			s := judged(t, weigh(Setup{}, c.flowAndLoss...))[0].Series[0]
@@ -108,7 +110,8 @@ func TestSeries(t *testing.T) {
 }
 
 func TestExtrudersAndFilaments(t *testing.T) {
-	trials := append(weigh(Setup{"left", "petg", 240}, 5, 0, 10, 0, 15, 0.1), weigh(Setup{"left", "pla", 220}, 5, 0, 15, 0, 20, 0.1)...)
+	trials := append(weigh(Setup{"left", "petg", 240}, 5, 0, 10, 0, 15, 0.1),
+		weigh(Setup{"left", "pla", 220}, 5, 0, 15, 0, 20, 0.1)...)
 	trials = append(trials, weigh(Setup{"left", "soft", 220}, 5, 0, 10, 0.1)...)
 	trials = append(trials, weigh(Setup{"right", "pla", 220}, 5, 0, 15, 0)...)
 	all := judged(t, trials)
@@ -121,7 +124,8 @@ func TestExtrudersAndFilaments(t *testing.T) {
 		t.Errorf("%s limits, want soft", got)
 	}
 	// petg was weighed at another temperature and is not compared.
-	if len(left.Differ) != 1 || left.Series[left.Differ[0].Slower].Filament != "soft" || left.Series[left.Differ[0].Faster].Filament != "pla" {
+	if len(left.Differ) != 1 || left.Series[left.Differ[0].Slower].Filament != "soft" ||
+		left.Series[left.Differ[0].Faster].Filament != "pla" {
 		t.Errorf("differ: %+v", left.Differ)
 	}
 	near(t, "right", all[1].MaxFlowMM3S, 15, 1e-6)
@@ -158,10 +162,12 @@ func TestScatter(t *testing.T) {
 	e := judged(t, weigh(Setup{}, 4, 0.01, 4, -0.01, 8, 0.01, 8, -0.01, 12, 0.02, 16, 0.1))[0]
 	s := e.Series[0]
 	near(t, "scatter", s.Scatter, math.Sqrt2*0.01, 1e-4)
-	if !s.Repeated || !(s.LeastMM3S < s.UsableMM3S && s.UsableMM3S < s.MostMM3S) || s.MostMM3S-s.LeastMM3S < 0.5 || s.MostMM3S-s.LeastMM3S > 5 {
+	if !s.Repeated || !(s.LeastMM3S < s.UsableMM3S && s.UsableMM3S < s.MostMM3S) ||
+		s.MostMM3S-s.LeastMM3S < 0.5 || s.MostMM3S-s.LeastMM3S > 5 {
 		t.Errorf("judged %+v", s)
 	}
-	if s := judged(t, weigh(Setup{}, 4, 0, 8, 0, 12, 0.1))[0].Series[0]; s.Repeated || s.Scatter != usualScatter {
+	if s := judged(t, weigh(Setup{}, 4, 0, 8, 0, 12, 0.1))[0].Series[0]; s.Repeated ||
+		s.Scatter != usualScatter {
 		t.Errorf("judged %+v", s)
 	}
 }
@@ -225,13 +231,18 @@ func TestCause(t *testing.T) {
 		trials [][]Trial
 		want   []Cause
 	}{
-		{"melting", [][]Trial{knee(Setup{"", "pla", 200}, 10), knee(Setup{"", "pla", 225}, 13)}, []Cause{Melting}},
-		{"melting, beyond what was tried", [][]Trial{knee(Setup{"", "pla", 200}, 10), weigh(Setup{"", "pla", 225}, 3, 0, 10, 0, 14, 0.01)}, []Cause{Melting}},
-		{"grip", [][]Trial{slip(Setup{"", "pla", 200}, 0), slip(Setup{"", "pla", 225}, -0.001), slip(Setup{"", "soft", 225}, 0.02)}, []Cause{Grip}},
+		{"melting", [][]Trial{knee(Setup{"", "pla", 200}, 10), knee(Setup{"", "pla", 225}, 13)},
+			[]Cause{Melting}},
+		{"melting, beyond what was tried", [][]Trial{knee(Setup{"", "pla", 200}, 10),
+			weigh(Setup{"", "pla", 225}, 3, 0, 10, 0, 14, 0.01)}, []Cause{Melting}},
+		{"grip", [][]Trial{slip(Setup{"", "pla", 200}, 0), slip(Setup{"", "pla", 225}, -0.001),
+			slip(Setup{"", "soft", 225}, 0.02)}, []Cause{Grip}},
 		{"too near", [][]Trial{knee(Setup{"", "pla", 220}, 10), knee(Setup{"", "pla", 225}, 11)}, nil},
-		{"a little", [][]Trial{knee(Setup{"", "pla", 200}, 10), knee(Setup{"", "pla", 220}, 10.7)}, []Cause{Untold}},
+		{"a little", [][]Trial{knee(Setup{"", "pla", 200}, 10), knee(Setup{"", "pla", 220}, 10.7)},
+			[]Cause{Untold}},
 		{"no temperature", [][]Trial{knee(Setup{"", "pla", 0}, 10), knee(Setup{"", "pla", 220}, 12)}, nil},
-		{"other filaments", [][]Trial{knee(Setup{"", "pla", 200}, 10), knee(Setup{"", "petg", 240}, 12)}, nil},
+		{"other filaments", [][]Trial{knee(Setup{"", "pla", 200}, 10), knee(Setup{"", "petg", 240}, 12)},
+			nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			e := judged(t, slices.Concat(c.trials...))[0]
@@ -294,7 +305,8 @@ func TestUsableFlowProperties(t *testing.T) {
 			}
 			got := all[0].Series[0].UsableMM3S
 			if !(got >= low && got <= last+1e-9) {
-				t.Fatalf("%g %% of loss allow %g mm³/s; tried %g to %g, a wider limit allowed %g", 100*limit, got, low, high, last)
+				t.Fatalf("%g %% of loss allow %g mm³/s; tried %g to %g, a wider limit allowed %g", 100*limit,
+					got, low, high, last)
 			}
 			last = got
 		}

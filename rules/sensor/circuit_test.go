@@ -94,18 +94,22 @@ func TestOpenAndShort(t *testing.T) {
 	ntc, pt := circuit(known(t, "ntc-100k-3950"), 4700), circuit(known(t, "pt1000"), 4700)
 	// Half a count of 1024 away from full scale is 4700·2047 Ω open, and
 	// 4700/2047 Ω shorted.
-	if got, want := ntc.Open(Converter{Bits: 10}), ntc.Curve.TempC(4700*2047); math.Abs(got-want) > 1e-6 || got > -40 {
+	got, want := ntc.Open(Converter{Bits: 10}), ntc.Curve.TempC(4700*2047)
+	if math.Abs(got-want) > 1e-6 || got > -40 {
 		t.Errorf("open NTC reads %g, want %g", got, want)
 	}
-	if got, want := ntc.Short(Converter{Bits: 10}), ntc.Curve.TempC(4700/2047.0); math.Abs(got-want) > 1e-6 || got < 500 {
+	got, want = ntc.Short(Converter{Bits: 10}), ntc.Curve.TempC(4700/2047.0)
+	if math.Abs(got-want) > 1e-6 || got < 500 {
 		t.Errorf("shorted NTC reads %g, want %g", got, want)
 	}
-	if open, short := pt.Open(Converter{Bits: 12}), pt.Short(Converter{Bits: 12}); open < 1000 || short > -200 {
+	open, short := pt.Open(Converter{Bits: 12}), pt.Short(Converter{Bits: 12})
+	if open < 1000 || short > -200 {
 		t.Errorf("Pt1000 reads %g open and %g shorted", open, short)
 	}
 	ends := *ntc
 	ends.LowC, ends.HighC = 0, 300
-	if open, short := ends.Open(Converter{Bits: 10}), ends.Short(Converter{Bits: 10}); open != 0 || short != 300 {
+	open, short = ends.Open(Converter{Bits: 10}), ends.Short(Converter{Bits: 10})
+	if open != 0 || short != 300 {
 		t.Errorf("a table from 0 to 300 reads %g open and %g shorted", open, short)
 	}
 }

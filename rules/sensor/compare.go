@@ -45,14 +45,16 @@ func Parse(text string) (Known, error) {
 		if k, ok := Find(text); ok {
 			return k, nil
 		}
-		return Known{}, fmt.Errorf("no curve is known as %q; %s Or write beta:R25:B, such as beta:100000:3950",
-			text, strings.TrimSuffix(meant(text), "?")+".")
+		return Known{},
+			fmt.Errorf("no curve is known as %q; %s Or write beta:R25:B, such as beta:100000:3950",
+				text, strings.TrimSuffix(meant(text), "?")+".")
 	}
 	r25, b, _ := strings.Cut(rest, ":")
 	r, errR := strconv.ParseFloat(r25, 64)
 	k, errK := strconv.ParseFloat(b, 64)
 	if errR != nil || errK != nil {
-		return Known{}, fmt.Errorf("%q is no Beta definition; write beta:R25:B in ohm and kelvin, such as beta:100000:3950", text)
+		return Known{}, fmt.Errorf("%q is no Beta definition; write beta:R25:B in ohm and kelvin, such as "+
+			"beta:100000:3950", text)
 	}
 	c, err := FromBeta(r, k, 0)
 	if err != nil {

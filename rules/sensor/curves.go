@@ -39,8 +39,9 @@ func (f Form) String() string {
 const (
 	sourceShared = "points as printer firmware commonly carries them for this type of bead"
 	sourceBeta   = "R25 and B as printer firmware commonly carries them for this type of bead"
-	sourceCounts = "points computed from counts of a 10-bit converter, as printer firmware commonly carries them"
-	sourceIEC    = "IEC 60751"
+	sourceCounts = "points computed from counts of a 10-bit converter, as printer firmware commonly " +
+		"carries them"
+	sourceIEC = "IEC 60751"
 )
 
 // curves are sorted by id. Every figure but those of IEC 60751 is from memory.
@@ -54,25 +55,34 @@ var curves = [...]struct {
 	r0          float64               // CVD, ohm at 0 °C
 }{
 	{id: "ntc-100k-3950", form: ThreePoints, lowC: 0, highC: 300, source: sourceShared,
-		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 150, Ohm: 1770}, {TempC: 250, Ohm: 230}}},
+		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 150, Ohm: 1770},
+			{TempC: 250, Ohm: 230}}},
 	{id: "ntc-100k-3960", form: PlainBeta, lowC: 0, highC: 300, source: sourceBeta, r25: 100e3, beta: 3960},
 	{id: "ntc-100k-3974", form: PlainBeta, lowC: 0, highC: 300, source: sourceBeta, r25: 100e3, beta: 3974},
 	{id: "ntc-100k-4092", form: ThreePoints, lowC: 0, highC: 300, source: sourceShared,
-		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 150, Ohm: 1641.9}, {TempC: 250, Ohm: 226.15}}},
+		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 150, Ohm: 1641.9},
+			{TempC: 250, Ohm: 226.15}}},
 	{id: "ntc-100k-4145", form: ThreePoints, lowC: 0, highC: 300, source: sourceCounts,
-		points: [3]parser.SensorPoint{{TempC: 20, Ohm: 122.05e3}, {TempC: 160, Ohm: 1291.4}, {TempC: 300, Ohm: 93.8}}},
+		points: [3]parser.SensorPoint{{TempC: 20, Ohm: 122.05e3}, {TempC: 160, Ohm: 1291.4},
+			{TempC: 300, Ohm: 93.8}}},
 	{id: "ntc-100k-4267", form: ThreePoints, lowC: 0, highC: 300, source: sourceShared,
-		points: [3]parser.SensorPoint{{TempC: 20, Ohm: 126.8e3}, {TempC: 150, Ohm: 1360}, {TempC: 300, Ohm: 80.65}}},
+		points: [3]parser.SensorPoint{{TempC: 20, Ohm: 126.8e3}, {TempC: 150, Ohm: 1360},
+			{TempC: 300, Ohm: 80.65}}},
 	{id: "ntc-100k-4300", form: ThreePoints, lowC: 0, highC: 300, source: sourceShared,
-		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 160, Ohm: 1074}, {TempC: 300, Ohm: 82.78}}},
+		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 160, Ohm: 1074},
+			{TempC: 300, Ohm: 82.78}}},
 	{id: "ntc-100k-4485", form: ThreePoints, lowC: 0, highC: 150, source: sourceShared,
-		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 50, Ohm: 31230}, {TempC: 125, Ohm: 2066}}},
+		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 50, Ohm: 31230},
+			{TempC: 125, Ohm: 2066}}},
 	{id: "ntc-200k-4338", form: ThreePoints, lowC: 0, highC: 300, source: sourceCounts,
-		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 200e3}, {TempC: 150, Ohm: 2516}, {TempC: 250, Ohm: 308}}},
+		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 200e3}, {TempC: 150, Ohm: 2516},
+			{TempC: 250, Ohm: 308}}},
 	{id: "ntc-4700k-5130", form: ThreePoints, lowC: 100, highC: 500, source: sourceCounts,
-		points: [3]parser.SensorPoint{{TempC: 160, Ohm: 22082}, {TempC: 320, Ohm: 789.1}, {TempC: 500, Ohm: 83.6}}},
+		points: [3]parser.SensorPoint{{TempC: 160, Ohm: 22082}, {TempC: 320, Ohm: 789.1},
+			{TempC: 500, Ohm: 83.6}}},
 	{id: "ntc-500k-3950", form: ThreePoints, lowC: 0, highC: 450, source: sourceShared,
-		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 500e3}, {TempC: 200, Ohm: 3734}, {TempC: 400, Ohm: 240}}},
+		points: [3]parser.SensorPoint{{TempC: 25, Ohm: 500e3}, {TempC: 200, Ohm: 3734},
+			{TempC: 400, Ohm: 240}}},
 	{id: "pt100", form: CVD, lowC: -200, highC: 850, source: sourceIEC, r0: 100},
 	{id: "pt1000", form: CVD, lowC: -200, highC: 850, source: sourceIEC, r0: 1000},
 }

@@ -132,7 +132,8 @@ func FitPoints(c Curve, lowC, highC float64) ([]parser.SensorPoint, error) {
 	for i := range steps {
 		inward := math.Round((highC - lowC) * float64(i) / (2 * steps))
 		for j := range steps {
-			points := []parser.SensorPoint{at(25), at(lowC + inward), at(highC - math.Round((highC-lowC)*float64(j)/(2*steps)))}
+			points := []parser.SensorPoint{at(25), at(lowC + inward),
+				at(highC - math.Round((highC-lowC)*float64(j)/(2*steps)))}
 			t, err := FromPoints(points)
 			if err != nil || !(t.C > 0) {
 				continue

@@ -58,7 +58,8 @@ func TestPlainBetaFollowsKnownCurves(t *testing.T) {
 		if k.Kind != parser.NTC {
 			continue
 		}
-		for _, c := range []struct{ lowC, highC, limitC float64 }{{190, 270, 285}, {200, 250, math.NaN()}, {200, 200, 240}, {170, 300, 300}} {
+		for _, c := range []struct{ lowC, highC, limitC float64 }{{190, 270, 285}, {200, 250, math.NaN()},
+			{200, 200, 240}, {170, 300, 300}} {
 			r25, b, err := FitPlainBeta(k.Curve, c.lowC, c.highC, c.limitC)
 			if err != nil {
 				t.Fatalf("%s: %v", k.ID, err)
@@ -117,7 +118,8 @@ func TestFitPointsChooses(t *testing.T) {
 		t.Fatal(err)
 	}
 	ends, err := FromPoints([]parser.SensorPoint{
-		{TempC: 25, Ohm: table.Ohms(25)}, {TempC: 190, Ohm: table.Ohms(190)}, {TempC: 270, Ohm: table.Ohms(270)},
+		{TempC: 25, Ohm: table.Ohms(25)}, {TempC: 190, Ohm: table.Ohms(190)},
+		{TempC: 270, Ohm: table.Ohms(270)},
 	})
 	if err != nil {
 		t.Fatal(err)
@@ -157,7 +159,8 @@ func TestDigits(t *testing.T) {
 		x    float64
 		n    int
 		want float64
-	}{{123456, 4, 123500}, {0.00012344, 3, 0.000123}, {1.00005e-7, 5, 1.0001e-7}, {0, 3, 0}, {-98765, 2, -99000}} {
+	}{{123456, 4, 123500}, {0.00012344, 3, 0.000123}, {1.00005e-7, 5, 1.0001e-7}, {0, 3, 0},
+		{-98765, 2, -99000}} {
 		if got := digits(c.x, c.n); got != c.want {
 			t.Errorf("digits(%g, %d) = %g, want %g", c.x, c.n, got, c.want)
 		}

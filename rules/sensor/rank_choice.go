@@ -160,7 +160,8 @@ func (r *Ranking) choice(d parser.SensorDef, curve string, boardOhm float64, bes
 		e := topError(k.Curve, believed.Curve, r.TopC)
 		c.LeastTopK, c.MostTopK = min(c.LeastTopK, e), max(c.MostTopK, e)
 	}
-	c.Errors = errorsAt(r.Points, func(ohm float64) float64 { return believed.saturate(believed.Curve.TempC(ohm)) })
+	c.Errors = errorsAt(r.Points,
+		func(ohm float64) float64 { return believed.saturate(believed.Curve.TempC(ohm)) })
 	if beside && math.Abs(UsualPullupOhm-boardOhm) > 1e-3*boardOhm {
 		left := &Circuit{Curve: believed.Curve, PullupOhm: UsualPullupOhm, SeriesOhm: believed.SeriesOhm}
 		real := &Circuit{Curve: r.reference, PullupOhm: boardOhm}

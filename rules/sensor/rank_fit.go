@@ -42,7 +42,8 @@ func fitThree(points, merged []parser.SensorPoint, by Thermometer, topC float64)
 	f.Points = merged
 	if len(merged) > 3 {
 		var err error
-		if f.Points, err = FitPoints(f.Curve, merged[0].TempC, max(merged[len(merged)-1].TempC, topC)); err != nil {
+		f.Points, err = FitPoints(f.Curve, merged[0].TempC, max(merged[len(merged)-1].TempC, topC))
+		if err != nil {
 			return nil
 		}
 	}

@@ -13,7 +13,8 @@ import (
 // forms of thermometers and points as people have them.
 var (
 	thermometers = []Thermometer{UsualThermometer, {OffK: 2, Low: 0.02}, {OffK: 1, Low: 0.02}}
-	pointSets    = [][]float64{{25, 150, 250}, {22, 60, 120, 180, 225}, {25, 100, 150, 200, 250}, {0, 25, 100, 150}}
+	pointSets    = [][]float64{{25, 150, 250}, {22, 60, 120, 180, 225}, {25, 100, 150, 200, 250},
+		{0, 25, 100, 150}}
 )
 
 // chosenOff is how far the choice of each style is off at 260 °C indicated; NaN
@@ -44,7 +45,8 @@ func TestRankNoisy(t *testing.T) {
 	const runs, noiseK, mostK = 25, 2.0, 5.0
 	for _, by := range thermometers[:2] {
 		chosen := 0
-		for _, id := range []string{"ntc-100k-3950", "ntc-100k-3974", "ntc-100k-4092", "ntc-100k-4145", "ntc-100k-4267", "ntc-100k-4300", "ntc-200k-4338", "ntc-500k-3950"} {
+		for _, id := range []string{"ntc-100k-3950", "ntc-100k-3974", "ntc-100k-4092", "ntc-100k-4145",
+			"ntc-100k-4267", "ntc-100k-4300", "ntc-200k-4338", "ntc-500k-3950"} {
 			real := known(t, id)
 			for _, temps := range pointSets {
 				random := rand.New(rand.NewPCG(21, 8))
@@ -55,7 +57,8 @@ func TestRankNoisy(t *testing.T) {
 					}
 					for i, off := range chosenOff(t, real, points, by) {
 						if math.Abs(off) > mostK {
-							t.Errorf("%s at %v, run %d, %+v: style %d chooses one that is %.1f K off at 260 °C", id, temps, run, by, i, off)
+							t.Errorf("%s at %v, run %d, %+v: style %d chooses one that is %.1f K off at "+
+								"260 °C", id, temps, run, by, i, off)
 						}
 						if !math.IsNaN(off) {
 							chosen++
@@ -75,7 +78,8 @@ func TestRankNoisy(t *testing.T) {
 // astray either; where the points allow a wrong curve, the right one is named
 // beside it.
 func TestRankLowThermometer(t *testing.T) {
-	for _, id := range []string{"ntc-100k-3950", "ntc-100k-4092", "ntc-100k-4145", "ntc-100k-4267", "ntc-100k-4300", "ntc-100k-3974", "ntc-200k-4338"} {
+	for _, id := range []string{"ntc-100k-3950", "ntc-100k-4092", "ntc-100k-4145", "ntc-100k-4267",
+		"ntc-100k-4300", "ntc-100k-3974", "ntc-200k-4338"} {
 		real := known(t, id)
 		for _, temps := range pointSets {
 			for _, by := range thermometers {
@@ -85,7 +89,8 @@ func TestRankLowThermometer(t *testing.T) {
 				}
 				for i, off := range chosenOff(t, real, points, by) {
 					if math.Abs(off) > mostOffK {
-						t.Errorf("%s at %v, %+v: style %d chooses one that is %.1f K off at 260 °C", id, temps, by, i, off)
+						t.Errorf("%s at %v, %+v: style %d chooses one that is %.1f K off at 260 °C", id,
+							temps, by, i, off)
 					}
 				}
 			}

@@ -12,7 +12,8 @@ import (
 
 // steady merges points of one temperature and sees that the others rise or
 // fall steadily.
-func steady(points []parser.SensorPoint, by Thermometer) (merged []parser.SensorPoint, rising bool, err error) {
+func steady(points []parser.SensorPoint, by Thermometer) (merged []parser.SensorPoint, rising bool,
+	err error) {
 	order := make([]int, len(points))
 	for i := range points {
 		order[i] = i
@@ -44,8 +45,8 @@ func steady(points []parser.SensorPoint, by Thermometer) (merged []parser.Sensor
 				other = a
 			}
 			return nil, false, &PointError{at, fmt.Sprintf(
-				"%s does not go with %s and the other points: a sensor's resistance falls or rises steadily; "+
-					"correct one or measure again%s",
+				"%s does not go with %s and the other points: a sensor's resistance falls or rises "+
+					"steadily; correct one or measure again%s",
 				pointText(points[at]), pointText(other), kiloHint(points, by, at))}
 		}
 	}
@@ -146,9 +147,10 @@ var unitSlips = [...]struct {
 	{"resistances in MΩ", "multiply each by 1000000", func(p parser.SensorPoint) parser.SensorPoint {
 		return parser.SensorPoint{TempC: p.TempC, Ohm: 1e6 * p.Ohm}
 	}},
-	{"temperatures in Fahrenheit", "convert each, (F − 32) / 1.8", func(p parser.SensorPoint) parser.SensorPoint {
-		return parser.SensorPoint{TempC: (p.TempC - 32) / 1.8, Ohm: p.Ohm}
-	}},
+	{"temperatures in Fahrenheit", "convert each, (F − 32) / 1.8",
+		func(p parser.SensorPoint) parser.SensorPoint {
+			return parser.SensorPoint{TempC: (p.TempC - 32) / 1.8, Ohm: p.Ohm}
+		}},
 	{"temperatures in kelvin", "take 273.15 off each", func(p parser.SensorPoint) parser.SensorPoint {
 		return parser.SensorPoint{TempC: p.TempC - 273.15, Ohm: p.Ohm}
 	}},
@@ -180,10 +182,13 @@ func inOtherUnits(points []parser.SensorPoint, by Thermometer) error {
 				best.ID, slip.what, slip.remedy)
 		}
 	}
-	coldest := slices.MinFunc(points, func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
-	hottest := slices.MaxFunc(points, func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
+	coldest := slices.MinFunc(points,
+		func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
+	hottest := slices.MaxFunc(points,
+		func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
 	if coldest.Ohm > hottest.Ohm && coldest.Ohm < leastRoomOhm && coldest.TempC <= roomC {
-		return fmt.Errorf("%s is too little for a bead of a hotend: are the resistances in kΩ? Multiply each by 1000",
+		return fmt.Errorf("%s is too little for a bead of a hotend: are the resistances in kΩ? Multiply "+
+			"each by 1000",
 			pointText(coldest))
 	}
 	return nil

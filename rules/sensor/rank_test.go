@@ -49,8 +49,10 @@ func styleNamed(t testing.TB, name string) parser.Style {
 func TestRankFindsTheCurve(t *testing.T) {
 	for _, k := range All() {
 		r := rank(t, measure(k.Curve, 25, 150, 250))
-		if best := r.Curves[0]; best.ID != k.ID || math.Abs(best.WorstK) > 1e-6 || math.Abs(best.TopErrorK) > 0.05 {
-			t.Errorf("%s: best is %s, worst %g K, at the top %g K", k.ID, best.ID, best.WorstK, best.TopErrorK)
+		if best := r.Curves[0]; best.ID != k.ID || math.Abs(best.WorstK) > 1e-6 ||
+			math.Abs(best.TopErrorK) > 0.05 {
+			t.Errorf("%s: best is %s, worst %g K, at the top %g K", k.ID, best.ID, best.WorstK,
+				best.TopErrorK)
 		}
 		if len(r.Curves) != len(All()) {
 			t.Errorf("%s: %d curves ranked, want %d", k.ID, len(r.Curves), len(All()))
@@ -63,7 +65,8 @@ func TestRankFindsTheCurve(t *testing.T) {
 				if ok {
 					t.Errorf("%s: %s chooses %+v", k.ID, s.Name(), choice.Def)
 				}
-			case !ok || math.Abs(choice.WorstK) > coldWithinK || math.Abs(choice.TopErrorK) > 2 || choice.PullupK != 0:
+			case !ok || math.Abs(choice.WorstK) > coldWithinK || math.Abs(choice.TopErrorK) > 2 ||
+				choice.PullupK != 0:
 				t.Errorf("%s: %s chooses %+v", k.ID, s.Name(), choice)
 			case choice.Def.Name != want:
 				t.Errorf("%s: %s chooses %q, want %q", k.ID, s.Name(), choice.Def.Name, want)
@@ -76,11 +79,13 @@ func TestRankFindsTheCurve(t *testing.T) {
 // a custom one serves for the others.
 var ownNames = map[string]map[string]string{
 	"defines": {
-		"ntc-100k-3950": "61", "ntc-100k-3960": "11", "ntc-100k-4300": "5", "ntc-100k-4092": "1", "ntc-100k-4145": "13", "ntc-100k-4267": "5", "ntc-100k-3974": "71",
+		"ntc-100k-3950": "61", "ntc-100k-3960": "11", "ntc-100k-4300": "5", "ntc-100k-4092": "1",
+		"ntc-100k-4145": "13", "ntc-100k-4267": "5", "ntc-100k-3974": "71",
 		"ntc-200k-4338": "2", "ntc-500k-3950": "67", "pt1000": "1047",
 	},
 	"sections": {
-		"ntc-100k-3950": "Generic 3950", "ntc-100k-4092": "EPCOS 100K B57560G104F", "ntc-100k-4267": "ATC Semitec 104GT-2",
+		"ntc-100k-3950": "Generic 3950", "ntc-100k-4092": "EPCOS 100K B57560G104F",
+		"ntc-100k-4267": "ATC Semitec 104GT-2",
 		"ntc-100k-4300": "ATC Semitec 104NT-4-R025H42G", "ntc-100k-4485": "TDK NTCG104LH104JT1",
 		"ntc-500k-3950": "SliceEngineering 450", "ntc-100k-3974": "Honeywell 100K 135-104LAG-J01",
 		"ntc-100k-3960": "Honeywell 100K 135-104LAG-J01", "pt1000": "PT1000",
@@ -100,7 +105,8 @@ func TestRankErrors(t *testing.T) {
 		if got := c.AtPointsK; math.Abs(got[0]) > 1e-9 || math.Abs(got[1]-want) > 1e-9 {
 			t.Errorf("errors %v, want 0 and %g", got, want)
 		}
-		if rms := math.Abs(want) / math.Sqrt2; math.Abs(c.RMSK-rms) > 1e-9 || c.WorstAtC != 150 || c.WorstK != c.AtPointsK[1] {
+		if rms := math.Abs(want) / math.Sqrt2; math.Abs(c.RMSK-rms) > 1e-9 || c.WorstAtC != 150 ||
+			c.WorstK != c.AtPointsK[1] {
 			t.Errorf("root mean square %g, worst %g at %g; want %g", c.RMSK, c.WorstK, c.WorstAtC, rms)
 		}
 	}
@@ -128,7 +134,8 @@ func TestRankNearRoomTemperature(t *testing.T) {
 			least, most = min(least, c.TopErrorK), max(most, c.TopErrorK)
 		}
 		if most-least < 14 {
-			t.Errorf("%+v: possible curves lie from %g to %g K at 260 °C, want more than 14 K apart", by, least, most)
+			t.Errorf("%+v: possible curves lie from %g to %g K at 260 °C, want more than 14 K apart", by,
+				least, most)
 		}
 		if fit := r.Fit(); fit == nil || 2*fit.TopOffK < 10*by.OffK || r.FitHolds() {
 			t.Errorf("the fit is said to hold: %+v", fit)
@@ -165,10 +172,12 @@ func TestRankNamesWhatIsWrong(t *testing.T) {
 	kilo := slices.Clone(good)
 	kilo[2].Ohm /= 1000
 	var point *PointError
-	if _, err := Rank(kilo, UsualThermometer, 260); !errors.As(err, &point) || point.Point != 2 || !strings.Contains(err.Error(), "As 1.77 kΩ it does: write 1770 Ω") {
+	if _, err := Rank(kilo, UsualThermometer, 260); !errors.As(err, &point) || point.Point != 2 ||
+		!strings.Contains(err.Error(), "As 1.77 kΩ it does: write 1770 Ω") {
 		t.Errorf("one point in kΩ: %v", err)
 	}
-	odd, err := FromPoints([]parser.SensorPoint{{TempC: 25, Ohm: 50e3}, {TempC: 150, Ohm: 1100}, {TempC: 250, Ohm: 150}})
+	odd, err := FromPoints([]parser.SensorPoint{{TempC: 25, Ohm: 50e3}, {TempC: 150, Ohm: 1100},
+		{TempC: 250, Ohm: 150}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -178,18 +187,24 @@ func TestRankNamesWhatIsWrong(t *testing.T) {
 		slip func(p *parser.SensorPoint)
 		says string
 	}{
-		{"kΩ", known(t, "ntc-100k-4267"), func(p *parser.SensorPoint) { p.Ohm /= 1000 }, "if these are resistances in kΩ: multiply each by 1000"},
-		{"kΩ of platinum", known(t, "pt1000"), func(p *parser.SensorPoint) { p.Ohm /= 1000 }, "with pt1000 if these are resistances in kΩ"},
+		{"kΩ", known(t, "ntc-100k-4267"), func(p *parser.SensorPoint) { p.Ohm /= 1000 },
+			"if these are resistances in kΩ: multiply each by 1000"},
+		{"kΩ of platinum", known(t, "pt1000"), func(p *parser.SensorPoint) { p.Ohm /= 1000 },
+			"with pt1000 if these are resistances in kΩ"},
 		{"MΩ", known(t, "ntc-100k-4267"), func(p *parser.SensorPoint) { p.Ohm /= 1e6 }, "resistances in MΩ"},
-		{"Fahrenheit", known(t, "ntc-100k-3950"), func(p *parser.SensorPoint) { p.TempC = p.TempC*1.8 + 32 }, "temperatures in Fahrenheit: convert each"},
-		{"kelvin", known(t, "ntc-100k-3950"), func(p *parser.SensorPoint) { p.TempC += 273.15 }, "temperatures in kelvin: take 273.15 off each"},
-		{"kΩ of no known bead", odd, func(p *parser.SensorPoint) { p.Ohm /= 1000 }, "is too little for a bead of a hotend: are the resistances in kΩ?"},
+		{"Fahrenheit", known(t, "ntc-100k-3950"), func(p *parser.SensorPoint) { p.TempC = p.TempC*1.8 + 32 },
+			"temperatures in Fahrenheit: convert each"},
+		{"kelvin", known(t, "ntc-100k-3950"), func(p *parser.SensorPoint) { p.TempC += 273.15 },
+			"temperatures in kelvin: take 273.15 off each"},
+		{"kΩ of no known bead", odd, func(p *parser.SensorPoint) { p.Ohm /= 1000 },
+			"is too little for a bead of a hotend: are the resistances in kΩ?"},
 	} {
 		points := measure(c.of, 25, 150, 250)
 		for i := range points {
 			c.slip(&points[i])
 		}
-		if _, err := Rank(points, UsualThermometer, 260); err == nil || !strings.Contains(err.Error(), c.says) {
+		if _, err := Rank(points, UsualThermometer, 260); err == nil ||
+			!strings.Contains(err.Error(), c.says) {
 			t.Errorf("%s: %v, want %q", c.name, err, c.says)
 		}
 	}
@@ -215,14 +230,17 @@ func TestRankPrefersTheKnown(t *testing.T) {
 // A bead that is none of the known: both styles get a custom definition that
 // reads it right.
 func TestRankOwnCurve(t *testing.T) {
-	odd, err := FromPoints([]parser.SensorPoint{{TempC: 25, Ohm: 50e3}, {TempC: 150, Ohm: 1100}, {TempC: 250, Ohm: 150}})
+	odd, err := FromPoints([]parser.SensorPoint{{TempC: 25, Ohm: 50e3}, {TempC: 150, Ohm: 1100},
+		{TempC: 250, Ohm: 150}})
 	if err != nil {
 		t.Fatal(err)
 	}
-	for name, temps := range map[string][]float64{"three": {25, 150, 250}, "six": {22, 60, 100, 150, 200, 245}} {
+	for name, temps := range map[string][]float64{"three": {25, 150, 250},
+		"six": {22, 60, 100, 150, 200, 245}} {
 		r := rank(t, measure(odd, temps...))
 		if r.Curves[0].Possible || r.ThreePoint == nil || r.Reference != "" {
-			t.Fatalf("%s: best %s, three points %+v, taken for %q", name, r.Curves[0].ID, r.ThreePoint, r.Reference)
+			t.Fatalf("%s: best %s, three points %+v, taken for %q", name, r.Curves[0].ID, r.ThreePoint,
+				r.Reference)
 		}
 		if f := r.ThreePoint; math.Abs(f.WorstK) > 0.1 || math.Abs(f.R25Ohm-50e3) > 50 || len(f.Points) != 3 {
 			t.Errorf("%s: fitted %+v", name, f)
@@ -232,7 +250,8 @@ func TestRankOwnCurve(t *testing.T) {
 		}
 		for _, s := range styles.All() {
 			c, answer := r.Choose(s.Blank(), UsualPullupOhm)
-			if answer != Chosen || c.Curve != "" || c.Def.Form != s.Blank().CustomForm() || math.Abs(c.WorstK) > 0.2 || math.Abs(c.TopErrorK) > 0.2 {
+			if answer != Chosen || c.Curve != "" || c.Def.Form != s.Blank().CustomForm() ||
+				math.Abs(c.WorstK) > 0.2 || math.Abs(c.TopErrorK) > 0.2 {
 				t.Errorf("%s: %s chooses %+v", name, s.Name(), c)
 			}
 		}
@@ -243,7 +262,8 @@ func TestRankOwnCurve(t *testing.T) {
 func TestRankBeta(t *testing.T) {
 	r := rank(t, []parser.SensorPoint{{TempC: 25, Ohm: 47e3}, {TempC: 200, Ohm: 500}})
 	want := math.Log(47e3/500) / (1/298.15 - 1/473.15)
-	if r.ThreePoint != nil || math.Abs(r.Beta.BetaK-want) > 0.01 || math.Abs(r.Beta.R25Ohm-47e3) > 1 || math.Abs(r.Beta.WorstK) > 1e-9 {
+	if r.ThreePoint != nil || math.Abs(r.Beta.BetaK-want) > 0.01 || math.Abs(r.Beta.R25Ohm-47e3) > 1 ||
+		math.Abs(r.Beta.WorstK) > 1e-9 {
 		t.Errorf("fitted %+v, want B %g", r.Beta, want)
 	}
 	again, err := FromPoints(r.Beta.Points)
@@ -260,7 +280,8 @@ func TestChooseLooksAtTheBoard(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if c, answer := r.Choose(styleNamed(t, "defines").Blank(), UsualPullupOhm); answer != Chosen || c.Def.Form != parser.FormBeta || c.Def.Name != "" {
+	if c, answer := r.Choose(styleNamed(t, "defines").Blank(), UsualPullupOhm); answer != Chosen ||
+		c.Def.Form != parser.FormBeta || c.Def.Name != "" {
 		t.Errorf("chosen %+v, want a custom definition", c.Def)
 	}
 	for _, c := range []struct {
@@ -279,10 +300,12 @@ func TestChooseLooksAtTheBoard(t *testing.T) {
 		r := rank(t, measure(known(t, c.curve), 25, 150, 250))
 		got, answer := r.Choose(styleNamed(t, c.style).Blank(), c.boardOhm)
 		if answer != Chosen || got.Def.Name != c.want || math.Abs(got.Def.PullupOhm-c.boardOhm) > 1e-9 {
-			t.Errorf("%s on %g Ω: %s chooses %q with %g Ω, want %q", c.curve, c.boardOhm, c.style, got.Def.Name, got.Def.PullupOhm, c.want)
+			t.Errorf("%s on %g Ω: %s chooses %q with %g Ω, want %q", c.curve, c.boardOhm, c.style,
+				got.Def.Name, got.Def.PullupOhm, c.want)
 		}
 		if c.tellsPullup != (math.Abs(got.PullupK) > 20) {
-			t.Errorf("%s on %g Ω: %s left at the usual pull-up is off by %g K", c.curve, c.boardOhm, c.style, got.PullupK)
+			t.Errorf("%s on %g Ω: %s left at the usual pull-up is off by %g K", c.curve, c.boardOhm, c.style,
+				got.PullupK)
 		}
 	}
 }
@@ -389,7 +412,8 @@ func TestRankProperties(t *testing.T) {
 		}
 		for _, s := range all {
 			if c, answer := r.Choose(s.Blank(), 4700); answer == Chosen {
-				figures = append(append(figures, c.AtPointsK...), c.TopErrorK, c.PullupK, c.LeastTopK, c.MostTopK)
+				figures = append(append(figures, c.AtPointsK...), c.TopErrorK, c.PullupK, c.LeastTopK,
+					c.MostTopK)
 			}
 		}
 		for _, x := range figures {

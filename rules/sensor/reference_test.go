@@ -68,7 +68,8 @@ func TestAgainstSciPy(t *testing.T) {
 		}
 	}
 	for _, ref := range r.Chains {
-		real, believed := circuit(parsed(t, ref.Real), ref.RealPullupOhm), circuit(parsed(t, ref.Believed), ref.BelievedPullupOhm)
+		real, believed := circuit(parsed(t, ref.Real), ref.RealPullupOhm),
+			circuit(parsed(t, ref.Believed), ref.BelievedPullupOhm)
 		for _, p := range ref.IndicatedActualC {
 			if got := believed.Actual(real, p[0]); !near(got, p[1]) {
 				t.Errorf("%s on %g Ω read as %s on %g Ω: %g indicated is %.9g, SciPy %.9g",

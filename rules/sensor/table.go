@@ -53,7 +53,8 @@ func tableOf(points []parser.SensorPoint, pullupOhm float64) (*Table, error) {
 		}
 		last := points[i-1]
 		if p.TempC == last.TempC || p.Ohm == last.Ohm || (p.Ohm < last.Ohm) != t.falling {
-			return nil, errors.New("the resistances of the table neither rise nor fall steadily: correct the points")
+			return nil, errors.New("the resistances of the table neither rise nor fall steadily: correct " +
+				"the points")
 		}
 	}
 	return t, nil
@@ -97,7 +98,8 @@ func (t *Table) Ohms(tempC float64) float64 {
 // TempC is the temperature at a resistance.
 func (t *Table) TempC(ohms float64) float64 {
 	k, last := t.key(boundOhm(ohms)), len(t.keys)-1
-	i := 1 + sort.Search(last-1, func(i int) bool { return (t.keys[i+1] <= k) == t.falling || t.keys[i+1] == k })
+	i := 1 + sort.Search(last-1,
+		func(i int) bool { return (t.keys[i+1] <= k) == t.falling || t.keys[i+1] == k })
 	tempC := between(t.keys, t.temps, i, k)
 	if t.pullupOhm != 0 {
 		tempC = bound(tempC, t.temps[0], t.temps[last], tempC)

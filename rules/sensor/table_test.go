@@ -9,11 +9,13 @@ import (
 
 func TestTable(t *testing.T) {
 	// In any order; the outer lines go on.
-	rising, err := FromTable([]parser.SensorPoint{{TempC: 200, Ohm: 1758.6}, {TempC: 0, Ohm: 1000}, {TempC: 100, Ohm: 1385.1}})
+	rising, err := FromTable([]parser.SensorPoint{{TempC: 200, Ohm: 1758.6}, {TempC: 0, Ohm: 1000},
+		{TempC: 100, Ohm: 1385.1}})
 	if err != nil {
 		t.Fatal(err)
 	}
-	falling, err := FromTable([]parser.SensorPoint{{TempC: 100, Ohm: 500}, {TempC: 0, Ohm: 2500}, {TempC: 200, Ohm: 100}})
+	falling, err := FromTable([]parser.SensorPoint{{TempC: 100, Ohm: 500}, {TempC: 0, Ohm: 2500},
+		{TempC: 200, Ohm: 100}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -21,8 +23,10 @@ func TestTable(t *testing.T) {
 		table      *Table
 		tempC, ohm float64
 	}{
-		{rising, 0, 1000}, {rising, 50, 1192.55}, {rising, 100, 1385.1}, {rising, 150, 1571.85}, {rising, 300, 2132.1}, {rising, -100, 614.9},
-		{falling, 0, 2500}, {falling, 25, 2000}, {falling, 100, 500}, {falling, 175, 200}, {falling, -50, 3500},
+		{rising, 0, 1000}, {rising, 50, 1192.55}, {rising, 100, 1385.1}, {rising, 150, 1571.85},
+		{rising, 300, 2132.1}, {rising, -100, 614.9},
+		{falling, 0, 2500}, {falling, 25, 2000}, {falling, 100, 500}, {falling, 175, 200},
+		{falling, -50, 3500},
 	} {
 		if got := c.table.Ohms(c.tempC); math.Abs(got-c.ohm) > 1e-9 {
 			t.Errorf("%g °C is %g Ω, want %g", c.tempC, got, c.ohm)

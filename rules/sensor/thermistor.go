@@ -75,7 +75,8 @@ func (t *Thermistor) Beta() (r25Ohm, betaK, cubic float64) {
 // the points where it can, where the curve would not fall steadily.
 func FromPoints(points []parser.SensorPoint) (*Thermistor, error) {
 	if len(points) < 2 {
-		return nil, fmt.Errorf("%d points are too few: a thermistor takes three, or two for a Beta", len(points))
+		return nil, fmt.Errorf("%d points are too few: a thermistor takes three, or two for a Beta",
+			len(points))
 	}
 	for i, p := range points {
 		if err := possible(p); err != nil {
@@ -83,7 +84,8 @@ func FromPoints(points []parser.SensorPoint) (*Thermistor, error) {
 		}
 		for _, q := range points[:i] {
 			if (p.TempC-q.TempC)*(p.Ohm-q.Ohm) >= 0 {
-				return nil, fmt.Errorf("%g Ω at %g °C and %g Ω at %g °C: an NTC's resistance falls while it gets hotter",
+				return nil, fmt.Errorf("%g Ω at %g °C and %g Ω at %g °C: an NTC's resistance falls while "+
+					"it gets hotter",
 					q.Ohm, q.TempC, p.Ohm, p.TempC)
 			}
 		}
