@@ -12,6 +12,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
 	"preflash/cmd/internal/report"
 	"preflash/patch"
 	"preflash/rules"
@@ -101,8 +102,7 @@ hold, without the repository's configuration.`,
 				if err != nil {
 					return err
 				}
-				opts.Explain, opts.All = explain, all
-				return report.Text(w, result, opts)
+				return report.Text(w, result, report.TextOptions{Options: opts, Explain: explain, All: all})
 			})
 			if err == nil && writeKnown.file != "" {
 				err = writeKnown.write(cmd, filesOf(result), f.WriteKnown)
@@ -168,9 +168,9 @@ func levelOf(word string) (rules.Level, error) {
 	return levels[slices.Index(names, word)], nil
 }
 
-func textOptions(w io.Writer, color string) (report.TextOptions, error) {
+func textOptions(w io.Writer, color string) (plaintext.Options, error) {
 	_, isTerminal := terminal(w)
-	o := report.TextOptions{Width: textWidth(w)}
+	o := plaintext.Options{Width: textWidth(w)}
 	switch color {
 	case "always":
 		o.Color = true

@@ -8,6 +8,8 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/markdown"
+	"preflash/cmd/internal/plaintext"
 	"preflash/cmd/internal/worklist"
 	"preflash/parser"
 	"preflash/patch"
@@ -83,20 +85,16 @@ const tickBox = "[ ] "
 
 // BenchText prints work lists, cautions first, with a box to tick for each
 // thing to do.
-func BenchText(w io.Writer, list []Bench, o TextOptions) error {
-	if o.Width <= 0 {
-		o.Width = 80
-	}
+func BenchText(w io.Writer, list []Bench, o plaintext.Options) error {
 	for i, b := range list {
 		if i > 0 {
 			if _, err := io.WriteString(w, newPage); err != nil {
 				return err
 			}
 		}
-		out := bufio.NewWriter(patch.HarmlessWriter(w))
-		p := textPrinter{out, o}
+		p := benchPrinter{plaintext.NewPrinter(patch.HarmlessWriter(w), o)}
 		p.bench(b)
-		if err := out.Flush(); err != nil {
+		if err := p.Flush(); err != nil {
 			return err
 		}
 	}
@@ -109,38 +107,40 @@ const newPage = "\f\n"
 // blank is what a person writes on.
 const blank = "________"
 
-func (p *textPrinter) bench(b Bench) {
-	p.hang(p.bold("Bench list: "), 0, benchTitle(b.Printer))
-	p.out.WriteString(benchHead + "\n\n")
+type benchPrinter struct{ plaintext.Printer }
+
+func (p *benchPrinter) bench(b Bench) {
+	p.Hang(p.Bold("Bench list: "), 0, benchTitle(b.Printer))
+	p.WriteString(benchHead + "\n\n")
 	for _, problem := range problems(b.Printer) {
-		p.entry("error", red, problem)
+		p.Entry("error", plaintext.Red, problem)
 	}
 	if b.List == nil {
 		return
 	}
-	p.out.WriteString(Cautions)
+	p.WriteString(Cautions)
 	if b.List.First != "" {
-		p.out.WriteByte('\n')
-		p.hang("", 0, b.List.First)
+		p.WriteByte('\n')
+		p.Hang("", 0, b.List.First)
 	}
 	for i, s := range b.List.Sections {
-		fmt.Fprintf(p.out, "\n%s\n", p.bold(fmt.Sprintf("%d. %s", i+1, s.Title)))
+		fmt.Fprintf(p, "\n%s\n", p.Bold(fmt.Sprintf("%d. %s", i+1, s.Title)))
 		if s.Note != "" {
-			p.hang("", 0, s.Note)
+			p.Hang("", 0, s.Note)
 		}
 		for _, item := range s.Items {
-			p.out.WriteByte('\n')
+			p.WriteByte('\n')
 			p.benchItem(item)
 		}
 	}
 }
 
-func (p *textPrinter) benchItem(item worklist.Item) {
+func (p *benchPrinter) benchItem(item worklist.Item) {
 	const indent = len(tickBox)
-	p.hang(tickBox, indent, item.Do)
+	p.Hang(tickBox, indent, item.Do)
 	labels := func(label, text string) {
 		const width = 11
-		p.hang(fmt.Sprintf("%*s%-*s", indent, "", width, label), indent+width, text)
+		p.Hang(fmt.Sprintf("%*s%-*s", indent, "", width, label), indent+width, text)
 	}
 	for _, block := range [...]struct {
 		name  string
@@ -210,10 +210,10 @@ func BenchMarkdown(w io.Writer, list []Bench) error {
 }
 
 func benchMarkdown(out *bufio.Writer, b Bench) {
-	fmt.Fprintf(out, "# Bench list: %s\n\n", markdown(benchTitle(b.Printer)))
+	fmt.Fprintf(out, "# Bench list: %s\n\n", markdown.Escape(benchTitle(b.Printer)))
 	out.WriteString(strings.ReplaceAll(benchHead, "_", "\\_") + "\n\n")
 	for _, problem := range problems(b.Printer) {
-		fmt.Fprintf(out, "- **error** %s\n", markdown(problem))
+		fmt.Fprintf(out, "- **error** %s\n", markdown.Escape(problem))
 	}
 	if b.List == nil {
 		return
@@ -223,28 +223,28 @@ func benchMarkdown(out *bufio.Writer, b Bench) {
 	}
 	out.WriteString(strings.Replace(Cautions, ":\n", ":\n\n", 1))
 	if b.List.First != "" {
-		fmt.Fprintf(out, "\n**%s**\n", markdown(b.List.First))
+		fmt.Fprintf(out, "\n**%s**\n", markdown.Escape(b.List.First))
 	}
 	for i, s := range b.List.Sections {
 		fmt.Fprintf(out, "\n## %d. %s\n\n", i+1, s.Title)
 		if s.Note != "" {
-			fmt.Fprintf(out, "%s\n\n", markdown(s.Note))
+			fmt.Fprintf(out, "%s\n\n", markdown.Escape(s.Note))
 		}
 		for _, item := range s.Items {
-			fmt.Fprintf(out, "- [ ] %s\n", markdown(item.Do))
+			fmt.Fprintf(out, "- [ ] %s\n", markdown.Escape(item.Do))
 			commands(out, "Console", item.Steps)
 			commands(out, "Run", item.Run)
 			if len(item.Sheet) > 0 {
 				fmt.Fprintf(out, "  - Sheet:\n\n    ```toml\n    %s\n    ```\n\n", strings.Join(item.Sheet, "\n    "))
 			}
 			if item.Expect != "" {
-				fmt.Fprintf(out, "  - Expect: %s\n", markdown(item.Expect))
+				fmt.Fprintf(out, "  - Expect: %s\n", markdown.Escape(item.Expect))
 			}
 			if item.Else != "" {
-				fmt.Fprintf(out, "  - Otherwise: %s\n", markdown(item.Else))
+				fmt.Fprintf(out, "  - Otherwise: %s\n", markdown.Escape(item.Else))
 			}
 			if len(item.Note) > 0 {
-				fmt.Fprintf(out, "  - Write down: %s\n", markdown(readings(item.Note)))
+				fmt.Fprintf(out, "  - Write down: %s\n", markdown.Escape(readings(item.Note)))
 			}
 		}
 	}
@@ -256,7 +256,7 @@ func commands(out *bufio.Writer, label string, list []string) {
 	}
 	spans := make([]string, len(list))
 	for i, step := range list {
-		spans[i] = code(patch.Visible(step))
+		spans[i] = markdown.Code(patch.Visible(step))
 	}
 	fmt.Fprintf(out, "  - %s: %s\n", label, strings.Join(spans, ", then "))
 }

@@ -8,6 +8,8 @@ import (
 	"strconv"
 	"strings"
 
+	"preflash/cmd/internal/jsontext"
+	"preflash/cmd/internal/plaintext"
 	"preflash/patch"
 	"preflash/rules/melt"
 	"preflash/rules/unit"
@@ -245,7 +247,7 @@ func named(filament string) string {
 
 // paragraph prints text in lines of at most 80 columns.
 func paragraph(b *strings.Builder, indent, text string) {
-	for _, line := range wrap(patch.Visible(text), 80-len(indent)) {
+	for _, line := range plaintext.Wrap(patch.Visible(text), 80-len(indent)) {
 		b.WriteString(indent + line + "\n")
 	}
 }
@@ -298,25 +300,25 @@ func FlowJSON(w io.Writer, t FlowTrials) error {
 		e := &t.Extruders[i]
 		x := extruderJSON{Extruder: e.Name, Limiting: e.Limiting, Notes: append([]string{}, comparisons(e)...)}
 		if e.MaxFlowMM3S > 0 {
-			x.MaxFlowMM3S = plainValue(sheetFlow(e))
+			x.MaxFlowMM3S = jsontext.Value(sheetFlow(e))
 		}
 		for j := range e.Series {
 			s := &e.Series[j]
-			row := seriesJSON{Filament: s.Filament, AtLeast: s.Open, Early: s.Early, Scatter: plainValue(s.Scatter),
+			row := seriesJSON{Filament: s.Filament, AtLeast: s.Open, Early: s.Early, Scatter: jsontext.Value(s.Scatter),
 				Notes: append([]string{}, t.notes(s)...)}
 			if s.Told() {
-				row.UsableMM3S, row.LeastMM3S, row.MostMM3S = plainValue(s.UsableMM3S), plainValue(s.LeastMM3S), plainValue(s.MostMM3S)
+				row.UsableMM3S, row.LeastMM3S, row.MostMM3S = jsontext.Value(s.UsableMM3S), jsontext.Value(s.LeastMM3S), jsontext.Value(s.MostMM3S)
 			}
 			if s.TempC != 0 {
 				row.TempC = s.TempC
 			}
 			for _, st := range s.Steps {
-				row.Steps = append(row.Steps, stepJSON{plainValue(st.FlowMM3S), plainValue(st.SpeedMMS), st.Trials,
-					plainValue(st.GPerM), plainValue(st.Loss), plainValue(st.Shortfall)})
+				row.Steps = append(row.Steps, stepJSON{jsontext.Value(st.FlowMM3S), jsontext.Value(st.SpeedMMS), st.Trials,
+					jsontext.Value(st.GPerM), jsontext.Value(st.Loss), jsontext.Value(st.Shortfall)})
 			}
 			x.Series = append(x.Series, row)
 		}
 		out.Extruders = append(out.Extruders, x)
 	}
-	return writeJSON(w, out)
+	return jsontext.Write(w, out)
 }

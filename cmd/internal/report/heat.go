@@ -6,6 +6,8 @@ import (
 	"math"
 	"strings"
 
+	"preflash/cmd/internal/jsontext"
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser/record"
 	"preflash/patch"
 	"preflash/rules/heat"
@@ -70,7 +72,7 @@ func HeatText(w io.Writer, h HeatFit) error {
 		b.WriteString("#\n")
 		comment(&b, "What this log does not tell:")
 		for _, d := range doubts {
-			for i, line := range wrap(patch.Visible(d), 76) {
+			for i, line := range plaintext.Wrap(patch.Visible(d), 76) {
 				lead := "# - "
 				if i > 0 {
 					lead = "#   "
@@ -85,7 +87,7 @@ func HeatText(w io.Writer, h HeatFit) error {
 
 // comment prints text as comment lines of a sheet.
 func comment(b *strings.Builder, text string) {
-	for _, line := range wrap(patch.Visible(text), 78) {
+	for _, line := range plaintext.Wrap(patch.Visible(text), 78) {
 		b.WriteString("# " + line + "\n")
 	}
 }
@@ -224,7 +226,7 @@ func (h *HeatFit) gapsJSON() []gapJSON {
 	list := []gapJSON{}
 	for _, at := range h.Fit.Run.Gaps {
 		after := h.Log.Rows[at]
-		list = append(list, gapJSON{plainValue(h.Log.Rows[at-1].TimeS), plainValue(after.TimeS), after.Line})
+		list = append(list, gapJSON{jsontext.Value(h.Log.Rows[at-1].TimeS), jsontext.Value(after.TimeS), after.Line})
 	}
 	return list
 }
@@ -237,7 +239,7 @@ func HeatJSON(w io.Writer, h HeatFit) error {
 	for _, l := range h.lines() {
 		block[l.key] = nil
 		if f.Fitted&l.figure != 0 {
-			block[l.key] = &estimateJSON{plainValue(l.Value), plainValue(l.StdErr), plainValue(l.PlusMinus()), h.told(l)}
+			block[l.key] = &estimateJSON{jsontext.Value(l.Value), jsontext.Value(l.StdErr), jsontext.Value(l.PlusMinus()), h.told(l)}
 		}
 	}
 	out := struct {
@@ -258,10 +260,10 @@ func HeatJSON(w io.Writer, h HeatFit) error {
 		Correlation any                      `json:"correlation"`
 		NotTold     []string                 `json:"not_told"`
 	}{
-		h.Log.File.Name, r.Rows, plainValue(r.LengthS), plainValue(h.Log.DutyFull), plainValue(f.Ambient.Value), plainValue(f.Ambient.StdErr),
-		plainValue(h.Heater.RatedW), plainValue(h.Heater.RatedV), plainValue(h.Heater.SupplyV),
-		block, h.gapsJSON(), plainValue(f.RMSK), plainValue(f.WorstK), plainValue(f.WorstS), plainValue(f.Correlation),
+		h.Log.File.Name, r.Rows, jsontext.Value(r.LengthS), jsontext.Value(h.Log.DutyFull), jsontext.Value(f.Ambient.Value), jsontext.Value(f.Ambient.StdErr),
+		jsontext.Value(h.Heater.RatedW), jsontext.Value(h.Heater.RatedV), jsontext.Value(h.Heater.SupplyV),
+		block, h.gapsJSON(), jsontext.Value(f.RMSK), jsontext.Value(f.WorstK), jsontext.Value(f.WorstS), jsontext.Value(f.Correlation),
 		append([]string{}, h.doubts()...),
 	}
-	return writeJSON(w, out)
+	return jsontext.Write(w, out)
 }

@@ -14,6 +14,7 @@ import (
 	"sync"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
 	"preflash/patch"
 	"preflash/rules"
 )
@@ -65,7 +66,7 @@ func HTML(w io.Writer, s *fleet.Survey, o PageOptions) error {
 		Style:  template.CSS(style),
 	}
 	p.Lead, p.Stop = mayHeat(s.Result)
-	p.Verdict = shown(strings.Replace(sentence(verdict(s.Result)), doNotHeat+" ", "", 1))
+	p.Verdict = shown(strings.Replace(plaintext.Sentence(verdict(s.Result)), doNotHeat+" ", "", 1))
 	p.Caution, p.Cautions = cautionList()
 	if err := s.Err(); err != nil {
 		p.NoDiff = shown(err.Error())
@@ -108,10 +109,10 @@ func sizeText(s *fleet.Survey, views []*printerView) string {
 	}
 	text := "There is nothing to change in the files."
 	if files > 0 {
-		text = fmt.Sprintf("It takes out %s and puts in %s, in %s.", plural(gone, "line"), plural(come, "line"), plural(files, "file"))
+		text = fmt.Sprintf("It takes out %s and puts in %s, in %s.", plaintext.Plural(gone, "line"), plaintext.Plural(come, "line"), plaintext.Plural(files, "file"))
 	}
 	if n := len(s.Refusals); n > 0 {
-		text += fmt.Sprintf(" No diff held for %s when it was tried; the reason stands below.", plural(n, "group of printers"))
+		text += fmt.Sprintf(" No diff held for %s when it was tried; the reason stands below.", plaintext.Plural(n, "group of printers"))
 	}
 	return text
 }
@@ -153,7 +154,7 @@ func titleOf(s *fleet.Survey) string {
 	if len(s.Printers) == 1 {
 		return "Hotend swap: " + shown(cmp.Or(s.Printers[0].Name, "nothing found"))
 	}
-	return "Hotend swaps: " + plural(len(s.Printers), "printer")
+	return "Hotend swaps: " + plaintext.Plural(len(s.Printers), "printer")
 }
 
 // cautionList takes the cautions apart: what they are for, and each of them.
@@ -168,22 +169,9 @@ func cautionList() (string, []string) {
 // shown makes text fit for the page: what hides or acts is written out, and a
 // figure stays beside its unit.
 func shown(text string) string {
-	words := units(strings.Fields(patch.Visible(text)))
+	words := plaintext.JoinUnits(strings.Fields(patch.Visible(text)))
 	for i, w := range words {
 		words[i] = strings.ReplaceAll(w, " ", "\u00a0")
 	}
 	return strings.Join(words, " ")
-}
-
-// sentence begins a text with a capital letter, where it begins with a plain
-// word, and ends it with a full stop.
-func sentence(text string) string {
-	word, _, _ := strings.Cut(text, " ")
-	if word != "" && strings.Trim(word, "abcdefghijklmnopqrstuvwxyz") == "" {
-		text = strings.ToUpper(text[:1]) + text[1:]
-	}
-	if text != "" && !strings.HasSuffix(text, ".") {
-		text += "."
-	}
-	return text
 }

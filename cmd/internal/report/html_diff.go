@@ -12,6 +12,7 @@ import (
 	"github.com/sergi/go-diff/diffmatchpatch"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/patch"
 	"preflash/rules"
@@ -101,7 +102,7 @@ func diffViews(s *fleet.Survey, views []*printerView) changedLines {
 	for _, left := range s.Plan.Left {
 		for i := range s.Printers {
 			if s.Printers[i].Sheet == left.Owner {
-				views[i].Left = append(views[i].Left, shown(sentence(LeftText(left))))
+				views[i].Left = append(views[i].Left, shown(plaintext.Sentence(LeftText(left))))
 			}
 		}
 	}
@@ -194,7 +195,7 @@ func lineText(line []byte) string {
 	text = patch.Visible(strings.TrimSuffix(text, "\r"))
 	if n := utf8.RuneCountInString(text); n > longest {
 		runes := []rune(text)
-		text = string(runes[:longest]) + " … " + plural(n-longest, "character") + " more"
+		text = string(runes[:longest]) + " … " + plaintext.Plural(n-longest, "character") + " more"
 	}
 	if unfinished {
 		text += " (no line break at the end of the file)"

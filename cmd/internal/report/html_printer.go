@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
 	"preflash/cmd/internal/worklist"
 	"preflash/parser/sheet"
 	"preflash/rules"
@@ -140,11 +141,11 @@ func (v *printerView) group(findings []fleet.Finding, proofs *proofs, line func(
 		level := f.Level.String()
 		view := findingView{
 			ID: fmt.Sprintf("%s-f%d", v.ID, i+1), Printer: v, Class: level, Mark: markOf[f.Level], Level: level,
-			Message: shown(sentence(f.Message)), Detail: shown(sentence(detail(f))),
+			Message: shown(plaintext.Sentence(f.Message)), Detail: shown(plaintext.Sentence(detail(f))),
 			Change: shown(f.Change), Place: shown(placeText(f.Region.File, f.Region.Line)), Rule: f.Rule, from: f,
 		}
 		for _, one := range followsOf(f) {
-			view.Follows = append(view.Follows, shown(one.Rule+": "+sentence(one.Message)))
+			view.Follows = append(view.Follows, shown(one.Rule+": "+plaintext.Sentence(one.Message)))
 		}
 		switch {
 		case f.Waived != "":

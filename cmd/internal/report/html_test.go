@@ -348,19 +348,6 @@ func TestHunkView(t *testing.T) {
 	}
 }
 
-func TestSentence(t *testing.T) {
-	for _, tt := range [][2]string{
-		{"the heater is weak", "The heater is weak."},
-		{"At 200 °C.", "At 200 °C."},
-		{"pid_kp is old", "pid_kp is old."},
-		{"", ""},
-	} {
-		if got := sentence(tt[0]); got != tt[1] {
-			t.Errorf("sentence(%q) = %q, want %q", tt[0], got, tt[1])
-		}
-	}
-}
-
 func BenchmarkHTML(b *testing.B) {
 	s := survey(b, "../../../testdata/demo")
 	for b.Loop() {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/patch"
 )
@@ -54,7 +55,7 @@ func clipped(r patch.Reason) string { return parser.Clip(r.Finding.Text(), maxRe
 // hanging wraps a paragraph, its further lines indented.
 func hanging(text string) []string {
 	const width, indent = 76, "  "
-	lines := wrap(text, width-len(indent))
+	lines := plaintext.Wrap(text, width-len(indent))
 	for i := range lines[1:] {
 		lines[i+1] = indent + lines[i+1]
 	}

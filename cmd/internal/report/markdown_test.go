@@ -33,25 +33,6 @@ func TestMarkdownGolden(t *testing.T) {
 	golden(t, "workshop.md", markdownOf(t, workshop(), diff.Bytes()))
 }
 
-func TestMarkdownEscapes(t *testing.T) {
-	tests := []struct{ in, want string }{
-		{"214.2 °C, 14.2 K hotter", "214.2 °C, 14.2 K hotter"},
-		{"*a* _b_ `c` ~~d~~", "\\*a\\* \\_b\\_ \\`c\\` \\~\\~d\\~\\~"},
-		{"[x](y) ![z](y)", `\[x\]\(y\) \!\[z\]\(y\)`},
-		{"<b>&amp;</b>", "&lt;b&gt;&amp;amp;&lt;/b&gt;"},
-		{"@bench #12 :100: x", `@<!-- -->bench \#<!-- -->12 :<!-- -->100: x`},
-		{"http://a.invalid www.a.invalid", `http:<!-- -->//a.invalid www.<!-- -->a.invalid`},
-		{"a|b\n# c\x1b", `a\|b\\u000a\# c\\u001b`},
-	}
-	for _, tt := range tests {
-		if got := markdown(tt.in); got != tt.want {
-			t.Errorf("markdown(%q)\ngot  %s\nwant %s", tt.in, got, tt.want)
-		}
-	}
-}
-
-// None is left out while each has room for a line: first notes say only what to
-// do, then warnings, then errors.
 func TestMarkdownLeavesNoneOut(t *testing.T) {
 	message := "lower the max temp: " + strings.Repeat("why ", 30)
 	for _, tt := range []struct {
@@ -113,22 +94,6 @@ func TestMarkdownWorstFirst(t *testing.T) {
 	}
 }
 
-func TestCode(t *testing.T) {
-	tests := []struct{ in, want string }{
-		{"a/b.cfg:3", "`a/b.cfg:3`"},
-		{"a`b", "`` a`b ``"},
-		{"``", "``` `` ```"},
-		{" a ", "`  a  `"},
-		{"a\n\x1b", "`a\\u000a\\u001b`"},
-		{"", "`  `"},
-	}
-	for _, tt := range tests {
-		if got := code(tt.in); got != tt.want {
-			t.Errorf("code(%q) = %q, want %q", tt.in, got, tt.want)
-		}
-	}
-}
-
 func TestMarkdownHidesNothing(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		got := markdownOf(t, anyResult().Draw(rt, "result"), nil)
@@ -138,20 +103,6 @@ func TestMarkdownHidesNothing(t *testing.T) {
 	})
 }
 
-// No punctuation from a configuration is left live.
-func TestMarkdownLeavesNothingLive(t *testing.T) {
-	live := regexp.MustCompile("(^|[^\\\\])[`*_\\[\\]|~$#!]|[@:.]/?[a-z]|<|&[^agl]")
-	rapid.Check(t, func(rt *rapid.T) {
-		text := rapid.StringOf(rapid.SampledFrom([]rune("aw \\`*_[]()<>&|~$@#!:/\n"))).Draw(rt, "text")
-		got := strings.ReplaceAll(markdown(text), "<!-- -->", "\x00")
-		// A backslash that is itself escaped escapes nothing.
-		if got = strings.ReplaceAll(got, `\\`, ""); live.MatchString(got) {
-			rt.Errorf("%q is still live in %q", text, got)
-		}
-	})
-}
-
-// A comment stays below 60,000 bytes whatever it is about.
 func TestMarkdownIsBounded(t *testing.T) {
 	const limit = 60_000
 	worst := fleet.Finding{Rule: "config-gap", Level: rules.Error, Message: strings.Repeat("#", 2000), Change: strings.Repeat("`", 2000), Waived: strings.Repeat("<", 200),

@@ -8,6 +8,8 @@ import (
 	"strconv"
 	"strings"
 
+	"preflash/cmd/internal/jsontext"
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/patch"
 	"preflash/rules/sensor"
@@ -29,7 +31,7 @@ type SensorRank struct {
 func (s *SensorRank) width() int { return cmp.Or(s.Width, 80) }
 
 func (s *SensorRank) paragraph(b *strings.Builder, text string) {
-	for _, line := range wrap(patch.Visible(text), s.width()) {
+	for _, line := range plaintext.Wrap(patch.Visible(text), s.width()) {
 		b.WriteString(line + "\n")
 	}
 }
@@ -320,7 +322,7 @@ const farBelowK = 60.0
 
 // item prints a lead word and text beside it, further lines indented.
 func (s *SensorRank) item(b *strings.Builder, lead, text string) {
-	for i, line := range wrap(patch.Visible(lead+text), s.width()-4) {
+	for i, line := range plaintext.Wrap(patch.Visible(lead+text), s.width()-4) {
 		indent := "  "
 		if i > 0 {
 			indent = "    "
@@ -386,42 +388,42 @@ func RankJSON(w io.Writer, s SensorRank) error {
 		out.OddLine = s.Lines[r.Odd]
 	}
 	if r.R0Ohm != 0 {
-		out.R0Ohm = plainValue(r.R0Ohm)
+		out.R0Ohm = jsontext.Value(r.R0Ohm)
 	}
 	for i := range r.Curves {
 		c := &r.Curves[i]
-		out.Curves = append(out.Curves, rankedJSON{c.ID, plainValue(c.RMSK), plainValue(c.WorstK), plainValue(c.AtPointsK), plainValue(c.TopErrorK),
-			plainValue(c.Misfit), plainValue(c.Low), c.Possible})
+		out.Curves = append(out.Curves, rankedJSON{c.ID, jsontext.Value(c.RMSK), jsontext.Value(c.WorstK), jsontext.Value(c.AtPointsK), jsontext.Value(c.TopErrorK),
+			jsontext.Value(c.Misfit), jsontext.Value(c.Low), c.Possible})
 	}
 	for name, f := range map[string]*sensor.Fitted{"three_point": r.ThreePoint, "beta": r.Beta} {
 		out.Fits[name] = nil
 		if f != nil {
-			out.Fits[name] = map[string]any{"r25_ohm": plainValue(f.R25Ohm), "b_k": plainValue(f.BetaK), "cubic": plainValue(f.Cubic),
-				"points": pointsJSON(f.Points), "worst_k": plainValue(f.WorstK), "top_good_k": plainValue(f.TopGoodK())}
+			out.Fits[name] = map[string]any{"r25_ohm": jsontext.Value(f.R25Ohm), "b_k": jsontext.Value(f.BetaK), "cubic": jsontext.Value(f.Cubic),
+				"points": pointsJSON(f.Points), "worst_k": jsontext.Value(f.WorstK), "top_good_k": jsontext.Value(f.TopGoodK())}
 		}
 	}
 	for _, c := range s.Choices {
 		d := definitionJSON{Style: c.Style, Points: []pointJSON{}, Untold: c.Answer == sensor.Untold}
 		if c.Answer == sensor.Chosen {
-			d.Definition, d.Curve = orNull(c.Def.Name), orNull(c.Curve)
-			d.WorstK, d.TopK = plainValue(c.WorstK), plainValue(c.TopErrorK)
-			d.LeastTopK, d.MostTopK = plainValue(c.LeastTopK), plainValue(c.MostTopK)
+			d.Definition, d.Curve = jsontext.OrNull(c.Def.Name), jsontext.OrNull(c.Curve)
+			d.WorstK, d.TopK = jsontext.Value(c.WorstK), jsontext.Value(c.TopErrorK)
+			d.LeastTopK, d.MostTopK = jsontext.Value(c.LeastTopK), jsontext.Value(c.MostTopK)
 			if c.Def.Name == "" { // to be written out
 				d.Points = pointsJSON(c.Def.Points)
 			}
 			if c.Def.Form == parser.FormBeta {
-				d.R25Ohm, d.BetaK, d.Cubic = plainValue(c.Def.R25Ohm), plainValue(c.Def.BetaK), plainValue(c.Def.CubicC)
+				d.R25Ohm, d.BetaK, d.Cubic = jsontext.Value(c.Def.R25Ohm), jsontext.Value(c.Def.BetaK), jsontext.Value(c.Def.CubicC)
 			}
 		}
 		out.Styles = append(out.Styles, d)
 	}
-	return writeJSON(w, out)
+	return jsontext.Write(w, out)
 }
 
 func pointsJSON(points []parser.SensorPoint) []pointJSON {
 	list := make([]pointJSON, len(points))
 	for i, p := range points {
-		list[i] = pointJSON{plainValue(p.TempC), plainValue(p.Ohm)}
+		list[i] = pointJSON{jsontext.Value(p.TempC), jsontext.Value(p.Ohm)}
 	}
 	return list
 }

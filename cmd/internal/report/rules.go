@@ -7,6 +7,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/rules"
 )
 
@@ -41,7 +42,7 @@ func RuleList(w io.Writer, list []*rules.Rule, width int) error {
 			b.WriteString(strings.TrimRight(head, " ") + "\n")
 			head = ""
 		}
-		for _, line := range wrap(r.Summary, width-indent) {
+		for _, line := range plaintext.Wrap(r.Summary, width-indent) {
 			fmt.Fprintf(&b, "%*s%s\n", -indent, head, line)
 			head = ""
 		}
@@ -54,7 +55,7 @@ func RuleList(w io.Writer, list []*rules.Rule, width int) error {
 // limits and sources.
 func RulePage(w io.Writer, r *rules.Rule, width int) error {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s (up to %s)\n%s\n\n%s\n", r.ID, r.Level, strings.Join(wrap(r.Summary, width), "\n"), reflow(r.Doc, width))
+	fmt.Fprintf(&b, "%s (up to %s)\n%s\n\n%s\n", r.ID, r.Level, strings.Join(plaintext.Wrap(r.Summary, width), "\n"), reflow(r.Doc, width))
 	b.WriteString("\nOrder of danger:\n")
 	for i, rank := range rules.Ranks() {
 		if rank.Rule != r.ID {
@@ -70,7 +71,7 @@ func RulePage(w io.Writer, r *rules.Rule, width int) error {
 		case rules.Warning:
 			text += "; a warning or an error"
 		}
-		for j, line := range wrap(text, width-4) {
+		for j, line := range plaintext.Wrap(text, width-4) {
 			head := fmt.Sprintf("%3d ", i+1)
 			if j > 0 {
 				head = "    "
@@ -107,7 +108,7 @@ func reflow(text string, width int) string {
 			line += " " + strings.TrimLeft(next, " ")
 			i++
 		}
-		for _, part := range wrap(line, width-indent) {
+		for _, part := range plaintext.Wrap(line, width-indent) {
 			out = append(out, strings.Repeat(" ", indent)+part)
 		}
 	}

@@ -10,6 +10,8 @@ import (
 	"unicode/utf8"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/jsontext"
+	"preflash/cmd/internal/plaintext"
 	"preflash/rules"
 )
 
@@ -177,7 +179,7 @@ func SARIF(w io.Writer, r *fleet.Result, list []*rules.Rule) error {
 		gone.Physical.Artifact = artifact(sheet)
 		*note = append(*note, sarifNotification{[]sarifLocation{gone}, sarifText{"This sheet is gone since " + r.Since + ": its printer is no longer checked."}, "note"})
 	}
-	return writeJSON(w, sarifLog{
+	return jsontext.Write(w, sarifLog{
 		Schema:  "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
 		Version: "2.1.0",
 		Runs:    []sarifRun{run},
@@ -255,10 +257,10 @@ func fixedResult(f fleet.Fixed, index map[string]int) sarifResult {
 func sarifMessage(f *fleet.Finding) string {
 	text := f.Message
 	if more := detail(f); more != "" {
-		text = sentence(f.Message) + " " + sentence(more)
+		text = plaintext.Sentence(f.Message) + " " + plaintext.Sentence(more)
 	}
 	for _, one := range followsOf(f) {
-		text += " Follows from it: " + one.Rule + ": " + sentence(one.Message)
+		text += " Follows from it: " + one.Rule + ": " + plaintext.Sentence(one.Message)
 	}
 	return text
 }

@@ -8,6 +8,8 @@ import (
 	"strconv"
 	"strings"
 
+	"preflash/cmd/internal/jsontext"
+	"preflash/cmd/internal/plaintext"
 	"preflash/rules/sensor"
 	"preflash/rules/unit"
 )
@@ -28,7 +30,7 @@ func CurvesText(w io.Writer, list []sensor.Known) error {
 	}
 	b.WriteString("\nA - is a temperature at which the curve is not known.\n")
 	for i, s := range sources {
-		for n, line := range wrap(s, 77) {
+		for n, line := range plaintext.Wrap(s, 77) {
 			label := ""
 			if n == 0 {
 				label = fmt.Sprint(i + 1)
@@ -79,7 +81,7 @@ func CurvesJSON(w io.Writer, list []sensor.Known) error {
 		out.Curves = append(out.Curves, curveJSON{k.ID, k.Kind.String(), k.Form.String(), k.LowC, k.HighC,
 			k.Curve.Ohms(25), k.Source, k.FromMemory})
 	}
-	return writeJSON(w, out)
+	return jsontext.Write(w, out)
 }
 
 // Comparison is sensor Real, read by firmware that believes it to be Believed.
@@ -152,5 +154,5 @@ func ComparisonJSON(w io.Writer, c Comparison) error {
 	for _, r := range c.rows() {
 		out.Rows = append(out.Rows, rowJSON(r))
 	}
-	return writeJSON(w, out)
+	return jsontext.Write(w, out)
 }

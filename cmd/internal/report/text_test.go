@@ -3,7 +3,6 @@ package report
 import (
 	"io"
 	"regexp"
-	"slices"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -11,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
 	"preflash/rules"
 )
 
@@ -21,12 +21,12 @@ func text(t testing.TB, r *fleet.Result, o TextOptions) string {
 
 func TestTextGolden(t *testing.T) {
 	golden(t, "workshop.txt", text(t, workshop(), TextOptions{}))
-	golden(t, "workshop-narrow.txt", text(t, workshop(), TextOptions{Width: 50}))
+	golden(t, "workshop-narrow.txt", text(t, workshop(), TextOptions{Options: plaintext.Options{Width: 50}}))
 }
 
 func TestTextFitsItsWidth(t *testing.T) {
 	for _, width := range []int{70, 80, 120} {
-		for line := range strings.Lines(text(t, workshop(), TextOptions{Width: width})) {
+		for line := range strings.Lines(text(t, workshop(), TextOptions{Options: plaintext.Options{Width: width}})) {
 			if n := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); n > width {
 				t.Errorf("%d columns, not %d: %s", n, width, line)
 			}
@@ -35,7 +35,7 @@ func TestTextFitsItsWidth(t *testing.T) {
 }
 
 func TestTextColourAddsNothing(t *testing.T) {
-	coloured := text(t, workshop(), TextOptions{Color: true})
+	coloured := text(t, workshop(), TextOptions{Options: plaintext.Options{Color: true}})
 	escape := regexp.MustCompile("\x1b\\[[0-9;]*m")
 	if !escape.MatchString(coloured) {
 		t.Error("there is no colour")
@@ -152,26 +152,6 @@ func TestFit(t *testing.T) {
 	} {
 		if got := action(message); got != want {
 			t.Errorf("action of %q: %q, want %q", message, got, want)
-		}
-	}
-}
-
-func TestWrap(t *testing.T) {
-	tests := []struct {
-		text  string
-		width int
-		want  []string
-	}{
-		{"", 10, []string{""}},
-		{"one two three", 7, []string{"one two", "three"}},
-		{"at 200 °C it is 14.2 K, hotter", 11, []string{"at 200 °C", "it is", "14.2 K,", "hotter"}},
-		{"a averyveryverylongword b", 10, []string{"a", "averyveryverylongword", "b"}},
-		{"tab\there\nthere", 40, []string{"tab here there"}},
-		{"no unit: 5 K-factor", 10, []string{"no unit: 5", "K-factor"}},
-	}
-	for _, tt := range tests {
-		if got := wrap(tt.text, tt.width); !slices.Equal(got, tt.want) {
-			t.Errorf("wrap(%q, %d) = %q, want %q", tt.text, tt.width, got, tt.want)
 		}
 	}
 }

@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/jsontext"
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/patch"
 )
@@ -54,7 +56,7 @@ func ValuesText(w io.Writer, list []fleet.Values, width int) error {
 			for _, text := range details {
 				lines := []string{patch.Visible(text)}
 				if narrow {
-					lines = wrap(lines[0], width-len(more))
+					lines = plaintext.Wrap(lines[0], width-len(more))
 				}
 				for _, line := range lines {
 					b.WriteString(more + line + "\n")
@@ -132,7 +134,7 @@ func ValuesJSON(w io.Writer, list []fleet.Values) error {
 		}
 		out.Printers = append(out.Printers, p)
 	}
-	return writeJSON(w, out)
+	return jsontext.Write(w, out)
 }
 
 func placeOf(at parser.Span) (file string, line int) {
@@ -149,7 +151,7 @@ func jsonValue(s parser.Description) any {
 		if s.State == parser.Unknown {
 			return nil
 		}
-		return plainValue(s.Value)
+		return jsontext.Value(s.Value)
 	}
 	return s.Text()
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
 )
 
 const doNotHeat = "Do not heat before the errors are fixed."
@@ -17,13 +18,13 @@ func verdict(r *fleet.Result) string {
 	found := levels(s)
 	switch {
 	case found != "":
-		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r), plural(s.Printers, "printer")))
+		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r), plaintext.Plural(s.Printers, "printer")))
 	case checked > 0 && s.Known > 0:
-		say = append(say, fmt.Sprintf("nothing new on %s.", plural(checked, "printer")))
+		say = append(say, fmt.Sprintf("nothing new on %s.", plaintext.Plural(checked, "printer")))
 	case checked > 0 && len(bare(r)) < checked:
-		say = append(say, fmt.Sprintf("nothing to change on %s.", plural(checked, "printer")))
+		say = append(say, fmt.Sprintf("nothing to change on %s.", plaintext.Plural(checked, "printer")))
 	case checked > 0:
-		say = append(say, fmt.Sprintf("nothing found on %s.", plural(checked, "printer")))
+		say = append(say, fmt.Sprintf("nothing found on %s.", plaintext.Plural(checked, "printer")))
 	case r.Since != "" && s.Unreadable == 0 && len(r.Unchanged) > 0:
 		say = append(say, fmt.Sprintf("nothing changed since %s, so no printer was checked: %s.", r.Since, listed(r.Unchanged)))
 	case r.Since != "" && s.Unreadable == 0:
@@ -109,7 +110,7 @@ func levels(s fleet.Summary) string {
 		word string
 	}{{s.Errors, "error"}, {s.Warnings, "warning"}, {s.Notes, "note"}} {
 		if level.n > 0 {
-			parts = append(parts, plural(level.n, level.word))
+			parts = append(parts, plaintext.Plural(level.n, level.word))
 		}
 	}
 	if n := len(parts); n > 1 {
@@ -141,7 +142,7 @@ func nextStep(r *fleet.Result) string {
 	case hands == 0:
 		return "Next: preflash diff prints the changes to review."
 	}
-	return fmt.Sprintf("Next: preflash diff prints the changes for %s to review. For the rest (%d) it takes a person: wiring, parts, measuring or the sheet.", plural(changes, "finding"), hands)
+	return fmt.Sprintf("Next: preflash diff prints the changes for %s to review. For the rest (%d) it takes a person: wiring, parts, measuring or the sheet.", plaintext.Plural(changes, "finding"), hands)
 }
 
 func withFindings(r *fleet.Result) int {
@@ -155,11 +156,4 @@ func withFindings(r *fleet.Result) int {
 		}
 	}
 	return n
-}
-
-func plural(n int, word string) string {
-	if n == 1 {
-		return "1 " + word
-	}
-	return fmt.Sprintf("%d %ss", n, word)
 }

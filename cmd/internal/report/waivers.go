@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
 	"preflash/patch"
 )
 
@@ -53,7 +54,7 @@ func PrintWaivers(w io.Writer, r *fleet.Result, list []Waiver, reason, until str
 		if i > 0 {
 			b.WriteByte('\n')
 		}
-		for _, line := range wrap(patch.Visible("for "+one.sheet+": "+one.finding.Message), 76) {
+		for _, line := range plaintext.Wrap(patch.Visible("for "+one.sheet+": "+one.finding.Message), 76) {
 			b.WriteString("# " + line + "\n")
 		}
 		fmt.Fprintf(&b, "[[waiver]]\nrule = %q\n", one.rule)
@@ -65,7 +66,7 @@ func PrintWaivers(w io.Writer, r *fleet.Result, list []Waiver, reason, until str
 	for i := range r.Printers {
 		if p := &r.Printers[i]; p.Problem != nil {
 			for _, one := range p.Problem.Each() {
-				for _, line := range wrap(patch.Visible(p.Sheet+" cannot be read: "+one.String()), 76) {
+				for _, line := range plaintext.Wrap(patch.Visible(p.Sheet+" cannot be read: "+one.String()), 76) {
 					b.WriteString("# " + line + "\n")
 				}
 			}

@@ -1,4 +1,5 @@
-package report
+// Package plaintext lays out text for people: in lines, in columns and in colour.
+package plaintext
 
 import (
 	"strings"
@@ -6,15 +7,15 @@ import (
 	"unicode/utf8"
 )
 
-// wrap breaks text between words into lines of at most so many characters. A
+// Wrap breaks text between words into lines of at most so many characters. A
 // figure keeps its unit beside it, and a flag the word before: two dashes at the
 // start of a line could be a command to a service. A word that is too long stands
 // alone.
-func wrap(text string, width int) []string {
+func Wrap(text string, width int) []string {
 	var lines []string
 	var line strings.Builder
 	used := 0
-	for _, word := range units(strings.Fields(text)) {
+	for _, word := range JoinUnits(strings.Fields(text)) {
 		n := utf8.RuneCountInString(word)
 		if used > 0 && used+1+n > width {
 			lines = append(lines, line.String())
@@ -31,9 +32,9 @@ func wrap(text string, width int) []string {
 	return append(lines, line.String())
 }
 
-// units joins each figure with the unit that follows it, and each flag with the
+// JoinUnits joins each figure with the unit that follows it, and each flag with the
 // word before it.
-func units(words []string) []string {
+func JoinUnits(words []string) []string {
 	var joined []string
 	for _, word := range words {
 		last := len(joined) - 1
