@@ -92,7 +92,7 @@ func mayHeat(r *fleet.Result) (text string, stop bool) {
 		return "Do not heat what cannot be read.", true
 	case s.Printers == 0:
 		return "No printer was checked.", true
-	case len(bare(r)) > 0:
+	case len(r.Bare()) > 0:
 		return "Whether it may be heated is not known without a sheet.", true
 	}
 	return "No error was found. Heat as the cautions say.", false
@@ -137,7 +137,7 @@ func worstOf(views []*printerView) []*findingView {
 		if a.from == nil || b.from == nil {
 			return cmp.Compare(len(a.Rule), len(b.Rule)) // what cannot be read has no rule
 		}
-		return byDanger(a.from, b.from)
+		return fleet.ByDanger(a.from, b.from)
 	})
 	return list[:min(len(list), most)]
 }

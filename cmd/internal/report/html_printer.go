@@ -36,8 +36,8 @@ type printerView struct {
 }
 
 // Counts are the figures of the overview.
-func (v *printerView) Counts() []string {
-	return []string{dash(v.Levels[rules.Error]), dash(v.Levels[rules.Warning]), dash(v.Levels[rules.Note]), dash(v.Changed)}
+func (v *printerView) Counts() []int {
+	return []int{v.Levels[rules.Error], v.Levels[rules.Warning], v.Levels[rules.Note], v.Changed}
 }
 
 // printerViews are the printers, worst first.
@@ -66,12 +66,12 @@ func printerViews(s *fleet.Survey) []*printerView {
 	}
 	lines := diffViews(s, views)
 	var sorted []*printerView
-	for _, row := range rank(s.Result) {
-		i := row.index
-		v, p := views[i], &s.Printers[i]
-		v.Levels = row.levels
-		v.Heating, v.Stop = heating(&row)
-		v.group(p.Findings, newProofs(v.ID, s.Before[i], s.After[i]), func(at fleet.Region) *lineView {
+	for _, p := range s.WorstFirst() {
+		i := p.Index
+		v := views[i]
+		v.Levels = p.Levels
+		v.Heating, v.Stop = heating(&p)
+		v.group(p.Printer, newProofs(v.ID, s.Before[i], s.After[i]), func(at fleet.Region) *lineView {
 			return lines.at(s.Before[i], at)
 		})
 		sorted = append(sorted, v)
@@ -80,13 +80,13 @@ func printerViews(s *fleet.Survey) []*printerView {
 }
 
 // heating says of one printer whether it may be heated.
-func heating(row *ranked) (text string, stop bool) {
+func heating(p *fleet.Standing) (text string, stop bool) {
 	switch {
-	case row.printer.Problem != nil:
+	case p.Problem != nil:
 		return "? do not heat: cannot be read", true
-	case row.levels[rules.Error] > 0:
+	case p.Levels[rules.Error] > 0:
 		return markOf[rules.Error] + " do not heat", true
-	case row.printer.Begin != "":
+	case p.Begin != "":
 		return "? not known: no sheet", true
 	}
 	return "no error", false
@@ -136,16 +136,16 @@ var markOf = map[rules.Level]string{rules.Error: "✕", rules.Warning: "▲", ru
 
 // group puts the findings of a printer on the page, ties each to its lines in
 // the diff, and draws the figures that prove them.
-func (v *printerView) group(findings []fleet.Finding, proofs *proofs, line func(fleet.Region) *lineView) {
-	for i, f := range worstFirst(findings) {
+func (v *printerView) group(p *fleet.Printer, proofs *proofs, line func(fleet.Region) *lineView) {
+	for i, f := range p.WorstFirst() {
 		level := f.Level.String()
 		view := findingView{
 			ID: fmt.Sprintf("%s-f%d", v.ID, i+1), Printer: v, Class: level, Mark: markOf[f.Level], Level: level,
-			Message: shown(plaintext.Sentence(f.Message)), Detail: shown(plaintext.Sentence(detail(f))),
-			Change: shown(f.Change), Place: shown(placeText(f.Region.File, f.Region.Line)), Rule: f.Rule, from: f,
+			Message: shown(plaintext.Sentence(f.Message)), Detail: shown(plaintext.Sentence(f.Rest())),
+			Change: shown(f.Change), Place: shown(f.Region.Place()), Rule: f.Rule, from: f,
 		}
-		for _, one := range followsOf(f) {
-			view.Follows = append(view.Follows, shown(one.Rule+": "+plaintext.Sentence(one.Message)))
+		for _, one := range f.Follows {
+			view.Follows = append(view.Follows, shown(one.Rule+": "+plaintext.Sentence(one.Text())))
 		}
 		switch {
 		case f.Waived != "":
@@ -157,7 +157,7 @@ func (v *printerView) group(findings []fleet.Finding, proofs *proofs, line func(
 			view.tie(line, back, v.One)
 			view.Plot, view.Figure = proofs.of(f, back)
 		}
-		if title := dangerTitle(f); len(v.Groups) == 0 || v.Groups[len(v.Groups)-1].Title != title {
+		if title := f.Heading(); len(v.Groups) == 0 || v.Groups[len(v.Groups)-1].Title != title {
 			v.Groups = append(v.Groups, findingGroup{Title: title})
 		}
 		g := &v.Groups[len(v.Groups)-1]

@@ -2,7 +2,6 @@ package report
 
 import (
 	"io"
-	"strings"
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/jsontext"
@@ -112,17 +111,12 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		for j, f := range p.Findings {
 			row.Findings[j] = findingJSON{
 				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
-				Message: f.Message, Detail: detail(&f), Change: jsontext.OrNull(f.Change), Waived: jsontext.OrNull(f.Waived), Known: jsontext.OrNull(f.Known), Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(), Follows: followsOf(&f),
+				Message: f.Message, Detail: f.Rest(), Change: jsontext.OrNull(f.Change), Waived: jsontext.OrNull(f.Waived), Known: jsontext.OrNull(f.Known), Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(), Follows: followsOf(&f),
 			}
 		}
 		out.Printers[i] = row
 	}
 	return jsontext.Write(w, out)
-}
-
-// detail is what a finding says beside its message.
-func detail(f *fleet.Finding) string {
-	return strings.TrimPrefix(strings.TrimPrefix(f.Text(), f.Message), "; ")
 }
 
 func followsOf(f *fleet.Finding) []followJSON {

@@ -99,7 +99,7 @@ func itemsOf(r *fleet.Result) []item {
 			for _, one := range p.Problem.Each() {
 				head := fmt.Sprintf("- **error** %s, ", markdown.Escape(p.Name))
 				items = append(items, item{title: "Cannot be read", level: rules.Error, count: 1,
-					full:  head + markdown.Code(placeText(one.File, one.Line)) + ": " + markdown.Escape(one.Message) + "\n",
+					full:  head + markdown.Code(fleet.Region{File: one.File, Line: one.Line}.Place()) + ": " + markdown.Escape(one.Message) + "\n",
 					brief: head + markdown.Escape(parser.Clip(action(one.Message), maxAction)) + "\n"})
 			}
 		}
@@ -109,7 +109,7 @@ func itemsOf(r *fleet.Result) []item {
 		items = append(items, item{title: "No longer checked", level: rules.Error, count: 1, full: text, brief: text})
 	}
 	for _, f := range everyPrinters(r) {
-		items = append(items, item{title: dangerTitle(f.Finding), level: f.Level, count: f.Count(), full: markdownFinding(f), brief: markdownBrief(f)})
+		items = append(items, item{title: f.Heading(), level: f.Level, count: f.Count(), full: markdownFinding(f), brief: markdownBrief(f)})
 	}
 	return items
 }
@@ -129,19 +129,8 @@ func everyPrinters(r *fleet.Result) []ofPrinter {
 			list = append(list, ofPrinter{&p.Findings[j], p})
 		}
 	}
-	slices.SortStableFunc(list, func(a, b ofPrinter) int { return byDanger(a.Finding, b.Finding) })
+	slices.SortStableFunc(list, func(a, b ofPrinter) int { return fleet.ByDanger(a.Finding, b.Finding) })
 	return list
-}
-
-// dangerTitle is the heading that a finding stands under.
-func dangerTitle(f *fleet.Finding) string {
-	switch {
-	case f.Waived != "":
-		return "Waived, not counted"
-	case f.Known != "":
-		return "Known, not counted"
-	}
-	return f.Danger.Text()
 }
 
 // markdownHead is how the line of a finding begins.
@@ -164,7 +153,7 @@ func markdownBrief(f ofPrinter) string {
 func markdownFinding(f ofPrinter) string {
 	b := new(strings.Builder)
 	b.WriteString(markdownHead(f))
-	if place := placeText(f.Region.File, f.Region.Line); place != "" {
+	if place := f.Region.Place(); place != "" {
 		fmt.Fprintf(b, " at %s", markdown.Code(place))
 	}
 	fmt.Fprintf(b, ": %s", markdown.Escape(f.Message))

@@ -256,11 +256,11 @@ func fixedResult(f fleet.Fixed, index map[string]int) sarifResult {
 // sarifMessage is a finding's message as its first sentence, and the rest.
 func sarifMessage(f *fleet.Finding) string {
 	text := f.Message
-	if more := detail(f); more != "" {
+	if more := f.Rest(); more != "" {
 		text = plaintext.Sentence(f.Message) + " " + plaintext.Sentence(more)
 	}
-	for _, one := range followsOf(f) {
-		text += " Follows from it: " + one.Rule + ": " + plaintext.Sentence(one.Message)
+	for _, one := range f.Follows {
+		text += " Follows from it: " + one.Rule + ": " + plaintext.Sentence(one.Text())
 	}
 	return text
 }

@@ -3,7 +3,6 @@
 package report
 
 import (
-	"cmp"
 	"fmt"
 	"io"
 	"slices"
@@ -33,8 +32,8 @@ func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 	if many {
 		p.overview(r)
 	}
-	for i, row := range rank(r) {
-		printer := row.printer
+	for i, standing := range r.WorstFirst() {
+		printer := standing.Printer
 		if many && printer.Problem == nil && len(p.shown(printer, many)) == 0 {
 			continue // its line says it
 		}
@@ -117,7 +116,7 @@ func (p *textPrinter) cut(list []*fleet.Finding, level closeness) []*fleet.Findi
 // shown are the findings of a printer that are printed: those that count, and
 // of several printers only the errors. What is waived or known is counted below.
 func (p *textPrinter) shown(printer *fleet.Printer, many bool) []*fleet.Finding {
-	list := worstFirst(printer.Findings)
+	list := printer.WorstFirst()
 	if p.all {
 		return list
 	}
@@ -156,18 +155,39 @@ func (p *textPrinter) hint(r *fleet.Result, many bool) string {
 // overview prints a line a printer, worst first: its errors, warnings and notes,
 // its name and what to do about its worst finding.
 func (p *textPrinter) overview(r *fleet.Result) {
-	rows := rank(r)
+	rows := r.WorstFirst()
 	p.WriteString("err. warn. notes  printer and what to do first\n")
 	wide := 0
 	for _, row := range rows {
-		wide = max(wide, utf8.RuneCountInString(patch.Visible(row.name)))
+		wide = max(wide, utf8.RuneCountInString(patch.Visible(row.Name)))
 	}
 	wide = min(wide, 24)
 	for _, row := range rows {
-		head := fmt.Sprintf("%4s %5s %5s  %-*s  ", dash(row.levels[rules.Error]), dash(row.levels[rules.Warning]),
-			dash(row.levels[rules.Note]), wide, clip(patch.Visible(row.name), wide))
-		p.WriteString(head + fit(row.says, max(20, p.Width-utf8.RuneCountInString(head))) + "\n")
+		head := fmt.Sprintf("%4s %5s %5s  %-*s  ", dash(row.Levels[rules.Error]), dash(row.Levels[rules.Warning]),
+			dash(row.Levels[rules.Note]), wide, clip(patch.Visible(row.Name), wide))
+		p.WriteString(head + fit(firstOf(&row), max(20, p.Width-utf8.RuneCountInString(head))) + "\n")
 	}
+}
+
+// firstOf says what to do first about a printer.
+func firstOf(s *fleet.Standing) string {
+	switch {
+	case s.Problem != nil:
+		return "cannot be read"
+	case s.Worst != nil:
+		return patch.Visible(s.Worst.Message)
+	case len(s.Findings) > 0:
+		return "nothing that counts"
+	}
+	return "nothing found"
+}
+
+// dash keeps a table of mostly zeros legible.
+func dash(n int) string {
+	if n == 0 {
+		return "-"
+	}
+	return fmt.Sprint(n)
 }
 
 // clip cuts a name at so many characters.
@@ -238,7 +258,7 @@ func alike(findings []*fleet.Finding) [][]*fleet.Finding {
 	index := make(map[saying]int)
 	var groups [][]*fleet.Finding
 	for _, f := range findings {
-		key := saying{f.Message, placeText(f.Region.File, f.Region.Line), f.Waived + f.Known}
+		key := saying{f.Message, f.Region.Place(), f.Waived + f.Known}
 		if i, said := index[key]; said {
 			groups[i] = append(groups[i], f)
 			continue
@@ -271,8 +291,8 @@ func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 		p.line("Also", f.Aside)
 	}
 	if n := len(f.Follows); n > 0 && p.explain {
-		for _, one := range followsOf(f) {
-			p.line("Follows", one.Rule+": "+one.Message)
+		for _, one := range f.Follows {
+			p.line("Follows", one.Rule+": "+one.Text())
 		}
 	} else if n > 0 {
 		p.line("Follows", rulesOf(f))
@@ -283,7 +303,7 @@ func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 	if f.Known != "" {
 		p.line("Known", fmt.Sprintf("%s, since %s", f.Level, f.Known))
 	}
-	place := placeText(f.Region.File, f.Region.Line)
+	place := f.Region.Place()
 	if place == "" {
 		place = sheet
 	}
@@ -326,35 +346,4 @@ func levelColour(l rules.Level) string {
 		return plaintext.Yellow
 	}
 	return plaintext.Strong
-}
-
-// worstFirst gives findings in the order of danger, the waived ones last.
-func worstFirst(findings []fleet.Finding) []*fleet.Finding {
-	sorted := make([]*fleet.Finding, len(findings))
-	for i := range findings {
-		sorted[i] = &findings[i]
-	}
-	slices.SortStableFunc(sorted, byDanger)
-	return sorted
-}
-
-// byDanger puts what does not count behind what does.
-func byDanger(a, b *fleet.Finding) int {
-	passed := func(f *fleet.Finding) int {
-		switch {
-		case f.Waived != "":
-			return 2
-		case f.Known != "":
-			return 1
-		}
-		return 0
-	}
-	return cmp.Or(cmp.Compare(passed(a), passed(b)), cmp.Compare(a.Rank, b.Rank), cmp.Compare(b.Level, a.Level))
-}
-
-func placeText(file string, line int) string {
-	if file == "" || line == 0 {
-		return file
-	}
-	return fmt.Sprintf("%s:%d", file, line)
 }

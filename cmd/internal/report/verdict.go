@@ -6,6 +6,7 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/plaintext"
+	"preflash/rules"
 )
 
 const doNotHeat = "Do not heat before the errors are fixed."
@@ -21,7 +22,7 @@ func verdict(r *fleet.Result) string {
 		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r), plaintext.Plural(s.Printers, "printer")))
 	case checked > 0 && s.Known > 0:
 		say = append(say, fmt.Sprintf("nothing new on %s.", plaintext.Plural(checked, "printer")))
-	case checked > 0 && len(bare(r)) < checked:
+	case checked > 0 && len(r.Bare()) < checked:
 		say = append(say, fmt.Sprintf("nothing to change on %s.", plaintext.Plural(checked, "printer")))
 	case checked > 0:
 		say = append(say, fmt.Sprintf("nothing found on %s.", plaintext.Plural(checked, "printer")))
@@ -53,10 +54,10 @@ func verdict(r *fleet.Result) string {
 	if s.Errors > 0 {
 		say = append(say, doNotHeat)
 	}
-	if list := bare(r); len(list) > 0 {
+	if list := r.Bare(); len(list) > 0 {
 		say = append(say, withoutSheet(list))
 	}
-	if found != "" && len(bare(r)) < checked {
+	if found != "" && len(r.Bare()) < checked {
 		say = append(say, nextStep(r))
 	}
 	return strings.Join(say, " ")
@@ -156,4 +157,31 @@ func withFindings(r *fleet.Result) int {
 		}
 	}
 	return n
+}
+
+// maxBegin is how many of the commands that begin a sheet are shown.
+const maxBegin = 3
+
+// withoutSheet says what a sheet would add, and how to begin one.
+func withoutSheet(list []*fleet.Printer) string {
+	more := 0
+	for _, rule := range rules.All() {
+		if rule.NeedsSheet {
+			more++
+		}
+	}
+	var begin []string
+	for _, p := range list[:min(len(list), maxBegin)] {
+		begin = append(begin, p.Begin)
+	}
+	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, temperatures, heater, supply, gains, runaway protection, fan and nozzle height, and preflash diff prints the changes. Begin one: %s",
+		more, strings.Join(begin, "; or "))
+	if n := len(list) - len(begin); n > 0 {
+		text += fmt.Sprintf(" (%d more have none either)", n)
+	}
+	text += "."
+	if passed := list[0].Passed; len(passed) > 0 {
+		text += " Passed over in its folder: " + strings.Join(passed, "; ") + "."
+	}
+	return text
 }
