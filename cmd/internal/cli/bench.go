@@ -6,7 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/cmd/internal/report"
+	"preflash/cmd/internal/measure"
 )
 
 func newBench() *cobra.Command {
@@ -34,16 +34,16 @@ are those of the files as they stand: apply the diff first.`,
 			f := fleet.Load(pathsOr(args), o, nil)
 			defer f.Close()
 			result, inputs := f.Check(), f.Inputs()
-			list := report.Benches(result, inputs)
+			list := measure.Benches(result, inputs)
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
 				if format.value == "markdown" {
-					return report.BenchMarkdown(w, list)
+					return measure.BenchMarkdown(w, list)
 				}
 				opts, err := textOptions(w, "auto")
 				if err != nil {
 					return err
 				}
-				return report.BenchText(w, list, opts)
+				return measure.BenchText(w, list, opts)
 			})
 			switch {
 			case err != nil:

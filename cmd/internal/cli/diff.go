@@ -9,6 +9,7 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/report"
+	"preflash/cmd/internal/worklist"
 	"preflash/patch"
 )
 
@@ -79,7 +80,7 @@ something could not be read or the diff failed when it was tried.`,
 			case err != nil:
 				return err
 			case len(d.Plan.Files) > 0:
-				fmt.Fprintln(cmd.ErrOrStderr(), strings.TrimSpace(report.Cautions))
+				fmt.Fprintln(cmd.ErrOrStderr(), strings.TrimSpace(worklist.Cautions))
 			}
 			switch {
 			case len(d.Problems) > 0, len(d.Refusals) > 0, len(d.Plan.Files) == 0 && len(d.Plan.Left) > 0:

@@ -8,6 +8,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/measure"
 	"preflash/cmd/internal/report"
 )
 
@@ -38,8 +39,7 @@ when it was tried in memory; then the page is written all the same.`,
 			}
 			page := report.PageOptions{Day: o.Today.Format(time.DateOnly)}
 			if trials != "" {
-				f := flowFlags{filamentMM: usualFilamentMM, density: usualDensity, lossPercent: usualLossPercent}
-				t, err := f.judge(trials)
+				t, err := measure.JudgeFlow(trials, measure.UsualFlow)
 				if err != nil {
 					return err
 				}

@@ -5,7 +5,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"preflash/cmd/internal/report"
+	"preflash/cmd/internal/measure"
 	"preflash/rules/sensor"
 )
 
@@ -29,7 +29,7 @@ func newSensorCurves() *cobra.Command {
 			if err := format.check(); err != nil {
 				return err
 			}
-			return writeFormat(cmd, &output, &format, nil, sensor.All(), report.CurvesJSON, report.CurvesText)
+			return writeFormat(cmd, &output, &format, nil, sensor.All(), measure.CurvesJSON, measure.CurvesText)
 		},
 	}
 	format.add(cmd, "text", "json")
@@ -40,7 +40,7 @@ func newSensorCurves() *cobra.Command {
 func newSensorCompare() *cobra.Command {
 	var format formatFlag
 	var output outputFlag
-	c := report.Comparison{}
+	c := measure.Comparison{}
 	cmd := &cobra.Command{
 		Use:   "compare A B",
 		Short: "The error of reading sensor A as definition B",
@@ -77,7 +77,7 @@ beta:100000:3950.`,
 			if !(c.StepC > 0) || !(c.FromC < c.ToC) {
 				return fmt.Errorf("--from must be below --to, and --step above 0")
 			}
-			return writeFormat(cmd, &output, &format, nil, c, report.ComparisonJSON, report.ComparisonText)
+			return writeFormat(cmd, &output, &format, nil, c, measure.ComparisonJSON, measure.ComparisonText)
 		},
 	}
 	f := cmd.Flags()

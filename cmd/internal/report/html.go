@@ -14,7 +14,9 @@ import (
 	"sync"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/measure"
 	"preflash/cmd/internal/plaintext"
+	"preflash/cmd/internal/worklist"
 	"preflash/patch"
 	"preflash/rules"
 )
@@ -48,8 +50,8 @@ type page struct {
 
 // PageOptions are what a page holds besides the survey.
 type PageOptions struct {
-	Day    string      // on which it is made
-	Trials *FlowTrials // nil for none
+	Day    string              // on which it is made
+	Trials *measure.FlowTrials // nil for none
 }
 
 // HTML prints a survey as one page that needs nothing else: no script, no
@@ -159,7 +161,7 @@ func titleOf(s *fleet.Survey) string {
 
 // cautionList takes the cautions apart: what they are for, and each of them.
 func cautionList() (string, []string) {
-	lines := strings.Split(strings.TrimSpace(Cautions), "\n")
+	lines := strings.Split(strings.TrimSpace(worklist.Cautions), "\n")
 	for i := range lines {
 		lines[i] = strings.TrimPrefix(lines[i], "- ")
 	}

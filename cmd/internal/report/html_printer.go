@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/measure"
 	"preflash/cmd/internal/plaintext"
 	"preflash/cmd/internal/worklist"
 	"preflash/parser/sheet"
@@ -43,7 +44,7 @@ func (v *printerView) Counts() []int {
 // printerViews are the printers, worst first.
 func printerViews(s *fleet.Survey) []*printerView {
 	views := make([]*printerView, len(s.Printers))
-	benches := Benches(s.Result, s.Before)
+	benches := measure.Benches(s.Result, s.Before)
 	for i := range s.Printers {
 		p := &s.Printers[i]
 		v := &printerView{

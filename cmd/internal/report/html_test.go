@@ -11,6 +11,7 @@ import (
 	"time"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/measure"
 	"preflash/patch"
 	"preflash/rules"
 	"preflash/rules/melt"
@@ -95,7 +96,7 @@ func pages(t *testing.T) map[string]string {
 
 // inventedTrials are those of six filaments, more than there are line styles,
 // one of them with a name that means harm.
-func inventedTrials(t *testing.T) *FlowTrials {
+func inventedTrials(t *testing.T) *measure.FlowTrials {
 	var trials []melt.Trial
 	for i, filament := range []string{"a", "b", "c", "d", "e", "\x1b[2J<script>\u202e"} {
 		for _, flow := range []float64{3, 6, 9, 12} {
@@ -108,7 +109,7 @@ func inventedTrials(t *testing.T) *FlowTrials {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return &FlowTrials{File: "flow.csv", FilamentMM: 1.75, Loss: 0.05, Extruders: extruders}
+	return &measure.FlowTrials{File: "flow.csv", FilamentMM: 1.75, Loss: 0.05, Extruders: extruders}
 }
 
 // A page loads nothing, runs nothing, and can be read by those who do not see

@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
+	"preflash/cmd/internal/measure"
 	"preflash/cmd/internal/plot"
 	"preflash/rules/melt"
 	"preflash/rules/unit"
@@ -24,7 +24,7 @@ type extruderView struct {
 
 // trialsOf draws weighed extrusions, and marks the flow of the sheet where
 // there is one.
-func trialsOf(t *FlowTrials, sheetMM3S float64) *trialsView {
+func trialsOf(t *measure.FlowTrials, sheetMM3S float64) *trialsView {
 	if t == nil {
 		return nil
 	}
@@ -48,7 +48,7 @@ func trialsOf(t *FlowTrials, sheetMM3S float64) *trialsView {
 
 // trialsFigure shows what is lost at each flow, for as many series as there
 // are line styles.
-func trialsFigure(t *FlowTrials, e *melt.Extruder, series []melt.Series, from int, id string, sheetMM3S float64) *figure {
+func trialsFigure(t *measure.FlowTrials, e *melt.Extruder, series []melt.Series, from int, id string, sheetMM3S float64) *figure {
 	p := &plot.Plot{
 		ID:    id,
 		Desc:  "Share of the plastic that is lost over the flow, against the lowest flow, for each filament and temperature.",
@@ -67,23 +67,23 @@ func trialsFigure(t *FlowTrials, e *melt.Extruder, series []melt.Series, from in
 		if s.UsableMM3S < series[least].UsableMM3S {
 			least = i
 		}
-		line := plot.Line{Name: seriesName(s), Style: i, Dots: true}
+		line := plot.Line{Name: measure.SeriesName(s), Style: i, Dots: true}
 		for _, st := range s.Steps {
 			line.Points = append(line.Points, plot.Point{X: st.FlowMM3S, Y: 100 * st.Loss})
 		}
 		p.Lines = append(p.Lines, line)
-		for _, note := range t.notes(s) {
-			notes = append(notes, seriesName(s)+": "+note)
+		for _, note := range t.Notes(s) {
+			notes = append(notes, measure.SeriesName(s)+": "+note)
 		}
 	}
 	if from == 0 {
-		notes = append(notes, comparisons(e)...)
+		notes = append(notes, measure.Comparisons(e)...)
 	}
 	f := figureOf(p, trialsTitle(t, &series[least]), notes...)
 	f.table("flow, mm³/s", "filament, mm/s", "mass, g/m", "loss, %", "short of what was commanded, %")
 	for i := range series {
 		if len(series) > 1 {
-			f.Rows = append(f.Rows, []string{shown(seriesName(&series[i]))})
+			f.Rows = append(f.Rows, []string{shown(measure.SeriesName(&series[i]))})
 		}
 		for _, st := range series[i].Steps {
 			f.Rows = append(f.Rows, []string{
@@ -95,14 +95,7 @@ func trialsFigure(t *FlowTrials, e *melt.Extruder, series []melt.Series, from in
 	return f
 }
 
-// seriesName tells the series of one extruder apart.
-func seriesName(s *melt.Series) string {
-	setup := s.Setup
-	setup.Extruder = ""
-	return strings.TrimPrefix(setupText(setup), "filament ")
-}
-
-func trialsTitle(t *FlowTrials, s *melt.Series) string {
+func trialsTitle(t *measure.FlowTrials, s *melt.Series) string {
 	if s.Missing {
 		return "The trials tell no usable flow: too much is missing at the lowest"
 	}

@@ -1,4 +1,4 @@
-package report
+package measure
 
 import (
 	"fmt"
@@ -11,10 +11,10 @@ import (
 	"preflash/rules/unit"
 )
 
-// DutyFull is what the log writes for full power: of what it may be the only
+// dutyFull is what the log writes for full power: of what it may be the only
 // one by which the block is one that a hotend may have. False where that does
 // not tell.
-func (h *HeatFit) DutyFull() (float64, bool) {
+func (h *HeatFit) dutyFull() (float64, bool) {
 	if len(h.Log.DutyMay) == 1 {
 		return h.Log.DutyFull, true
 	}
@@ -30,8 +30,8 @@ func (h *HeatFit) DutyFull() (float64, bool) {
 	return physical[0], true
 }
 
-// DutyDoubt says why DutyFull cannot tell, and how to.
-func (h *HeatFit) DutyDoubt() string {
+// dutyDoubt says why dutyFull cannot tell, and how to.
+func (h *HeatFit) dutyDoubt() string {
 	f := h.Fit
 	var ways []string
 	for _, full := range h.Log.DutyMay {
@@ -57,10 +57,10 @@ func threeDigits(x float64) string {
 	return unit.Figure(x, int(min(max(2-math.Floor(math.Log10(x)), 0), 9)))
 }
 
-// FanFull is what the log writes for the full fan, where duty is of dutyFull:
+// fanFull is what the log writes for the full fan, where duty is of dutyFull:
 // whoever writes one in per cent writes the other so. False where that does not
 // tell.
-func (h *HeatFit) FanFull(dutyFull float64) (float64, bool) {
+func (h *HeatFit) fanFull(dutyFull float64) (float64, bool) {
 	const perCent = 100.0
 	may := h.Log.FanMay
 	switch {
@@ -76,8 +76,8 @@ func (h *HeatFit) FanFull(dutyFull float64) (float64, bool) {
 	return 0, false
 }
 
-// FanDoubt says why FanFull cannot tell, and how to.
-func (h *HeatFit) FanDoubt() string {
+// fanDoubt says why fanFull cannot tell, and how to.
+func (h *HeatFit) fanDoubt() string {
 	return fmt.Sprintf("has fan up to %s, which may be per cent or counts of 255: say which with --fan-full 100 or --fan-full 255",
 		unit.Figure(h.mostFan()*h.Log.FanFull, 1))
 }
@@ -85,31 +85,31 @@ func (h *HeatFit) FanDoubt() string {
 // warmC is a first row that is no room.
 const warmC = 50
 
-// WarmRoom reports whether the log goes only with a room as warm as its first
+// warmRoom reports whether the log goes only with a room as warm as its first
 // row, which is no room.
-func (h *HeatFit) WarmRoom() bool {
+func (h *HeatFit) warmRoom() bool {
 	const nearK = 8
 	first, room := h.Log.Rows[0].TempC, h.Fit.Ambient.Value
 	return first >= warmC && math.Abs(room-first) < nearK && otherRoom(h.Fit)
 }
 
-// MayBeF reports whether a log from warm is as hot as a printing temperature is in
+// mayBeF reports whether a log from warm is as hot as a printing temperature is in
 // Fahrenheit, so that it tells by the fit alone what it is in.
-func (h *HeatFit) MayBeF() bool {
+func (h *HeatFit) mayBeF() bool {
 	const hotF = 300
 	return h.Log.Rows[0].TempC >= warmC && slices.ContainsFunc(h.Log.Rows, func(r record.HeatRow) bool { return r.TempC >= hotF })
 }
 
-// IsF reports whether a log that may be in Fahrenheit goes better with the fit of
+// isF reports whether a log that may be in Fahrenheit goes better with the fit of
 // what it would be in °C: much less is left of it, or as much and the room is one.
-func (h *HeatFit) IsF(converted *heat.Fit) bool {
+func (h *HeatFit) isF(converted *heat.Fit) bool {
 	const much, asMuch = 0.7, 1.05
 	left := 1.8 * converted.RMSK / h.Fit.RMSK
 	return left < much || left < asMuch && otherRoom(h.Fit) && !otherRoom(converted)
 }
 
-// FanWarms reports whether by the log the part fan keeps the block warm.
-func (h *HeatFit) FanWarms() bool {
+// fanWarms reports whether by the log the part fan keeps the block warm.
+func (h *HeatFit) fanWarms() bool {
 	loss, fan := &h.Fit.Loss, &h.Fit.LossFan
 	return h.Fit.Fitted&heat.Loss != 0 && h.Fit.Fitted&heat.LossFan != 0 && loss.Told() && fan.Told() &&
 		fan.Value+fan.PlusMinus() < loss.Value-loss.PlusMinus()

@@ -1,4 +1,4 @@
-package report
+package measure
 
 import (
 	"fmt"
@@ -14,18 +14,6 @@ import (
 	"preflash/rules/melt"
 	"preflash/rules/unit"
 )
-
-// FlowTrials is what weighed extrusions tell.
-type FlowTrials struct {
-	File       string
-	FilamentMM float64
-	Loss       float64 // a share of 1
-	// DensityGCM3 is what was taken where the file does not say; 0 where it
-	// always does. DensityGiven: a person gave it.
-	DensityGCM3  float64
-	DensityGiven bool
-	Extruders    []melt.Extruder
-}
 
 // gained is how much more than was commanded may come out before the figures
 // are doubted, as a share: common practice, no source.
@@ -63,7 +51,7 @@ func (t *FlowTrials) series(b *strings.Builder, s *melt.Series) {
 	if s.Told() {
 		paragraph(b, "  ", t.usableText(s))
 	}
-	for _, note := range t.notes(s) {
+	for _, note := range t.Notes(s) {
 		paragraph(b, "  ", note)
 	}
 }
@@ -91,8 +79,8 @@ func percents(share float64) string {
 	return text
 }
 
-// notes says what else a series tells.
-func (t *FlowTrials) notes(s *melt.Series) []string {
+// Notes says what else a series tells.
+func (t *FlowTrials) Notes(s *melt.Series) []string {
 	var list []string
 	short := s.Shortfall()
 	ref := &s.Steps[s.Reference]
@@ -152,7 +140,7 @@ func (t *FlowTrials) densityOf(s *melt.Series) float64 {
 // summary prints what goes into the sheet of an extruder.
 func (t *FlowTrials) summary(b *strings.Builder, e *melt.Extruder) {
 	b.WriteByte('\n')
-	for _, text := range comparisons(e) {
+	for _, text := range Comparisons(e) {
 		paragraph(b, "", text)
 	}
 	if e.MaxFlowMM3S == 0 {
@@ -167,9 +155,9 @@ func (t *FlowTrials) summary(b *strings.Builder, e *melt.Extruder) {
 	fmt.Fprintf(b, "max_flow_mm3_s = %s   # [new.nozzle]; %s\n", unit.Figure(sheetFlow(e), 1), patch.Visible(why))
 }
 
-// comparisons says what the series of an extruder tell together: what limits,
+// Comparisons says what the series of an extruder tell together: what limits,
 // and which filaments want limits of their own.
-func comparisons(e *melt.Extruder) []string {
+func Comparisons(e *melt.Extruder) []string {
 	var list []string
 	causes := map[melt.Cause]bool{}
 	for _, h := range e.Heated {
@@ -238,6 +226,13 @@ func setupText(s melt.Setup) string {
 	return strings.Join(parts, ", ")
 }
 
+// SeriesName tells the series of one extruder apart.
+func SeriesName(s *melt.Series) string {
+	setup := s.Setup
+	setup.Extruder = ""
+	return strings.TrimPrefix(setupText(setup), "filament ")
+}
+
 func named(filament string) string {
 	if filament == "" {
 		return "the filament without a name"
@@ -298,14 +293,14 @@ func FlowJSON(w io.Writer, t FlowTrials) error {
 	}
 	for i := range t.Extruders {
 		e := &t.Extruders[i]
-		x := extruderJSON{Extruder: e.Name, Limiting: e.Limiting, Notes: append([]string{}, comparisons(e)...)}
+		x := extruderJSON{Extruder: e.Name, Limiting: e.Limiting, Notes: append([]string{}, Comparisons(e)...)}
 		if e.MaxFlowMM3S > 0 {
 			x.MaxFlowMM3S = jsontext.Value(sheetFlow(e))
 		}
 		for j := range e.Series {
 			s := &e.Series[j]
 			row := seriesJSON{Filament: s.Filament, AtLeast: s.Open, Early: s.Early, Scatter: jsontext.Value(s.Scatter),
-				Notes: append([]string{}, t.notes(s)...)}
+				Notes: append([]string{}, t.Notes(s)...)}
 			if s.Told() {
 				row.UsableMM3S, row.LeastMM3S, row.MostMM3S = jsontext.Value(s.UsableMM3S), jsontext.Value(s.LeastMM3S), jsontext.Value(s.MostMM3S)
 			}

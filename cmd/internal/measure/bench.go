@@ -1,4 +1,4 @@
-package report
+package measure
 
 import (
 	"bufio"
@@ -118,7 +118,7 @@ func (p *benchPrinter) bench(b Bench) {
 	if b.List == nil {
 		return
 	}
-	p.WriteString(Cautions)
+	p.WriteString(worklist.Cautions)
 	if b.List.First != "" {
 		p.WriteByte('\n')
 		p.Hang("", 0, b.List.First)
@@ -221,7 +221,7 @@ func benchMarkdown(out *bufio.Writer, b Bench) {
 	if b.Problem != nil {
 		out.WriteByte('\n')
 	}
-	out.WriteString(strings.Replace(Cautions, ":\n", ":\n\n", 1))
+	out.WriteString(strings.Replace(worklist.Cautions, ":\n", ":\n\n", 1))
 	if b.List.First != "" {
 		fmt.Fprintf(out, "\n**%s**\n", markdown.Escape(b.List.First))
 	}

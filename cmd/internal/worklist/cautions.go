@@ -1,4 +1,4 @@
-package report
+package worklist
 
 // Cautions stand wherever somebody is about to work on a printer. They are
 // common practice, no source.

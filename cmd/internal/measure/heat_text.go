@@ -1,4 +1,4 @@
-package report
+package measure
 
 import (
 	"fmt"
@@ -8,22 +8,10 @@ import (
 
 	"preflash/cmd/internal/jsontext"
 	"preflash/cmd/internal/plaintext"
-	"preflash/parser/record"
 	"preflash/patch"
 	"preflash/rules/heat"
 	"preflash/rules/unit"
 )
-
-// HeatFit is a block fitted to a recorded run.
-type HeatFit struct {
-	Log        *record.Heat
-	Heater     heat.Heater
-	HeaterFrom string // who says so
-	RoomFrom   heat.RoomFrom
-	// FlatPTC: the heater is a PTC whose power at heat the sheet leaves out.
-	FlatPTC bool
-	Fit     *heat.Fit
-}
 
 // blockLine is one key of [new.block].
 type blockLine struct {

@@ -1,4 +1,4 @@
-package report
+package measure
 
 import (
 	"cmp"
@@ -16,31 +16,12 @@ import (
 	"preflash/rules/unit"
 )
 
-// SensorRank is a measured sensor against the known curves.
-type SensorRank struct {
-	File      string
-	Used      string // the definition by which the firmware read it; "" where ohms were measured
-	PullupOhm float64
-	Ranking   *sensor.Ranking
-	Lines     []int   // of each point in the file
-	Within    float64 // how good the thermometer is said to be, K; 0 where nobody says
-	Choices   []StyleChoice
-	Width     int // columns of text; 0 means 80
-}
-
 func (s *SensorRank) width() int { return cmp.Or(s.Width, 80) }
 
 func (s *SensorRank) paragraph(b *strings.Builder, text string) {
 	for _, line := range plaintext.Wrap(patch.Visible(text), s.width()) {
 		b.WriteString(line + "\n")
 	}
-}
-
-// StyleChoice is what one style should use, or why there is none.
-type StyleChoice struct {
-	Style  string
-	Answer sensor.Answer
-	sensor.Choice
 }
 
 // pointsAbreast is how many points go into one table.
