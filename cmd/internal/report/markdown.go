@@ -41,7 +41,7 @@ type item struct {
 // the diff goes next. Only then are findings left out, notes first.
 func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
 	var b bytes.Buffer
-	fmt.Fprintf(&b, "**Preflash:** %s\n", markdown.Escape(verdict(r)))
+	fmt.Fprintf(&b, "**Preflash:** %s\n", markdown.Escape(Verdict(r)))
 	items := itemsOf(r)
 	left := shorten(items, maxComment-maxDiff-b.Len(), maxComment-b.Len()-reserve)
 	title := ""

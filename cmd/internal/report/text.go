@@ -1,5 +1,5 @@
-// Package report renders what fleet and the bench commands found: text, JSON,
-// SARIF, Markdown and HTML, each a function of a result.
+// Package report prints what fleet found: text, JSON, SARIF and Markdown, each a
+// function of a result.
 package report
 
 import (
@@ -50,7 +50,7 @@ func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 		p.WriteByte('\n')
 	}
 	const label = "Verdict:"
-	for i, line := range plaintext.Wrap(label+" "+patch.Visible(verdict(r)), p.Width) {
+	for i, line := range plaintext.Wrap(label+" "+patch.Visible(Verdict(r)), p.Width) {
 		if i == 0 {
 			line = p.Bold(label) + line[len(label):]
 		}

@@ -83,7 +83,7 @@ func TestVerdict(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			if got := verdict(&fleet.Result{Printers: tt.printers}); got != tt.want {
+			if got := Verdict(&fleet.Result{Printers: tt.printers}); got != tt.want {
 				t.Errorf("got  %q\nwant %q", got, tt.want)
 			}
 		})
@@ -109,7 +109,7 @@ func TestVerdictSinceARevision(t *testing.T) {
 	}
 	for _, tt := range tests {
 		tt.r.Since = "main"
-		if got := verdict(&tt.r); got != tt.want {
+		if got := Verdict(&tt.r); got != tt.want {
 			t.Errorf("%s:\ngot  %q\nwant %q", tt.name, got, tt.want)
 		}
 	}

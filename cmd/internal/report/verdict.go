@@ -9,10 +9,11 @@ import (
 	"preflash/rules"
 )
 
-const doNotHeat = "Do not heat before the errors are fixed."
+// DoNotHeat is what is said wherever an error counts.
+const DoNotHeat = "Do not heat before the errors are fixed."
 
-// verdict sums a result up and says what to do next.
-func verdict(r *fleet.Result) string {
+// Verdict sums a result up and says what to do next.
+func Verdict(r *fleet.Result) string {
 	s := r.Summary()
 	var say []string
 	checked := s.Printers - s.Unreadable
@@ -52,7 +53,7 @@ func verdict(r *fleet.Result) string {
 		say = append(say, fmt.Sprintf("Fix first what cannot be read, or not whole: %s. Nothing is known of what stands there.", listed(list)))
 	}
 	if s.Errors > 0 {
-		say = append(say, doNotHeat)
+		say = append(say, DoNotHeat)
 	}
 	if list := r.Bare(); len(list) > 0 {
 		say = append(say, withoutSheet(list))

@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"encoding/xml"
@@ -13,7 +13,6 @@ import (
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/measure"
 	"preflash/patch"
-	"preflash/rules"
 	"preflash/rules/melt"
 )
 
@@ -32,14 +31,7 @@ func survey(t testing.TB, paths ...string) *fleet.Survey {
 
 func htmlOf(t testing.TB, s *fleet.Survey) string {
 	t.Helper()
-	return render(t, func(w io.Writer) error { return HTML(w, s, PageOptions{Day: demoDay}) })
-}
-
-// invented is a survey of the workshop's printers, without what was computed.
-func invented() *fleet.Survey {
-	r := workshop()
-	none := make([]*rules.Input, len(r.Printers))
-	return &fleet.Survey{Result: r, Before: none, After: none, Diff: &fleet.Diff{Plan: &patch.Plan{}}}
+	return render(t, func(w io.Writer) error { return HTML(w, s, Options{Day: demoDay}) })
 }
 
 // element is one element of a page with the text directly in it.
@@ -81,15 +73,15 @@ func parsed(t *testing.T, page string) []*element {
 // pages are the report of the demo and one of printers that mean harm.
 func pages(t *testing.T) map[string]string {
 	all := map[string]string{
-		"fleet":    htmlOf(t, survey(t, "../../../testdata/demo")),
-		"hostile":  htmlOf(t, survey(t, "../../../testdata/hostile")),
+		"fleet":    htmlOf(t, survey(t, "../../../../testdata/demo")),
+		"hostile":  htmlOf(t, survey(t, "../../../../testdata/hostile")),
 		"invented": htmlOf(t, invented()),
 		"trials": render(t, func(w io.Writer) error {
-			return HTML(w, survey(t, "../../../testdata/demo/egret-01"), PageOptions{Day: demoDay, Trials: inventedTrials(t)})
+			return HTML(w, survey(t, "../../../../testdata/demo/egret-01"), Options{Day: demoDay, Trials: inventedTrials(t)})
 		}),
 	}
 	for _, name := range []string{"egret-02", "egret-03", "egret-05", "egret-06", "egret-07"} { // those with errors
-		all[name] = htmlOf(t, survey(t, "../../../testdata/demo/"+name))
+		all[name] = htmlOf(t, survey(t, "../../../../testdata/demo/"+name))
 	}
 	return all
 }
@@ -184,7 +176,7 @@ func TestHTMLStructure(t *testing.T) {
 // first, with findings, diff and bench list. A plot stands with a finding that
 // it proves, and its title holds a figure.
 func TestHTMLOrder(t *testing.T) {
-	s := survey(t, "../../../testdata/demo")
+	s := survey(t, "../../../../testdata/demo")
 	var got []string
 	plots, finding := map[string]int{}, ""
 	for _, el := range parsed(t, htmlOf(t, s)) {
@@ -216,8 +208,8 @@ func TestHTMLOrder(t *testing.T) {
 }
 
 func TestHTMLDeterministic(t *testing.T) {
-	one := htmlOf(t, survey(t, "../../../testdata/demo"))
-	if two := htmlOf(t, survey(t, "../../../testdata/demo")); one != two {
+	one := htmlOf(t, survey(t, "../../../../testdata/demo"))
+	if two := htmlOf(t, survey(t, "../../../../testdata/demo")); one != two {
 		t.Error("two runs gave two pages")
 	}
 }
@@ -350,9 +342,9 @@ func TestHunkView(t *testing.T) {
 }
 
 func BenchmarkHTML(b *testing.B) {
-	s := survey(b, "../../../testdata/demo")
+	s := survey(b, "../../../../testdata/demo")
 	for b.Loop() {
-		if err := HTML(io.Discard, s, PageOptions{Day: demoDay}); err != nil {
+		if err := HTML(io.Discard, s, Options{Day: demoDay}); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -1,4 +1,4 @@
-package report
+package page
 
 import (
 	"cmp"
@@ -13,6 +13,7 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/plaintext"
+	"preflash/cmd/internal/report"
 	"preflash/parser"
 	"preflash/patch"
 	"preflash/rules"
@@ -102,7 +103,7 @@ func diffViews(s *fleet.Survey, views []*printerView) changedLines {
 	for _, left := range s.Plan.Left {
 		for i := range s.Printers {
 			if s.Printers[i].Sheet == left.Owner {
-				views[i].Left = append(views[i].Left, shown(plaintext.Sentence(LeftText(left))))
+				views[i].Left = append(views[i].Left, shown(plaintext.Sentence(report.LeftText(left))))
 			}
 		}
 	}

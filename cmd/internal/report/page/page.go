@@ -1,4 +1,5 @@
-package report
+// Package page writes findings, diff and figures as one HTML page.
+package page
 
 import (
 	"bytes"
@@ -16,23 +17,24 @@ import (
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/measure"
 	"preflash/cmd/internal/plaintext"
+	"preflash/cmd/internal/report"
 	"preflash/cmd/internal/worklist"
 	"preflash/patch"
 	"preflash/rules"
 )
 
-//go:embed page
+//go:embed page.html page.css
 var pageFiles embed.FS
 
 // pageParts are the template and the style sheet, read when the first page is
 // asked for.
 var pageParts = sync.OnceValues(func() (*template.Template, string) {
-	style, err := pageFiles.ReadFile("page/page.css")
+	style, err := pageFiles.ReadFile("page.css")
 	if err != nil {
 		panic(err) // it is part of the program
 	}
 	names := template.FuncMap{"shown": shown, "visible": patch.Visible}
-	return template.Must(template.New("page.html").Funcs(names).ParseFS(pageFiles, "page/page.html")), string(style)
+	return template.Must(template.New("page.html").Funcs(names).ParseFS(pageFiles, "page.html")), string(style)
 })
 
 // page is what the template shows. Every text in it went through shown.
@@ -48,8 +50,8 @@ type page struct {
 	Trials   *trialsView
 }
 
-// PageOptions are what a page holds besides the survey.
-type PageOptions struct {
+// Options are what a page holds besides the survey.
+type Options struct {
 	Day    string              // on which it is made
 	Trials *measure.FlowTrials // nil for none
 }
@@ -57,7 +59,7 @@ type PageOptions struct {
 // HTML prints a survey as one page that needs nothing else: no script, no
 // font, no picture, no request. Its own policy tells the browser to allow
 // none.
-func HTML(w io.Writer, s *fleet.Survey, o PageOptions) error {
+func HTML(w io.Writer, s *fleet.Survey, o Options) error {
 	tmpl, style := pageParts()
 	sum := sha256.Sum256([]byte(style))
 	p := page{
@@ -68,7 +70,7 @@ func HTML(w io.Writer, s *fleet.Survey, o PageOptions) error {
 		Style:  template.CSS(style),
 	}
 	p.Lead, p.Stop = mayHeat(s.Result)
-	p.Verdict = shown(strings.Replace(plaintext.Sentence(verdict(s.Result)), doNotHeat+" ", "", 1))
+	p.Verdict = shown(strings.Replace(plaintext.Sentence(report.Verdict(s.Result)), report.DoNotHeat+" ", "", 1))
 	p.Caution, p.Cautions = cautionList()
 	if err := s.Err(); err != nil {
 		p.NoDiff = shown(err.Error())
@@ -89,7 +91,7 @@ func HTML(w io.Writer, s *fleet.Survey, o PageOptions) error {
 func mayHeat(r *fleet.Result) (text string, stop bool) {
 	switch s := r.Summary(); {
 	case s.Errors > 0:
-		return doNotHeat, true
+		return report.DoNotHeat, true
 	case s.Unreadable > 0:
 		return "Do not heat what cannot be read.", true
 	case s.Printers == 0:
