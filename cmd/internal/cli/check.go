@@ -12,6 +12,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/output"
 	"preflash/cmd/internal/plaintext"
 	"preflash/cmd/internal/report"
 	"preflash/patch"
@@ -23,7 +24,7 @@ func newCheck() *cobra.Command {
 	var format formatFlag
 	var failOn, color, since, known string
 	var explain, all bool
-	writeKnown := outputFlag{name: "--write-known"}
+	writeKnown := outputFlag{output.File{Option: "--write-known"}}
 	cmd := &cobra.Command{
 		Use:   "check [PATH…]",
 		Short: "Say what no longer fits",
@@ -77,7 +78,7 @@ hold, without the repository's configuration.`,
 				return err
 			}
 			o.Since, o.Bare = since, true
-			if o.Known, err = knownOf(known, writeKnown.file, o.Today); err != nil {
+			if o.Known, err = knownOf(known, writeKnown.Name, o.Today); err != nil {
 				return err
 			}
 			step, finish := progress(cmd.ErrOrStderr())
@@ -104,7 +105,7 @@ hold, without the repository's configuration.`,
 				}
 				return report.Text(w, result, report.TextOptions{Options: opts, Explain: explain, All: all})
 			})
-			if err == nil && writeKnown.file != "" {
+			if err == nil && writeKnown.Name != "" {
 				err = writeKnown.write(cmd, filesOf(result), f.WriteKnown)
 			}
 			switch {
@@ -126,7 +127,7 @@ hold, without the repository's configuration.`,
 	cmd.Flags().BoolVar(&explain, "explain", false, "say more of each finding: further figures, and what they rest on")
 	cmd.Flags().BoolVar(&all, "all", false, "show every finding of every printer, also what is waived or known")
 	cmd.Flags().StringVar(&known, "known", "", "let the findings pass that this file says are known")
-	cmd.Flags().StringVar(&writeKnown.file, "write-known", "", "make what is found now known, and write it to this file")
+	cmd.Flags().StringVar(&writeKnown.Name, "write-known", "", "make what is found now known, and write it to this file")
 	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
 	completeFlag(cmd, "fail-on", words("error", "warning", "note"))
 	completeFlag(cmd, "color", words("auto", "always", "never"))

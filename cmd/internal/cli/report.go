@@ -34,7 +34,7 @@ when it was tried in memory; then the page is written all the same.`,
 			if err != nil {
 				return err
 			}
-			if _, isTerminal := terminal(cmd.OutOrStdout()); isTerminal && c.output.file == "" {
+			if _, isTerminal := terminal(cmd.OutOrStdout()); isTerminal && c.output.Name == "" {
 				return fmt.Errorf("the page is HTML, which no terminal shows; write it to a file with --output report.html")
 			}
 			p := page.Options{Day: o.Today.Format(time.DateOnly)}
