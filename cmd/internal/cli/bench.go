@@ -23,9 +23,6 @@ are those of the files as they stand: apply the diff first.`,
   preflash bench --format markdown egret-03 > bench.md`,
 		Args: arguments(0, 1, "one sheet or folder"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			o, err := c.options()
 			if err != nil {
 				return err
@@ -36,7 +33,7 @@ are those of the files as they stand: apply the diff first.`,
 			result, inputs := f.Check(), f.Inputs()
 			list := measure.Benches(result, inputs)
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
-				if format.value == "markdown" {
+				if format == "markdown" {
 					return measure.BenchMarkdown(w, list)
 				}
 				opts, err := textOptions(w, "auto")
@@ -45,13 +42,7 @@ are those of the files as they stand: apply the diff first.`,
 				}
 				return measure.BenchText(w, list, opts)
 			})
-			switch {
-			case err != nil:
-				return err
-			case result.Summary().Unreadable > 0:
-				return exit(exitFailure)
-			}
-			return nil
+			return orFailure(err, result.Summary().Unreadable > 0)
 		},
 	}
 	c.add(cmd)

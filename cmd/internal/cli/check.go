@@ -70,9 +70,6 @@ hold, without the repository's configuration.`,
 			if err != nil {
 				return err
 			}
-			if err := format.check(); err != nil {
-				return err
-			}
 			o, err := c.options()
 			if err != nil {
 				return err
@@ -86,12 +83,12 @@ hold, without the repository's configuration.`,
 			defer f.Close()
 			finish()
 			result := f.Check()
-			if format.value == "sarif" {
+			if format == "sarif" {
 				result = f.Proved()
 			}
 			result.Version = version()
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
-				switch format.value {
+				switch format {
 				case "json":
 					return report.JSON(w, result)
 				case "sarif":

@@ -5,6 +5,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/rules"
 )
 
@@ -17,7 +18,7 @@ func newCompletion() *cobra.Command {
 has read it, it completes commands, options, rules and curves by the tabulator.`,
 		Example: `  preflash completion bash > ~/.local/share/bash-completion/completions/preflash
   preflash completion zsh > ~/.zsh/completions/_preflash`,
-		Args:              arguments(1, 1, "the shell: "+join(shells)),
+		Args:              arguments(1, 1, "the shell: "+plaintext.Join(shells, "or")),
 		ValidArgsFunction: completeArgs(1, words(shells...)),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			out := cmd.OutOrStdout()

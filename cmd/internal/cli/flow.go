@@ -30,9 +30,6 @@ slips.`,
   preflash flow trials.csv --loss 3 --density 1.27`,
 		Args: arguments(1, 1, "the file of weighed extrusions"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			o.DensityGiven = cmd.Flags().Changed("density")
 			if err := checkFlow(&o); err != nil {
 				return err

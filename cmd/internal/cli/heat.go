@@ -35,9 +35,6 @@ else the sheet.`,
   preflash heat heat-up.csv --rated-w 40 --rated-v 24 --supply-v 24.2`,
 		Args: arguments(1, 1, "the recording of a heat-up"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			if err := checkHeat(&o); err != nil {
 				return err
 			}

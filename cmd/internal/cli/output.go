@@ -7,6 +7,7 @@ import (
 	"strconv"
 
 	"preflash/cmd/internal/output"
+	"preflash/cmd/internal/plaintext"
 
 	"github.com/spf13/cobra"
 	"golang.org/x/term"
@@ -55,38 +56,21 @@ func textWidth(w io.Writer) int {
 	return min(max(width, 40), 100)
 }
 
-// formatFlag is --format, with the formats that a command knows.
-type formatFlag struct {
-	value string
-	known []string
-}
+// formatFlag is --format.
+type formatFlag string
 
+// add gives a command the formats that it knows.
 func (f *formatFlag) add(cmd *cobra.Command, known ...string) {
-	f.known = known
-	cmd.Flags().StringVar(&f.value, "format", known[0], fmt.Sprintf("how to print: %s", join(known)))
+	cmd.Flags().StringVar((*string)(f), "format", known[0], fmt.Sprintf("how to print: %s", plaintext.Join(known, "or")))
 	completeFlag(cmd, "format", words(known...))
-}
-
-func (f *formatFlag) check() error { return oneOf("--format", f.value, f.known...) }
-
-func join(words []string) string {
-	switch n := len(words); n {
-	case 1:
-		return words[0]
-	default:
-		s := words[0]
-		for _, w := range words[1 : n-1] {
-			s += ", " + w
-		}
-		return s + " or " + words[n-1]
-	}
+	cmd.PreRunE = func(*cobra.Command, []string) error { return oneOf("--format", string(*f), known...) }
 }
 
 // writeFormat writes a result as JSON or as text, whichever was asked for.
 func writeFormat[T any](cmd *cobra.Command, output *outputFlag, format *formatFlag, read []string, result T,
 	asJSON, asText func(io.Writer, T) error) error {
 	return output.write(cmd, read, func(w io.Writer) error {
-		if format.value == "json" {
+		if *format == "json" {
 			return asJSON(w, result)
 		}
 		return asText(w, result)

@@ -39,9 +39,6 @@ are comments.`,
   preflash sensor rank shown.csv --used beta:100000:3950 --print-top 285`,
 		Args: arguments(1, 1, "the file of measured points"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			if !cmd.Flags().Changed("used-pullup") {
 				o.UsedPullupOhm = o.PullupOhm
 			}

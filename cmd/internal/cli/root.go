@@ -27,6 +27,14 @@ const (
 // exit is the error that carries an exit code and nothing to say.
 type exit int
 
+// orFailure is the error, else an exit code where something failed.
+func orFailure(err error, failed bool) error {
+	if err == nil && failed {
+		return exit(exitFailure)
+	}
+	return err
+}
+
 func (e exit) Error() string { return fmt.Sprintf("exit %d", int(e)) }
 
 // gcPercent and memoryLimit let the heap grow to some tens of megabytes between

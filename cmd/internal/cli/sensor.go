@@ -26,9 +26,6 @@ func newSensorCurves() *cobra.Command {
 		Short: "List the known curves with their sources",
 		Args:  arguments(0, 0, ""),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			return writeFormat(cmd, &output, &format, nil, sensor.All(), measure.CurvesJSON, measure.CurvesText)
 		},
 	}
@@ -53,9 +50,6 @@ beta:100000:3950.`,
 		Args:              arguments(2, 2, "two curves"),
 		ValidArgsFunction: completeArgs(2, sensor.IDs),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			var err error
 			if c.Real, err = sensor.Parse(args[0]); err != nil {
 				return err

@@ -9,6 +9,7 @@ import (
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 )
 
@@ -130,7 +131,7 @@ func oneOf(option, value string, known ...string) error {
 	if near := parser.Nearest(value, known); near != "" {
 		return fmt.Errorf("%s %q is not known; did you mean %s?", option, value, near)
 	}
-	return fmt.Errorf("%s %q is not known; choose %s", option, value, join(known))
+	return fmt.Errorf("%s %q is not known; choose %s", option, value, plaintext.Join(known, "or"))
 }
 
 // arguments demands from least to most of them; what says which, and how to

@@ -19,9 +19,6 @@ func newValues() *cobra.Command {
 		Example: `  preflash values egret-03
   preflash values --all --format json egret-03`,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			o, err := c.options()
 			if err != nil {
 				return err
@@ -37,13 +34,7 @@ func newValues() *cobra.Command {
 			err = writeFormat(cmd, &c.output, &format, read, list, report.ValuesJSON, func(w io.Writer, list []fleet.Values) error {
 				return report.ValuesText(w, list, textWidth(w))
 			})
-			switch {
-			case err != nil:
-				return err
-			case failed:
-				return exit(exitFailure)
-			}
-			return nil
+			return orFailure(err, failed)
 		},
 	}
 	c.add(cmd)

@@ -74,10 +74,7 @@ a terminal it asks for what --reason and --until do not say.`,
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
 				return report.PrintWaivers(w, result, waivers, reason, until)
 			})
-			if err == nil && result.Summary().Unreadable > 0 {
-				return exit(exitFailure)
-			}
-			return err
+			return orFailure(err, result.Summary().Unreadable > 0)
 		},
 	}
 	c.add(cmd)

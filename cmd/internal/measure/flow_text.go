@@ -242,9 +242,7 @@ func named(filament string) string {
 
 // paragraph prints text in lines of at most 80 columns.
 func paragraph(b *strings.Builder, indent, text string) {
-	for _, line := range plaintext.Wrap(patch.Visible(text), 80-len(indent)) {
-		b.WriteString(indent + line + "\n")
-	}
+	b.WriteString(plaintext.Hanging(indent, indent, text, 80-len(indent)))
 }
 
 type flowJSON struct {

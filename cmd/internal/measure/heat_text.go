@@ -60,13 +60,7 @@ func HeatText(w io.Writer, h HeatFit) error {
 		b.WriteString("#\n")
 		comment(&b, "What this log does not tell:")
 		for _, d := range doubts {
-			for i, line := range plaintext.Wrap(patch.Visible(d), 76) {
-				lead := "# - "
-				if i > 0 {
-					lead = "#   "
-				}
-				b.WriteString(lead + line + "\n")
-			}
+			b.WriteString(plaintext.Hanging("# - ", "#   ", d, 76))
 		}
 	}
 	_, err := io.WriteString(patch.HarmlessWriter(w), b.String())
@@ -75,9 +69,7 @@ func HeatText(w io.Writer, h HeatFit) error {
 
 // comment prints text as comment lines of a sheet.
 func comment(b *strings.Builder, text string) {
-	for _, line := range plaintext.Wrap(patch.Visible(text), 78) {
-		b.WriteString("# " + line + "\n")
-	}
+	b.WriteString(plaintext.Hanging("# ", "# ", text, 78))
 }
 
 func (h *HeatFit) scales() string {

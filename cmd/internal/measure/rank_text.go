@@ -19,9 +19,7 @@ import (
 func (s *SensorRank) width() int { return cmp.Or(s.Width, 80) }
 
 func (s *SensorRank) paragraph(b *strings.Builder, text string) {
-	for _, line := range plaintext.Wrap(patch.Visible(text), s.width()) {
-		b.WriteString(line + "\n")
-	}
+	b.WriteString(plaintext.Hanging("", "", text, s.width()))
 }
 
 // pointsAbreast is how many points go into one table.
@@ -303,13 +301,7 @@ const farBelowK = 60.0
 
 // item prints a lead word and text beside it, further lines indented.
 func (s *SensorRank) item(b *strings.Builder, lead, text string) {
-	for i, line := range plaintext.Wrap(patch.Visible(lead+text), s.width()-4) {
-		indent := "  "
-		if i > 0 {
-			indent = "    "
-		}
-		b.WriteString(indent + line + "\n")
-	}
+	b.WriteString(plaintext.Hanging("  ", "    ", lead+text, s.width()-4))
 }
 
 type rankJSON struct {

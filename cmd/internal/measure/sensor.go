@@ -30,13 +30,7 @@ func CurvesText(w io.Writer, list []sensor.Known) error {
 	}
 	b.WriteString("\nA - is a temperature at which the curve is not known.\n")
 	for i, s := range sources {
-		for n, line := range plaintext.Wrap(s, 77) {
-			label := ""
-			if n == 0 {
-				label = fmt.Sprint(i + 1)
-			}
-			fmt.Fprintf(&b, "%-2s %s\n", label, line)
-		}
+		b.WriteString(plaintext.Hanging(fmt.Sprintf("%-2d ", i+1), "   ", s, 77))
 	}
 	_, err := io.WriteString(w, b.String())
 	return err

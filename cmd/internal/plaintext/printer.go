@@ -5,8 +5,6 @@ import (
 	"cmp"
 	"io"
 	"strings"
-
-	"preflash/patch"
 )
 
 // Options say how text looks. Colour never carries a meaning that the words do
@@ -41,12 +39,7 @@ func (p *Printer) Entry(word, colour, text string) {
 // Hang prints untrusted text after a head that is so many columns wide, and
 // further lines below it.
 func (p *Printer) Hang(head string, indent int, text string) {
-	for i, line := range Wrap(patch.Visible(text), p.Width-indent) {
-		if i > 0 {
-			head = strings.Repeat(" ", indent)
-		}
-		p.WriteString(head + line + "\n")
-	}
+	p.WriteString(Hanging(head, strings.Repeat(" ", indent), text, p.Width-indent))
 }
 
 // What Paint knows; "" is the colour of all other text.

@@ -5,6 +5,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"preflash/patch"
 )
 
 // Wrap breaks text between words into lines of at most so many characters. A
@@ -30,6 +32,17 @@ func Wrap(text string, width int) []string {
 		used += n
 	}
 	return append(lines, line.String())
+}
+
+// Hanging wraps untrusted text, the first line behind a head and the others behind
+// an indent. Neither counts for the width.
+func Hanging(head, indent, text string, width int) string {
+	var b strings.Builder
+	for _, line := range Wrap(patch.Visible(text), width) {
+		b.WriteString(head + line + "\n")
+		head = indent
+	}
+	return b.String()
 }
 
 // JoinUnits joins each figure with the unit that follows it, and each flag with the

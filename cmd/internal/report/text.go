@@ -50,16 +50,10 @@ func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
 		p.WriteByte('\n')
 	}
 	const label = "Verdict:"
-	for i, line := range plaintext.Wrap(label+" "+patch.Visible(Verdict(r)), p.Width) {
-		if i == 0 {
-			line = p.Bold(label) + line[len(label):]
-		}
-		p.WriteString(line + "\n")
-	}
+	lines := plaintext.Hanging("", "", label+" "+Verdict(r), p.Width)
+	p.WriteString(p.Bold(label) + lines[len(label):])
 	if hint := p.hint(r, many); hint != "" {
-		for _, line := range plaintext.Wrap(hint, p.Width) {
-			p.WriteString(line + "\n")
-		}
+		p.Hang("", 0, hint)
 	}
 	return p.Flush()
 }

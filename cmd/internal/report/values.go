@@ -54,12 +54,10 @@ func ValuesText(w io.Writer, list []fleet.Values, width int) error {
 				details = append(details, fmt.Sprintf("hides %s at %s", h.Written, h.At))
 			}
 			for _, text := range details {
-				lines := []string{patch.Visible(text)}
 				if narrow {
-					lines = plaintext.Wrap(lines[0], width-len(more))
-				}
-				for _, line := range lines {
-					b.WriteString(more + line + "\n")
+					b.WriteString(plaintext.Hanging(more, more, text, width-len(more)))
+				} else {
+					b.WriteString(more + patch.Visible(text) + "\n")
 				}
 			}
 		}

@@ -115,10 +115,7 @@ func levels(s fleet.Summary) string {
 			parts = append(parts, plaintext.Plural(level.n, level.word))
 		}
 	}
-	if n := len(parts); n > 1 {
-		return strings.Join(parts[:n-1], ", ") + " and " + parts[n-1]
-	}
-	return strings.Join(parts, "")
+	return plaintext.Join(parts, "and")
 }
 
 // nextStep says what preflash diff can do, and what is left to a person. Notes
