@@ -47,6 +47,7 @@ are those of the files as they stand: apply the diff first.`,
 	}
 	c.add(cmd)
 	format.add(cmd, "text", "markdown")
-	cmd.Flags().StringVar(&c.today, "today", "", "the day that waivers are judged on, as 2006-01-02 (default: today)")
+	cmd.Flags().StringVar(&c.today, "today", "",
+		"the day that waivers are judged on, as 2006-01-02 (default: today)")
 	return cmd
 }

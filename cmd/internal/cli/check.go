@@ -120,11 +120,14 @@ hold, without the repository's configuration.`,
 	c.addRules(cmd)
 	format.add(cmd, "text", "json", "sarif", "markdown")
 	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
-	cmd.Flags().StringVar(&since, "changed-since", "", "check only printers whose sheet, hotend file or configuration changed in git since this revision")
-	cmd.Flags().BoolVar(&explain, "explain", false, "say more of each finding: further figures, and what they rest on")
+	cmd.Flags().StringVar(&since, "changed-since", "",
+		"check only printers whose sheet, hotend file or configuration changed in git since this revision")
+	cmd.Flags().BoolVar(&explain, "explain", false,
+		"say more of each finding: further figures, and what they rest on")
 	cmd.Flags().BoolVar(&all, "all", false, "show every finding of every printer, also what is waived or known")
 	cmd.Flags().StringVar(&known, "known", "", "let the findings pass that this file says are known")
-	cmd.Flags().StringVar(&writeKnown.Name, "write-known", "", "make what is found now known, and write it to this file")
+	cmd.Flags().StringVar(&writeKnown.Name, "write-known", "",
+		"make what is found now known, and write it to this file")
 	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
 	completeFlag(cmd, "fail-on", words("error", "warning", "note"))
 	completeFlag(cmd, "color", words("auto", "always", "never"))
@@ -147,7 +150,8 @@ func knownOf(read, write string, today time.Time) (*fleet.Known, error) {
 	case read == "" && write == "":
 		return nil, nil
 	case read != "" && write != "" && filepath.Clean(read) != filepath.Clean(write):
-		return nil, errors.New("--known and --write-known name two files; --write-known alone also reads what it replaces")
+		return nil, errors.New("--known and --write-known name two files; --write-known alone also reads " +
+			"what it replaces")
 	case write != "":
 		return fleet.ReadKnown(write, true, today)
 	}

@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"math"
 	"slices"
 
 	"github.com/spf13/cobra"
@@ -40,9 +41,7 @@ has read it, it completes commands, options, rules and curves by the tabulator.`
 // completeFlag lets a shell complete a flag's value by one of these words.
 func completeFlag(cmd *cobra.Command, flag string, words func() []string) {
 	// It fails only for a flag that the command lacks, which a test would show.
-	_ = cmd.RegisterFlagCompletionFunc(flag, func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
-		return words(), cobra.ShellCompDirectiveNoFileComp
-	})
+	_ = cmd.RegisterFlagCompletionFunc(flag, completeArgs(math.MaxInt, words))
 }
 
 // completeArgs lets a shell complete up to limit arguments by these words.

@@ -63,7 +63,9 @@ something could not be read or the diff failed when it was tried.`,
 				}
 			}
 			if d.Elsewhere > 0 {
-				fmt.Fprintf(cmd.ErrOrStderr(), "preflash: sheets elsewhere under the root that cannot be read: %d; what their printers share with these is not known\n", d.Elsewhere)
+				fmt.Fprintf(cmd.ErrOrStderr(),
+					"preflash: sheets elsewhere under the root that cannot be read: %d; "+
+						"what their printers share with these is not known\n", d.Elsewhere)
 			}
 			for _, left := range d.Plan.Left {
 				fmt.Fprintln(cmd.ErrOrStderr(), patch.Harmless(patch.Visible(report.LeftText(left))))

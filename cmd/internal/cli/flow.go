@@ -43,7 +43,8 @@ slips.`,
 	}
 	flags := cmd.Flags()
 	flags.Float64Var(&o.FilamentMM, "filament-mm", o.FilamentMM, "diameter of the filament, mm")
-	flags.Float64Var(&o.DensityGCM3, "density", o.DensityGCM3, "density where the file has no density_g_cm3, g/cm³")
+	flags.Float64Var(&o.DensityGCM3, "density", o.DensityGCM3,
+		"density where the file has no density_g_cm3, g/cm³")
 	flags.Float64Var(&o.LossPercent, "loss", o.LossPercent, "largest loss that counts as usable, %")
 	format.add(cmd, "text", "json")
 	output.add(cmd)

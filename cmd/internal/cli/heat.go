@@ -54,11 +54,14 @@ else the sheet.`,
 	flags.Float64Var(&o.Heater.RatedW, "rated-w", 0, "the heater's power at its rated voltage, W")
 	flags.Float64Var(&o.Heater.RatedV, "rated-v", 0, "the heater's rated voltage, V")
 	flags.Float64Var(&o.Heater.SupplyV, "supply-v", 0, "the supply's voltage, V")
-	flags.Float64Var(&o.AmbientC, "ambient-c", math.NaN(), "temperature of the room, °C (default: a cold first row, else the sheet's)")
+	flags.Float64Var(&o.AmbientC, "ambient-c", math.NaN(),
+		"temperature of the room, °C (default: a cold first row, else the sheet's)")
 	flags.Lookup("ambient-c").DefValue = "0" // which the help leaves out
-	flags.Float64Var(&o.DutyFull, "duty-full", 0, "what the log writes for full power, such as 100 (default: what a hotend allows)")
+	flags.Float64Var(&o.DutyFull, "duty-full", 0,
+		"what the log writes for full power, such as 100 (default: what a hotend allows)")
 	flags.Float64Var(&o.FanFull, "fan-full", 0, "what the log writes for the full part fan, such as 100")
-	flags.StringVar(&o.Root, "root", "", "read no sheet outside this folder (default: the repository, else the working directory)")
+	flags.StringVar(&o.Root, "root", "", "read no sheet outside this folder (default: the repository, "+
+		"else the working directory)")
 	format.add(cmd, "text", "json")
 	output.add(cmd)
 	return cmd
@@ -74,15 +77,20 @@ func checkHeat(o *measure.HeatOptions) error {
 	}
 	switch {
 	case o.Sheet != "" && given > 0:
-		return errors.New("give the heater either by --sheet or by --rated-w, --rated-v and --supply-v, not by both")
+		return errors.New("give the heater either by --sheet or by --rated-w, --rated-v and --supply-v, " +
+			"not by both")
 	case o.Sheet == "" && given < 3:
-		return errors.New("the heater's power is needed: --sheet swap.toml, or --rated-w, --rated-v and --supply-v together")
-	case o.Sheet == "" && !(o.Heater.RatedW > 0 && o.Heater.RatedW <= 5000 && o.Heater.RatedV >= 3 && o.Heater.RatedV <= 60 && o.Heater.SupplyV >= 3 && o.Heater.SupplyV <= 60):
+		return errors.New("the heater's power is needed: --sheet swap.toml, or --rated-w, " +
+			"--rated-v and --supply-v together")
+	case o.Sheet == "" && !(o.Heater.RatedW > 0 && o.Heater.RatedW <= 5000 && o.Heater.RatedV >= 3 &&
+		o.Heater.RatedV <= 60 && o.Heater.SupplyV >= 3 && o.Heater.SupplyV <= 60):
 		return errors.New("--rated-w must be above 0 and at most 5000 W, --rated-v and --supply-v from 3 to 60 V")
 	case o.DutyFull < 0 || o.DutyFull > 1e6 || math.IsNaN(o.DutyFull):
-		return fmt.Errorf("--duty-full %g is no figure for full power; give what the log writes there, such as 100", o.DutyFull)
+		return fmt.Errorf("--duty-full %g is no figure for full power; give what the log writes there, "+
+			"such as 100", o.DutyFull)
 	case o.FanFull < 0 || o.FanFull > 1e6 || math.IsNaN(o.FanFull):
-		return fmt.Errorf("--fan-full %g is no figure for a full fan; give what the log writes there, such as 100", o.FanFull)
+		return fmt.Errorf("--fan-full %g is no figure for a full fan; give what the log writes there, "+
+			"such as 100", o.FanFull)
 	case o.AmbientC < -40 || o.AmbientC > 80:
 		return errors.New("--ambient-c must be from -40 to 80 °C")
 	}

@@ -23,7 +23,8 @@ func TestNarrow(t *testing.T) {
 	}
 	ranking.Width = width
 	day := time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC)
-	values := fleet.ReadValues([]string{"../../../testdata/demo"}, fleet.Options{Root: "../../..", Today: day}, false)
+	values := fleet.ReadValues([]string{"../../../testdata/demo"},
+		fleet.Options{Root: "../../..", Today: day}, false)
 	prints := map[string]func(w io.Writer) error{
 		"rules":  func(w io.Writer) error { return report.RuleList(w, rules.All(), width) },
 		"values": func(w io.Writer) error { return report.ValuesText(w, values, width) },

@@ -61,7 +61,8 @@ type formatFlag string
 
 // add gives a command the formats that it knows.
 func (f *formatFlag) add(cmd *cobra.Command, known ...string) {
-	cmd.Flags().StringVar((*string)(f), "format", known[0], fmt.Sprintf("how to print: %s", plaintext.Join(known, "or")))
+	cmd.Flags().StringVar((*string)(f), "format", known[0],
+		fmt.Sprintf("how to print: %s", plaintext.Join(known, "or")))
 	completeFlag(cmd, "format", words(known...))
 	cmd.PreRunE = func(*cobra.Command, []string) error { return oneOf("--format", string(*f), known...) }
 }

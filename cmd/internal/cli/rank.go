@@ -49,16 +49,19 @@ are comments.`,
 			if err != nil {
 				return err
 			}
-			return writeFormat(cmd, &output, &format, args, s, measure.RankJSON, func(w io.Writer, s measure.SensorRank) error {
-				s.Width = textWidth(w)
-				return measure.RankText(w, s)
-			})
+			return writeFormat(cmd, &output, &format, args, s, measure.RankJSON,
+				func(w io.Writer, s measure.SensorRank) error {
+					s.Width = textWidth(w)
+					return measure.RankText(w, s)
+				})
 		},
 	}
 	flags := cmd.Flags()
-	flags.StringVar(&o.Used, "used", "", "definition by which the firmware read the sensor: a known curve or beta:R25:B")
+	flags.StringVar(&o.Used, "used", "", "definition by which the firmware read the sensor: "+
+		"a known curve or beta:R25:B")
 	flags.Float64Var(&o.PullupOhm, "pullup", sensor.UsualPullupOhm, "pull-up on the board, in ohm")
-	flags.Float64Var(&o.UsedPullupOhm, "used-pullup", 0, "pull-up that --used assumes, in ohm (default: that of --pullup)")
+	flags.Float64Var(&o.UsedPullupOhm, "used-pullup", 0, "pull-up that --used assumes, in ohm (default: "+
+		"that of --pullup)")
 	flags.Float64Var(&o.WithinK, "within", 0, "how good the thermometer is, K (default: 2 K and 1 %)")
 	flags.Float64Var(&o.TopC, "print-top", 260, "top of the printing range, °C")
 	format.add(cmd, "text", "json")

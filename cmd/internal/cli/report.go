@@ -35,7 +35,8 @@ when it was tried in memory; then the page is written all the same.`,
 				return err
 			}
 			if _, isTerminal := terminal(cmd.OutOrStdout()); isTerminal && c.output.Name == "" {
-				return fmt.Errorf("the page is HTML, which no terminal shows; write it to a file with --output report.html")
+				return fmt.Errorf("the page is HTML, which no terminal shows; write it to a file with " +
+					"--output report.html")
 			}
 			p := page.Options{Day: o.Today.Format(time.DateOnly)}
 			if trials != "" {
@@ -71,6 +72,7 @@ when it was tried in memory; then the page is written all the same.`,
 	}
 	c.add(cmd)
 	c.addRules(cmd)
-	cmd.Flags().StringVar(&trials, "trials", "", "a CSV of weighed extrusions to plot as well (see preflash flow)")
+	cmd.Flags().StringVar(&trials, "trials", "",
+		"a CSV of weighed extrusions to plot as well (see preflash flow)")
 	return cmd
 }

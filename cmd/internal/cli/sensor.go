@@ -76,7 +76,8 @@ beta:100000:3950.`,
 	}
 	f := cmd.Flags()
 	f.Float64Var(&c.RealPullupOhm, "pullup", sensor.UsualPullupOhm, "pull-up on the board, in ohm")
-	f.Float64Var(&c.BelievedPullupOhm, "believed-pullup", 0, "pull-up that the definition assumes, in ohm (default: that of --pullup)")
+	f.Float64Var(&c.BelievedPullupOhm, "believed-pullup", 0,
+		"pull-up that the definition assumes, in ohm (default: that of --pullup)")
 	f.Float64Var(&c.FromC, "from", 20, "lowest indicated temperature, °C")
 	f.Float64Var(&c.ToC, "to", 300, "highest indicated temperature, °C")
 	f.Float64Var(&c.StepC, "step", 20, "step, K")

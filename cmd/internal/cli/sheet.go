@@ -53,7 +53,8 @@ The sheet explains its keys. These it does not begin, since few need them:
 	f := cmd.Flags()
 	f.IntVar(&s.tool, "tool", 0, "which hotend, counted from 0")
 	f.BoolVar(&s.ask, "ask", false, "ask for the blanks one by one")
-	f.StringVar(&s.root, "root", "", "read nothing outside this folder (default: the repository, else the working directory)")
+	f.StringVar(&s.root, "root", "", "read nothing outside this folder (default: the repository, "+
+		"else the working directory)")
 	s.output.add(cmd)
 	return cmd
 }
@@ -124,10 +125,12 @@ func (s *sheetCommand) run(cmd *cobra.Command, args []string) error {
 func (s *sheetCommand) begun(args []string) (string, error) {
 	if len(args) == 1 && strings.EqualFold(filepath.Ext(args[0]), ".toml") {
 		if !s.ask {
-			return "", fmt.Errorf("%s is a sheet; to fill its blanks: preflash sheet --ask %s", args[0], patch.Typed(args[0]))
+			return "", fmt.Errorf("%s is a sheet; to fill its blanks: preflash sheet --ask %s", args[0],
+				patch.Typed(args[0]))
 		}
 		if s.output.Name != "" && filepath.Clean(s.output.Name) != filepath.Clean(args[0]) {
-			return "", fmt.Errorf("--output %s is another file than %s; a sheet is gone on with where it is", s.output.Name, args[0])
+			return "", fmt.Errorf("--output %s is another file than %s; a sheet is gone on with where it is",
+				s.output.Name, args[0])
 		}
 		return args[0], nil
 	}
@@ -135,7 +138,8 @@ func (s *sheetCommand) begun(args []string) (string, error) {
 	case s.output.Name == "" || errors.Is(err, fs.ErrNotExist):
 		return "", nil
 	case !s.ask:
-		return "", fmt.Errorf("--output %s is there already; to fill its blanks: preflash sheet --ask %s; else name a new file, so that no sheet is lost", s.output.Name, patch.Typed(s.output.Name))
+		return "", fmt.Errorf("--output %s is there already; to fill its blanks: preflash sheet --ask %s; "+
+			"else name a new file, so that no sheet is lost", s.output.Name, patch.Typed(s.output.Name))
 	}
 	return s.output.Name, nil
 }
@@ -163,7 +167,8 @@ func (s *sheetCommand) goOn(cmd *cobra.Command, name string) error {
 // replace puts a text in place of the sheet.
 func (s *sheetCommand) replace(text string) error { return output.ReplaceSheet(s.output.Name, text) }
 
-func (s *sheetCommand) questions(cmd *cobra.Command, c *fleet.Configuration, about *starter.Sheet, place, text string, save func(string) error) (string, error) {
+func (s *sheetCommand) questions(cmd *cobra.Command, c *fleet.Configuration, about *starter.Sheet, place,
+	text string, save func(string) error) (string, error) {
 	q := starter.Questions{About: about, Save: save, Check: starter.CheckAt(c, place)}
 	text, err := q.Ask(text, cmd.InOrStdin(), cmd.ErrOrStderr())
 	if err == nil && s.output.Name != "" {

@@ -31,9 +31,10 @@ func newValues() *cobra.Command {
 				read = append(read, v.Inputs...)
 				failed = failed || v.Problem != nil
 			}
-			err = writeFormat(cmd, &c.output, &format, read, list, report.ValuesJSON, func(w io.Writer, list []fleet.Values) error {
-				return report.ValuesText(w, list, textWidth(w))
-			})
+			err = writeFormat(cmd, &c.output, &format, read, list, report.ValuesJSON,
+				func(w io.Writer, list []fleet.Values) error {
+					return report.ValuesText(w, list, textWidth(w))
+				})
 			return orFailure(err, failed)
 		},
 	}

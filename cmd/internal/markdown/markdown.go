@@ -24,7 +24,8 @@ func Fence(text string, least int) string {
 func Code(text string) string {
 	text = patch.Harmless(patch.Visible(text))
 	fence := Fence(text, 1)
-	if len(fence) > 1 || strings.TrimSpace(text) == "" || strings.HasPrefix(text, " ") && strings.HasSuffix(text, " ") {
+	if len(fence) > 1 || strings.TrimSpace(text) == "" || strings.HasPrefix(text, " ") &&
+		strings.HasSuffix(text, " ") {
 		text = " " + text + " " // one on each side is taken away again
 	}
 	return fence + text + fence

@@ -48,8 +48,9 @@ func JudgeFlow(name string, o FlowOptions) (FlowTrials, error) {
 	trials := make([]melt.Trial, len(rec.Rows))
 	for i, r := range rec.Rows {
 		trials[i] = melt.Trial{
-			FlowMM3S: r.FlowMM3S, CommandedMM: r.CommandedMM, MassG: r.MassG, MassStepG: rec.MassStepG, DensityGCM3: r.DensityGCM3,
-			Setup: melt.Setup{Extruder: r.Extruder, Filament: r.Filament, TempC: r.TempC},
+			FlowMM3S: r.FlowMM3S, CommandedMM: r.CommandedMM, MassG: r.MassG, MassStepG: rec.MassStepG,
+			DensityGCM3: r.DensityGCM3,
+			Setup:       melt.Setup{Extruder: r.Extruder, Filament: r.Filament, TempC: r.TempC},
 		}
 		if math.IsNaN(r.DensityGCM3) {
 			trials[i].DensityGCM3, t.DensityGCM3 = o.DensityGCM3, o.DensityGCM3
@@ -61,7 +62,8 @@ func JudgeFlow(name string, o FlowOptions) (FlowTrials, error) {
 	t.Extruders, err = melt.Judge(trials, melt.Options{FilamentMM: o.FilamentMM, Loss: t.Loss})
 	var setup *melt.SetupError
 	if errors.As(err, &setup) {
-		return t, &parser.Error{File: file.Name, Line: lineOf(trials, setup.Setup, rec), Message: "begins trials that tell nothing: " + setup.Message}
+		return t, &parser.Error{File: file.Name, Line: lineOf(trials, setup.Setup, rec),
+			Message: "begins trials that tell nothing: " + setup.Message}
 	}
 	return t, err
 }

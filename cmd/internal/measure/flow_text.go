@@ -29,8 +29,11 @@ func FlowText(w io.Writer, t FlowTrials) error {
 			density += " (assumed, as of PLA; --density gives yours)"
 		}
 	}
-	paragraph(&b, "", fmt.Sprintf("%s: filament of %s and %s. The loss is that of mass for each metre against the lowest flow, where density, diameter and calibration cancel. The shortfall is against what was commanded, and holds the errors of all three.",
-		t.File, unit.Millimetres(t.FilamentMM), density))
+	paragraph(&b, "",
+		fmt.Sprintf("%s: filament of %s and %s. The loss is that of mass for each metre against the lowest "+
+			"flow, where density, diameter and calibration cancel. The shortfall is against what was "+
+			"commanded, and holds the errors of all three.",
+			t.File, unit.Millimetres(t.FilamentMM), density))
 	for i := range t.Extruders {
 		e := &t.Extruders[i]
 		for j := range e.Series {
@@ -46,7 +49,8 @@ func (t *FlowTrials) series(b *strings.Builder, s *melt.Series) {
 	fmt.Fprintf(b, "\n%s\n", patch.Visible(setupText(s.Setup)))
 	fmt.Fprintf(b, "%12s %15s %10s %8s %12s\n", "flow mm³/s", "filament mm/s", "g/m", "loss %", "shortfall %")
 	for _, st := range s.Steps {
-		fmt.Fprintf(b, "%12.1f %15.2f %10.3f %8s %12s\n", st.FlowMM3S, st.SpeedMMS, st.GPerM, percents(st.Loss), percents(st.Shortfall))
+		fmt.Fprintf(b, "%12.1f %15.2f %10.3f %8s %12s\n", st.FlowMM3S, st.SpeedMMS, st.GPerM,
+			percents(st.Loss), percents(st.Shortfall))
 	}
 	if s.Told() {
 		paragraph(b, "  ", t.usableText(s))
@@ -59,12 +63,14 @@ func (t *FlowTrials) series(b *strings.Builder, s *melt.Series) {
 // usableText says up to which flow a series is usable.
 func (t *FlowTrials) usableText(s *melt.Series) string {
 	if s.Open {
-		return fmt.Sprintf("The loss stays within %s up to %s, the highest flow tried: the limit lies above.", unit.Percent(t.Loss), unit.FlowRate(s.UsableMM3S))
+		return fmt.Sprintf("The loss stays within %s up to %s, the highest flow tried: the limit lies above.",
+			unit.Percent(t.Loss), unit.FlowRate(s.UsableMM3S))
 	}
 	area := math.Pi / 4 * t.FilamentMM * t.FilamentMM
 	text := fmt.Sprintf("Usable up to %s, that is %s of filament: from there on more than %s is lost.",
 		unit.FlowRate(s.UsableMM3S), unit.Speed(s.UsableMM3S/area), unit.Percent(t.Loss))
-	if least, most := unit.Figure(s.LeastMM3S, 1), unit.FlowRate(s.MostMM3S); s.Repeated && least+" mm³/s" != most {
+	if least, most := unit.Figure(s.LeastMM3S, 1), unit.FlowRate(s.MostMM3S); s.Repeated &&
+		least+" mm³/s" != most {
 		text += fmt.Sprintf(" By the scatter of the weighings it lies from %s to %s.", least, most)
 	}
 	return text
@@ -85,46 +91,77 @@ func (t *FlowTrials) Notes(s *melt.Series) []string {
 	short := s.Shortfall()
 	ref := &s.Steps[s.Reference]
 	if s.Short > 0 {
-		list = append(list, fmt.Sprintf("At %s, the lowest flow, %s less came out than at the next ones. No hotend does that: this trial is short, as where the filament was not pressed on before. Weigh it again; the loss is judged against %s.",
-			unit.FlowRate(s.Steps[0].FlowMM3S), unit.Percent(s.Short), unit.FlowRate(ref.FlowMM3S)))
+		list = append(list,
+			fmt.Sprintf("At %s, the lowest flow, %s less came out than at the next ones. "+
+				"No hotend does that: this trial is short, as where the filament was not pressed on before. "+
+				"Weigh it again; the loss is judged against %s.",
+				unit.FlowRate(s.Steps[0].FlowMM3S), unit.Percent(s.Short), unit.FlowRate(ref.FlowMM3S)))
 	}
 	if s.Gained > 0 {
 		st := &s.Steps[s.Gained]
-		list = append(list, fmt.Sprintf("At %s %s more came out for each metre than at %s, which no hotend does: see commanded_mm and mass_g of both. Until then no usable flow can be told.",
-			unit.FlowRate(st.FlowMM3S), unit.Percent(-st.Loss), unit.FlowRate(ref.FlowMM3S)))
+		list = append(list,
+			fmt.Sprintf("At %s %s more came out for each metre than at %s, which no hotend does: "+
+				"see commanded_mm and mass_g of both. Until then no usable flow can be told.",
+				unit.FlowRate(st.FlowMM3S), unit.Percent(-st.Loss), unit.FlowRate(ref.FlowMM3S)))
 	}
 	switch {
 	case s.Missing:
-		list = append(list, fmt.Sprintf("%s is missing at %s already, where every hotend melts: the extruder's steps for each mm are wrong, or the drive slips. Push 100 mm through without the hotend and measure. Or the density is %s g/cm³: weigh a metre of the filament. Until then no usable flow can be told.",
-			unit.Percent(short), unit.FlowRate(ref.FlowMM3S), unit.Figure(t.densityOf(s)*(1-short), 2)))
+		list = append(list,
+			fmt.Sprintf("%s is missing at %s already, where every hotend melts: the extruder's steps for "+
+				"each mm are wrong, or the drive slips. Push 100 mm through without the hotend and measure. "+
+				"Or the density is %s g/cm³: weigh a metre of the filament. Until then no usable flow "+
+				"can be told.",
+				unit.Percent(short), unit.FlowRate(ref.FlowMM3S), unit.Figure(t.densityOf(s)*(1-short), 2)))
 	case short > t.Loss:
-		list = append(list, fmt.Sprintf("%s is missing at the lowest flow already, where every hotend melts. Look at the grip first: a worn or clogged drive, too little pressure on the filament; a drive that grips from one side slips early, one with two driven gears does not (common practice, no source). Or the extruder's calibration, the filament's diameter or its density is off by as much.", unit.Percent(short)))
+		list = append(list,
+			fmt.Sprintf("%s is missing at the lowest flow already, where every hotend melts. "+
+				"Look at the grip first: a worn or clogged drive, too little pressure on the filament; "+
+				"a drive that grips from one side slips early, one with two driven gears does not (common "+
+				"practice, no source). Or the extruder's calibration, the filament's diameter or its density "+
+				"is off by as much.", unit.Percent(short)))
 	case s.Early && s.Cause == melt.Melting:
-		list = append(list, "The loss starts at the lowest flows already, and still it is the melting that limits: the usable flow rises with heat.")
+		list = append(list, "The loss starts at the lowest flows already, and still it is the melting that "+
+			"limits: the usable flow rises with heat.")
 	case s.Early:
-		list = append(list, "The loss starts at the lowest flows already. That points to grip rather than to melting: a drive that grips from one side slips early, one with two driven gears does not (common practice, no source). Fix the grip and weigh again, or take this for what hotend and drive do together.")
+		list = append(list, "The loss starts at the lowest flows already. That points to grip rather than "+
+			"to melting: a drive that grips from one side slips early, one with two driven gears does not "+
+			"(common practice, no source). Fix the grip and weigh again, or take this for what hotend and "+
+			"drive do together.")
 	case short < -gained:
-		list = append(list, fmt.Sprintf("%s more came out than was commanded: density, diameter or the commanded length is wrong; the usable flow holds all the same.", unit.Percent(-short)))
+		list = append(list,
+			fmt.Sprintf("%s more came out than was commanded: density, diameter or the commanded length is "+
+				"wrong; the usable flow holds all the same.", unit.Percent(-short)))
 	}
 	if s.Wide && s.Told() {
 		a, b := &s.Steps[s.Below], &s.Steps[s.Below+1]
 		third := (b.FlowMM3S - a.FlowMM3S) / 3
-		list = append(list, fmt.Sprintf("From %s to %s the loss goes from %s %% to %s %%, and nothing was tried between: weigh at %s and %s too. The usable flow is taken from a straight line.",
-			unit.FlowRate(a.FlowMM3S), unit.FlowRate(b.FlowMM3S), percents(a.Loss), percents(b.Loss),
-			unit.Figure(a.FlowMM3S+third, 1), unit.FlowRate(a.FlowMM3S+2*third)))
+		list = append(list,
+			fmt.Sprintf("From %s to %s the loss goes from %s %% to %s %%, and nothing was tried between: "+
+				"weigh at %s and %s too. The usable flow is taken from a straight line.",
+				unit.FlowRate(a.FlowMM3S), unit.FlowRate(b.FlowMM3S), percents(a.Loss), percents(b.Loss),
+				unit.Figure(a.FlowMM3S+third, 1), unit.FlowRate(a.FlowMM3S+2*third)))
 	}
 	if s.LateStart && s.Told() {
-		list = append(list, fmt.Sprintf("The lowest flow, %s, is more than half of the usable one and may lose something itself, which no loss against it shows: begin lower.", unit.FlowRate(ref.FlowMM3S)))
+		list = append(list,
+			fmt.Sprintf("The lowest flow, %s, is more than half of the usable one and may lose something "+
+				"itself, which no loss against it shows: begin lower.", unit.FlowRate(ref.FlowMM3S)))
 	}
 	for _, i := range s.Heavy {
-		list = append(list, fmt.Sprintf("At %s less is lost than at %s: one of the two was weighed wrong, or the drive slipped once. Weigh both again.",
-			unit.FlowRate(s.Steps[i].FlowMM3S), unit.FlowRate(s.Steps[i-1].FlowMM3S)))
+		list = append(list,
+			fmt.Sprintf("At %s less is lost than at %s: one of the two was weighed wrong, "+
+				"or the drive slipped once. Weigh both again.",
+				unit.FlowRate(s.Steps[i].FlowMM3S), unit.FlowRate(s.Steps[i-1].FlowMM3S)))
 	}
 	if s.Scatter > t.Loss/2 {
-		list = append(list, fmt.Sprintf("Weighings at one flow differ by %s %% (standard deviation), too much to tell a loss of %s: press the filament on before each, extrude longer, weigh each flow three times.", percents(s.Scatter), unit.Percent(t.Loss)))
+		list = append(list,
+			fmt.Sprintf("Weighings at one flow differ by %s %% (standard deviation), too much to tell a "+
+				"loss of %s: press the filament on before each, extrude longer, weigh each flow three times.",
+				percents(s.Scatter), unit.Percent(t.Loss)))
 	}
 	if s.Coarse > 0 {
-		list = append(list, fmt.Sprintf("One step of the scale is %s of the lightest extrusion: weigh longer extrusions, a metre or more.", unit.Figure(100*s.Coarse, 1)+" %"))
+		list = append(list,
+			fmt.Sprintf("One step of the scale is %s of the lightest extrusion: weigh longer extrusions, "+
+				"a metre or more.", unit.Figure(100*s.Coarse, 1)+" %"))
 	}
 	return list
 }
@@ -152,7 +189,8 @@ func (t *FlowTrials) summary(b *strings.Builder, e *melt.Extruder) {
 	if !limiting.Open {
 		why = setupText(limiting.Setup)
 	}
-	fmt.Fprintf(b, "max_flow_mm3_s = %s   # [new.nozzle]; %s\n", unit.Figure(sheetFlow(e), 1), patch.Visible(why))
+	fmt.Fprintf(b, "max_flow_mm3_s = %s   # [new.nozzle]; %s\n", unit.Figure(sheetFlow(e), 1),
+		patch.Visible(why))
 }
 
 // Comparisons says what the series of an extruder tell together: what limits,
@@ -170,10 +208,13 @@ func Comparisons(e *melt.Extruder) []string {
 	early := slices.ContainsFunc(e.Series, func(s melt.Series) bool { return s.Early && s.Told() })
 	switch {
 	case causes[melt.Grip] && len(e.Differ) > 0:
-		list = append(list, "That filaments differ at one temperature goes with it: what a drive grips, it grips differently.")
+		list = append(list, "That filaments differ at one temperature goes with it: what a drive grips, "+
+			"it grips differently.")
 	case causes[melt.Melting], causes[melt.Grip]:
 	case len(e.Differ) > 0, early:
-		list = append(list, "Grip or melting? Weigh one filament at two temperatures, 20 K apart: a melting limit rises with heat, by 10 % or more; a drive that slips hardly gains (common practice, no source).")
+		list = append(list, "Grip or melting? Weigh one filament at two temperatures, 20 K apart: "+
+			"a melting limit rises with heat, by 10 % or more; a drive that slips hardly gains (common "+
+			"practice, no source).")
 	}
 	if slices.ContainsFunc(e.Series, func(s melt.Series) bool { return !s.Repeated }) {
 		list = append(list, "Where no flow was weighed twice, nothing tells the scatter: weigh each twice.")
@@ -188,21 +229,25 @@ func heatedText(e *melt.Extruder, h melt.Heated) string {
 	if hot.Open {
 		more = "more than "
 	}
-	text := fmt.Sprintf("%s: %s at %s, %s%s at %s. ", named(cool.Filament), unit.FlowRate(cool.UsableMM3S), unit.Celsius(cool.TempC),
+	text := fmt.Sprintf("%s: %s at %s, %s%s at %s. ", named(cool.Filament), unit.FlowRate(cool.UsableMM3S),
+		unit.Celsius(cool.TempC),
 		more, unit.FlowRate(hot.UsableMM3S), unit.Celsius(hot.TempC))
 	switch h.Cause {
 	case melt.Melting:
 		return text + "The usable flow rises with heat, so that it is the melting that limits."
 	case melt.Grip:
-		return text + "The usable flow hardly rises with heat, as that of a drive that slips: fix the grip before you judge the hotend."
+		return text + "The usable flow hardly rises with heat, as that of a drive that slips: " +
+			"fix the grip before you judge the hotend."
 	}
-	return text + "That tells grip and melting not apart: the temperatures are too near to each other, the weighings scatter, or it is both."
+	return text + "That tells grip and melting not apart: the temperatures are too near to each other, " +
+		"the weighings scatter, or it is both."
 }
 
 // differText says that two filaments want limits of their own.
 func differText(e *melt.Extruder, d melt.Difference) string {
 	slow, fast := &e.Series[d.Slower], &e.Series[d.Faster]
-	return fmt.Sprintf("%s and %s differ: %s against %s. The sheet takes the lower; give each its own limit in the slicer.",
+	return fmt.Sprintf("%s and %s differ: %s against %s. The sheet takes the lower; give each its own "+
+		"limit in the slicer.",
 		named(slow.Filament), named(fast.Filament), unit.FlowRate(slow.UsableMM3S), unit.FlowRate(fast.UsableMM3S))
 }
 
@@ -297,17 +342,20 @@ func FlowJSON(w io.Writer, t FlowTrials) error {
 		}
 		for j := range e.Series {
 			s := &e.Series[j]
-			row := seriesJSON{Filament: s.Filament, AtLeast: s.Open, Early: s.Early, Scatter: jsontext.Value(s.Scatter),
-				Notes: append([]string{}, t.Notes(s)...)}
+			row := seriesJSON{Filament: s.Filament, AtLeast: s.Open, Early: s.Early,
+				Scatter: jsontext.Value(s.Scatter),
+				Notes:   append([]string{}, t.Notes(s)...)}
 			if s.Told() {
-				row.UsableMM3S, row.LeastMM3S, row.MostMM3S = jsontext.Value(s.UsableMM3S), jsontext.Value(s.LeastMM3S), jsontext.Value(s.MostMM3S)
+				row.UsableMM3S, row.LeastMM3S, row.MostMM3S = jsontext.Value(s.UsableMM3S),
+					jsontext.Value(s.LeastMM3S), jsontext.Value(s.MostMM3S)
 			}
 			if s.TempC != 0 {
 				row.TempC = s.TempC
 			}
 			for _, st := range s.Steps {
-				row.Steps = append(row.Steps, stepJSON{jsontext.Value(st.FlowMM3S), jsontext.Value(st.SpeedMMS), st.Trials,
-					jsontext.Value(st.GPerM), jsontext.Value(st.Loss), jsontext.Value(st.Shortfall)})
+				row.Steps = append(row.Steps,
+					stepJSON{jsontext.Value(st.FlowMM3S), jsontext.Value(st.SpeedMMS), st.Trials,
+						jsontext.Value(st.GPerM), jsontext.Value(st.Loss), jsontext.Value(st.Shortfall)})
 			}
 			x.Series = append(x.Series, row)
 		}

@@ -49,7 +49,8 @@ func (h *HeatFit) dutyDoubt() string {
 	for _, r := range h.Log.Rows {
 		largest = max(largest, r.Duty*h.Log.DutyFull)
 	}
-	return fmt.Sprintf("has duty up to %s, which may be per cent or counts, and the heat does not tell: the block has %s; say which by the flag",
+	return fmt.Sprintf("has duty up to %s, which may be per cent or counts, and the heat does not tell: "+
+		"the block has %s; say which by the flag",
 		unit.Figure(largest, 1), strings.Join(ways, ", "))
 }
 
@@ -78,7 +79,8 @@ func (h *HeatFit) fanFull(dutyFull float64) (float64, bool) {
 
 // fanDoubt says why fanFull cannot tell, and how to.
 func (h *HeatFit) fanDoubt() string {
-	return fmt.Sprintf("has fan up to %s, which may be per cent or counts of 255: say which with --fan-full 100 or --fan-full 255",
+	return fmt.Sprintf("has fan up to %s, which may be per cent or counts of 255: "+
+		"say which with --fan-full 100 or --fan-full 255",
 		unit.Figure(h.mostFan()*h.Log.FanFull, 1))
 }
 
@@ -97,7 +99,8 @@ func (h *HeatFit) warmRoom() bool {
 // Fahrenheit, so that it tells by the fit alone what it is in.
 func (h *HeatFit) mayBeF() bool {
 	const hotF = 300
-	return h.Log.Rows[0].TempC >= warmC && slices.ContainsFunc(h.Log.Rows, func(r record.HeatRow) bool { return r.TempC >= hotF })
+	return h.Log.Rows[0].TempC >= warmC &&
+		slices.ContainsFunc(h.Log.Rows, func(r record.HeatRow) bool { return r.TempC >= hotF })
 }
 
 // isF reports whether a log that may be in Fahrenheit goes better with the fit of
@@ -142,7 +145,8 @@ func (h *HeatFit) gapsText() string {
 	var parts []string
 	for _, at := range r.Gaps[:min(len(r.Gaps), named)] {
 		before, after := h.Log.Rows[at-1], h.Log.Rows[at]
-		parts = append(parts, fmt.Sprintf("from %s to %s (lines %d and %d)", unit.Seconds(before.TimeS), unit.Seconds(after.TimeS), before.Line, after.Line))
+		parts = append(parts, fmt.Sprintf("from %s to %s (lines %d and %d)", unit.Seconds(before.TimeS),
+			unit.Seconds(after.TimeS), before.Line, after.Line))
 	}
 	if more := len(r.Gaps) - named; more > 0 {
 		parts = append(parts, fmt.Sprintf("%d times more", more))

@@ -41,7 +41,8 @@ func HeatText(w io.Writer, h HeatFit) error {
 	comment(&b, fmt.Sprintf("Fitted to %d rows over %s of %s, from %s to %s; %s.",
 		r.Rows, unit.Seconds(r.LengthS), h.Log.File.Name, unit.Celsius(r.LowC), unit.Celsius(r.HighC), h.scales()))
 	comment(&b, fmt.Sprintf("Heater: %s, %s. Room: %s.", heaterText(h.Heater), h.HeaterFrom, h.roomText()))
-	comment(&b, fmt.Sprintf("Residuals: %s root mean square, %s at worst, at %s.", kelvins(f.RMSK), kelvins(f.WorstK), unit.Seconds(f.WorstS)))
+	comment(&b, fmt.Sprintf("Residuals: %s root mean square, %s at worst, at %s.", kelvins(f.RMSK),
+		kelvins(f.WorstK), unit.Seconds(f.WorstS)))
 	b.WriteString("\n[new.block]\n")
 	for _, l := range h.lines() {
 		if !h.told(l) {
@@ -55,7 +56,9 @@ func HeatText(w io.Writer, h HeatFit) error {
 		fmt.Fprintf(&b, "%-32s # %s\n", l.key+" = "+value, note)
 	}
 	b.WriteByte('\n')
-	comment(&b, "± is two and a half standard errors of all that was fitted, the room included. It takes the heater's power for exact: where that is 10 % off, heat capacity and losses are too, and the lag is not.")
+	comment(&b, "± is two and a half standard errors of all that was fitted, the room included. "+
+		"It takes the heater's power for exact: where that is 10 % off, heat capacity and losses are too, "+
+		"and the lag is not.")
 	if doubts := h.doubts(); len(doubts) > 0 {
 		b.WriteString("#\n")
 		comment(&b, "What this log does not tell:")
@@ -84,7 +87,8 @@ func heaterText(h heat.Heater) string {
 	text := fmt.Sprintf("%s at %s, on %s", unit.Watts(h.RatedW), unit.Volts(h.RatedV), unit.Volts(h.SupplyV))
 	if points := h.Hot.Points(); len(points) > 0 {
 		first, last := points[0], points[len(points)-1]
-		text += fmt.Sprintf(", falling from %s at %s to %s at %s", unit.Watts(first.PowerW), unit.Celsius(first.TempC),
+		text += fmt.Sprintf(", falling from %s at %s to %s at %s", unit.Watts(first.PowerW),
+			unit.Celsius(first.TempC),
 			unit.Watts(last.PowerW), unit.Celsius(last.TempC))
 	}
 	return text
@@ -115,7 +119,8 @@ const (
 	poorFitK    = 2.0
 	correlated  = 0.7
 	fullFan     = 0.95
-	notedAsFlat = "the heater is a PTC, but no hot_w says how its power falls: the fit takes its rated power at every temperature, which makes the losses too large; measure the power hot"
+	notedAsFlat = "the heater is a PTC, but no hot_w says how its power falls: the fit takes its rated " +
+		"power at every temperature, which makes the losses too large; measure the power hot"
 )
 
 // doubts says what the log leaves open, and how to record what is missing.
@@ -125,44 +130,66 @@ func (h *HeatFit) doubts() []string {
 	for _, l := range h.lines() {
 		if f.Fitted&l.figure != 0 && !l.Told() {
 			value, spread := estimateText(l.Estimate)
-			list = append(list, fmt.Sprintf("%s: it comes out as %s ± %s; %s", l.key, value, spread, howToTell(l.figure)))
+			list = append(list, fmt.Sprintf("%s: it comes out as %s ± %s; %s", l.key, value, spread,
+				howToTell(l.figure)))
 		}
 	}
 	switch fan := h.mostFan(); {
 	case f.Fitted&(heat.Loss|heat.LossFan) == 0:
-		list = append(list, fmt.Sprintf("either loss: the part fan stands at %s throughout, where the loss is %s W/K; record a phase with it off and one with it full", unit.Percent(f.PartFan), unit.Figure(f.PartLoss.Value, 4)))
+		list = append(list,
+			fmt.Sprintf("either loss: the part fan stands at %s throughout, where the loss is %s W/K; "+
+				"record a phase with it off and one with it full", unit.Percent(f.PartFan),
+				unit.Figure(f.PartLoss.Value, 4)))
 	case f.Fitted&heat.LossFan == 0 && !h.Log.HasFan:
-		list = append(list, "loss_fan_w_per_k: there is no fan column, and the fan is taken to be off; "+howToTell(heat.LossFan))
+		list = append(list, "loss_fan_w_per_k: there is no fan column, and the fan is taken "+
+			"to be off; "+howToTell(heat.LossFan))
 	case f.Fitted&heat.LossFan == 0:
 		list = append(list, "loss_fan_w_per_k: the part fan never runs; "+howToTell(heat.LossFan))
 	case f.Fitted&heat.Loss == 0:
 		list = append(list, "loss_w_per_k: the part fan runs full throughout; record a phase with it off")
 	case fan < fullFan:
-		list = append(list, fmt.Sprintf("loss_fan_w_per_k above %s of the fan: it is drawn on in a straight line to the full fan", unit.Percent(fan)))
+		list = append(list,
+			fmt.Sprintf("loss_fan_w_per_k above %s of the fan: it is drawn on in a straight line to "+
+				"the full fan", unit.Percent(fan)))
 	}
 	if r.CoolS < shortCoolS {
-		list = append(list, "losses apart from the heater's power: there is no cool-down, so that they hang on the bend of the heat-up alone; go on recording for some minutes with the heater off")
+		list = append(list, "losses apart from the heater's power: there is no cool-down, "+
+			"so that they hang on the bend of the heat-up alone; go on recording for some minutes with "+
+			"the heater off")
 	}
 	if r.HighC < lowTopC {
-		list = append(list, fmt.Sprintf("losses near printing: the log ends at %s, and they grow a little faster than the model's straight line; heat up to a printing temperature", unit.Celsius(r.HighC)))
+		list = append(list,
+			fmt.Sprintf("losses near printing: the log ends at %s, and they grow a little faster than the "+
+				"model's straight line; heat up to a printing temperature", unit.Celsius(r.HighC)))
 	}
 	if r.SpacingS > wideSpaceS {
-		list = append(list, fmt.Sprintf("a lag much shorter than %s, the mean time between rows; record at least one row a second", unit.Seconds(r.SpacingS)))
+		list = append(list,
+			fmt.Sprintf("a lag much shorter than %s, the mean time between rows; record at least one "+
+				"row a second", unit.Seconds(r.SpacingS)))
 	}
 	if f.RMSK > poorFitK {
-		list = append(list, fmt.Sprintf("a hotend that the model knows: residuals of %s are more than a sensor's noise; see that duty is the mean over each row, that the part fan is recorded and that nothing was extruded", kelvins(f.RMSK)))
+		list = append(list,
+			fmt.Sprintf("a hotend that the model knows: residuals of %s are more than a sensor's noise; "+
+				"see that duty is the mean over each row, that the part fan is recorded and that nothing "+
+				"was extruded", kelvins(f.RMSK)))
 	}
 	if f.Correlation > correlated {
-		list = append(list, "a curve that bends just as the model does: the residuals run together for many rows; ± allows for that")
+		list = append(list, "a curve that bends just as the model does: the residuals run together for "+
+			"many rows; ± allows for that")
 	}
 	if len(r.Gaps) > 0 {
 		list = append(list, h.gapsText())
 	}
 	if !f.Physical(1) {
-		list = append(list, "a hotend: heat capacity or losses are far from what hotends have; see that the heater's power is right, what full power is written as (--duty-full), and that temp_c and time_s are in °C and s")
+		list = append(list, "a hotend: heat capacity or losses are far from what hotends have; "+
+			"see that the heater's power is right, what full power is written as (--duty-full), "+
+			"and that temp_c and time_s are in °C and s")
 	}
 	if otherRoom(h.Fit) {
-		list = append(list, fmt.Sprintf("a room of %s: it goes better with %s; say with --ambient-c how warm it is round the hotend, or the losses do not grow in a straight line", unit.Celsius(f.Given.Value), unit.Celsius(f.Ambient.Value)))
+		list = append(list,
+			fmt.Sprintf("a room of %s: it goes better with %s; say with --ambient-c how warm it is round "+
+				"the hotend, or the losses do not grow in a straight line", unit.Celsius(f.Given.Value),
+				unit.Celsius(f.Ambient.Value)))
 	}
 	if h.FlatPTC {
 		list = append(list, notedAsFlat)
@@ -206,7 +233,8 @@ func (h *HeatFit) gapsJSON() []gapJSON {
 	list := []gapJSON{}
 	for _, at := range h.Fit.Run.Gaps {
 		after := h.Log.Rows[at]
-		list = append(list, gapJSON{jsontext.Value(h.Log.Rows[at-1].TimeS), jsontext.Value(after.TimeS), after.Line})
+		list = append(list, gapJSON{jsontext.Value(h.Log.Rows[at-1].TimeS),
+			jsontext.Value(after.TimeS), after.Line})
 	}
 	return list
 }
@@ -219,7 +247,8 @@ func HeatJSON(w io.Writer, h HeatFit) error {
 	for _, l := range h.lines() {
 		block[l.key] = nil
 		if f.Fitted&l.figure != 0 {
-			block[l.key] = &estimateJSON{jsontext.Value(l.Value), jsontext.Value(l.StdErr), jsontext.Value(l.PlusMinus()), h.told(l)}
+			block[l.key] = &estimateJSON{jsontext.Value(l.Value), jsontext.Value(l.StdErr),
+				jsontext.Value(l.PlusMinus()), h.told(l)}
 		}
 	}
 	out := struct {
@@ -240,9 +269,11 @@ func HeatJSON(w io.Writer, h HeatFit) error {
 		Correlation any                      `json:"correlation"`
 		NotTold     []string                 `json:"not_told"`
 	}{
-		h.Log.File.Name, r.Rows, jsontext.Value(r.LengthS), jsontext.Value(h.Log.DutyFull), jsontext.Value(f.Ambient.Value), jsontext.Value(f.Ambient.StdErr),
+		h.Log.File.Name, r.Rows, jsontext.Value(r.LengthS), jsontext.Value(h.Log.DutyFull),
+		jsontext.Value(f.Ambient.Value), jsontext.Value(f.Ambient.StdErr),
 		jsontext.Value(h.Heater.RatedW), jsontext.Value(h.Heater.RatedV), jsontext.Value(h.Heater.SupplyV),
-		block, h.gapsJSON(), jsontext.Value(f.RMSK), jsontext.Value(f.WorstK), jsontext.Value(f.WorstS), jsontext.Value(f.Correlation),
+		block, h.gapsJSON(), jsontext.Value(f.RMSK), jsontext.Value(f.WorstK), jsontext.Value(f.WorstS),
+		jsontext.Value(f.Correlation),
 		append([]string{}, h.doubts()...),
 	}
 	return jsontext.Write(w, out)

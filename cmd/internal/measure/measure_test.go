@@ -87,7 +87,8 @@ rated_w = 40.0
 		key  sheet.Key[float64]
 		want float64
 	}{
-		{s.New.Block.HeatCapacityJPerK, 14}, {s.New.Block.LossWPerK, 0.07}, {s.New.Block.LossFanWPerK, 0.098}, {s.New.Block.SensorLagS, 3.5},
+		{s.New.Block.HeatCapacityJPerK, 14}, {s.New.Block.LossWPerK, 0.07}, {s.New.Block.LossFanWPerK, 0.098},
+		{s.New.Block.SensorLagS, 3.5},
 	} {
 		if !c.key.Given || math.Abs(c.key.Value-c.want) > 0.01*c.want {
 			t.Errorf("%s is %g, want %g\n%s", c.key.Path, c.key.Value, c.want, &text)
@@ -100,15 +101,18 @@ rated_w = 40.0
 func TestMeasuredNamesAreShownHarmlessly(t *testing.T) {
 	const evil = "pla\x1b[31m\u202e"
 	trials := []melt.Trial{
-		{FlowMM3S: 5, CommandedMM: 1000, MassG: 3, DensityGCM3: 1.24, Setup: melt.Setup{Filament: evil, Extruder: evil}},
-		{FlowMM3S: 10, CommandedMM: 1000, MassG: 2.7, DensityGCM3: 1.24, Setup: melt.Setup{Filament: evil, Extruder: evil}},
+		{FlowMM3S: 5, CommandedMM: 1000, MassG: 3, DensityGCM3: 1.24,
+			Setup: melt.Setup{Filament: evil, Extruder: evil}},
+		{FlowMM3S: 10, CommandedMM: 1000, MassG: 2.7, DensityGCM3: 1.24,
+			Setup: melt.Setup{Filament: evil, Extruder: evil}},
 	}
 	all, err := melt.Judge(trials, melt.Options{FilamentMM: 1.75, Loss: 0.05})
 	if err != nil {
 		t.Fatal(err)
 	}
 	flow := FlowTrials{File: evil, FilamentMM: 1.75, Loss: 0.05, DensityGCM3: 1.24, Extruders: all}
-	ranking, err := sensor.Rank([]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 200, Ohm: 600}}, sensor.UsualThermometer, 260)
+	ranking, err := sensor.Rank([]parser.SensorPoint{{TempC: 25, Ohm: 100e3}, {TempC: 200, Ohm: 600}},
+		sensor.UsualThermometer, 260)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -159,7 +163,8 @@ func TestEstimateText(t *testing.T) {
 	} {
 		value, spread := estimateText(heat.Estimate{Value: c.value, StdErr: c.stdErr})
 		if value != c.text || spread != c.spread {
-			t.Errorf("%g with a standard error of %g is written %s ± %s, want %s ± %s", c.value, c.stdErr, value, spread, c.text, c.spread)
+			t.Errorf("%g with a standard error of %g is written %s ± %s, want %s ± %s", c.value, c.stdErr,
+				value, spread, c.text, c.spread)
 		}
 	}
 }
@@ -174,27 +179,35 @@ func TestHeatDoubts(t *testing.T) {
 		name, says string
 		spoil      func(h *HeatFit)
 	}{
-		{"no fan column", "loss_fan_w_per_k: there is no fan column", func(h *HeatFit) { h.Fit.Fitted &^= heat.LossFan; h.Log.HasFan = false }},
-		{"fan never on", "loss_fan_w_per_k: the part fan never runs", func(h *HeatFit) { h.Fit.Fitted &^= heat.LossFan }},
-		{"fan always on", "loss_w_per_k: the part fan runs full throughout", func(h *HeatFit) { h.Fit.Fitted &^= heat.Loss }},
-		{"fan at a half", "either loss: the part fan stands at 50 %", func(h *HeatFit) { h.Fit.Fitted, h.Fit.PartFan = heat.Capacity|heat.Lag, 0.5 }},
+		{"no fan column", "loss_fan_w_per_k: there is no fan column",
+			func(h *HeatFit) { h.Fit.Fitted &^= heat.LossFan; h.Log.HasFan = false }},
+		{"fan never on", "loss_fan_w_per_k: the part fan never runs",
+			func(h *HeatFit) { h.Fit.Fitted &^= heat.LossFan }},
+		{"fan always on", "loss_w_per_k: the part fan runs full throughout",
+			func(h *HeatFit) { h.Fit.Fitted &^= heat.Loss }},
+		{"fan at a half", "either loss: the part fan stands at 50 %",
+			func(h *HeatFit) { h.Fit.Fitted, h.Fit.PartFan = heat.Capacity|heat.Lag, 0.5 }},
 		{"fan not full", "loss_fan_w_per_k above 60 % of the fan", func(h *HeatFit) {
 			for i := range h.Log.Rows {
 				h.Log.Rows[i].Fan *= 0.6
 			}
 		}},
-		{"weak loss", "loss_w_per_k: it comes out as 0.07 ± 0.075; record longer, with a cool-down", func(h *HeatFit) { h.Fit.Loss = heat.Estimate{Value: 0.07, StdErr: 0.03} }},
+		{"weak loss", "loss_w_per_k: it comes out as 0.07 ± 0.075; record longer, with a cool-down",
+			func(h *HeatFit) { h.Fit.Loss = heat.Estimate{Value: 0.07, StdErr: 0.03} }},
 		{"no cool-down", "there is no cool-down", func(h *HeatFit) { h.Fit.Run.CoolS = 3 }},
 		{"ends low", "the log ends at 120 °C", func(h *HeatFit) { h.Fit.Run.HighC = 120 }},
 		{"few rows", "a lag much shorter than 5 s", func(h *HeatFit) { h.Fit.Run.SpacingS = 5 }},
-		{"gap", "what went on from 99 s to 100 s (lines 101 and 102): nothing was recorded; the fit begins afresh", func(h *HeatFit) { h.Fit.Run.Gaps = []int{100} }},
-		{"no hotend", "heat capacity or losses are far from what hotends have", func(h *HeatFit) { h.Fit.Capacity = heat.Estimate{Value: 3, StdErr: 0.01} }},
+		{"gap", "what went on from 99 s to 100 s (lines 101 and 102): nothing was recorded; " +
+			"the fit begins afresh", func(h *HeatFit) { h.Fit.Run.Gaps = []int{100} }},
+		{"no hotend", "heat capacity or losses are far from what hotends have",
+			func(h *HeatFit) { h.Fit.Capacity = heat.Estimate{Value: 3, StdErr: 0.01} }},
 		{"another room", "a room of 22 °C: it goes better with 35 °C", func(h *HeatFit) {
 			h.Fit.Given.StdErr, h.Fit.Ambient.Value = 2, 35
 		}},
 		{"bad fit", "residuals of 4 K", func(h *HeatFit) { h.Fit.RMSK = 4 }},
 		{"bends otherwise", "the residuals run together", func(h *HeatFit) { h.Fit.Correlation = 0.9 }},
-		{"ptc without its power at heat", "no hot_w says how its power falls", func(h *HeatFit) { h.FlatPTC = true }},
+		{"ptc without its power at heat", "no hot_w says how its power falls",
+			func(h *HeatFit) { h.FlatPTC = true }},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			h, fit, log := good, *good.Fit, *good.Log

@@ -83,7 +83,8 @@ func (o *RankOptions) points(rec *record.Sensor) ([]parser.SensorPoint, error) {
 	var used *sensor.Circuit
 	switch {
 	case rec.Indicated && o.Used == "":
-		return nil, fmt.Errorf("%s holds what the firmware indicated: say with --used by which definition, such as --used ntc-100k-3950; `preflash sensor curves` lists them", rec.File.Name)
+		return nil, fmt.Errorf("%s holds what the firmware indicated: say with --used by which definition, "+
+			"such as --used ntc-100k-3950; `preflash sensor curves` lists them", rec.File.Name)
 	case !rec.Indicated && o.Used != "":
 		return nil, fmt.Errorf("%s holds resistances, to which --used says nothing; leave it out", rec.File.Name)
 	case rec.Indicated:

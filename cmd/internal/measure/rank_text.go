@@ -40,8 +40,11 @@ func RankText(w io.Writer, s SensorRank) error {
 	if s.Used != "" {
 		how = ", told from what firmware with " + s.Used + " indicated"
 	}
-	s.paragraph(&b, fmt.Sprintf("%s: %d points from %s to %s%s. The thermometer is taken to be good to %s. Errors are actual − indicated in K, of firmware that believes the curve; the last column is at %s indicated, the sensor taken for %s.",
-		s.File, len(r.Points), unit.Celsius(low), unit.Celsius(high), how, s.thermometer(), unit.Celsius(r.TopC), s.takenFor()))
+	s.paragraph(&b, fmt.Sprintf("%s: %d points from %s to %s%s. The thermometer is taken to be good to %s. "+
+		"Errors are actual − indicated in K, of firmware that believes the curve; the last column is at %s "+
+		"indicated, the sensor taken for %s.",
+		s.File, len(r.Points), unit.Celsius(low), unit.Celsius(high), how, s.thermometer(),
+		unit.Celsius(r.TopC), s.takenFor()))
 	for from := 0; from < len(r.Points); from += s.pointsAbreast() {
 		s.table(&b, from, min(from+s.pointsAbreast(), len(r.Points)))
 	}
@@ -131,7 +134,8 @@ func (s *SensorRank) possible(b *strings.Builder) {
 	list := r.Possible()
 	switch {
 	case len(list) == 0:
-		s.paragraph(b, fmt.Sprintf("No known curve goes with these points: each is further off at one of them than a thermometer of %s.", strings.TrimSuffix(s.thermometer(), " (--within says better)")))
+		s.paragraph(b, fmt.Sprintf("No known curve goes with these points: each is further off at one of "+
+			"them than a thermometer of %s.", strings.TrimSuffix(s.thermometer(), " (--within says better)")))
 	case len(list) == 1:
 		s.paragraph(b, fmt.Sprintf("%s alone of the known curves goes with these points.", list[0].ID))
 	default:
@@ -139,7 +143,9 @@ func (s *SensorRank) possible(b *strings.Builder) {
 		for _, c := range list[1:] {
 			parts = append(parts, fmt.Sprintf("%s (%s K)", c.ID, cmp.Or(signed(c.TopErrorK), "0")))
 		}
-		s.paragraph(b, fmt.Sprintf("%s is the likeliest, and these cannot be told from it: %s. In brackets, how much hotter (+) or colder (-) than %s a nozzle with %s is while firmware that believes the other shows %s.",
+		s.paragraph(b, fmt.Sprintf("%s is the likeliest, and these cannot be told from it: %s. "+
+			"In brackets, how much hotter (+) or colder (-) than %s a nozzle with %s is while firmware "+
+			"that believes the other shows %s.",
 			list[0].ID, strings.Join(parts, ", "), unit.Celsius(r.TopC), list[0].ID, unit.Celsius(r.TopC)))
 	}
 }
@@ -163,7 +169,8 @@ func signed(d float64) string {
 func (s *SensorRank) fits(b *strings.Builder) {
 	r := s.Ranking
 	if r.R0Ohm != 0 {
-		s.paragraph(b, fmt.Sprintf("The resistance rises with temperature: a platinum sensor of %s at 0 °C. Leads and plugs add to what is measured.", ohmText(r.R0Ohm)))
+		s.paragraph(b, fmt.Sprintf("The resistance rises with temperature: a platinum sensor of %s at 0 "+
+			"°C. Leads and plugs add to what is measured.", ohmText(r.R0Ohm)))
 		return
 	}
 	if r.ThreePoint == nil && r.Beta == nil {
@@ -171,11 +178,14 @@ func (s *SensorRank) fits(b *strings.Builder) {
 	}
 	b.WriteString("\nFitted to the points:\n")
 	if f := r.ThreePoint; f != nil {
-		s.item(b, "three points: ", fmt.Sprintf("%s, or R25 %s, B %s K, cubic %s /K; at %s good to %s", pointsText(f.Points),
-			ohmText(f.R25Ohm), plainFigure(f.BetaK), plainFigure(f.Cubic), unit.Celsius(r.TopC), unit.Kelvin(f.TopGoodK())))
+		s.item(b, "three points: ", fmt.Sprintf("%s, or R25 %s, B %s K, cubic %s /K; at %s good to %s",
+			pointsText(f.Points),
+			ohmText(f.R25Ohm), plainFigure(f.BetaK), plainFigure(f.Cubic), unit.Celsius(r.TopC),
+			unit.Kelvin(f.TopGoodK())))
 	}
 	if f := r.Beta; f != nil {
-		s.item(b, "Beta: ", fmt.Sprintf("R25 %s, B %s K; off by up to %s at the points", ohmText(f.R25Ohm), plainFigure(f.BetaK), s.atMost(f.WorstK)))
+		s.item(b, "Beta: ", fmt.Sprintf("R25 %s, B %s K; off by up to %s at the points", ohmText(f.R25Ohm),
+			plainFigure(f.BetaK), s.atMost(f.WorstK)))
 	}
 }
 
@@ -186,7 +196,8 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 		s.item(b, lead, "it has no definition of this sensor, and none can be written out for it")
 		return
 	case sensor.Untold:
-		s.item(b, lead, fmt.Sprintf("cannot be told: the likeliest definition may be off by %s at %s", s.topRange(c), unit.Celsius(s.Ranking.TopC)))
+		s.item(b, lead, fmt.Sprintf("cannot be told: the likeliest definition may be off by %s at %s",
+			s.topRange(c), unit.Celsius(s.Ranking.TopC)))
 		return
 	}
 	text := definitionText(c.Def)
@@ -197,13 +208,15 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 	}
 	switch d := s.topRange(c); {
 	case s.Ranking.Reference == "":
-		text += fmt.Sprintf("; at %s good to %s", unit.Celsius(s.Ranking.TopC), unit.Kelvin(s.Ranking.Fit().TopGoodK()))
+		text += fmt.Sprintf("; at %s good to %s", unit.Celsius(s.Ranking.TopC),
+			unit.Kelvin(s.Ranking.Fit().TopGoodK()))
 	case d != "0 K":
 		text += fmt.Sprintf("; itself %s off at %s", d, unit.Celsius(s.Ranking.TopC))
 	}
 	if c.PullupK != 0 {
 		text += fmt.Sprintf("; set its pull-up to %s: left at %s, %s indicated is %s off",
-			ohmText(s.PullupOhm), ohmText(sensor.UsualPullupOhm), unit.Celsius(s.Ranking.TopC), unit.Kelvin(math.Abs(c.PullupK)))
+			ohmText(s.PullupOhm), ohmText(sensor.UsualPullupOhm), unit.Celsius(s.Ranking.TopC),
+			unit.Kelvin(math.Abs(c.PullupK)))
 	}
 	if c.Def.Note != "" {
 		text += "; " + c.Def.Note
@@ -227,9 +240,11 @@ func definitionText(d parser.SensorDef) string {
 	case d.Name != "":
 		return d.Name
 	case d.Form == parser.FormBeta && d.CubicC != 0:
-		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient %s, where the firmware reads one", ohmText(d.R25Ohm), plainFigure(d.BetaK), plainFigure(d.CubicC))
+		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient %s, "+
+			"where the firmware reads one", ohmText(d.R25Ohm), plainFigure(d.BetaK), plainFigure(d.CubicC))
 	case d.Form == parser.FormBeta:
-		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient 0", ohmText(d.R25Ohm), plainFigure(d.BetaK))
+		return fmt.Sprintf("its custom definition with R25 %s, B %s K, cubic coefficient 0",
+			ohmText(d.R25Ohm), plainFigure(d.BetaK))
 	}
 	return "its custom definition with the points " + pointsText(d.Points)
 }
@@ -262,7 +277,8 @@ func (s *SensorRank) doubts() []string {
 	f := r.Fit()
 	if r.Odd >= 0 {
 		p := r.Points[r.Odd]
-		text := fmt.Sprintf("Line %d, %s at %s, does not go with the other points, which go together: measure it again, or remove the row.", s.Lines[r.Odd], ohmText(p.Ohm), unit.Celsius(p.TempC))
+		text := fmt.Sprintf("Line %d, %s at %s, does not go with the other points, which go together: "+
+			"measure it again, or remove the row.", s.Lines[r.Odd], ohmText(p.Ohm), unit.Celsius(p.TempC))
 		if hint := r.KiloHint(r.Odd); hint != "" {
 			text += strings.TrimPrefix(hint, ".") + "."
 		}
@@ -275,19 +291,31 @@ func (s *SensorRank) doubts() []string {
 		}
 	}
 	if low != nil {
-		list = append(list, fmt.Sprintf("A thermometer that reads low, as a tip does that touches the metal badly, would make these fit: %s. See to its contact and measure again.", strings.Join(low, ", ")))
+		list = append(list,
+			fmt.Sprintf("A thermometer that reads low, as a tip does that touches the metal badly, "+
+				"would make these fit: %s. See to its contact and measure again.", strings.Join(low, ", ")))
 	}
 	switch {
 	case s.told() && r.Reference != "" && high < r.TopC-farBelowK:
-		list = append(list, fmt.Sprintf("The points end at %s. Up to %s the curve is taken on trust; compare with a thermometer there.", unit.Celsius(high), top))
+		list = append(list,
+			fmt.Sprintf("The points end at %s. Up to %s the curve is taken on trust; "+
+				"compare with a thermometer there.", unit.Celsius(high), top))
 	case s.told():
 	case r.Reference != "":
-		list = append(list, fmt.Sprintf("Measure nearer to %s, more points, or with a better thermometer: one that shows ice water as 0 °C and boiling water right is good to about 1 K, which --within 1 says. Room temperature alone says little.", top))
+		list = append(list,
+			fmt.Sprintf("Measure nearer to %s, more points, or with a better thermometer: "+
+				"one that shows ice water as 0 °C and boiling water right is good to about 1 K, "+
+				"which --within 1 says. Room temperature alone says little.", top))
 	case f != nil && f.Within(r):
-		list = append(list, fmt.Sprintf("The fit is good to %s at %s and no better, as the thermometer is: too little for a definition. Measure at room temperature, near %s and in between with a better one, and say so with --within.",
-			unit.Kelvin(f.TopGoodK()), top, top))
+		list = append(list,
+			fmt.Sprintf("The fit is good to %s at %s and no better, as the thermometer is: "+
+				"too little for a definition. Measure at room temperature, near %s and in between with a "+
+				"better one, and say so with --within.",
+				unit.Kelvin(f.TopGoodK()), top, top))
 	case f != nil:
-		list = append(list, fmt.Sprintf("Even the fit is up to %s off at the points: one of them is measured wrong, or this is no bead.", unit.Kelvin(math.Abs(f.WorstK))))
+		list = append(list,
+			fmt.Sprintf("Even the fit is up to %s off at the points: one of them is measured wrong, "+
+				"or this is no bead.", unit.Kelvin(math.Abs(f.WorstK))))
 	}
 	return list
 }
@@ -355,8 +383,10 @@ type definitionJSON struct {
 // RankJSON prints the same for programs.
 func RankJSON(w io.Writer, s SensorRank) error {
 	r := s.Ranking
-	out := rankJSON{File: s.File, Used: s.Used, PullupOhm: s.PullupOhm, Points: pointsJSON(r.Points), TopC: r.TopC,
-		OffK: r.Thermometer.OffK, OffShare: r.Thermometer.OffShare, TakenFor: r.Reference, Fits: map[string]any{}, Styles: []definitionJSON{}, Doubts: append([]string{}, s.doubts()...)}
+	out := rankJSON{File: s.File, Used: s.Used, PullupOhm: s.PullupOhm,
+		Points: pointsJSON(r.Points), TopC: r.TopC,
+		OffK: r.Thermometer.OffK, OffShare: r.Thermometer.OffShare, TakenFor: r.Reference,
+		Fits: map[string]any{}, Styles: []definitionJSON{}, Doubts: append([]string{}, s.doubts()...)}
 	if r.Odd >= 0 {
 		out.OddLine = s.Lines[r.Odd]
 	}
@@ -365,14 +395,17 @@ func RankJSON(w io.Writer, s SensorRank) error {
 	}
 	for i := range r.Curves {
 		c := &r.Curves[i]
-		out.Curves = append(out.Curves, rankedJSON{c.ID, jsontext.Value(c.RMSK), jsontext.Value(c.WorstK), jsontext.Value(c.AtPointsK), jsontext.Value(c.TopErrorK),
+		out.Curves = append(out.Curves, rankedJSON{c.ID, jsontext.Value(c.RMSK), jsontext.Value(c.WorstK),
+			jsontext.Value(c.AtPointsK), jsontext.Value(c.TopErrorK),
 			jsontext.Value(c.Misfit), jsontext.Value(c.Low), c.Possible})
 	}
 	for name, f := range map[string]*sensor.Fitted{"three_point": r.ThreePoint, "beta": r.Beta} {
 		out.Fits[name] = nil
 		if f != nil {
-			out.Fits[name] = map[string]any{"r25_ohm": jsontext.Value(f.R25Ohm), "b_k": jsontext.Value(f.BetaK), "cubic": jsontext.Value(f.Cubic),
-				"points": pointsJSON(f.Points), "worst_k": jsontext.Value(f.WorstK), "top_good_k": jsontext.Value(f.TopGoodK())}
+			out.Fits[name] = map[string]any{"r25_ohm": jsontext.Value(f.R25Ohm),
+				"b_k": jsontext.Value(f.BetaK), "cubic": jsontext.Value(f.Cubic),
+				"points": pointsJSON(f.Points), "worst_k": jsontext.Value(f.WorstK),
+				"top_good_k": jsontext.Value(f.TopGoodK())}
 		}
 	}
 	for _, c := range s.Choices {
@@ -385,7 +418,8 @@ func RankJSON(w io.Writer, s SensorRank) error {
 				d.Points = pointsJSON(c.Def.Points)
 			}
 			if c.Def.Form == parser.FormBeta {
-				d.R25Ohm, d.BetaK, d.Cubic = jsontext.Value(c.Def.R25Ohm), jsontext.Value(c.Def.BetaK), jsontext.Value(c.Def.CubicC)
+				d.R25Ohm, d.BetaK, d.Cubic = jsontext.Value(c.Def.R25Ohm), jsontext.Value(c.Def.BetaK),
+					jsontext.Value(c.Def.CubicC)
 			}
 		}
 		out.Styles = append(out.Styles, d)

@@ -17,7 +17,8 @@ import (
 // CurvesText lists the known curves, and their sources once below.
 func CurvesText(w io.Writer, list []sensor.Known) error {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%-16s %-9s %12s %12s %12s  %s\n", "curve", "kind", "Ω at 25 °C", "Ω at 150 °C", "Ω at 250 °C", "source")
+	fmt.Fprintf(&b, "%-16s %-9s %12s %12s %12s  %s\n", "curve", "kind", "Ω at 25 °C", "Ω at 150 °C",
+		"Ω at 250 °C", "source")
 	var sources []string
 	for _, k := range list {
 		number := slices.Index(sources, source(k))
@@ -95,7 +96,8 @@ func (c *Comparison) rows() []sensor.Row {
 // ComparisonText prints the comparison as a table.
 func ComparisonText(w io.Writer, c Comparison) error {
 	var b strings.Builder
-	fmt.Fprintf(&b, "sensor %s on %g Ω, read as %s on %g Ω\n\n", c.Real.ID, c.RealPullupOhm, c.Believed.ID, c.BelievedPullupOhm)
+	fmt.Fprintf(&b, "sensor %s on %g Ω, read as %s on %g Ω\n\n", c.Real.ID, c.RealPullupOhm, c.Believed.ID,
+		c.BelievedPullupOhm)
 	fmt.Fprintf(&b, "%12s %12s %12s\n", "indicated °C", "actual °C", "error K")
 	var worst sensor.Row
 	for _, r := range c.rows() {
@@ -108,11 +110,13 @@ func ComparisonText(w io.Writer, c Comparison) error {
 		b.WriteString("\nThey read the same.\n")
 	} else {
 		fmt.Fprintf(&b, "\nWorst: %s indicated is %s, %s %s than shown.\n",
-			unit.Celsius(worst.IndicatedC), unit.Celsius(worst.ActualC), unit.Kelvin(math.Abs(worst.ErrorC)), direction(worst.ErrorC))
+			unit.Celsius(worst.IndicatedC), unit.Celsius(worst.ActualC), unit.Kelvin(math.Abs(worst.ErrorC)),
+			direction(worst.ErrorC))
 	}
 	for _, k := range []sensor.Known{c.Real, c.Believed} {
 		if c.ToC > k.HighC || c.FromC < k.LowC {
-			fmt.Fprintf(&b, "%s is meant for %g to %g °C; outside of that the figures are extrapolated.\n", k.ID, k.LowC, k.HighC)
+			fmt.Fprintf(&b, "%s is meant for %g to %g °C; outside of that the figures are extrapolated.\n",
+				k.ID, k.LowC, k.HighC)
 		}
 	}
 	_, err := io.WriteString(w, b.String())

@@ -86,7 +86,8 @@ func (f *File) check(read []string, root string) (fs.FileMode, error) {
 	case sheet != "":
 		return refuse("is a file that %s reads; Preflash never writes to a configuration or a sheet", sheet)
 	case there && namedAsInput(f.Name):
-		return refuse("is there already and may be one, by its name: Preflash never writes to a configuration or a sheet; name another file")
+		return refuse("is there already and may be one, by its name: Preflash never writes to a " +
+			"configuration or a sheet; name another file")
 	}
 	return mode, nil
 }

@@ -101,7 +101,8 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		out.Fixed = append(out.Fixed, fixedJSON{f.Printer, f.Sheet, f.Rule, f.Setting, f.Since})
 	}
 	for i, p := range r.Printers {
-		row := printerJSON{Name: p.Name, Sheet: p.Sheet, Style: p.Style, Files: append([]string{}, p.Files...), Findings: make([]findingJSON, len(p.Findings))}
+		row := printerJSON{Name: p.Name, Sheet: p.Sheet, Style: p.Style,
+			Files: append([]string{}, p.Files...), Findings: make([]findingJSON, len(p.Findings))}
 		if p.Begin != "" {
 			row.Sheet = "" // there is none
 		}
@@ -111,7 +112,10 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		for j, f := range p.Findings {
 			row.Findings[j] = findingJSON{
 				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
-				Message: f.Message, Detail: f.Rest(), Change: jsontext.OrNull(f.Change), Waived: jsontext.OrNull(f.Waived), Known: jsontext.OrNull(f.Known), Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(), Follows: followsOf(&f),
+				Message: f.Message, Detail: f.Rest(), Change: jsontext.OrNull(f.Change),
+				Waived: jsontext.OrNull(f.Waived), Known: jsontext.OrNull(f.Known),
+				Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(),
+				Follows: followsOf(&f),
 			}
 		}
 		out.Printers[i] = row

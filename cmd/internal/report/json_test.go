@@ -22,7 +22,8 @@ func TestJSONGolden(t *testing.T) {
 
 func TestJSONOfNothing(t *testing.T) {
 	got := strings.Join(strings.Fields(jsonText(t, &fleet.Result{})), "")
-	want := `{"schema":1,"tool":{"name":"preflash","version":""},"printers":[],"summary":{"printers":0,"unreadable":0,"errors":0,"warnings":0,"notes":0}}`
+	want := `{"schema":1,"tool":{"name":"preflash","version":""},"printers":[],` +
+		`"summary":{"printers":0,"unreadable":0,"errors":0,"warnings":0,"notes":0}}`
 	if got != want {
 		t.Errorf("got %s", got)
 	}

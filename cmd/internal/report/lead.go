@@ -32,14 +32,20 @@ func Lead(p *patch.Plan) []string {
 		}
 	}
 	for _, m := range p.Moves {
-		lines = append(lines, hanging(fmt.Sprintf("%s: the %s goes from %s to %s, which protects less; %s asked for it, for the reason above",
-			m.Owner, m.Was.Key, m.Was.Text(), m.Is.Text(), strings.Join(m.Rules, " and ")))...)
+		lines = append(lines,
+			hanging(fmt.Sprintf("%s: the %s goes from %s to %s, which protects less; %s asked for it, "+
+				"for the reason above",
+				m.Owner, m.Was.Key, m.Was.Text(), m.Is.Text(), strings.Join(m.Rules, " and ")))...)
 	}
 	for _, a := range p.Asides {
-		lines = append(lines, hanging(fmt.Sprintf("%s: %s, although no line of this diff names it", a.Owner, parser.Clip(a.Text, maxReason)))...)
+		lines = append(lines,
+			hanging(fmt.Sprintf("%s: %s, although no line of this diff names it", a.Owner,
+				parser.Clip(a.Text, maxReason)))...)
 	}
 	for _, r := range p.Worse {
-		lines = append(lines, hanging(fmt.Sprintf("%s, %s, an error once this is applied: %s", r.Owner, r.Finding.Rule, clipped(r)))...)
+		lines = append(lines,
+			hanging(fmt.Sprintf("%s, %s, an error once this is applied: %s", r.Owner, r.Finding.Rule,
+				clipped(r)))...)
 	}
 	for _, r := range p.Left {
 		lines = append(lines, hanging(LeftText(r))...)
@@ -64,5 +70,6 @@ func hanging(text string) []string {
 
 // LeftText says which change is not in a diff, and why.
 func LeftText(r patch.Reason) string {
-	return fmt.Sprintf("%s, %s: not in this diff, since %s", r.Owner, r.Finding.Rule, parser.Clip(r.Err.Error(), maxReason))
+	return fmt.Sprintf("%s, %s: not in this diff, since %s", r.Owner, r.Finding.Rule,
+		parser.Clip(r.Err.Error(), maxReason))
 }

@@ -53,7 +53,8 @@ func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
 		b.WriteString(one.text)
 	}
 	if left > 0 {
-		fmt.Fprintf(&b, "\nNot listed here: %s. Run `preflash check` to see all.\n", plaintext.Plural(left, "finding"))
+		fmt.Fprintf(&b, "\nNot listed here: %s. Run `preflash check` to see all.\n",
+			plaintext.Plural(left, "finding"))
 	}
 	markdownDiff(&b, diff, min(maxDiff, maxComment-b.Len()))
 	_, err := w.Write(b.Bytes())
@@ -99,17 +100,20 @@ func itemsOf(r *fleet.Result) []item {
 			for _, one := range p.Problem.Each() {
 				head := fmt.Sprintf("- **error** %s, ", markdown.Escape(p.Name))
 				items = append(items, item{title: "Cannot be read", level: rules.Error, count: 1,
-					full:  head + markdown.Code(fleet.Region{File: one.File, Line: one.Line}.Place()) + ": " + markdown.Escape(one.Message) + "\n",
+					full: head + markdown.Code(fleet.Region{File: one.File, Line: one.Line}.Place()) + ": " +
+						markdown.Escape(one.Message) + "\n",
 					brief: head + markdown.Escape(parser.Clip(action(one.Message), maxAction)) + "\n"})
 			}
 		}
 	}
 	for _, sheet := range r.Gone {
 		text := fmt.Sprintf("- **gone** %s\n", markdown.Code(sheet))
-		items = append(items, item{title: "No longer checked", level: rules.Error, count: 1, full: text, brief: text})
+		items = append(items, item{title: "No longer checked", level: rules.Error, count: 1,
+			full: text, brief: text})
 	}
 	for _, f := range everyPrinters(r) {
-		items = append(items, item{title: f.Heading(), level: f.Level, count: f.Count(), full: markdownFinding(f), brief: markdownBrief(f)})
+		items = append(items, item{title: f.Heading(), level: f.Level, count: f.Count(),
+			full: markdownFinding(f), brief: markdownBrief(f)})
 	}
 	return items
 }
@@ -190,8 +194,10 @@ func markdownDiff(b *bytes.Buffer, diff []byte, room int) {
 	}
 	fence := markdown.Fence(text.String(), 3)
 	if text.Len()+2*len(fence) > room-200 {
-		fmt.Fprintf(b, "\nThe diff is too long for a comment (%d lines). Run `preflash diff` to see it.\n", bytes.Count(diff, []byte("\n")))
+		fmt.Fprintf(b, "\nThe diff is too long for a comment (%d lines). Run `preflash diff` to see it.\n",
+			bytes.Count(diff, []byte("\n")))
 		return
 	}
-	fmt.Fprintf(b, "\n<details>\n<summary>The diff to review, then apply by hand</summary>\n\n%sdiff\n%s%s\n\n</details>\n", fence, text.String(), fence)
+	fmt.Fprintf(b, "\n<details>\n<summary>The diff to review, then apply by hand</summary>\n\n%sdiff\n"+
+		"%s%s\n\n</details>\n", fence, text.String(), fence)
 }

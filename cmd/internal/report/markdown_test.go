@@ -79,16 +79,20 @@ func TestMarkdownWorstFirst(t *testing.T) {
 	}
 	r := &fleet.Result{Printers: []fleet.Printer{
 		{Name: "clean"},
-		{Name: "egret-01", Findings: []fleet.Finding{finding("a", 1, rules.Fire, "known"), finding("d", 30, rules.Bad, "")}},
-		{Name: "egret-02", Findings: []fleet.Finding{finding("b", 2, rules.Fire, ""), finding("c", 3, rules.Fire, "")}},
+		{Name: "egret-01", Findings: []fleet.Finding{finding("a", 1, rules.Fire, "known"),
+			finding("d", 30, rules.Bad, "")}},
+		{Name: "egret-02", Findings: []fleet.Finding{finding("b", 2, rules.Fire, ""),
+			finding("c", 3, rules.Fire, "")}},
 		{Name: "egret-03", Findings: []fleet.Finding{finding("b", 2, rules.Fire, "")}},
 		{Name: "unread", Problem: &fleet.Problem{}},
 	}}
 	var lines []string
-	for _, m := range regexp.MustCompile(`(?m)^### (.*)|^- \*\*[a-z ]+\*\* ([a-z0-9-]+, [a-z]?)`).FindAllStringSubmatch(markdownOf(t, r, nil), -1) {
+	heads := regexp.MustCompile(`(?m)^### (.*)|^- \*\*[a-z ]+\*\* ([a-z0-9-]+, [a-z]?)`)
+	for _, m := range heads.FindAllStringSubmatch(markdownOf(t, r, nil), -1) {
 		lines = append(lines, m[1]+m[2])
 	}
-	want := "Cannot be read|unread, |Can start a fire, or blinds the firmware|egret-02, b|egret-03, b|egret-02, c|Prints badly|egret-01, d|Waived, not counted|egret-01, a"
+	want := "Cannot be read|unread, |Can start a fire, or blinds the firmware|egret-02, b|egret-03, " +
+		"b|egret-02, c|Prints badly|egret-01, d|Waived, not counted|egret-01, a"
 	if got := strings.Join(lines, "|"); got != want {
 		t.Errorf("order: %s", got)
 	}
@@ -105,13 +109,15 @@ func TestMarkdownHidesNothing(t *testing.T) {
 
 func TestMarkdownIsBounded(t *testing.T) {
 	const limit = 60_000
-	worst := fleet.Finding{Rule: "config-gap", Level: rules.Error, Message: strings.Repeat("#", 2000), Change: strings.Repeat("`", 2000), Waived: strings.Repeat("<", 200),
+	worst := fleet.Finding{Rule: "config-gap", Level: rules.Error, Message: strings.Repeat("#", 2000),
+		Change: strings.Repeat("`", 2000), Waived: strings.Repeat("<", 200),
 		Region: fleet.Region{File: strings.Repeat("`", 4000), Line: 1}}
 	full := &fleet.Result{}
 	for range 100 {
 		full.Printers = append(full.Printers, fleet.Printer{
-			Name: strings.Repeat("*", 200), Sheet: strings.Repeat("\x1b", 1000), Findings: []fleet.Finding{worst, worst},
-			Problem: &fleet.Problem{File: strings.Repeat("`", 1000), Message: strings.Repeat("@x", 1000)},
+			Name: strings.Repeat("*", 200), Sheet: strings.Repeat("\x1b", 1000),
+			Findings: []fleet.Finding{worst, worst},
+			Problem:  &fleet.Problem{File: strings.Repeat("`", 1000), Message: strings.Repeat("@x", 1000)},
 		})
 		full.Gone = append(full.Gone, strings.Repeat("`", 1000))
 	}

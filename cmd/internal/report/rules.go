@@ -42,7 +42,8 @@ func RuleList(w io.Writer, list []*rules.Rule, width int) error {
 			b.WriteString(strings.TrimRight(head, " ") + "\n")
 			head = ""
 		}
-		b.WriteString(plaintext.Hanging(fmt.Sprintf("%*s", -indent, head), strings.Repeat(" ", indent), r.Summary, width-indent))
+		b.WriteString(plaintext.Hanging(fmt.Sprintf("%*s", -indent, head), strings.Repeat(" ", indent),
+			r.Summary, width-indent))
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
@@ -52,7 +53,8 @@ func RuleList(w io.Writer, list []*rules.Rule, width int) error {
 // limits and sources.
 func RulePage(w io.Writer, r *rules.Rule, width int) error {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s (up to %s)\n%s\n%s\n", r.ID, r.Level, plaintext.Hanging("", "", r.Summary, width), reflow(r.Doc, width))
+	fmt.Fprintf(&b, "%s (up to %s)\n%s\n%s\n", r.ID, r.Level, plaintext.Hanging("", "", r.Summary, width),
+		reflow(r.Doc, width))
 	b.WriteString("\nOrder of danger:\n")
 	for i, rank := range rules.Ranks() {
 		if rank.Rule != r.ID {

@@ -45,7 +45,8 @@ func ValuesText(w io.Writer, list []fleet.Values, width int) error {
 				fmt.Fprintf(&b, "  %s: %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()))
 				details = append(details, place)
 			} else {
-				fmt.Fprintf(&b, "  %-32s %-24s %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()), patch.Visible(place))
+				fmt.Fprintf(&b, "  %-32s %-24s %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()),
+					patch.Visible(place))
 			}
 			if s.State == parser.Unknown {
 				details = append(details, s.Why)
@@ -62,7 +63,8 @@ func ValuesText(w io.Writer, list []fleet.Values, width int) error {
 			}
 		}
 		for _, e := range v.Entries {
-			fmt.Fprintf(&b, "  %-8s %s = %s  %s\n", inForce(e.Active), patch.Visible(e.Name), patch.Visible(e.Value), patch.Visible(e.At.String()))
+			fmt.Fprintf(&b, "  %-8s %s = %s  %s\n", inForce(e.Active), patch.Visible(e.Name),
+				patch.Visible(e.Value), patch.Visible(e.At.String()))
 		}
 	}
 	_, err := io.WriteString(patch.HarmlessWriter(w), b.String())

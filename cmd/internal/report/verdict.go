@@ -20,7 +20,8 @@ func Verdict(r *fleet.Result) string {
 	found := levels(s)
 	switch {
 	case found != "":
-		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r), plaintext.Plural(s.Printers, "printer")))
+		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r),
+			plaintext.Plural(s.Printers, "printer")))
 	case checked > 0 && s.Known > 0:
 		say = append(say, fmt.Sprintf("nothing new on %s.", plaintext.Plural(checked, "printer")))
 	case checked > 0 && len(r.Bare()) < checked:
@@ -28,17 +29,20 @@ func Verdict(r *fleet.Result) string {
 	case checked > 0:
 		say = append(say, fmt.Sprintf("nothing found on %s.", plaintext.Plural(checked, "printer")))
 	case r.Since != "" && s.Unreadable == 0 && len(r.Unchanged) > 0:
-		say = append(say, fmt.Sprintf("nothing changed since %s, so no printer was checked: %s.", r.Since, listed(r.Unchanged)))
+		say = append(say, fmt.Sprintf("nothing changed since %s, so no printer was checked: %s.", r.Since,
+			listed(r.Unchanged)))
 	case r.Since != "" && s.Unreadable == 0:
 		say = append(say, "nothing changed since "+r.Since+", so no printer was checked.")
 	default:
 		say = append(say, "no printer was checked.")
 	}
 	if len(r.Unchanged) > 0 && (checked > 0 || s.Unreadable > 0) {
-		say = append(say, fmt.Sprintf("Not checked, since nothing changed in them since %s: %s.", r.Since, listed(r.Unchanged)))
+		say = append(say, fmt.Sprintf("Not checked, since nothing changed in them since %s: %s.", r.Since,
+			listed(r.Unchanged)))
 	}
 	if len(r.Gone) > 0 {
-		say = append(say, fmt.Sprintf("No longer checked, since the sheet is gone since %s: %s.", r.Since, listed(r.Gone)))
+		say = append(say, fmt.Sprintf("No longer checked, since the sheet is gone since %s: %s.", r.Since,
+			listed(r.Gone)))
 	}
 	if s.Waived > 0 {
 		say = append(say, fmt.Sprintf("Waived, not counted: %d.", s.Waived))
@@ -50,7 +54,9 @@ func Verdict(r *fleet.Result) string {
 		say = append(say, fixed(r.Fixed))
 	}
 	if list := unread(r); len(list) > 0 {
-		say = append(say, fmt.Sprintf("Fix first what cannot be read, or not whole: %s. Nothing is known of what stands there.", listed(list)))
+		say = append(say,
+			fmt.Sprintf("Fix first what cannot be read, or not whole: %s. Nothing is known of what "+
+				"stands there.", listed(list)))
 	}
 	if s.Errors > 0 {
 		say = append(say, DoNotHeat)
@@ -141,7 +147,8 @@ func nextStep(r *fleet.Result) string {
 	case hands == 0:
 		return "Next: preflash diff prints the changes to review."
 	}
-	return fmt.Sprintf("Next: preflash diff prints the changes for %s to review. For the rest (%d) it takes a person: wiring, parts, measuring or the sheet.", plaintext.Plural(changes, "finding"), hands)
+	return fmt.Sprintf("Next: preflash diff prints the changes for %s to review. For the rest (%d) it "+
+		"takes a person: wiring, parts, measuring or the sheet.", plaintext.Plural(changes, "finding"), hands)
 }
 
 func withFindings(r *fleet.Result) int {
@@ -172,7 +179,9 @@ func withoutSheet(list []*fleet.Printer) string {
 	for _, p := range list[:min(len(list), maxBegin)] {
 		begin = append(begin, p.Begin)
 	}
-	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, temperatures, heater, supply, gains, runaway protection, fan and nozzle height, and preflash diff prints the changes. Begin one: %s",
+	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, "+
+		"temperatures, heater, supply, gains, runaway protection, fan and nozzle height, and preflash diff "+
+		"prints the changes. Begin one: %s",
 		more, strings.Join(begin, "; or "))
 	if n := len(list) - len(begin); n > 0 {
 		text += fmt.Sprintf(" (%d more have none either)", n)

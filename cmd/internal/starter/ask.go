@@ -134,8 +134,11 @@ func (a *asking) intro() {
 			open++
 		}
 	}
-	a.say(fmt.Sprintf("%s: %d that %s, %d that %s.", plaintext.Plural(len(list), "blank"), len(list)-open, blocks(len(list)-open), open, sheet.MayStay))
-	a.say(`Enter leaves one for later, "` + leaveOpen + `" leaves one open for good where that is allowed, "?" asks again. What was answered is kept when you stop.`)
+	a.say(fmt.Sprintf("%s: %d that %s, %d that %s.", plaintext.Plural(len(list), "blank"), len(list)-open,
+		blocks(len(list)-open), open, sheet.MayStay))
+	a.say(`Enter leaves one for later, "` + leaveOpen +
+		`" leaves one open for good where that is allowed, "?" asks again. ` +
+		`What was answered is kept when you stop.`)
 }
 
 // blocks is Blocks for several.
@@ -182,8 +185,9 @@ func wrapped(text string) []string {
 
 // parts are the tables as a person calls them.
 var parts = map[string]string{
-	"printer": "Printer and supply", "new": "New hotend", "new.sensor": "New hotend, its sensor", "new.heater": "New hotend, its heater",
-	"new.fan": "New hotend, its fan", "new.nozzle": "New hotend, its nozzle",
+	"printer": "Printer and supply", "new": "New hotend", "new.sensor": "New hotend, its sensor",
+	"new.heater": "New hotend, its heater",
+	"new.fan":    "New hotend, its fan", "new.nozzle": "New hotend, its nozzle",
 }
 
 // question asks for one blank until an answer is good; false at the end of the

@@ -19,7 +19,8 @@ func PlaceFor(c *fleet.Configuration, output string) (string, error) {
 
 // Of starts the sheet of a configuration, which will stand at a place.
 func Of(c *fleet.Configuration, name, place string) (*Sheet, error) {
-	f := Facts{Name: name, Place: c.Tree.Shown(place), Guess: c.Guess, Hotends: c.Hotends(), Printer: c.Printer()}
+	f := Facts{Name: name, Place: c.Tree.Shown(place), Guess: c.Guess, Hotends: c.Hotends(),
+		Printer: c.Printer()}
 	for _, list := range []struct {
 		from []string
 		to   *[]string
@@ -27,7 +28,8 @@ func Of(c *fleet.Configuration, name, place string) (*Sheet, error) {
 		for _, name := range list.from {
 			rel, err := filepath.Rel(path.Dir(place), name)
 			if err != nil {
-				return nil, &parser.Error{File: c.Tree.Shown(name), Message: "cannot be named from " + c.Tree.Shown(place)}
+				return nil, &parser.Error{File: c.Tree.Shown(name), Message: "cannot be named from " +
+					c.Tree.Shown(place)}
 			}
 			*list.to = append(*list.to, filepath.ToSlash(rel))
 		}

@@ -63,11 +63,13 @@ func (c *definesConsole) above() float64 {
 
 // probeHomes: Z homes by the probe.
 func (c *definesConsole) probeHomes() bool {
-	return c.options["Z_HOME_DIR"] == "-1" && (c.on("Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN") || c.on("USE_PROBE_FOR_Z_HOMING"))
+	return c.options["Z_HOME_DIR"] == "-1" && (c.on("Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN") ||
+		c.on("USE_PROBE_FOR_Z_HOMING"))
 }
 
 func (c *definesConsole) probe() bool {
-	for _, name := range []string{"FIX_MOUNTED_PROBE", "BLTOUCH", "NOZZLE_AS_PROBE", "Z_PROBE_SERVO_NR", "TOUCH_MI_PROBE", "BD_SENSOR"} {
+	for _, name := range []string{"FIX_MOUNTED_PROBE", "BLTOUCH", "NOZZLE_AS_PROBE", "Z_PROBE_SERVO_NR",
+		"TOUCH_MI_PROBE", "BD_SENSOR"} {
 		if c.on(name) {
 			return true
 		}

@@ -17,10 +17,12 @@ import (
 var sectionsCommands = map[string]string{
 	"M105": "", "M112": "", "M83": "", "G28": "", "G90": "", "G1": "?X ?Y ?Z ?E ?F",
 	"TURN_OFF_HEATERS": "", "SET_HEATER_TEMPERATURE": "HEATER TARGET",
-	"PID_CALIBRATE": "HEATER TARGET", "MPC_CALIBRATE": "HEATER", "SAVE_CONFIG": "", "RESTART": "", "FIRMWARE_RESTART": "",
+	"PID_CALIBRATE": "HEATER TARGET", "MPC_CALIBRATE": "HEATER", "SAVE_CONFIG": "", "RESTART": "",
+	"FIRMWARE_RESTART":  "",
 	"ACTIVATE_EXTRUDER": "EXTRUDER", "SET_GCODE_OFFSET": "Z",
-	"PROBE_CALIBRATE": "", "Z_ENDSTOP_CALIBRATE": "", "MANUAL_PROBE": "", "DELTA_CALIBRATE": "?METHOD", "PROBE_EDDY_CURRENT_CALIBRATE": "CHIP",
-	"TESTZ": "Z", "ACCEPT": "", "ABORT": "",
+	"PROBE_CALIBRATE": "", "Z_ENDSTOP_CALIBRATE": "", "MANUAL_PROBE": "", "DELTA_CALIBRATE": "?METHOD",
+	"PROBE_EDDY_CURRENT_CALIBRATE": "CHIP",
+	"TESTZ":                        "Z", "ACCEPT": "", "ABORT": "",
 }
 
 // sectionsConsole is a printer of the sections style.
@@ -40,7 +42,8 @@ type sectionsConsole struct {
 
 func newSectionsConsole(t *testing.T, main string, shift float64) *sectionsConsole {
 	t.Helper()
-	c := &sectionsConsole{options: map[string]map[string]string{}, written: map[string]string{}, main: main, shift: shift}
+	c := &sectionsConsole{options: map[string]map[string]string{}, written: map[string]string{},
+		main: main, shift: shift}
 	c.read(t, main)
 	c.powerOn()
 	return c
@@ -149,7 +152,8 @@ func (c *sectionsConsole) enter(line string) error {
 	if err := only(args, known); err != nil {
 		return err
 	}
-	if heater, ok := args["HEATER"]; ok && c.options[heater]["heater_pin"] == "" && c.options[heater]["max_temp"] == "" {
+	if heater, ok := args["HEATER"]; ok && c.options[heater]["heater_pin"] == "" &&
+		c.options[heater]["max_temp"] == "" {
 		return fmt.Errorf("no heater %s", heater)
 	}
 	if c.tool != "" && !slices.Contains([]string{"TESTZ", "ACCEPT", "ABORT"}, name) {
@@ -169,7 +173,8 @@ func (c *sectionsConsole) enter(line string) error {
 		c.powerOn()
 	case "SET_HEATER_TEMPERATURE", "PID_CALIBRATE":
 		heater, target := args["HEATER"], figureOf(args["TARGET"])
-		if low, high := c.number(heater, "min_temp", 0), c.number(heater, "max_temp", 0); target != 0 && !(target >= low && target <= high) {
+		if low, high := c.number(heater, "min_temp", 0), c.number(heater, "max_temp", 0); target != 0 &&
+			!(target >= low && target <= high) {
 			return fmt.Errorf("%g is not within min_temp and max_temp", target)
 		}
 		c.targets[heater] = target
@@ -210,7 +215,8 @@ func (c *sectionsConsole) move(args map[string]string) error {
 	if e, ok := args["E"]; ok {
 		length, longest, hot := figureOf(e), 0.0, false
 		for section, options := range c.options {
-			if strings.HasPrefix(section, "extruder") && c.targets[section] >= c.number(section, "min_extrude_temp", 170) {
+			if strings.HasPrefix(section, "extruder") &&
+				c.targets[section] >= c.number(section, "min_extrude_temp", 170) {
 				hot, longest = true, c.number(section, "max_extrude_only_distance", 50)
 				_ = options
 			}
@@ -252,7 +258,8 @@ func (c *sectionsConsole) paper(name string, args map[string]string) error {
 		if c.probe() == "" {
 			return fmt.Errorf("unknown command")
 		}
-		c.z = c.shift + c.number(c.probe(), "z_offset", 0) - c.shift + 5 - c.number(c.probe(), "z_offset", 0) // 5 mm above 0
+		offset := c.number(c.probe(), "z_offset", 0)
+		c.z = c.shift + offset - c.shift + 5 - offset // 5 mm above 0
 		return open()
 	case "Z_ENDSTOP_CALIBRATE":
 		if c.written["stepper_z.position_endstop"] == "" || delta {
@@ -287,7 +294,8 @@ func (c *sectionsConsole) paper(name string, args map[string]string) error {
 		for _, o := range map[string][]string{
 			"PROBE_CALIBRATE":     {c.probe() + ".z_offset"},
 			"Z_ENDSTOP_CALIBRATE": {"stepper_z.position_endstop"},
-			"DELTA_CALIBRATE":     {"printer.delta_radius", "stepper_a.position_endstop", "stepper_b.position_endstop", "stepper_c.position_endstop"},
+			"DELTA_CALIBRATE": {"printer.delta_radius", "stepper_a.position_endstop",
+				"stepper_b.position_endstop", "stepper_c.position_endstop"},
 		}[c.tool] {
 			c.pending[o] = c.tool
 		}

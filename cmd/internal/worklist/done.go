@@ -15,7 +15,8 @@ func (b *builder) done() Section {
 	name := b.in.Sheet.File.Name
 	if b.keepsNothing() {
 		s.Items = append(s.Items, Item{
-			Do:     "Copy the files back from the printer to where the sheet is: what was saved, or written by hand, stands there.",
+			Do: "Copy the files back from the printer to where the sheet is: what was saved, " +
+				"or written by hand, stands there.",
 			Expect: "preflash values shows the gains and the height that were measured",
 		})
 	}

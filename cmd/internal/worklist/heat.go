@@ -21,7 +21,9 @@ const thermometerK = 5
 func (b *builder) firstHeat() Section {
 	s := Section{
 		Title: "First heat",
-		Note:  "Stay beside it, hand at the switch, smoke alarm in the room. Part fan off, no filament. Hold a thin thermometer against the block, near the sensor; held from outside it shows a few °C too little. At smoke, at a smell, or where the reading runs past the target: pull the plug.",
+		Note: "Stay beside it, hand at the switch, smoke alarm in the room. Part fan off, no filament. " +
+			"Hold a thin thermometer against the block, near the sensor; held from outside it shows a few " +
+			"°C too little. At smoke, at a smell, or where the reading runs past the target: pull the plug.",
 	}
 	highest := b.highest()
 	last := 0.0
@@ -51,7 +53,9 @@ func (b *builder) firstHeat() Section {
 		last = t
 	}
 	if last < firstStops[len(firstStops)-1] {
-		s.Items = append(s.Items, Item{Do: fmt.Sprintf("Go no further: as it is configured and rated, no more than %s may be asked of this hotend.", unit.Celsius(highest))})
+		s.Items = append(s.Items,
+			Item{Do: fmt.Sprintf("Go no further: as it is configured and rated, no more than %s may be "+
+				"asked of this hotend.", unit.Celsius(highest))})
 	} else if text := b.tooAlike(); text != "" {
 		s.Items[len(s.Items)-1].Expect += text
 	}
@@ -108,7 +112,8 @@ func (b *builder) speed(from, to float64) string {
 	if !ok {
 		return ""
 	}
-	text := fmt.Sprintf(". From %s to %s it takes about %s at full power", unit.Celsius(from), unit.Celsius(to), unit.Seconds(math.Round(s)))
+	text := fmt.Sprintf(". From %s to %s it takes about %s at full power", unit.Celsius(from),
+		unit.Celsius(to), unit.Seconds(math.Round(s)))
 	if len(rules.Assumed(b.in)) > 0 {
 		text += " (with assumed figures of the block)"
 	}

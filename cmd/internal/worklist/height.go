@@ -25,9 +25,11 @@ func (b *builder) height() []Section {
 		Title: "Nozzle height",
 		Note:  "The tip is at another height than before, whatever was measured beforehand.",
 		Items: []Item{{
-			Do:     fmt.Sprintf("Heat to %s, switch the power off, and tighten the nozzle at once, as its maker says.", unit.Celsius(rules.TuneC(b.in))),
-			Expect: "no gap that filament could leave by. This comes before the height is measured, since it moves the tip",
-			Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: rules.TuneC(b.in)}),
+			Do: fmt.Sprintf("Heat to %s, switch the power off, and tighten the nozzle at once, "+
+				"as its maker says.", unit.Celsius(rules.TuneC(b.in))),
+			Expect: "no gap that filament could leave by. This comes before the height is measured, " +
+				"since it moves the tip",
+			Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: rules.TuneC(b.in)}),
 		}, {
 			Do:     "Let it cool to the room, then power on.",
 			Expect: "no target is set",
@@ -43,16 +45,19 @@ func (b *builder) height() []Section {
 	reference := b.reference()
 	if says := b.in.Sheet.Printer.ZReference; says.Given && says.Value != reference {
 		s.Items = append(s.Items, Item{
-			Do:     fmt.Sprintf("The sheet says that the %s finds the bed; by the files it is the %s, and the steps below are for that. See which it is, and correct the sheet%s.", says.Value, reference, place(b.in.Printer.Geometry.Homes.At)),
+			Do: fmt.Sprintf("The sheet says that the %s finds the bed; by the files it is the %s, "+
+				"and the steps below are for that. See which it is, and correct the sheet%s.", says.Value,
+				reference, place(b.in.Printer.Geometry.Homes.At)),
 			Expect: "what moves, or clicks, as Z homes",
 		})
 	}
 	switch reference {
 	case "nozzle":
 		s.Items = append(s.Items, Item{
-			Do:     "Wipe the nozzle clean and home; hand at the switch.",
-			Expect: "the nozzle touches the bed and stops there. It is its own probe: its length changes no height in the files, only what force it takes",
-			Steps:  b.steps(parser.Task{Kind: parser.TaskHome}),
+			Do: "Wipe the nozzle clean and home; hand at the switch.",
+			Expect: "the nozzle touches the bed and stops there. It is its own probe: its length changes " +
+				"no height in the files, only what force it takes",
+			Steps: b.steps(parser.Task{Kind: parser.TaskHome}),
 		})
 	case "probe":
 		s.Items = append(s.Items, b.byProbe()...)
@@ -60,7 +65,8 @@ func (b *builder) height() []Section {
 		s.Items = append(s.Items, b.byEndstop()...)
 	default:
 		s.Items = append(s.Items, Item{
-			Do:     "The sheet does not say what finds the bed (z_reference). Bring the nozzle down by hand, power off, and see what would touch first.",
+			Do: "The sheet does not say what finds the bed (z_reference). Bring the nozzle down by " +
+				"hand, power off, and see what would touch first.",
 			Expect: "probe or endstop, not the nozzle; write it in the sheet and print this list again",
 		})
 	}
@@ -147,7 +153,8 @@ func (b *builder) fetch() []Item {
 	return []Item{{
 		Do:     fmt.Sprintf("Home, and take tool %d; hand at the switch.", b.in.Printer.Tool),
 		Expect: "the new hotend is the one to work with",
-		Steps:  append(b.steps(parser.Task{Kind: parser.TaskHome}), b.steps(parser.Task{Kind: parser.TaskSelect})...),
+		Steps: append(b.steps(parser.Task{Kind: parser.TaskHome}),
+			b.steps(parser.Task{Kind: parser.TaskSelect})...),
 	}}
 }
 
@@ -164,12 +171,14 @@ func (b *builder) byProbe() []Item {
 	g := &b.in.Printer.Geometry
 	t := &g.TriggerMM
 	if b.nozzleSeems() {
-		items = append(items, b.look("write z_reference = \"nozzle\" in the sheet and leave the height as it stands"))
+		items = append(items,
+			b.look("write z_reference = \"nozzle\" in the sheet and leave the height as it stands"))
 	}
 	height, told := b.expected(t)
 	if told && height <= 0 && !b.nozzleSeems() {
 		items = append(items, Item{
-			Do:     fmt.Sprintf("Move the probe down by more than %s before anything homes.", unit.Millimetres(-height)),
+			Do: fmt.Sprintf("Move the probe down by more than %s before anything homes.",
+				unit.Millimetres(-height)),
 			Expect: "the probe is the first to touch: by what the sheet says, the nozzle would be",
 		})
 	}
@@ -181,7 +190,8 @@ func (b *builder) byProbe() []Item {
 func (b *builder) look(then string) Item {
 	t := &b.in.Printer.Geometry.TriggerMM
 	return Item{
-		Do:     fmt.Sprintf("Look whether the nozzle itself is the probe: a trigger height of %s%s with no distance in X and Y speaks for it.", unit.Millimetres(t.Value), place(t.At)),
+		Do: fmt.Sprintf("Look whether the nozzle itself is the probe: a trigger height of %s%s with no "+
+			"distance in X and Y speaks for it.", unit.Millimetres(t.Value), place(t.At)),
 		Expect: "where it is, " + then,
 	}
 }
@@ -193,12 +203,15 @@ func (b *builder) byEndstop() []Item {
 	switch {
 	case g.Towers || g.Homes.Known() && g.Homes.Value == parser.HomesFar:
 		items = append(items, Item{
-			Do:     "It homes far from the bed, where nothing can strike. The danger is the first move down: stay at the switch, and let nothing print before the height is measured.",
+			Do: "It homes far from the bed, where nothing can strike. The danger is the first move " +
+				"down: stay at the switch, and let nothing print before the height is measured.",
 			Expect: "the nozzle stops well above the bed" + b.lowerThan(),
 		})
 	case told && height > 0:
 		items = append(items, Item{
-			Do:     fmt.Sprintf("Look at the switch that homes: it should trigger with the nozzle about %s above the bed (%s before%s).", unit.Millimetres(height), unit.Millimetres(b.endstop().Value), place(b.endstop().At)),
+			Do: fmt.Sprintf("Look at the switch that homes: it should trigger with the nozzle about %s "+
+				"above the bed (%s before%s).", unit.Millimetres(height), unit.Millimetres(b.endstop().Value),
+				place(b.endstop().At)),
 			Expect: "the bed is clear by that much",
 		})
 	case !shift.Given || shift.Value >= 0:
@@ -220,10 +233,12 @@ func (b *builder) byEndstop() []Item {
 	probe := g.TriggerMM.State != parser.Off && g.TriggerMM.State != parser.Absent
 	if probe && !(g.NozzleProbes.Known() && g.NozzleProbes.Value) {
 		if b.nozzleSeems() {
-			items = append(items, b.look("leave its height as it stands, and the steps from here to the flow test out"))
+			items = append(items,
+				b.look("leave its height as it stands, and the steps from here to the flow test out"))
 		}
 		items = append(items, Item{
-			Do:     "The probe only levels, but its trigger height has changed as well. Home again, and measure it in the same way.",
+			Do: "The probe only levels, but its trigger height has changed as well. Home again, " +
+				"and measure it in the same way.",
 			Expect: "the probe triggers before the nozzle touches",
 			Steps:  b.steps(parser.Task{Kind: parser.TaskHome}),
 		})
@@ -251,11 +266,13 @@ func (b *builder) about(s *parser.Setting[float64], it string) string {
 	shift := &b.in.Sheet.New.Nozzle.TipShiftMM
 	switch height, told := b.expected(s); {
 	case told && height > 0:
-		return fmt.Sprintf("%s comes to about %s (%s before%s, and the tip sits %s)", it, unit.Millimetres(height), unit.Millimetres(s.Value), place(s.At), lower(shift.Value))
+		return fmt.Sprintf("%s comes to about %s (%s before%s, and the tip sits %s)", it,
+			unit.Millimetres(height), unit.Millimetres(s.Value), place(s.At), lower(shift.Value))
 	case told:
 		return "it is above 0 mm, since probe or switch was moved"
 	case s.Known():
-		return fmt.Sprintf("before the swap it was %s%s, and the sheet does not say how far the tip is shifted", unit.Millimetres(s.Value), place(s.At))
+		return fmt.Sprintf("before the swap it was %s%s, and the sheet does not say how far the "+
+			"tip is shifted", unit.Millimetres(s.Value), place(s.At))
 	}
 	return "the files hold no height to compare with"
 }
@@ -270,14 +287,17 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 		Expect: "the nozzle stands over the middle of the bed, clear of it",
 		Steps:  step(parser.TaskBeginPaper, b.clear(figure)),
 	}, {
-		Do:     "Lay a sheet of paper (0.1 mm) under the nozzle and keep it moving. Lower by 1 mm, again and again, until the nozzle is close to the paper.",
+		Do: "Lay a sheet of paper (0.1 mm) under the nozzle and keep it moving. Lower by 1 mm, " +
+			"again and again, until the nozzle is close to the paper.",
 		Expect: "a gap of about a millimetre",
 		Steps:  step(parser.TaskLower, coarseMM),
 	}, {
-		Do:     "Then by 0.1 mm, again and again, until the paper just drags.",
-		Expect: "the paper can be pulled and not pushed; if the nozzle never reached it, the height would be wrong by what is left",
-		Else:   "leave off (" + strings.Join(step(parser.TaskAbortPaper, 0), ", then ") + ") and begin again" + b.outOfRange(figure),
-		Steps:  step(parser.TaskLower, fineMM),
+		Do: "Then by 0.1 mm, again and again, until the paper just drags.",
+		Expect: "the paper can be pulled and not pushed; if the nozzle never reached it, the height would " +
+			"be wrong by what is left",
+		Else: "leave off (" + strings.Join(step(parser.TaskAbortPaper, 0), ", then ") +
+			") and begin again" + b.outOfRange(figure),
+		Steps: step(parser.TaskLower, fineMM),
 	}, {
 		Do:     "Only with the paper dragging: take the height.",
 		Expect: expect,
@@ -293,7 +313,9 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 	items = append(items, b.keep("the height", figure))
 	if !b.keepsNothing() {
 		if t := &b.in.Printer.Geometry.TriggerMM; figure == parser.ProbeTrigger && !t.At.IsZero() {
-			items = append(items, Item{Do: "Write the same height in the files" + place(t.At) + ": there it has the sign that the option has now.", Expect: "it holds after the next flash and the next reset too"})
+			items = append(items, Item{Do: "Write the same height in the files" + place(t.At) +
+				": there it has the sign that the option has now.",
+				Expect: "it holds after the next flash and the next reset too"})
 		}
 		items = append(items, b.home("as before; the paper drags at a height of 0"))
 	}
@@ -344,7 +366,8 @@ func (b *builder) outOfRange(figure parser.Key) string {
 	if !s.Known() || s.Value <= need {
 		return ""
 	}
-	return fmt.Sprintf("; where a move is refused because it goes too low: it ends at %s%s, so write %s there first and restart", unit.Millimetres(s.Value), place(s.At), unit.Millimetres(need))
+	return fmt.Sprintf("; where a move is refused because it goes too low: it ends at %s%s, "+
+		"so write %s there first and restart", unit.Millimetres(s.Value), place(s.At), unit.Millimetres(need))
 }
 
 // apart measures how far the tools are apart: each one after the swap from the
@@ -352,7 +375,8 @@ func (b *builder) outOfRange(figure parser.Key) string {
 func (b *builder) apart() Section {
 	s := Section{
 		Title: "Distances between the tools",
-		Note:  "They were measured with the old hotend. Wrong in Z, one nozzle strikes what the other printed; wrong in X and Y, it prints beside it.",
+		Note: "They were measured with the old hotend. Wrong in Z, one nozzle strikes what the other " +
+			"printed; wrong in X and Y, it prints beside it.",
 	}
 	own, g := b.in.Printer.Tool, &b.in.Printer.Geometry
 	var list []string
@@ -366,7 +390,8 @@ func (b *builder) apart() Section {
 		now = "Now: " + strings.Join(list, ", ") + "."
 	}
 	s.Items = append(s.Items, Item{
-		Do:     fmt.Sprintf("Home, take tool %d without its distance in Z, and measure its height as below. %s", own, now),
+		Do: fmt.Sprintf("Home, take tool %d without its distance in Z, and measure its height "+
+			"as below. %s", own, now),
 		Expect: "it is fetched whole, and nothing strikes",
 		Steps:  b.bare(own),
 	})
@@ -375,7 +400,8 @@ func (b *builder) apart() Section {
 	s.Items = append(s.Items, items...)
 	for _, other := range b.fromFirst() {
 		s.Items = append(s.Items, Item{
-			Do:     fmt.Sprintf("The same with tool %d: home, take it without its distance, and do the four steps again.", other),
+			Do: fmt.Sprintf("The same with tool %d: home, take it without its distance, "+
+				"and do the four steps again.", other),
 			Expect: "the paper drags as much as before",
 			Steps:  b.bare(other),
 			Note:   []Reading{{fmt.Sprintf("tool %d", other), "mm"}},
@@ -385,7 +411,8 @@ func (b *builder) apart() Section {
 	s.Items = append(s.Items, Item{
 		Do:     "Print one layer with each tool, side by side; hand at the switch.",
 		Expect: "both are pressed to the bed alike",
-		Else:   "where one is off by twice its distance, the sign was the wrong one; where by the distance itself, it is not used",
+		Else: "where one is off by twice its distance, the sign was the wrong one; where by the distance " +
+			"itself, it is not used",
 	}, Item{
 		Do:     "Print a cross with each tool, one over the other, and correct X and Y by what they are apart.",
 		Expect: "lines that meet",
@@ -408,7 +435,8 @@ func (b *builder) fromFirst() (list []int) {
 
 // bare homes and takes a tool without its distance.
 func (b *builder) bare(tool int) []string {
-	return append(b.steps(parser.Task{Kind: parser.TaskHome}), b.in.Config.Steps(parser.Task{Kind: parser.TaskSelectBare, Tool: tool})...)
+	return append(b.steps(parser.Task{Kind: parser.TaskHome}),
+		b.in.Config.Steps(parser.Task{Kind: parser.TaskSelectBare, Tool: tool})...)
 }
 
 // setDistance writes the distance in Z of a tool from the first. Its sign where it
@@ -418,7 +446,8 @@ func (b *builder) setDistance(tool int) []Item {
 	g, shift := &b.in.Printer.Geometry, &b.in.Sheet.New.Nozzle.TipShiftMM
 	item := Item{Expect: "it differs from the old one by as much as the tip has moved"}
 	if shift.Given {
-		item.Expect = fmt.Sprintf("it differs from the old one by %s, since the tip sits %s", unit.Millimetres(math.Abs(shift.Value)), lower(shift.Value))
+		item.Expect = fmt.Sprintf("it differs from the old one by %s, since the tip sits %s",
+			unit.Millimetres(math.Abs(shift.Value)), lower(shift.Value))
 	}
 	at := ""
 	for i := range g.Offsets {
@@ -428,11 +457,13 @@ func (b *builder) setDistance(tool int) []Item {
 	}
 	item.Note = []Reading{{"distance in Z", "mm"}}
 	if g.OffsetsLift {
-		item.Do = fmt.Sprintf("Write the distance in Z of tool %d where it stands%s: its height less that of tool 0. Above 0 it lifts the nozzle.", tool, at)
+		item.Do = fmt.Sprintf("Write the distance in Z of tool %d where it stands%s: its height less that "+
+			"of tool 0. Above 0 it lifts the nozzle.", tool, at)
 		item.Steps = b.restart()
 		return []Item{item}
 	}
-	item.Do = fmt.Sprintf("Set the distance in Z of tool %d, and write it in the files%s: the height of tool 0 less its own. A nozzle that hangs lower has one below 0.", tool, at)
+	item.Do = fmt.Sprintf("Set the distance in Z of tool %d, and write it in the files%s: "+
+		"the height of tool 0 less its own. A nozzle that hangs lower has one below 0.", tool, at)
 	item.Steps = b.in.Config.Steps(parser.Task{Kind: parser.TaskSetOffset, Tool: tool})
 	return []Item{item, b.keep("the distance", parser.Offset("z"))}
 }

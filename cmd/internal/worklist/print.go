@@ -30,7 +30,9 @@ func (b *builder) flow() Section {
 	if pushMM == 0 {
 		longest := &b.in.Printer.Flow.PushMM
 		return Section{Title: "Flow test", Items: []Item{{
-			Do: fmt.Sprintf("Allow pushes of filament in the files first: the longest at once is %s%s, so the firmware refuses every one, the printer's own loading too. %s is usual. Then print this list again.",
+			Do: fmt.Sprintf("Allow pushes of filament in the files first: the longest at once is %s%s, "+
+				"so the firmware refuses every one, the printer's own loading too. %s is usual. "+
+				"Then print this list again.",
 				unit.Millimetres(longest.Value), place(longest.At), unit.Millimetres(mostPushMM)),
 		}}}
 	}
@@ -42,10 +44,13 @@ func (b *builder) flow() Section {
 	total := pushes * pushMM
 	s := Section{
 		Title: "Flow test",
-		Note: fmt.Sprintf("At %s, nozzle in the air, filament loaded. Each weighing takes %d times %s, about %s g with PLA. Several flows in a file: preflash flow works them out.",
+		Note: fmt.Sprintf("At %s, nozzle in the air, filament loaded. Each weighing takes %d times %s, "+
+			"about %s g with PLA. Several flows in a file: preflash flow works them out.",
 			unit.Celsius(at), pushes, unit.Millimetres(pushMM), unit.Figure(total*area*densityGPerMM3, 1)),
 		Items: []Item{{
-			Do:     fmt.Sprintf("Slow: push %s of filament at %s (%s of %s filament), the last step %d times, and weigh what comes out.", unit.Millimetres(total), unit.FlowRate(slowMM3S), unit.Speed(slowMM3S/area), unit.Millimetres(d), pushes),
+			Do: fmt.Sprintf("Slow: push %s of filament at %s (%s of %s filament), the last step %d "+
+				"times, and weigh what comes out.", unit.Millimetres(total), unit.FlowRate(slowMM3S),
+				unit.Speed(slowMM3S/area), unit.Millimetres(d), pushes),
 			Expect: "an even strand; this mass is the measure for the next",
 			Else:   "a drive that slips already here has a grip problem, no melting one",
 			Steps:  slices.Concat(b.take(), heat, push(slowMM3S)),
@@ -55,18 +60,21 @@ func (b *builder) flow() Section {
 	limit := &b.in.Sheet.New.Nozzle.MaxFlowMM3S
 	if !limit.Given {
 		s.Items = append(s.Items, Item{
-			Do:     "The same again, each time a quarter faster, until less than " + unit.Percent(leastShare) + " of that mass comes out or the drive clicks.",
+			Do: "The same again, each time a quarter faster, until less than " +
+				unit.Percent(leastShare) + " of that mass comes out or the drive clicks.",
 			Expect: "the last flow that was well is new.nozzle.max_flow_mm3_s of the sheet",
 			Note:   []Reading{{"max_flow_mm3_s", "mm³/s"}},
 		})
 		return s
 	}
 	s.Items = append(s.Items, Item{
-		Do:     fmt.Sprintf("Full: the same at %s (%s), the sheet's max_flow_mm3_s.", unit.FlowRate(limit.Value), unit.Speed(limit.Value/area)),
-		Expect: "at least " + unit.Percent(leastShare) + " of the slow mass, no clicking, and the temperature holds",
-		Else:   "try 80 % of it, and write what holds in the sheet and in the slicer",
-		Steps:  push(limit.Value),
-		Note:   []Reading{{"full", "g"}},
+		Do: fmt.Sprintf("Full: the same at %s (%s), the sheet's max_flow_mm3_s.",
+			unit.FlowRate(limit.Value), unit.Speed(limit.Value/area)),
+		Expect: "at least " + unit.Percent(leastShare) +
+			" of the slow mass, no clicking, and the temperature holds",
+		Else:  "try 80 % of it, and write what holds in the sheet and in the slicer",
+		Steps: push(limit.Value),
+		Note:  []Reading{{"full", "g"}},
 	})
 	return s
 }
@@ -106,16 +114,21 @@ func (b *builder) left() Section {
 		s.Items = append(s.Items, Item{Do: text + ". From the tune above."})
 	}
 	for _, h := range b.heights() {
-		s.Items = append(s.Items, Item{Do: fmt.Sprintf("%s: %s%s. As measured above.", capital(string(h.Key)), unit.Millimetres(h.Value), place(h.At))})
+		s.Items = append(s.Items,
+			Item{Do: fmt.Sprintf("%s: %s%s. As measured above.", capital(string(h.Key)),
+				unit.Millimetres(h.Value), place(h.At))})
 	}
 	for i := range b.in.Printer.Flow.CarriedOver {
 		c := &b.in.Printer.Flow.CarriedOver[i]
 		if c.State == parser.Set && c.Value != 0 {
-			s.Items = append(s.Items, Item{Do: fmt.Sprintf("%s: %s%s. From a test print with the new hotend.", capital(string(c.Key)), unit.Figure(c.Value, 3), place(c.At))})
+			s.Items = append(s.Items,
+				Item{Do: fmt.Sprintf("%s: %s%s. From a test print with the new hotend.",
+					capital(string(c.Key)), unit.Figure(c.Value, 3), place(c.At))})
 		}
 	}
 	for _, name := range rules.Assumed(b.in) {
-		s.Items = append(s.Items, Item{Do: "Of the block, assumed so far: " + name + ". From a recorded heat-up (preflash heat)."})
+		s.Items = append(s.Items, Item{Do: "Of the block, assumed so far: " + name +
+			". From a recorded heat-up (preflash heat)."})
 	}
 	return s
 }

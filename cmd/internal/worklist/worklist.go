@@ -58,7 +58,9 @@ func New(in *rules.Input, open Open) *List {
 	if !b.placed() {
 		cold := coldSensor()
 		cold.Items = append([]Item{{
-			Do: fmt.Sprintf("Stop here: what the firmware makes of definition %s%s is not known, so nothing may heat. Write a definition that is known for the sheet's sensor, and print this list again; where that sensor is not sure either, measure it first.",
+			Do: fmt.Sprintf("Stop here: what the firmware makes of definition %s%s is not known, "+
+				"so nothing may heat. Write a definition that is known for the sheet's sensor, "+
+				"and print this list again; where that sensor is not sure either, measure it first.",
 				rules.Definition(b.in), place(b.in.Printer.Hotend.Sensor.At)),
 		}}, cold.Items...)
 		list.Sections = append(list.Sections, cold)
@@ -69,7 +71,8 @@ func New(in *rules.Input, open Open) *List {
 	if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlModel {
 		tune, height = height, tune // its tune homes, and moves close to the bed
 	}
-	list.Sections = append(list.Sections, slices.Concat(tune, height, []Section{b.flow(), b.left(), b.done()})...)
+	list.Sections = append(list.Sections,
+		slices.Concat(tune, height, []Section{b.flow(), b.left(), b.done()})...)
 	return list
 }
 
@@ -92,7 +95,9 @@ func fixFirst(errors []string) string {
 	if len(errors) > 1 {
 		noun, them = "errors", "them"
 	}
-	return fmt.Sprintf("The configuration or the sheet still has %d %s: %s. Fix %s before the heater gets power (preflash check says what is wrong, preflash diff what an edit can do), then print this list again: its figures are those of the files as they stand.",
+	return fmt.Sprintf("The configuration or the sheet still has %d %s: %s. Fix %s before the heater gets "+
+		"power (preflash check says what is wrong, preflash diff what an edit can do), then print this "+
+		"list again: its figures are those of the files as they stand.",
 		len(errors), noun, strings.Join(names, ", "), them)
 }
 

@@ -123,7 +123,8 @@ func (b *browser) send(method string, params any) chan message {
 	b.mu.Lock()
 	b.answers[b.lastID] = answer
 	b.mu.Unlock()
-	text, err := json.Marshal(map[string]any{"id": b.lastID, "method": method, "params": params, "sessionId": b.session})
+	text, err := json.Marshal(map[string]any{"id": b.lastID, "method": method, "params": params,
+		"sessionId": b.session})
 	if params == nil {
 		text, err = json.Marshal(message{ID: b.lastID, Method: method, SessionID: b.session})
 	}

@@ -114,7 +114,9 @@ func diffViews(s *fleet.Survey, views []*printerView) changedLines {
 		case changed[i] == 0 && len(elsewhere[i]) == 0:
 			v.DiffLead = "Nothing is to be changed in the files."
 		case changed[i] > 0:
-			v.DiffLead = "Tried in memory: with it applied, the findings that name a change are gone and no new error comes up. What changes is underlined. preflash diff prints the same for git apply -p1 and patch -p1."
+			v.DiffLead = "Tried in memory: with it applied, the findings that name a change are gone and " +
+				"no new error comes up. What changes is underlined. preflash diff prints the same for git " +
+				"apply -p1 and patch -p1."
 		}
 		if len(elsewhere[i]) > 0 {
 			v.DiffLead = strings.TrimSpace(v.DiffLead + " A shared file: " + strings.Join(elsewhere[i], "; ") + ".")

@@ -132,13 +132,15 @@ func rate(in *rules.Input, p *plot.Plot, axis *plot.Axis, top float64) {
 	} else {
 		axis.Include = append(axis.Include, rated+5)
 	}
-	p.Marks = append(p.Marks, plot.Mark{At: rated, Horizontal: axis == &p.Y, Name: "rated, " + unit.Celsius(rated) + " by the " + by})
+	p.Marks = append(p.Marks, plot.Mark{At: rated, Horizontal: axis == &p.Y,
+		Name: "rated, " + unit.Celsius(rated) + " by the " + by})
 }
 
 // printStrip marks the range that the hotend will be asked for.
 func printStrip(in *rules.Input) plot.Strip {
 	low, high := printRange(in)
-	return plot.Strip{Name: "asked for, " + unit.Figure(low, 1) + " to " + unit.Celsius(high), Low: low, High: high}
+	return plot.Strip{Name: "asked for, " + unit.Figure(low, 1) + " to " + unit.Celsius(high),
+		Low: low, High: high}
 }
 
 func printRange(in *rules.Input) (low, high float64) {

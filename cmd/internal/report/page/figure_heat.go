@@ -39,19 +39,20 @@ func heatFigure(s *swap) *figure {
 	rated, _ := rules.Rating(in)
 	limit, after := &in.Printer.Limits.MaxTemp, &s.after.Printer.Limits.MaxTemp
 	p := &plot.Plot{
-		ID:    s.id,
-		Desc:  "Temperature of the sensor over time at full duty from ambient, part fan full and off, against the hotend's rating and the temperature at which the firmware shuts down.",
+		ID: s.id,
+		Desc: "Temperature of the sensor over time at full duty from ambient, part fan full and off, " +
+			"against the hotend's rating and the temperature at which the firmware shuts down.",
 		Y:     plot.Axis{Label: "sensor temperature, °C", Include: []float64{0, h.TargetC}},
-		Marks: []plot.Mark{{At: h.TargetC, Horizontal: true, Name: "top of its range, " + unit.Celsius(h.TargetC)}},
+		Marks: []plot.Mark{across("top of its range, ", h.TargetC)},
 	}
 	top := max(h.TargetC, rated)
 	if limit.Known() && limit.Value < top+2*nearK {
-		p.Marks = append(p.Marks, plot.Mark{At: limit.Value, Horizontal: true, Name: "max temp, " + unit.Celsius(limit.Value)})
+		p.Marks = append(p.Marks, across("max temp, ", limit.Value))
 		p.Y.Include = append(p.Y.Include, limit.Value+5)
 		top = max(top, limit.Value)
 	}
 	if after.Known() && after.Value != limit.Value {
-		p.Marks = append(p.Marks, plot.Mark{At: after.Value, Horizontal: true, Name: "max temp with the diff, " + unit.Celsius(after.Value)})
+		p.Marks = append(p.Marks, across("max temp with the diff, ", after.Value))
 		p.Y.Include = append(p.Y.Include, after.Value+5)
 	}
 	rate(in, p, &p.Y, top)
@@ -68,7 +69,8 @@ func heatFigure(s *swap) *figure {
 	}
 	title := heatTitle(h)
 	if t, gets := h.Off.Cross(rated); gets && t < rules.LongestHeatS {
-		title += fmt.Sprintf("; with the fan off it passes its rating of %s after %s", unit.Celsius(rated), unit.Seconds(math.Round(t)))
+		title += fmt.Sprintf("; with the fan off it passes its rating of %s after %s", unit.Celsius(rated),
+			unit.Seconds(math.Round(t)))
 	}
 	f := figureOf(p, title, assumedNote(in))
 	f.table("time, s", "fan full, °C", "fan off, °C")
@@ -78,13 +80,21 @@ func heatFigure(s *swap) *figure {
 	return f
 }
 
+// across marks a temperature that a heat-up may reach.
+func across(name string, tempC float64) plot.Mark {
+	return plot.Mark{At: tempC, Horizontal: true, Name: name + unit.Celsius(tempC)}
+}
+
 func heatTitle(h rules.HeatUp) string {
 	switch {
 	case h.Gets && h.Seconds < rules.LongestHeatS:
-		return fmt.Sprintf("At full power, part fan full, it takes %s to %s", unit.Seconds(math.Round(h.Seconds)), unit.Celsius(h.TargetC))
+		return fmt.Sprintf("At full power, part fan full, it takes %s to %s",
+			unit.Seconds(math.Round(h.Seconds)), unit.Celsius(h.TargetC))
 	case h.Gets:
-		return fmt.Sprintf("At full power, part fan full, it takes more than %s to %s", unit.Seconds(rules.LongestHeatS), unit.Celsius(h.TargetC))
+		return fmt.Sprintf("At full power, part fan full, it takes more than %s to %s",
+			unit.Seconds(rules.LongestHeatS), unit.Celsius(h.TargetC))
 	}
-	return fmt.Sprintf("At full power, part fan full, it never gets to %s: it stalls at %s", unit.Celsius(h.TargetC),
+	return fmt.Sprintf("At full power, part fan full, it never gets to %s: it stalls at %s",
+		unit.Celsius(h.TargetC),
 		unit.Celsius(h.Plant.Settle(h.Plant.DutyLimit, heat.FanFull, h.Plant.AmbientC)))
 }

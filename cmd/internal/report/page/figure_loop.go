@@ -47,15 +47,18 @@ func loopFigure(s *swap) *figure {
 	if g, ok := rules.StartingGains(in, withGains, target); ok {
 		withGains.Kp, withGains.Ki, withGains.Kd = g.Kp, g.Ki, g.Kd
 		traces = append(traces, run("the starting gains", withGains))
-		note = fmt.Sprintf("Starting gains: kp %s, ki %s, kd %s (SIMC, Skogestad 2003). They begin a tune and do not replace it.",
+		note = fmt.Sprintf("Starting gains: kp %s, ki %s, kd %s (SIMC, Skogestad 2003). They begin a tune "+
+			"and do not replace it.",
 			unit.Gain(g.Kp), unit.Gain(g.Ki), unit.Gain(g.Kd))
 	}
 	pl := &plot.Plot{
-		ID:     s.id,
-		Desc:   "Temperature of the sensor over time on a step from ambient to the target, part fan off, from a little below the target on.",
-		Y:      plot.Axis{Label: "sensor temperature, °C", Include: []float64{target - 10, target + 5}},
-		Strips: []plot.Strip{{Name: "steady, within " + unit.Kelvin(heat.SettleBandC), Horizontal: true, Low: target - heat.SettleBandC, High: target + heat.SettleBandC}},
-		Marks:  []plot.Mark{{At: target, Horizontal: true, Name: "target"}},
+		ID: s.id,
+		Desc: "Temperature of the sensor over time on a step from ambient to the target, part fan off, " +
+			"from a little below the target on.",
+		Y: plot.Axis{Label: "sensor temperature, °C", Include: []float64{target - 10, target + 5}},
+		Strips: []plot.Strip{{Name: "steady, within " + unit.Kelvin(heat.SettleBandC), Horizontal: true,
+			Low: target - heat.SettleBandC, High: target + heat.SettleBandC}},
+		Marks: []plot.Mark{{At: target, Horizontal: true, Name: "target"}},
 	}
 	from, to, peak := window(traces, target-loopLook)
 	pl.X = plot.Axis{Label: "time since the start, s", Low: from, High: to}
@@ -158,9 +161,11 @@ func does(r heat.Response, target float64) string {
 	case r.Settles:
 		text = fmt.Sprintf("passes %s by %s", unit.Celsius(target), unit.Kelvin(r.OvershootC)) + settles
 	case r.SwingC > 0:
-		text = fmt.Sprintf("passes %s by %s and swings without end, by %s up and down", unit.Celsius(target), unit.Kelvin(r.OvershootC), unit.Kelvin(r.SwingC))
+		text = fmt.Sprintf("passes %s by %s and swings without end, by %s up and down", unit.Celsius(target),
+			unit.Kelvin(r.OvershootC), unit.Kelvin(r.SwingC))
 	case r.Reached:
-		text = fmt.Sprintf("passes %s by %s and does not get steady", unit.Celsius(target), unit.Kelvin(r.OvershootC))
+		text = fmt.Sprintf("passes %s by %s and does not get steady", unit.Celsius(target),
+			unit.Kelvin(r.OvershootC))
 	default:
 		text = "does not reach " + unit.Celsius(target)
 	}

@@ -27,8 +27,10 @@ func headroomFigure(s *swap) *figure {
 	full := heat.Load{Fan: 1, FlowMM3S: flow.Value}
 	fine := grid(from, to, 5)
 	pl := &plot.Plot{
-		ID:     s.id,
-		Desc:   "Power over the temperature of the block: what the heater gives at full duty, and what it takes to hold the temperature with the part fan off, with it full, and with plastic melted.",
+		ID: s.id,
+		Desc: "Power over the temperature of the block: what the heater gives at full duty, " +
+			"and what it takes to hold the temperature with the part fan off, with it full, " +
+			"and with plastic melted.",
 		X:      plot.Axis{Label: "block temperature, °C"},
 		Y:      plot.Axis{Label: "power, W", Include: []float64{0}},
 		Strips: []plot.Strip{printStrip(in)},
@@ -40,7 +42,8 @@ func headroomFigure(s *swap) *figure {
 	}
 	head := []string{"block, °C", "heater gives, W", "fan off, W", "fan full, W"}
 	if flow.Given {
-		pl.Lines = append(pl.Lines, plot.Line{Name: "needed, fan full and " + unit.FlowRate(flow.Value), Style: 1, Points: sampled(fine, needs(full))})
+		pl.Lines = append(pl.Lines, plot.Line{Name: "needed, fan full and " + unit.FlowRate(flow.Value),
+			Style: 1, Points: sampled(fine, needs(full))})
 		head = append(head, "fan full and melting, W")
 	}
 	rate(in, pl, &pl.X, to)

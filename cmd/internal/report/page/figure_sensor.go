@@ -35,8 +35,9 @@ func sensorFigure(s *swap) *figure {
 	band := func(t float64) float64 { return rules.SensorBand(s.before, real, t) }
 	fine := grid(from, to, 2.5)
 	p := &plot.Plot{
-		ID:     s.id,
-		Desc:   "Error of the reading over the temperature that the firmware shows, with the band of the sensor's own uncertainty around zero.",
+		ID: s.id,
+		Desc: "Error of the reading over the temperature that the firmware shows, with the band of the " +
+			"sensor's own uncertainty around zero.",
 		X:      plot.Axis{Label: "indicated temperature, °C"},
 		Y:      plot.Axis{Label: "actual − indicated, K", Include: []float64{-5, 5}},
 		Strips: []plot.Strip{printStrip(s.before)},
@@ -57,12 +58,18 @@ func sensorFigure(s *swap) *figure {
 		}
 	}
 	proposed, _, ok := rules.Circuits(s.after)
-	mended := ok && proposed != nil && largest(grid(low, high, 2.5), errorBy(proposed)) < largest(grid(low, high, 2.5), errorBy(believed))-0.05
+	mended := false
+	if ok && proposed != nil {
+		asked := grid(low, high, 2.5)
+		mended = largest(asked, errorBy(proposed)) < largest(asked, errorBy(believed))-0.05
+	}
 	if mended {
-		p.Lines = append(p.Lines, plot.Line{Name: "with the diff applied", Style: 1, Points: sampled(fine, errorBy(proposed))})
+		p.Lines = append(p.Lines, plot.Line{Name: "with the diff applied", Style: 1,
+			Points: sampled(fine, errorBy(proposed))})
 	}
 	f := figureOf(p, sensorTitle(s.before, believed, real)+mendedText(mended, low, high, errorBy(proposed)),
-		fmt.Sprintf("Above zero the nozzle is hotter than shown. The sensor itself is good for ±%s at %s.", unit.Kelvin(band(high)), unit.Celsius(high)))
+		fmt.Sprintf("Above zero the nozzle is hotter than shown. The sensor itself is good for ±%s at %s.",
+			unit.Kelvin(band(high)), unit.Celsius(high)))
 	head := []string{"indicated, °C", "actual, °C", "error, K", "own uncertainty, ±K"}
 	if mended {
 		head = append(head, "error with the diff, K")
@@ -101,9 +108,11 @@ func sensorTitle(in *rules.Input, believed, real *sensor.Circuit) string {
 		return fmt.Sprintf("The reading is right within %s from %s to %s",
 			within(math.Abs(worst)), unit.Celsius(low), unit.Celsius(high))
 	case worst > 0:
-		return fmt.Sprintf("While %s is shown, the nozzle is at %s: %s hotter", unit.Celsius(at), unit.Celsius(at+worst), unit.Kelvin(worst))
+		return fmt.Sprintf("While %s is shown, the nozzle is at %s: %s hotter", unit.Celsius(at),
+			unit.Celsius(at+worst), unit.Kelvin(worst))
 	}
-	return fmt.Sprintf("While %s is shown, the nozzle is at %s: %s colder", unit.Celsius(at), unit.Celsius(at+worst), unit.Kelvin(-worst))
+	return fmt.Sprintf("While %s is shown, the nozzle is at %s: %s colder", unit.Celsius(at),
+		unit.Celsius(at+worst), unit.Kelvin(-worst))
 }
 
 // within writes a bound; none is as small as nothing.

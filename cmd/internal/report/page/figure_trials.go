@@ -48,10 +48,12 @@ func trialsOf(t *measure.FlowTrials, sheetMM3S float64) *trialsView {
 
 // trialsFigure shows what is lost at each flow, for as many series as there
 // are line styles.
-func trialsFigure(t *measure.FlowTrials, e *melt.Extruder, series []melt.Series, from int, id string, sheetMM3S float64) *figure {
+func trialsFigure(t *measure.FlowTrials, e *melt.Extruder, series []melt.Series, from int, id string,
+	sheetMM3S float64) *figure {
 	p := &plot.Plot{
-		ID:    id,
-		Desc:  "Share of the plastic that is lost over the flow, against the lowest flow, for each filament and temperature.",
+		ID: id,
+		Desc: "Share of the plastic that is lost over the flow, against the lowest flow, " +
+			"for each filament and temperature.",
 		X:     plot.Axis{Label: "flow, mm³/s", Include: []float64{0}},
 		Y:     plot.Axis{Label: "loss against the lowest flow, %", Include: []float64{0, 120 * t.Loss}},
 		Marks: []plot.Mark{{At: 100 * t.Loss, Horizontal: true, Name: "largest loss that counts as usable"}},
@@ -100,8 +102,10 @@ func trialsTitle(t *measure.FlowTrials, s *melt.Series) string {
 		return "The trials tell no usable flow: too much is missing at the lowest"
 	}
 	if s.Open {
-		return fmt.Sprintf("No more than %s is lost up to %s, the highest flow tried", unit.Percent(t.Loss), unit.FlowRate(s.UsableMM3S))
+		return fmt.Sprintf("No more than %s is lost up to %s, the highest flow tried", unit.Percent(t.Loss),
+			unit.FlowRate(s.UsableMM3S))
 	}
 	area := math.Pi / 4 * t.FilamentMM * t.FilamentMM
-	return fmt.Sprintf("Up to %s no more than %s is lost: %s of filament", unit.FlowRate(s.UsableMM3S), unit.Percent(t.Loss), unit.Speed(s.UsableMM3S/area))
+	return fmt.Sprintf("Up to %s no more than %s is lost: %s of filament", unit.FlowRate(s.UsableMM3S),
+		unit.Percent(t.Loss), unit.Speed(s.UsableMM3S/area))
 }

@@ -48,10 +48,12 @@ func riseFigure(s *swap, h rules.HeatUp, watch heat.Watch, w riseWanted) *figure
 	in := s.before
 	full, off := rises(h.Full, w), rises(h.Off, w)
 	p := &plot.Plot{
-		ID:   s.id,
-		Desc: "Rise of the sensor within one window over the reading at which the window begins, against the rise that is required.",
-		X:    plot.Axis{Label: "sensor temperature when the window begins, °C", Low: h.Plant.AmbientC, High: h.TargetC},
-		Y:    plot.Axis{Label: "rise within the window, K"},
+		ID: s.id,
+		Desc: "Rise of the sensor within one window over the reading at which the window begins, " +
+			"against the rise that is required.",
+		X: plot.Axis{Label: "sensor temperature when the window begins, °C", Low: h.Plant.AmbientC,
+			High: h.TargetC},
+		Y: plot.Axis{Label: "rise within the window, K"},
 		Lines: []plot.Line{
 			{Name: "fan full, " + unit.Seconds(w.windowS), Points: full},
 			{Name: "fan off, " + unit.Seconds(w.windowS), Style: 2, Points: off},
@@ -63,7 +65,8 @@ func riseFigure(s *swap, h rules.HeatUp, watch heat.Watch, w riseWanted) *figure
 	}
 	least := leastOf(full)
 	title := riseTitle(w, least, watch.Form)
-	soonest := "A heater that gives nothing is noticed after one window at the soonest: " + unit.Seconds(w.windowS)
+	soonest := "A heater that gives nothing is noticed after one window at the soonest: " +
+		unit.Seconds(w.windowS)
 	head := []string{"window begins at, °C", "rise, fan full, K", "rise, fan off, K"}
 	var after []plot.Point
 	if watchAfter, told := rules.Watch(s.after); told && watchAfter != watch {
@@ -78,7 +81,8 @@ func riseFigure(s *swap, h rules.HeatUp, watch heat.Watch, w riseWanted) *figure
 			if wa.riseC != w.riseC {
 				p.Marks = append(p.Marks, plot.Mark{At: wa.riseC, Horizontal: true, Name: "required with the diff"})
 			}
-			title += fmt.Sprintf("; with the diff it is %s in %s, and %s are required", unit.Kelvin(leastOf(after)), unit.Seconds(wa.windowS), unit.Kelvin(wa.riseC))
+			title += fmt.Sprintf("; with the diff it is %s in %s, and %s are required",
+				unit.Kelvin(leastOf(after)), unit.Seconds(wa.windowS), unit.Kelvin(wa.riseC))
 		}
 	}
 	cutRises(p, w.riseC)
@@ -116,7 +120,8 @@ func cutRises(p *plot.Plot, required float64) {
 }
 
 func riseTitle(w riseWanted, least float64, form heat.WatchForm) string {
-	text := fmt.Sprintf("With the part fan full the sensor gains at least %s in the window of %s, and %s are required: ",
+	text := fmt.Sprintf("With the part fan full the sensor gains at least %s in the window of %s, "+
+		"and %s are required: ",
 		unit.Kelvin(least), unit.Seconds(w.windowS), unit.Kelvin(w.riseC))
 	switch {
 	case least >= w.riseC:
@@ -171,19 +176,23 @@ func sumFigure(s *swap, h rules.HeatUp, w heat.SumWatch, o heat.SumOutcome) *fig
 		},
 		Marks: []plot.Mark{{At: w.LimitCS, Horizontal: true, Name: "limit, shuts down"}},
 	}
-	title := fmt.Sprintf("The error sum grows to %s on the way to %s, its limit is %s: no healthy heater is shut down",
+	title := fmt.Sprintf("The error sum grows to %s on the way to %s, its limit is %s: no healthy heater "+
+		"is shut down",
 		unit.DegreeSeconds(o.MostCS), unit.Celsius(h.TargetC), unit.DegreeSeconds(w.LimitCS))
 	if o.Trips {
-		title = fmt.Sprintf("On the way to %s the error sum reaches its limit of %s after %s: a healthy heater is shut down",
+		title = fmt.Sprintf("On the way to %s the error sum reaches its limit of %s after %s: "+
+			"a healthy heater is shut down",
 			unit.Celsius(h.TargetC), unit.DegreeSeconds(w.LimitCS), unit.Seconds(math.Round(o.TripS)))
 	}
-	if after, told := rules.Watch(s.after); told && after.Form == heat.ErrorSumWatch && after.Sum.LimitCS != w.LimitCS {
+	if after, told := rules.Watch(s.after); told && after.Form == heat.ErrorSumWatch &&
+		after.Sum.LimitCS != w.LimitCS {
 		limit := after.Sum.LimitCS
 		p.Y.High = max(high, 1.2*limit)
 		p.Marks = append(p.Marks, plot.Mark{At: limit, Horizontal: true, Name: "limit with the diff"})
 		title += fmt.Sprintf("; with the diff the limit is %s", unit.DegreeSeconds(limit))
 	}
-	f := figureOf(p, title, "Below zero shortfall, and in every window that gains enough, nothing adds up.", assumedNote(s.before))
+	f := figureOf(p, title, "Below zero shortfall, and in every window that gains enough, nothing adds up.",
+		assumedNote(s.before))
 	f.table("time, s", "fan full, °C·s", "fan off, °C·s")
 	for _, t := range grid(0, end, tableStep(end)) {
 		f.row(0, t, valueAt(full, t), valueAt(off, t))

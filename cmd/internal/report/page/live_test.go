@@ -50,11 +50,14 @@ func TestHTMLInBrowser(t *testing.T) {
 	b := startBrowser(t)
 
 	// First, a page with every fault, to see that each is noticed.
-	bad := file("bad.html", `<!DOCTYPE html><body style="background:#fff;width:3000px"><p style="color:#999">pale</p>
-<svg><path class="s0" d="M0 0L9 9" style="stroke:#eee"/></svg><img src="gone.png"><script>console.error("x"); throw 1</script>`)
+	bad := file("bad.html", `<!DOCTYPE html><body style="background:#fff;width:3000px">
+<p style="color:#999">pale</p>
+<svg><path class="s0" d="M0 0L9 9" style="stroke:#eee"/></svg><img src="gone.png">
+<script>console.error("x"); throw 1</script>`)
 	b.open(bad)
 	complaints := strings.Join(b.complaints(bad), "\n")
-	for _, want := range []string{"a request for file://", "error in the log", "error on the console", "an exception"} {
+	for _, want := range []string{"a request for file://", "error in the log", "error on the console",
+		"an exception"} {
 		if !strings.Contains(complaints, want) {
 			t.Fatalf("the test does not notice %s: %s", want, complaints)
 		}
@@ -63,10 +66,14 @@ func TestHTMLInBrowser(t *testing.T) {
 		t.Fatalf("the test does not notice a pale text, a pale line and a wide page: %+v", c)
 	}
 
-	b.open(file("sideways.html", `<!DOCTYPE html><body><header><p class="lead" style="margin-top:900px">low</p></header>
-<div id="s" class="scroll" style="overflow-x:auto"><div style="width:3000px">x</div></div><div style="width:3000px">x</div>
-<article class="finding" id="f"><a href="#d">there</a><a href="#gone">x</a></article><table class="diff"><tr id="d"><td>y</td></tr></table>`))
-	if l := b.layout(1280, 800); !l.Wide || len(l.Below) != 6 || len(l.Uncued) != 1 || len(l.Wider) != 1 || len(l.OneWay) != 2 {
+	b.open(file("sideways.html", `<!DOCTYPE html><body>
+<header><p class="lead" style="margin-top:900px">low</p></header>
+<div id="s" class="scroll" style="overflow-x:auto"><div style="width:3000px">x</div></div>
+<div style="width:3000px">x</div>
+<article class="finding" id="f"><a href="#d">there</a><a href="#gone">x</a></article>
+<table class="diff"><tr id="d"><td>y</td></tr></table>`))
+	if l := b.layout(1280, 800); !l.Wide || len(l.Below) != 6 || len(l.Uncued) != 1 || len(l.Wider) != 1 ||
+		len(l.OneWay) != 2 {
 		t.Fatalf("the test does not notice what is too low, too wide, without a cue or without a way back: %+v", l)
 	}
 
@@ -86,7 +93,8 @@ func TestHTMLInBrowser(t *testing.T) {
 				for _, low := range c.Low {
 					t.Errorf("%s: too little contrast: %s", scheme, low)
 				}
-				t.Logf("%s: %d texts, least contrast %.2f; %d lines, least %.2f", scheme, c.Texts, c.Least, c.Lines, c.LeastLine)
+				t.Logf("%s: %d texts, least contrast %.2f; %d lines, least %.2f", scheme, c.Texts, c.Least,
+					c.Lines, c.LeastLine)
 			}
 			desk := b.layout(1280, 800)
 			for _, what := range desk.Below {
@@ -124,7 +132,9 @@ func TestHTMLInBrowser(t *testing.T) {
 }
 
 func (b *browser) contrast(scheme string) contrast {
-	b.call("Emulation.setEmulatedMedia", map[string]any{"features": []map[string]string{{"name": "prefers-color-scheme", "value": scheme}}}, nil)
+	b.call("Emulation.setEmulatedMedia",
+		map[string]any{"features": []map[string]string{{"name": "prefers-color-scheme", "value": scheme}}},
+		nil)
 	var c contrast
 	b.evaluate(contrastJS, &c)
 	return c
@@ -133,7 +143,8 @@ func (b *browser) contrast(scheme string) contrast {
 var mediaBox = regexp.MustCompile(`/MediaBox \[0 0 (\d+)[.\d]* (\d+)[.\d]*\]`)
 
 func (b *browser) layout(width, height int) layout {
-	b.call("Emulation.setDeviceMetricsOverride", map[string]any{"width": width, "height": height, "deviceScaleFactor": 1, "mobile": false}, nil)
+	b.call("Emulation.setDeviceMetricsOverride", map[string]any{"width": width, "height": height,
+		"deviceScaleFactor": 1, "mobile": false}, nil)
 	var l layout
 	b.evaluate(layoutJS, &l)
 	return l
@@ -143,14 +154,19 @@ func (b *browser) layout(width, height int) layout {
 // bench list must start on a page of its own. It returns the number of pages
 // without it.
 func (b *browser) paper(t *testing.T) int {
-	b.call("Emulation.setEmulatedMedia", map[string]any{"media": "print", "features": []map[string]string{{"name": "prefers-color-scheme", "value": "dark"}}}, nil)
+	b.call("Emulation.setEmulatedMedia",
+		map[string]any{"media": "print",
+			"features": []map[string]string{{"name": "prefers-color-scheme", "value": "dark"}}}, nil)
 	var c contrast
 	b.evaluate(contrastJS, &c)
 	if c.Paper < 0.9 || len(c.Low) > 0 {
-		t.Errorf("printed in the dark scheme, the paper has a luminance of %.2f, and too pale are %q", c.Paper, c.Low)
+		t.Errorf("printed in the dark scheme, the paper has a luminance of %.2f, and too pale are %q",
+			c.Paper, c.Low)
 	}
 	var starts []string // how each bench list starts
-	b.evaluate(`starts = [...document.querySelectorAll('.bench')].map((el) => { const at = getComputedStyle(el).breakBefore; el.remove(); return at; }); document.querySelectorAll("details").forEach((d) => { d.open = false; }); starts`, &starts)
+	b.evaluate(`starts = [...document.querySelectorAll('.bench')].map((el) => {
+		const at = getComputedStyle(el).breakBefore; el.remove(); return at; });
+	document.querySelectorAll("details").forEach((d) => { d.open = false; }); starts`, &starts)
 	for _, at := range starts {
 		if at != "page" {
 			t.Errorf("a bench list starts with break-before: %s", at)

@@ -64,7 +64,8 @@ func HTML(w io.Writer, s *fleet.Survey, o Options) error {
 	sum := sha256.Sum256([]byte(style))
 	p := page{
 		Title: titleOf(s),
-		Foot: shown(fmt.Sprintf("Made by preflash %s on %s from the sheets and configurations as they stand. Temperatures over time are those of a model (preflash rules). No file was changed.",
+		Foot: shown(fmt.Sprintf("Made by preflash %s on %s from the sheets and configurations as they "+
+			"stand. Temperatures over time are those of a model (preflash rules). No file was changed.",
 			s.Version, o.Day)),
 		Policy: "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'",
 		Style:  template.CSS(style),
@@ -113,10 +114,12 @@ func sizeText(s *fleet.Survey, views []*printerView) string {
 	}
 	text := "There is nothing to change in the files."
 	if files > 0 {
-		text = fmt.Sprintf("It takes out %s and puts in %s, in %s.", plaintext.Plural(gone, "line"), plaintext.Plural(come, "line"), plaintext.Plural(files, "file"))
+		text = fmt.Sprintf("It takes out %s and puts in %s, in %s.", plaintext.Plural(gone, "line"),
+			plaintext.Plural(come, "line"), plaintext.Plural(files, "file"))
 	}
 	if n := len(s.Refusals); n > 0 {
-		text += fmt.Sprintf(" No diff held for %s when it was tried; the reason stands below.", plaintext.Plural(n, "group of printers"))
+		text += fmt.Sprintf(" No diff held for %s when it was tried; the reason stands below.",
+			plaintext.Plural(n, "group of printers"))
 	}
 	return text
 }
@@ -127,7 +130,8 @@ func worstOf(views []*printerView) []*findingView {
 	var list []*findingView
 	for _, v := range views {
 		if v.Problem != "" {
-			list = append(list, &findingView{Printer: v, ID: v.ID, Class: "error", Mark: markOf[rules.Error], Level: "error", Message: v.Problem})
+			list = append(list, &findingView{Printer: v, ID: v.ID, Class: "error", Mark: markOf[rules.Error],
+				Level: "error", Message: v.Problem})
 		}
 		for i := range v.Groups {
 			for j := range v.Groups[i].Findings {

@@ -77,10 +77,12 @@ func pages(t *testing.T) map[string]string {
 		"hostile":  htmlOf(t, survey(t, "../../../../testdata/hostile")),
 		"invented": htmlOf(t, invented()),
 		"trials": render(t, func(w io.Writer) error {
-			return HTML(w, survey(t, "../../../../testdata/demo/egret-01"), Options{Day: demoDay, Trials: inventedTrials(t)})
+			return HTML(w, survey(t, "../../../../testdata/demo/egret-01"),
+				Options{Day: demoDay, Trials: inventedTrials(t)})
 		}),
 	}
-	for _, name := range []string{"egret-02", "egret-03", "egret-05", "egret-06", "egret-07"} { // those with errors
+	withErrors := []string{"egret-02", "egret-03", "egret-05", "egret-06", "egret-07"}
+	for _, name := range withErrors {
 		all[name] = htmlOf(t, survey(t, "../../../../testdata/demo/"+name))
 	}
 	return all
@@ -125,7 +127,8 @@ func TestHTMLStructure(t *testing.T) {
 			}
 			for _, el := range elements {
 				for attr, value := range el.attr {
-					loads := attr == "src" || attr == "srcset" || attr == "href" && !strings.HasPrefix(value, "#") || attr == "data" || attr == "action"
+					loads := attr == "src" || attr == "srcset" || attr == "href" &&
+						!strings.HasPrefix(value, "#") || attr == "data" || attr == "action"
 					acts := strings.HasPrefix(attr, "on") || attr == "style"
 					if loads || acts {
 						t.Errorf("<%s %s=%q>", el.name, attr, value)
@@ -139,7 +142,8 @@ func TestHTMLStructure(t *testing.T) {
 					}
 				}
 				switch el.name {
-				case "script", "link", "img", "iframe", "object", "embed", "form", "base", "image", "use", "foreignObject":
+				case "script", "link", "img", "iframe", "object", "embed", "form", "base", "image", "use",
+					"foreignObject":
 					t.Errorf("there is a <%s>", el.name)
 				case "html":
 					if el.attr["lang"] != "en" {
@@ -194,7 +198,8 @@ func TestHTMLOrder(t *testing.T) {
 			t.Errorf("the plot %q states no figure", el.text)
 		}
 	}
-	want := []string{"Worst first", "Before you apply this and heat", "The diff", "Contents", "Overview, worst first"}
+	want := []string{"Worst first", "Before you apply this and heat", "The diff", "Contents",
+		"Overview, worst first"}
 	for _, n := range "7236514" {
 		name := "egret-0" + string(n)
 		want = append(want, name, "Findings", "The diff", "Bench list: "+name)
@@ -236,7 +241,9 @@ kind = "cartridge"
 rated_v = 24.0
 rated_w = 40.0
 `
-	config := "[extruder]\nsensor_type: <script>alert(2)</script>\x1b[2J\xff\nmax_temp: 400 # <b>\x1b]0;x\x07\nmin_temp: 0\ncontrol: pid\npid_Kp: 20\npid_Ki: 1\npid_Kd: 100\nnozzle_diameter: 0.4\n"
+	config := "[extruder]\nsensor_type: <script>alert(2)</script>\x1b[2J\xff\n" +
+		"max_temp: 400 # <b>\x1b]0;x\x07\nmin_temp: 0\ncontrol: pid\npid_Kp: 20\npid_Ki: 1\npid_Kd: 100\n" +
+		"nozzle_diameter: 0.4\n"
 	for name, text := range map[string]string{"swap.toml": sheet, "a & <b>.cfg": config} {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
 			t.Fatal(err)
@@ -264,7 +271,8 @@ func TestHTMLUnreadable(t *testing.T) {
 	s := invented()
 	s.Refusals = []fleet.Refusal{{Sheets: []string{s.Printers[0].Sheet}, Err: io.ErrUnexpectedEOF}}
 	page := htmlOf(t, s)
-	for _, want := range []string{"There is no diff", io.ErrUnexpectedEOF.Error(), "Cannot be read.", "includes panel.cfg", "Waived, not counted", "the third wire is cut"} {
+	for _, want := range []string{"There is no diff", io.ErrUnexpectedEOF.Error(), "Cannot be read.",
+		"includes panel.cfg", "Waived, not counted", "the third wire is cut"} {
 		if !strings.Contains(page, want) {
 			t.Errorf("%q is not on the page", want)
 		}
@@ -289,7 +297,8 @@ func TestMarks(t *testing.T) {
 		{"//#define WATCH 20", "#define WATCH 20", "[//]#define WATCH 20", "#define WATCH 20"},
 		{"sensor: Düse A", "sensor: Düse B", "sensor: Düse [A]", "sensor: Düse [B]"},
 		{"max_power: 1", "max_power: 1", "max_power: 1", "max_power: 1"},
-		{"sensor_type = bag_3950", "sensor_type = Generic 3950", "sensor_type = [bag_3950]", "sensor_type = [Generic 3950]"},
+		{"sensor_type = bag_3950", "sensor_type = Generic 3950", "sensor_type = [bag_3950]",
+			"sensor_type = [Generic 3950]"},
 		{"check_gain_time = 600", "check_gain_time = 20", "check_gain_time = [600]", "check_gain_time = [20]"},
 		{"{ -0.5, 1e3 }", "{ 0.25, 1e3 }", "{ [-0.5], 1e3 }", "{ [0.25], 1e3 }"},
 		{"abcdefgh", "12345678", "abcdefgh", "12345678"},
@@ -335,7 +344,8 @@ func TestHunkView(t *testing.T) {
 	if gone, come := view.size(); gone != 2 || come != 3 {
 		t.Errorf("%d lines go and %d come, want 2 and 3", gone, come)
 	}
-	long := fileViewOf(patch.FileChange{Name: "x", Old: []byte(strings.Repeat("x", 1<<20)), New: []byte(strings.Repeat("y", 1<<20))})
+	long := fileViewOf(patch.FileChange{Name: "x", Old: []byte(strings.Repeat("x", 1<<20)),
+		New: []byte(strings.Repeat("y", 1<<20))})
 	if n := len(long.Hunks[0][0].Pieces[0].Text); n > 2*longest {
 		t.Errorf("a line of a megabyte shows %d bytes", n)
 	}

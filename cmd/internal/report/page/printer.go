@@ -100,7 +100,8 @@ func factsOf(in *rules.Input) []fact {
 	if n.Heater.Kind.Value == sheet.PTC {
 		kind = "PTC"
 	}
-	heater := fmt.Sprintf("%s, %s at %s", kind, unit.Watts(n.Heater.RatedW.Value), unit.Volts(n.Heater.RatedV.Value))
+	heater := fmt.Sprintf("%s, %s at %s", kind, unit.Watts(n.Heater.RatedW.Value),
+		unit.Volts(n.Heater.RatedV.Value))
 	if supply := in.Sheet.Printer.SupplyV.Value; supply != n.Heater.RatedV.Value {
 		heater += ", on a supply of " + unit.Volts(supply)
 	}
@@ -150,7 +151,8 @@ func (v *printerView) group(p *fleet.Printer, proofs *proofs, line func(fleet.Re
 		}
 		switch {
 		case f.Waived != "":
-			view.Class, view.Level, view.Waived = "waived", "waived", shown(fmt.Sprintf("%s, since: %s", level, f.Waived))
+			view.Class, view.Level, view.Waived = "waived", "waived",
+				shown(fmt.Sprintf("%s, since: %s", level, f.Waived))
 		case f.Known != "":
 			view.Class, view.Level, view.Waived = "waived", "known", shown(fmt.Sprintf("%s, since %s", level, f.Known))
 		default:
