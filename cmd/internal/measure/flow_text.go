@@ -87,38 +87,34 @@ func percents(share float64) string {
 
 // Notes says what else a series tells.
 func (t *FlowTrials) Notes(s *melt.Series) []string {
-	var list []string
+	var list plaintext.Remarks
 	short := s.Shortfall()
 	ref := &s.Steps[s.Reference]
 	if s.Short > 0 {
-		list = append(list,
-			fmt.Sprintf("At %s, the lowest flow, %s less came out than at the next ones. "+
-				"No hotend does that: this trial is short, as where the filament was not pressed on before. "+
-				"Weigh it again; the loss is judged against %s.",
-				unit.FlowRate(s.Steps[0].FlowMM3S), unit.Percent(s.Short), unit.FlowRate(ref.FlowMM3S)))
+		list.Add("At %s, the lowest flow, %s less came out than at the next ones. "+
+			"No hotend does that: this trial is short, as where the filament was not pressed on before. "+
+			"Weigh it again; the loss is judged against %s.",
+			unit.FlowRate(s.Steps[0].FlowMM3S), unit.Percent(s.Short), unit.FlowRate(ref.FlowMM3S))
 	}
 	if s.Gained > 0 {
 		st := &s.Steps[s.Gained]
-		list = append(list,
-			fmt.Sprintf("At %s %s more came out for each metre than at %s, which no hotend does: "+
-				"see commanded_mm and mass_g of both. Until then no usable flow can be told.",
-				unit.FlowRate(st.FlowMM3S), unit.Percent(-st.Loss), unit.FlowRate(ref.FlowMM3S)))
+		list.Add("At %s %s more came out for each metre than at %s, which no hotend does: "+
+			"see commanded_mm and mass_g of both. Until then no usable flow can be told.",
+			unit.FlowRate(st.FlowMM3S), unit.Percent(-st.Loss), unit.FlowRate(ref.FlowMM3S))
 	}
 	switch {
 	case s.Missing:
-		list = append(list,
-			fmt.Sprintf("%s is missing at %s already, where every hotend melts: the extruder's steps for "+
-				"each mm are wrong, or the drive slips. Push 100 mm through without the hotend and measure. "+
-				"Or the density is %s g/cm³: weigh a metre of the filament. Until then no usable flow "+
-				"can be told.",
-				unit.Percent(short), unit.FlowRate(ref.FlowMM3S), unit.Figure(t.densityOf(s)*(1-short), 2)))
+		list.Add("%s is missing at %s already, where every hotend melts: the extruder's steps for "+
+			"each mm are wrong, or the drive slips. Push 100 mm through without the hotend and measure. "+
+			"Or the density is %s g/cm³: weigh a metre of the filament. Until then no usable flow "+
+			"can be told.",
+			unit.Percent(short), unit.FlowRate(ref.FlowMM3S), unit.Figure(t.densityOf(s)*(1-short), 2))
 	case short > t.Loss:
-		list = append(list,
-			fmt.Sprintf("%s is missing at the lowest flow already, where every hotend melts. "+
-				"Look at the grip first: a worn or clogged drive, too little pressure on the filament; "+
-				"a drive that grips from one side slips early, one with two driven gears does not (common "+
-				"practice, no source). Or the extruder's calibration, the filament's diameter or its density "+
-				"is off by as much.", unit.Percent(short)))
+		list.Add("%s is missing at the lowest flow already, where every hotend melts. "+
+			"Look at the grip first: a worn or clogged drive, too little pressure on the filament; "+
+			"a drive that grips from one side slips early, one with two driven gears does not (common "+
+			"practice, no source). Or the extruder's calibration, the filament's diameter or its density "+
+			"is off by as much.", unit.Percent(short))
 	case s.Early && s.Cause == melt.Melting:
 		list = append(list, "The loss starts at the lowest flows already, and still it is the melting that "+
 			"limits: the usable flow rises with heat.")
@@ -128,40 +124,34 @@ func (t *FlowTrials) Notes(s *melt.Series) []string {
 			"(common practice, no source). Fix the grip and weigh again, or take this for what hotend and "+
 			"drive do together.")
 	case short < -gained:
-		list = append(list,
-			fmt.Sprintf("%s more came out than was commanded: density, diameter or the commanded length is "+
-				"wrong; the usable flow holds all the same.", unit.Percent(-short)))
+		list.Add("%s more came out than was commanded: density, diameter or the commanded length is "+
+			"wrong; the usable flow holds all the same.", unit.Percent(-short))
 	}
 	if s.Wide && s.Told() {
 		a, b := &s.Steps[s.Below], &s.Steps[s.Below+1]
 		third := (b.FlowMM3S - a.FlowMM3S) / 3
-		list = append(list,
-			fmt.Sprintf("From %s to %s the loss goes from %s %% to %s %%, and nothing was tried between: "+
-				"weigh at %s and %s too. The usable flow is taken from a straight line.",
-				unit.FlowRate(a.FlowMM3S), unit.FlowRate(b.FlowMM3S), percents(a.Loss), percents(b.Loss),
-				unit.Figure(a.FlowMM3S+third, 1), unit.FlowRate(a.FlowMM3S+2*third)))
+		list.Add("From %s to %s the loss goes from %s %% to %s %%, and nothing was tried between: "+
+			"weigh at %s and %s too. The usable flow is taken from a straight line.",
+			unit.FlowRate(a.FlowMM3S), unit.FlowRate(b.FlowMM3S), percents(a.Loss), percents(b.Loss),
+			unit.Figure(a.FlowMM3S+third, 1), unit.FlowRate(a.FlowMM3S+2*third))
 	}
 	if s.LateStart && s.Told() {
-		list = append(list,
-			fmt.Sprintf("The lowest flow, %s, is more than half of the usable one and may lose something "+
-				"itself, which no loss against it shows: begin lower.", unit.FlowRate(ref.FlowMM3S)))
+		list.Add("The lowest flow, %s, is more than half of the usable one and may lose something "+
+			"itself, which no loss against it shows: begin lower.", unit.FlowRate(ref.FlowMM3S))
 	}
 	for _, i := range s.Heavy {
-		list = append(list,
-			fmt.Sprintf("At %s less is lost than at %s: one of the two was weighed wrong, "+
-				"or the drive slipped once. Weigh both again.",
-				unit.FlowRate(s.Steps[i].FlowMM3S), unit.FlowRate(s.Steps[i-1].FlowMM3S)))
+		list.Add("At %s less is lost than at %s: one of the two was weighed wrong, "+
+			"or the drive slipped once. Weigh both again.",
+			unit.FlowRate(s.Steps[i].FlowMM3S), unit.FlowRate(s.Steps[i-1].FlowMM3S))
 	}
 	if s.Scatter > t.Loss/2 {
-		list = append(list,
-			fmt.Sprintf("Weighings at one flow differ by %s %% (standard deviation), too much to tell a "+
-				"loss of %s: press the filament on before each, extrude longer, weigh each flow three times.",
-				percents(s.Scatter), unit.Percent(t.Loss)))
+		list.Add("Weighings at one flow differ by %s %% (standard deviation), too much to tell a "+
+			"loss of %s: press the filament on before each, extrude longer, weigh each flow three times.",
+			percents(s.Scatter), unit.Percent(t.Loss))
 	}
 	if s.Coarse > 0 {
-		list = append(list,
-			fmt.Sprintf("One step of the scale is %s of the lightest extrusion: weigh longer extrusions, "+
-				"a metre or more.", unit.Figure(100*s.Coarse, 1)+" %"))
+		list.Add("One step of the scale is %s of the lightest extrusion: weigh longer extrusions, "+
+			"a metre or more.", unit.Figure(100*s.Coarse, 1)+" %")
 	}
 	return list
 }

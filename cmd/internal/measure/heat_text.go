@@ -38,11 +38,11 @@ func (h *HeatFit) told(l blockLine) bool { return h.Fit.Fitted&l.figure != 0 && 
 func HeatText(w io.Writer, h HeatFit) error {
 	var b strings.Builder
 	f, r := h.Fit, h.Fit.Run
-	comment(&b, fmt.Sprintf("Fitted to %d rows over %s of %s, from %s to %s; %s.",
-		r.Rows, unit.Seconds(r.LengthS), h.Log.File.Name, unit.Celsius(r.LowC), unit.Celsius(r.HighC), h.scales()))
-	comment(&b, fmt.Sprintf("Heater: %s, %s. Room: %s.", heaterText(h.Heater), h.HeaterFrom, h.roomText()))
-	comment(&b, fmt.Sprintf("Residuals: %s root mean square, %s at worst, at %s.", kelvins(f.RMSK),
-		kelvins(f.WorstK), unit.Seconds(f.WorstS)))
+	comment(&b, "Fitted to %d rows over %s of %s, from %s to %s; %s.",
+		r.Rows, unit.Seconds(r.LengthS), h.Log.File.Name, unit.Celsius(r.LowC), unit.Celsius(r.HighC), h.scales())
+	comment(&b, "Heater: %s, %s. Room: %s.", heaterText(h.Heater), h.HeaterFrom, h.roomText())
+	comment(&b, "Residuals: %s root mean square, %s at worst, at %s.", kelvins(f.RMSK),
+		kelvins(f.WorstK), unit.Seconds(f.WorstS))
 	b.WriteString("\n[new.block]\n")
 	for _, l := range h.lines() {
 		if !h.told(l) {
@@ -57,7 +57,7 @@ func HeatText(w io.Writer, h HeatFit) error {
 	}
 	b.WriteByte('\n')
 	comment(&b, "± is two and a half standard errors of all that was fitted, the room included. "+
-		"It takes the heater's power for exact: where that is 10 % off, heat capacity and losses are too, "+
+		"It takes the heater's power for exact: where that is 10 %% off, heat capacity and losses are too, "+
 		"and the lag is not.")
 	if doubts := h.doubts(); len(doubts) > 0 {
 		b.WriteString("#\n")
@@ -71,8 +71,8 @@ func HeatText(w io.Writer, h HeatFit) error {
 }
 
 // comment prints text as comment lines of a sheet.
-func comment(b *strings.Builder, text string) {
-	b.WriteString(plaintext.Hanging("# ", "# ", text, 78))
+func comment(b *strings.Builder, format string, args ...any) {
+	b.WriteString(plaintext.Hanging("# ", "# ", fmt.Sprintf(format, args...), 78))
 }
 
 func (h *HeatFit) scales() string {
@@ -125,21 +125,20 @@ const (
 
 // doubts says what the log leaves open, and how to record what is missing.
 func (h *HeatFit) doubts() []string {
-	var list []string
+	var list plaintext.Remarks
 	f, r := h.Fit, h.Fit.Run
 	for _, l := range h.lines() {
 		if f.Fitted&l.figure != 0 && !l.Told() {
 			value, spread := estimateText(l.Estimate)
-			list = append(list, fmt.Sprintf("%s: it comes out as %s ± %s; %s", l.key, value, spread,
-				howToTell(l.figure)))
+			list.Add("%s: it comes out as %s ± %s; %s", l.key, value, spread,
+				howToTell(l.figure))
 		}
 	}
 	switch fan := h.mostFan(); {
 	case f.Fitted&(heat.Loss|heat.LossFan) == 0:
-		list = append(list,
-			fmt.Sprintf("either loss: the part fan stands at %s throughout, where the loss is %s W/K; "+
-				"record a phase with it off and one with it full", unit.Percent(f.PartFan),
-				unit.Figure(f.PartLoss.Value, 4)))
+		list.Add("either loss: the part fan stands at %s throughout, where the loss is %s W/K; "+
+			"record a phase with it off and one with it full", unit.Percent(f.PartFan),
+			unit.Figure(f.PartLoss.Value, 4))
 	case f.Fitted&heat.LossFan == 0 && !h.Log.HasFan:
 		list = append(list, "loss_fan_w_per_k: there is no fan column, and the fan is taken "+
 			"to be off; "+howToTell(heat.LossFan))
@@ -148,9 +147,8 @@ func (h *HeatFit) doubts() []string {
 	case f.Fitted&heat.Loss == 0:
 		list = append(list, "loss_w_per_k: the part fan runs full throughout; record a phase with it off")
 	case fan < fullFan:
-		list = append(list,
-			fmt.Sprintf("loss_fan_w_per_k above %s of the fan: it is drawn on in a straight line to "+
-				"the full fan", unit.Percent(fan)))
+		list.Add("loss_fan_w_per_k above %s of the fan: it is drawn on in a straight line to "+
+			"the full fan", unit.Percent(fan))
 	}
 	if r.CoolS < shortCoolS {
 		list = append(list, "losses apart from the heater's power: there is no cool-down, "+
@@ -158,20 +156,17 @@ func (h *HeatFit) doubts() []string {
 			"the heater off")
 	}
 	if r.HighC < lowTopC {
-		list = append(list,
-			fmt.Sprintf("losses near printing: the log ends at %s, and they grow a little faster than the "+
-				"model's straight line; heat up to a printing temperature", unit.Celsius(r.HighC)))
+		list.Add("losses near printing: the log ends at %s, and they grow a little faster than the "+
+			"model's straight line; heat up to a printing temperature", unit.Celsius(r.HighC))
 	}
 	if r.SpacingS > wideSpaceS {
-		list = append(list,
-			fmt.Sprintf("a lag much shorter than %s, the mean time between rows; record at least one "+
-				"row a second", unit.Seconds(r.SpacingS)))
+		list.Add("a lag much shorter than %s, the mean time between rows; record at least one "+
+			"row a second", unit.Seconds(r.SpacingS))
 	}
 	if f.RMSK > poorFitK {
-		list = append(list,
-			fmt.Sprintf("a hotend that the model knows: residuals of %s are more than a sensor's noise; "+
-				"see that duty is the mean over each row, that the part fan is recorded and that nothing "+
-				"was extruded", kelvins(f.RMSK)))
+		list.Add("a hotend that the model knows: residuals of %s are more than a sensor's noise; "+
+			"see that duty is the mean over each row, that the part fan is recorded and that nothing "+
+			"was extruded", kelvins(f.RMSK))
 	}
 	if f.Correlation > correlated {
 		list = append(list, "a curve that bends just as the model does: the residuals run together for "+
@@ -186,10 +181,9 @@ func (h *HeatFit) doubts() []string {
 			"and that temp_c and time_s are in °C and s")
 	}
 	if otherRoom(h.Fit) {
-		list = append(list,
-			fmt.Sprintf("a room of %s: it goes better with %s; say with --ambient-c how warm it is round "+
-				"the hotend, or the losses do not grow in a straight line", unit.Celsius(f.Given.Value),
-				unit.Celsius(f.Ambient.Value)))
+		list.Add("a room of %s: it goes better with %s; say with --ambient-c how warm it is round "+
+			"the hotend, or the losses do not grow in a straight line", unit.Celsius(f.Given.Value),
+			unit.Celsius(f.Ambient.Value))
 	}
 	if h.FlatPTC {
 		list = append(list, notedAsFlat)

@@ -18,8 +18,8 @@ import (
 
 func (s *SensorRank) width() int { return cmp.Or(s.Width, 80) }
 
-func (s *SensorRank) paragraph(b *strings.Builder, text string) {
-	b.WriteString(plaintext.Hanging("", "", text, s.width()))
+func (s *SensorRank) paragraph(b *strings.Builder, format string, args ...any) {
+	b.WriteString(plaintext.Hanging("", "", fmt.Sprintf(format, args...), s.width()))
 }
 
 // pointsAbreast is how many points go into one table.
@@ -40,11 +40,11 @@ func RankText(w io.Writer, s SensorRank) error {
 	if s.Used != "" {
 		how = ", told from what firmware with " + s.Used + " indicated"
 	}
-	s.paragraph(&b, fmt.Sprintf("%s: %d points from %s to %s%s. The thermometer is taken to be good to %s. "+
+	s.paragraph(&b, "%s: %d points from %s to %s%s. The thermometer is taken to be good to %s. "+
 		"Errors are actual − indicated in K, of firmware that believes the curve; the last column is at %s "+
 		"indicated, the sensor taken for %s.",
 		s.File, len(r.Points), unit.Celsius(low), unit.Celsius(high), how, s.thermometer(),
-		unit.Celsius(r.TopC), s.takenFor()))
+		unit.Celsius(r.TopC), s.takenFor())
 	for from := 0; from < len(r.Points); from += s.pointsAbreast() {
 		s.table(&b, from, min(from+s.pointsAbreast(), len(r.Points)))
 	}
@@ -64,7 +64,7 @@ func RankText(w io.Writer, s SensorRank) error {
 	if doubts := s.doubts(); len(doubts) > 0 {
 		b.WriteString("\nMind:\n")
 		for _, d := range doubts {
-			s.item(&b, "- ", d)
+			s.item(&b, "- ", "%s", d)
 		}
 	}
 	_, err := io.WriteString(patch.HarmlessWriter(w), b.String())
@@ -134,19 +134,19 @@ func (s *SensorRank) possible(b *strings.Builder) {
 	list := r.Possible()
 	switch {
 	case len(list) == 0:
-		s.paragraph(b, fmt.Sprintf("No known curve goes with these points: each is further off at one of "+
-			"them than a thermometer of %s.", strings.TrimSuffix(s.thermometer(), " (--within says better)")))
+		s.paragraph(b, "No known curve goes with these points: each is further off at one of "+
+			"them than a thermometer of %s.", strings.TrimSuffix(s.thermometer(), " (--within says better)"))
 	case len(list) == 1:
-		s.paragraph(b, fmt.Sprintf("%s alone of the known curves goes with these points.", list[0].ID))
+		s.paragraph(b, "%s alone of the known curves goes with these points.", list[0].ID)
 	default:
 		var parts []string
 		for _, c := range list[1:] {
 			parts = append(parts, fmt.Sprintf("%s (%s K)", c.ID, cmp.Or(signed(c.TopErrorK), "0")))
 		}
-		s.paragraph(b, fmt.Sprintf("%s is the likeliest, and these cannot be told from it: %s. "+
+		s.paragraph(b, "%s is the likeliest, and these cannot be told from it: %s. "+
 			"In brackets, how much hotter (+) or colder (-) than %s a nozzle with %s is while firmware "+
 			"that believes the other shows %s.",
-			list[0].ID, strings.Join(parts, ", "), unit.Celsius(r.TopC), list[0].ID, unit.Celsius(r.TopC)))
+			list[0].ID, strings.Join(parts, ", "), unit.Celsius(r.TopC), list[0].ID, unit.Celsius(r.TopC))
 	}
 }
 
@@ -169,8 +169,8 @@ func signed(d float64) string {
 func (s *SensorRank) fits(b *strings.Builder) {
 	r := s.Ranking
 	if r.R0Ohm != 0 {
-		s.paragraph(b, fmt.Sprintf("The resistance rises with temperature: a platinum sensor of %s at 0 "+
-			"°C. Leads and plugs add to what is measured.", ohmText(r.R0Ohm)))
+		s.paragraph(b, "The resistance rises with temperature: a platinum sensor of %s at 0 "+
+			"°C. Leads and plugs add to what is measured.", ohmText(r.R0Ohm))
 		return
 	}
 	if r.ThreePoint == nil && r.Beta == nil {
@@ -178,14 +178,14 @@ func (s *SensorRank) fits(b *strings.Builder) {
 	}
 	b.WriteString("\nFitted to the points:\n")
 	if f := r.ThreePoint; f != nil {
-		s.item(b, "three points: ", fmt.Sprintf("%s, or R25 %s, B %s K, cubic %s /K; at %s good to %s",
+		s.item(b, "three points: ", "%s, or R25 %s, B %s K, cubic %s /K; at %s good to %s",
 			pointsText(f.Points),
 			ohmText(f.R25Ohm), plainFigure(f.BetaK), plainFigure(f.Cubic), unit.Celsius(r.TopC),
-			unit.Kelvin(f.TopGoodK())))
+			unit.Kelvin(f.TopGoodK()))
 	}
 	if f := r.Beta; f != nil {
-		s.item(b, "Beta: ", fmt.Sprintf("R25 %s, B %s K; off by up to %s at the points", ohmText(f.R25Ohm),
-			plainFigure(f.BetaK), s.atMost(f.WorstK)))
+		s.item(b, "Beta: ", "R25 %s, B %s K; off by up to %s at the points", ohmText(f.R25Ohm),
+			plainFigure(f.BetaK), s.atMost(f.WorstK))
 	}
 }
 
@@ -196,8 +196,8 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 		s.item(b, lead, "it has no definition of this sensor, and none can be written out for it")
 		return
 	case sensor.Untold:
-		s.item(b, lead, fmt.Sprintf("cannot be told: the likeliest definition may be off by %s at %s",
-			s.topRange(c), unit.Celsius(s.Ranking.TopC)))
+		s.item(b, lead, "cannot be told: the likeliest definition may be off by %s at %s",
+			s.topRange(c), unit.Celsius(s.Ranking.TopC))
 		return
 	}
 	text := definitionText(c.Def)
@@ -221,7 +221,7 @@ func (s *SensorRank) choice(b *strings.Builder, c StyleChoice) {
 	if c.Def.Note != "" {
 		text += "; " + c.Def.Note
 	}
-	s.item(b, lead, text)
+	s.item(b, lead, "%s", text)
 }
 
 // topRange is how far a definition may be off at the top, whichever of the
@@ -270,7 +270,7 @@ func plainFigure(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
 
 // doubts says what the points cannot tell, and what to do.
 func (s *SensorRank) doubts() []string {
-	var list []string
+	var list plaintext.Remarks
 	r := s.Ranking
 	_, high := span(r.Points)
 	top := unit.Celsius(r.TopC)
@@ -291,31 +291,26 @@ func (s *SensorRank) doubts() []string {
 		}
 	}
 	if low != nil {
-		list = append(list,
-			fmt.Sprintf("A thermometer that reads low, as a tip does that touches the metal badly, "+
-				"would make these fit: %s. See to its contact and measure again.", strings.Join(low, ", ")))
+		list.Add("A thermometer that reads low, as a tip does that touches the metal badly, "+
+			"would make these fit: %s. See to its contact and measure again.", strings.Join(low, ", "))
 	}
 	switch {
 	case s.told() && r.Reference != "" && high < r.TopC-farBelowK:
-		list = append(list,
-			fmt.Sprintf("The points end at %s. Up to %s the curve is taken on trust; "+
-				"compare with a thermometer there.", unit.Celsius(high), top))
+		list.Add("The points end at %s. Up to %s the curve is taken on trust; "+
+			"compare with a thermometer there.", unit.Celsius(high), top)
 	case s.told():
 	case r.Reference != "":
-		list = append(list,
-			fmt.Sprintf("Measure nearer to %s, more points, or with a better thermometer: "+
-				"one that shows ice water as 0 °C and boiling water right is good to about 1 K, "+
-				"which --within 1 says. Room temperature alone says little.", top))
+		list.Add("Measure nearer to %s, more points, or with a better thermometer: "+
+			"one that shows ice water as 0 °C and boiling water right is good to about 1 K, "+
+			"which --within 1 says. Room temperature alone says little.", top)
 	case f != nil && f.Within(r):
-		list = append(list,
-			fmt.Sprintf("The fit is good to %s at %s and no better, as the thermometer is: "+
-				"too little for a definition. Measure at room temperature, near %s and in between with a "+
-				"better one, and say so with --within.",
-				unit.Kelvin(f.TopGoodK()), top, top))
+		list.Add("The fit is good to %s at %s and no better, as the thermometer is: "+
+			"too little for a definition. Measure at room temperature, near %s and in between with a "+
+			"better one, and say so with --within.",
+			unit.Kelvin(f.TopGoodK()), top, top)
 	case f != nil:
-		list = append(list,
-			fmt.Sprintf("Even the fit is up to %s off at the points: one of them is measured wrong, "+
-				"or this is no bead.", unit.Kelvin(math.Abs(f.WorstK))))
+		list.Add("Even the fit is up to %s off at the points: one of them is measured wrong, "+
+			"or this is no bead.", unit.Kelvin(math.Abs(f.WorstK)))
 	}
 	return list
 }
@@ -328,8 +323,8 @@ const lowShare = 0.015
 const farBelowK = 60.0
 
 // item prints a lead word and text beside it, further lines indented.
-func (s *SensorRank) item(b *strings.Builder, lead, text string) {
-	b.WriteString(plaintext.Hanging("  ", "    ", lead+text, s.width()-4))
+func (s *SensorRank) item(b *strings.Builder, lead, format string, args ...any) {
+	b.WriteString(plaintext.Hanging("  ", "    ", lead+fmt.Sprintf(format, args...), s.width()-4))
 }
 
 type rankJSON struct {

@@ -33,3 +33,9 @@ func Join(words []string, last string) string {
 	}
 	return strings.Join(words, "")
 }
+
+// Remarks are what there is to say, one by one.
+type Remarks []string
+
+// Add formats a remark and adds it.
+func (r *Remarks) Add(format string, args ...any) { *r = append(*r, fmt.Sprintf(format, args...)) }

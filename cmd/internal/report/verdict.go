@@ -15,48 +15,47 @@ const DoNotHeat = "Do not heat before the errors are fixed."
 // Verdict sums a result up and says what to do next.
 func Verdict(r *fleet.Result) string {
 	s := r.Summary()
-	var say []string
+	var say plaintext.Remarks
 	checked := s.Printers - s.Unreadable
 	found := levels(s)
 	switch {
 	case found != "":
-		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r),
-			plaintext.Plural(s.Printers, "printer")))
+		say.Add("%s on %d of %s.", found, withFindings(r),
+			plaintext.Plural(s.Printers, "printer"))
 	case checked > 0 && s.Known > 0:
-		say = append(say, fmt.Sprintf("nothing new on %s.", plaintext.Plural(checked, "printer")))
+		say.Add("nothing new on %s.", plaintext.Plural(checked, "printer"))
 	case checked > 0 && len(r.Bare()) < checked:
-		say = append(say, fmt.Sprintf("nothing to change on %s.", plaintext.Plural(checked, "printer")))
+		say.Add("nothing to change on %s.", plaintext.Plural(checked, "printer"))
 	case checked > 0:
-		say = append(say, fmt.Sprintf("nothing found on %s.", plaintext.Plural(checked, "printer")))
+		say.Add("nothing found on %s.", plaintext.Plural(checked, "printer"))
 	case r.Since != "" && s.Unreadable == 0 && len(r.Unchanged) > 0:
-		say = append(say, fmt.Sprintf("nothing changed since %s, so no printer was checked: %s.", r.Since,
-			listed(r.Unchanged)))
+		say.Add("nothing changed since %s, so no printer was checked: %s.", r.Since,
+			listed(r.Unchanged))
 	case r.Since != "" && s.Unreadable == 0:
 		say = append(say, "nothing changed since "+r.Since+", so no printer was checked.")
 	default:
 		say = append(say, "no printer was checked.")
 	}
 	if len(r.Unchanged) > 0 && (checked > 0 || s.Unreadable > 0) {
-		say = append(say, fmt.Sprintf("Not checked, since nothing changed in them since %s: %s.", r.Since,
-			listed(r.Unchanged)))
+		say.Add("Not checked, since nothing changed in them since %s: %s.", r.Since,
+			listed(r.Unchanged))
 	}
 	if len(r.Gone) > 0 {
-		say = append(say, fmt.Sprintf("No longer checked, since the sheet is gone since %s: %s.", r.Since,
-			listed(r.Gone)))
+		say.Add("No longer checked, since the sheet is gone since %s: %s.", r.Since,
+			listed(r.Gone))
 	}
 	if s.Waived > 0 {
-		say = append(say, fmt.Sprintf("Waived, not counted: %d.", s.Waived))
+		say.Add("Waived, not counted: %d.", s.Waived)
 	}
 	if s.Known > 0 {
-		say = append(say, fmt.Sprintf("Known, not counted: %d.", s.Known))
+		say.Add("Known, not counted: %d.", s.Known)
 	}
 	if len(r.Fixed) > 0 {
 		say = append(say, fixed(r.Fixed))
 	}
 	if list := unread(r); len(list) > 0 {
-		say = append(say,
-			fmt.Sprintf("Fix first what cannot be read, or not whole: %s. Nothing is known of what "+
-				"stands there.", listed(list)))
+		say.Add("Fix first what cannot be read, or not whole: %s. Nothing is known of what "+
+			"stands there.", listed(list))
 	}
 	if s.Errors > 0 {
 		say = append(say, DoNotHeat)
