@@ -19,7 +19,7 @@ const coldK = 3
 // before keeps what the swap may lose.
 func (b *builder) before() Section {
 	s := Section{Title: "Before the swap", Note: "The printer still as it was, power on, heaters off."}
-	s.Items = append(s.Items, Item{
+	s.add(Item{
 		Do:     "Keep a copy of the files that the printer runs on: " + b.files() + ".",
 		Expect: "a copy to go back to",
 	})
@@ -48,7 +48,7 @@ func (b *builder) before() Section {
 			"start: so it is with a custom sensor definition that comes or goes, another kind of control, " +
 			"another number of hotends."
 	}
-	s.Items = append(s.Items, item)
+	s.add(item)
 	return s
 }
 
@@ -72,7 +72,7 @@ func (b *builder) afterFlashing() Section {
 	s := Section{Title: "After flashing", Note: "Power on, heaters off."}
 	if len(restart) > 0 {
 		s.Title = "After the restart"
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do: "Put every file that was changed on the printer, included ones too" + b.changed() +
 				", and have them read again.",
 			Expect: "it starts without an error",
@@ -80,13 +80,13 @@ func (b *builder) afterFlashing() Section {
 			Steps:  restart,
 		})
 	} else {
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do:     "Build from these files, " + b.files() + b.changed() + ", and flash.",
 			Expect: "the printer starts, and says at its start that the build is the new one",
 		})
 	}
-	s.Items = append(s.Items, b.stored()...)
-	s.Items = append(s.Items, b.coldReading())
+	s.add(b.stored()...)
+	s.add(b.coldReading())
 	return s
 }
 

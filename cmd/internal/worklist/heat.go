@@ -35,7 +35,7 @@ func (b *builder) firstHeat() Section {
 		if last > 0 {
 			item.Expect += b.speed(last, t)
 		}
-		s.Items = append(s.Items, item)
+		s.add(item)
 		if from := b.fanFrom(); last <= from && from < t {
 			since := "from " + unit.Celsius(from) + " on"
 			switch {
@@ -44,7 +44,7 @@ func (b *builder) firstHeat() Section {
 			case b.withTarget():
 				since = "since the target was set"
 			}
-			s.Items = append(s.Items, Item{
+			s.add(Item{
 				Do:     "Look at the heat-break fan.",
 				Expect: "it runs by now, " + since + ", and blows at the heat break",
 				Else:   "heaters off: the heat break clogs without it",
@@ -53,13 +53,13 @@ func (b *builder) firstHeat() Section {
 		last = t
 	}
 	if last < firstStops[len(firstStops)-1] {
-		s.Items = append(s.Items,
+		s.add(
 			Item{Do: fmt.Sprintf("Go no further: as it is configured and rated, no more than %s may be "+
 				"asked of this hotend.", unit.Celsius(highest))})
 	} else if text := b.tooAlike(); text != "" {
 		s.Items[len(s.Items)-1].Expect += text
 	}
-	s.Items = append(s.Items, Item{
+	s.add(Item{
 		Do:     "Switch the heaters off.",
 		Expect: "the reading falls at once",
 		Else:   "pull the plug: the output stays on by a fault, and no firmware can stop that",

@@ -38,13 +38,13 @@ func (b *builder) height() []Section {
 	}
 	if b.another() {
 		s.Note += " The first tool homes, and its height stays (where another one does, measure with that)."
-		s.Items = append(s.Items, b.home("as before the swap, with the first tool"))
+		s.add(b.home("as before the swap, with the first tool"))
 		return []Section{s, b.apart()}
 	}
-	s.Items = append(s.Items, b.fetch()...)
+	s.add(b.fetch()...)
 	reference := b.reference()
 	if says := b.in.Sheet.Printer.ZReference; says.Given && says.Value != reference {
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do: fmt.Sprintf("The sheet says that the %s finds the bed; by the files it is the %s, "+
 				"and the steps below are for that. See which it is, and correct the sheet%s.", says.Value,
 				reference, place(b.in.Printer.Geometry.Homes.At)),
@@ -53,25 +53,25 @@ func (b *builder) height() []Section {
 	}
 	switch reference {
 	case "nozzle":
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do: "Wipe the nozzle clean and home; hand at the switch.",
 			Expect: "the nozzle touches the bed and stops there. It is its own probe: its length changes " +
 				"no height in the files, only what force it takes",
 			Steps: b.steps(parser.Task{Kind: parser.TaskHome}),
 		})
 	case "probe":
-		s.Items = append(s.Items, b.byProbe()...)
+		s.add(b.byProbe()...)
 	case "endstop":
-		s.Items = append(s.Items, b.byEndstop()...)
+		s.add(b.byEndstop()...)
 	default:
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do: "The sheet does not say what finds the bed (z_reference). Bring the nozzle down by " +
 				"hand, power off, and see what would touch first.",
 			Expect: "probe or endstop, not the nozzle; write it in the sheet and print this list again",
 		})
 	}
 	if t := &b.in.Printer.Geometry.TriggerMM; t.State != parser.Off {
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do:     "Have the bed measured again where a mesh, or the tilt of the bed, was stored.",
 			Expect: "those from before the swap belong to the old height",
 		})
@@ -389,7 +389,7 @@ func (b *builder) apart() Section {
 	if len(list) > 0 {
 		now = "Now: " + strings.Join(list, ", ") + "."
 	}
-	s.Items = append(s.Items, Item{
+	s.add(Item{
 		Do: fmt.Sprintf("Home, take tool %d without its distance in Z, and measure its height "+
 			"as below. %s", own, now),
 		Expect: "it is fetched whole, and nothing strikes",
@@ -397,18 +397,18 @@ func (b *builder) apart() Section {
 	})
 	items := b.paper("", "write it down; nothing is stored by this")
 	items[len(items)-1].Note = []Reading{{fmt.Sprintf("tool %d", own), "mm"}}
-	s.Items = append(s.Items, items...)
+	s.add(items...)
 	for _, other := range b.fromFirst() {
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do: fmt.Sprintf("The same with tool %d: home, take it without its distance, "+
 				"and do the four steps again.", other),
 			Expect: "the paper drags as much as before",
 			Steps:  b.bare(other),
 			Note:   []Reading{{fmt.Sprintf("tool %d", other), "mm"}},
 		})
-		s.Items = append(s.Items, b.setDistance(max(own, other))...)
+		s.add(b.setDistance(max(own, other))...)
 	}
-	s.Items = append(s.Items, Item{
+	s.add(Item{
 		Do:     "Print one layer with each tool, side by side; hand at the switch.",
 		Expect: "both are pressed to the bed alike",
 		Else: "where one is off by twice its distance, the sign was the wrong one; where by the distance " +

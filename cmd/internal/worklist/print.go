@@ -59,7 +59,7 @@ func (b *builder) flow() Section {
 	}
 	limit := &b.in.Sheet.New.Nozzle.MaxFlowMM3S
 	if !limit.Given {
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do: "The same again, each time a quarter faster, until less than " +
 				unit.Percent(leastShare) + " of that mass comes out or the drive clicks.",
 			Expect: "the last flow that was well is new.nozzle.max_flow_mm3_s of the sheet",
@@ -67,7 +67,7 @@ func (b *builder) flow() Section {
 		})
 		return s
 	}
-	s.Items = append(s.Items, Item{
+	s.add(Item{
 		Do: fmt.Sprintf("Full: the same at %s (%s), the sheet's max_flow_mm3_s.",
 			unit.FlowRate(limit.Value), unit.Speed(limit.Value/area)),
 		Expect: "at least " + unit.Percent(leastShare) +
@@ -111,23 +111,23 @@ func (b *builder) left() Section {
 	loop := &b.in.Printer.Hotend.Loop
 	if loop.Control.Known() && loop.Control.Value == parser.ControlPID && loop.Kp.Known() {
 		text := "Gains: " + gains(loop.Kp.Value, loop.Ki.Value, loop.Kd.Value) + place(loop.Kp.At)
-		s.Items = append(s.Items, Item{Do: text + ". From the tune above."})
+		s.add(Item{Do: text + ". From the tune above."})
 	}
 	for _, h := range b.heights() {
-		s.Items = append(s.Items,
+		s.add(
 			Item{Do: fmt.Sprintf("%s: %s%s. As measured above.", capital(string(h.Key)),
 				unit.Millimetres(h.Value), place(h.At))})
 	}
 	for i := range b.in.Printer.Flow.CarriedOver {
 		c := &b.in.Printer.Flow.CarriedOver[i]
 		if c.State == parser.Set && c.Value != 0 {
-			s.Items = append(s.Items,
+			s.add(
 				Item{Do: fmt.Sprintf("%s: %s%s. From a test print with the new hotend.",
 					capital(string(c.Key)), unit.Figure(c.Value, 3), place(c.At))})
 		}
 	}
 	for _, name := range rules.Assumed(b.in) {
-		s.Items = append(s.Items, Item{Do: "Of the block, assumed so far: " + name +
+		s.add(Item{Do: "Of the block, assumed so far: " + name +
 			". From a recorded heat-up (preflash heat)."})
 	}
 	return s

@@ -39,24 +39,24 @@ func (b *builder) protection() Section {
 		s.Note += " Some figures of the protection cannot be told from these files, so there are no times " +
 			"here: see preflash check."
 	case watch.Form == heat.NoWatch:
-		s.Items = append(s.Items,
+		s.add(
 			Item{Do: "Stop here: the runaway protection is off in this configuration. There is nothing to " +
 				"test, and the heater must not get power before it is on."})
 		return s
 	}
-	s.Items = append(s.Items,
+	s.add(
 		Item{Do: "Power off. Unplug the heater from the board, leave the sensor plugged. Power on.",
 			Steps: b.restart()})
-	s.Items = append(s.Items, b.riseTest(watch))
+	s.add(b.riseTest(watch))
 	if watch.Form != heat.NoWatch {
-		s.Items = append(s.Items, b.holdTest(watch)...)
+		s.add(b.holdTest(watch)...)
 	}
-	s.Items = append(s.Items, b.sensorTest(), Item{
+	s.add(b.sensorTest(), Item{
 		Do:     "Power off, plug heater and sensor in again, power on, read the temperatures.",
 		Expect: "the room's, as before",
 		Steps:  append(b.restart(), b.steps(parser.Task{Kind: parser.TaskReport})...),
 	})
-	s.Items = append(s.Items, b.cutOff()...)
+	s.add(b.cutOff()...)
 	return s
 }
 

@@ -28,17 +28,17 @@ func (b *builder) tune() Section {
 		s.Note = "The heater is controlled by a model. Stay with it; no filament, part fan free to run, " +
 			"the hotend at room temperature at the start."
 		if highest := b.highest(); highest < modelTuneC && !b.keepsNothing() {
-			s.Items = append(s.Items,
+			s.add(
 				Item{Do: fmt.Sprintf("Do not have the firmware measure the model: it heats past %s to do "+
 					"so, whatever the max temp, and no more than %s may be asked of this hotend. "+
 					"Use PID control.",
 					unit.Celsius(modelTuneC), unit.Celsius(highest))})
 			break
 		}
-		s.Items = append(s.Items, b.measureModel())
-		s.Items = append(s.Items, b.keep("the figures", parser.ModelPower))
+		s.add(b.measureModel())
+		s.add(b.keep("the figures", parser.ModelPower))
 		if !b.keepsNothing() {
-			s.Items = append(s.Items, Item{
+			s.add(Item{
 				Do: "Write the figures in the configuration too, where the old ones stand: " +
 					"beside the model's heater power" + place(loop.ModelPowerW.At) + ".",
 				Expect: "the same figures after the next flash",
@@ -46,13 +46,13 @@ func (b *builder) tune() Section {
 		}
 	default:
 		s.Note = "Part fan as in your prints, bed cold, no filament, the nozzle away from the bed. Stay with it."
-		s.Items = append(s.Items, b.starting(at)...)
-		s.Items = append(s.Items, b.measureGains(at))
+		s.add(b.starting(at)...)
+		s.add(b.measureGains(at))
 		if b.in.Sheet.Tuned.Gains() == nil {
-			s.Items = append(s.Items, b.putGains())
-			s.Items = append(s.Items, b.writeGains()...)
+			s.add(b.putGains())
+			s.add(b.writeGains()...)
 		} else {
-			s.Items = append(s.Items, b.compareGains())
+			s.add(b.compareGains())
 		}
 	}
 	return Section{Title: s.Title, Note: s.Note, Items: append(s.Items, b.holds(at))}

@@ -27,6 +27,8 @@ type Section struct {
 	Items []Item
 }
 
+func (s *Section) add(items ...Item) { s.Items = append(s.Items, items...) }
+
 // Item is one thing to do and tick off.
 type Item struct {
 	Do     string
