@@ -9,8 +9,7 @@ import (
 )
 
 func newFlow() *cobra.Command {
-	var format formatFlag
-	var output outputFlag
+	var out textOrJSON
 	o := measure.UsualFlow
 	cmd := &cobra.Command{
 		Use:   "flow TRIALS",
@@ -38,7 +37,7 @@ slips.`,
 			if err != nil {
 				return err
 			}
-			return writeFormat(cmd, &output, &format, args, t, measure.FlowJSON, measure.FlowText)
+			return writeEither(cmd, &out, args, t, measure.FlowJSON, measure.FlowText)
 		},
 	}
 	flags := cmd.Flags()
@@ -46,8 +45,7 @@ slips.`,
 	flags.Float64Var(&o.DensityGCM3, "density", o.DensityGCM3,
 		"density where the file has no density_g_cm3, g/cm³")
 	flags.Float64Var(&o.LossPercent, "loss", o.LossPercent, "largest loss that counts as usable, %")
-	format.add(cmd, "text", "json")
-	output.add(cmd)
+	out.add(cmd)
 	return cmd
 }
 

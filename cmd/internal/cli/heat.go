@@ -11,8 +11,7 @@ import (
 )
 
 func newHeat() *cobra.Command {
-	var format formatFlag
-	var output outputFlag
+	var out textOrJSON
 	var o measure.HeatOptions
 	cmd := &cobra.Command{
 		Use:   "heat LOG",
@@ -46,7 +45,7 @@ else the sheet.`,
 			if err != nil {
 				return err
 			}
-			return writeFormat(cmd, &output, &format, read, h, measure.HeatJSON, measure.HeatText)
+			return writeEither(cmd, &out, read, h, measure.HeatJSON, measure.HeatText)
 		},
 	}
 	flags := cmd.Flags()
@@ -62,8 +61,7 @@ else the sheet.`,
 	flags.Float64Var(&o.FanFull, "fan-full", 0, "what the log writes for the full part fan, such as 100")
 	flags.StringVar(&o.Root, "root", "", "read no sheet outside this folder (default: the repository, "+
 		"else the working directory)")
-	format.add(cmd, "text", "json")
-	output.add(cmd)
+	out.add(cmd)
 	return cmd
 }
 

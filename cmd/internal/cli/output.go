@@ -67,13 +67,23 @@ func (f *formatFlag) add(cmd *cobra.Command, known ...string) {
 	cmd.PreRunE = func(*cobra.Command, []string) error { return oneOf("--format", string(*f), known...) }
 }
 
-// writeFormat writes a result as JSON or as text, whichever was asked for.
-func writeFormat[T any](cmd *cobra.Command, output *outputFlag, format *formatFlag, read []string, result T,
+// textOrJSON are the flags of a command that prints either.
+type textOrJSON struct {
+	output outputFlag
+	format formatFlag
+}
+
+func (o *textOrJSON) add(cmd *cobra.Command) {
+	o.format.add(cmd, "text", "json")
+	o.output.add(cmd)
+}
+
+// writeEither writes a result as JSON or as text, whichever was asked for.
+func writeEither[T any](cmd *cobra.Command, o *textOrJSON, read []string, result T,
 	asJSON, asText func(io.Writer, T) error) error {
-	return output.write(cmd, read, func(w io.Writer) error {
-		if *format == "json" {
-			return asJSON(w, result)
-		}
-		return asText(w, result)
-	})
+	render := asText
+	if o.format == "json" {
+		render = asJSON
+	}
+	return o.output.write(cmd, read, func(w io.Writer) error { return render(w, result) })
 }

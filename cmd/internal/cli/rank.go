@@ -11,8 +11,7 @@ import (
 )
 
 func newSensorRank() *cobra.Command {
-	var format formatFlag
-	var output outputFlag
+	var out textOrJSON
 	var o measure.RankOptions
 	cmd := &cobra.Command{
 		Use:   "rank FILE",
@@ -49,7 +48,7 @@ are comments.`,
 			if err != nil {
 				return err
 			}
-			return writeFormat(cmd, &output, &format, args, s, measure.RankJSON,
+			return writeEither(cmd, &out, args, s, measure.RankJSON,
 				func(w io.Writer, s measure.SensorRank) error {
 					s.Width = textWidth(w)
 					return measure.RankText(w, s)
@@ -64,8 +63,7 @@ are comments.`,
 		"that of --pullup)")
 	flags.Float64Var(&o.WithinK, "within", 0, "how good the thermometer is, K (default: 2 K and 1 %)")
 	flags.Float64Var(&o.TopC, "print-top", 260, "top of the printing range, °C")
-	format.add(cmd, "text", "json")
-	output.add(cmd)
+	out.add(cmd)
 	return cmd
 }
 

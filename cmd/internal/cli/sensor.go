@@ -19,24 +19,21 @@ func newSensor() *cobra.Command {
 }
 
 func newSensorCurves() *cobra.Command {
-	var format formatFlag
-	var output outputFlag
+	var out textOrJSON
 	cmd := &cobra.Command{
 		Use:   "curves",
 		Short: "List the known curves with their sources",
 		Args:  arguments(0, 0, ""),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			return writeFormat(cmd, &output, &format, nil, sensor.All(), measure.CurvesJSON, measure.CurvesText)
+			return writeEither(cmd, &out, nil, sensor.All(), measure.CurvesJSON, measure.CurvesText)
 		},
 	}
-	format.add(cmd, "text", "json")
-	output.add(cmd)
+	out.add(cmd)
 	return cmd
 }
 
 func newSensorCompare() *cobra.Command {
-	var format formatFlag
-	var output outputFlag
+	var out textOrJSON
 	c := measure.Comparison{}
 	cmd := &cobra.Command{
 		Use:   "compare A B",
@@ -71,7 +68,7 @@ beta:100000:3950.`,
 			if !(c.StepC > 0) || !(c.FromC < c.ToC) {
 				return fmt.Errorf("--from must be below --to, and --step above 0")
 			}
-			return writeFormat(cmd, &output, &format, nil, c, measure.ComparisonJSON, measure.ComparisonText)
+			return writeEither(cmd, &out, nil, c, measure.ComparisonJSON, measure.ComparisonText)
 		},
 	}
 	f := cmd.Flags()
@@ -81,7 +78,6 @@ beta:100000:3950.`,
 	f.Float64Var(&c.FromC, "from", 20, "lowest indicated temperature, °C")
 	f.Float64Var(&c.ToC, "to", 300, "highest indicated temperature, °C")
 	f.Float64Var(&c.StepC, "step", 20, "step, K")
-	format.add(cmd, "text", "json")
-	output.add(cmd)
+	out.add(cmd)
 	return cmd
 }

@@ -31,7 +31,7 @@ func newValues() *cobra.Command {
 				read = append(read, v.Inputs...)
 				failed = failed || v.Problem != nil
 			}
-			err = writeFormat(cmd, &c.output, &format, read, list, report.ValuesJSON,
+			err = writeEither(cmd, &textOrJSON{c.output, format}, read, list, report.ValuesJSON,
 				func(w io.Writer, list []fleet.Values) error {
 					return report.ValuesText(w, list, textWidth(w))
 				})

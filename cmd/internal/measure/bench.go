@@ -70,15 +70,9 @@ func changesOf(in *rules.Input) []parser.Change {
 
 // lacksSensor reports whether the sheet does not say which sensor goes in.
 func lacksSensor(p *fleet.Printer) bool {
-	if p.Problem == nil {
-		return false
-	}
-	for _, problem := range p.Problem.Each() {
-		if strings.Contains(problem.String(), "new.sensor") {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(problems(p), func(text string) bool {
+		return strings.Contains(text, "new.sensor")
+	})
 }
 
 const tickBox = "[ ] "

@@ -74,7 +74,7 @@ func shorten(items []item, beside, alone int) (left int) {
 		size += len(items[i].full)
 	}
 	for level := rules.Note; level <= rules.Error; level++ {
-		for i := len(items) - 1; i >= 0; i-- {
+		for i := range slices.Backward(items) {
 			if one := &items[i]; size > beside && one.level == level && len(one.brief) < len(one.text) {
 				size += len(one.brief) - len(one.text)
 				one.text = one.brief
@@ -82,7 +82,7 @@ func shorten(items []item, beside, alone int) (left int) {
 		}
 	}
 	for level := rules.Note; level <= rules.Error; level++ {
-		for i := len(items) - 1; i >= 0; i-- {
+		for i := range slices.Backward(items) {
 			if one := &items[i]; size > alone && one.level == level {
 				size -= len(one.text)
 				one.text = ""
