@@ -110,6 +110,7 @@ func (t Tri) String() string { return [...]string{"no", "yes", "unknown"}[t] }
 type Entry struct {
 	Name   string
 	Value  string
+	Means  string // what Value comes to where it names others; "" where it names none
 	At     Span
 	Active Tri // in force at the end
 	// Elsewhere: it protects or measures a heater that is not the tool's own.
@@ -134,13 +135,14 @@ const (
 	TaskSetOffset                   // set the distance in Z of Tool from the first one
 	TaskExtrude                     // push LengthMM of filament at SpeedMMS with the tool that was taken
 	TaskHome                        // home all axes
+	TaskRaise                       // lift the nozzle to LengthMM above the bed
 
 	// The height of the nozzle is measured with paper: home, begin, lower again and
 	// again, end. Figure says what is measured; without one the height is only
 	// shown.
 	TaskBeginPaper // over the middle of the bed, LengthMM above it or LeastClearMM, begin to measure Figure
 	TaskLower      // lower the nozzle by LengthMM
-	TaskEndPaper   // the paper drags: take the height
+	TaskEndPaper   // the paper drags: take the height, and leave the paper upwards, to LengthMM or LeastClearMM
 	TaskAbortPaper // leave off
 )
 

@@ -117,7 +117,8 @@ func (p *applier) hunks(old []byte) ([]byte, error) {
 				return nil, err
 			}
 			if mark != '+' {
-				if removed++; removed > before.lines || !bytes.HasPrefix(old[at:], content) || forward(old, at, 1) != at+len(content) {
+				if removed++; removed > before.lines || !bytes.HasPrefix(old[at:], content) ||
+					forward(old, at, 1) != at+len(content) {
 					return nil, p.fail("does not match line %d of the text", before.first+removed-1)
 				}
 				at += len(content)
@@ -190,5 +191,6 @@ func parseExtent(s, sign string) (lineRange, bool) {
 		r.first++
 	}
 	const most = parser.MaxFileBytes // no text has more lines than bytes
-	return r, ok && err == nil && errLines == nil && r.first >= 1 && r.first <= most && r.lines >= 0 && r.lines <= most
+	return r, ok && err == nil && errLines == nil && r.first >= 1 && r.first <= most && r.lines >= 0 &&
+		r.lines <= most
 }

@@ -4,9 +4,9 @@ import (
 	"errors"
 	"fmt"
 	"iter"
+	"maps"
 	"reflect"
 	"slices"
-	"strings"
 
 	"preflash/parser"
 	"preflash/rules"
@@ -16,31 +16,51 @@ import (
 // another, such as a protection that is turned on with figures too wide.
 const maxRounds = 8
 
-// maxUnmade bounds the changes of a group that no edit makes. For each of them it
-// starts again twice at most: to put it off, and to leave it out.
-const maxUnmade = 16
+// maxAttempts bounds how often a group begins anew: to put a change off, to leave
+// it out, or to see what the proof says without it.
+const maxAttempts = 64
 
 // Prove collects the changes of all findings that count and are not waived,
 // makes them in memory, and reads and checks the result again, until nothing
-// more is to be changed. Then it holds the result against the start, with all
-// rules. It returns an error, and no plan, where the changes contradict each
-// other, do not settle, leave what they were made for, or make anything worse.
+// more is to be changed. Then it compares the result with the start, with all
+// rules. A change that this fails with is left out, where less is wrong without
+// it. An error, and no plan, says what is wrong where that does not help.
 func Prove(sources []*Source, counts func(rule string) bool) (*Plan, error) {
-	g := group{counts: counts, barred: make(map[claim]Reason), late: make(map[claim]bool)}
-	for range 2 * maxUnmade {
-		plan, err := g.attempt(sources)
-		if plan != nil || err != nil {
-			return plan, err
+	attempts := maxAttempts
+	g := &group{counts: counts, leftOut: make(map[claim]error), late: make(map[claim]bool),
+		attempts: &attempts}
+	for _, s := range sources {
+		t, err := newTrial(s)
+		if err != nil {
+			return nil, err
 		}
+		g.trials = append(g.trials, t)
 	}
-	return nil, fmt.Errorf("%s: more than %d changes that no edit of the files makes; make them by hand. Nothing is shown", sources[0].Owner, maxUnmade)
+	err := g.prove()
+	if err == nil {
+		return g.plan, nil
+	}
+	refusal := err
+	for _, left := range g.left() { // which may be what it lacks
+		refusal = errors.Join(refusal, fmt.Errorf("%s: the change of %s had been left out, since %w",
+			left.Owner, left.Finding.Rule, left.Err))
+	}
+	for err != nil {
+		less, errLess := g.withoutOne(err)
+		if less == nil {
+			return nil, refusal
+		}
+		g, err = less, errLess
+	}
+	return g.plan, nil
 }
 
 // group is printers on their way to one plan.
 type group struct {
-	counts func(rule string) bool
-	barred map[claim]Reason // findings whose changes are not made, and why
-	late   map[claim]bool   // findings whose changes are made once nothing else is asked for
+	counts   func(rule string) bool
+	leftOut  map[claim]error // findings whose changes are not made, and why
+	late     map[claim]bool  // findings whose changes are made once nothing else is asked for
+	attempts *int            // that are left
 
 	plan     *Plan
 	trials   []*trial
@@ -52,99 +72,116 @@ type claim struct{ owner, rule, about string }
 
 func claimOf(owner string, f rules.Finding) claim { return claim{owner, f.Rule, f.About} }
 
-// bar leaves a finding out from now on.
-func (g *group) bar(owner string, f rules.Finding, err error) {
-	g.barred[claimOf(owner, f)] = Reason{Owner: owner, Finding: f, Err: err}
-	g.plan.Left = append(g.plan.Left, Reason{Owner: owner, Finding: f, Err: err})
+func (g *group) isLeftOut(t *trial, f rules.Finding) bool {
+	return g.leftOut[claimOf(t.Owner, f)] != nil
 }
 
-// attempt makes rounds until nothing is asked for any more. Neither a plan nor
-// an error means that a change did not take hold: it is put off, then barred,
-// and the group must start again.
-func (g *group) attempt(sources []*Source) (*Plan, error) {
-	g.plan, g.trials, g.contents = &Plan{after: make(map[string]*rules.Input)}, nil, make(map[string][]byte)
-	for _, s := range sources {
-		t, err := newTrial(s)
-		if err != nil {
-			return nil, err
-		}
-		g.trials = append(g.trials, t)
+// left lists the findings that still ask for changes which were left out.
+func (g *group) left() []Reason {
+	var list []Reason
+	for _, t := range g.trials {
 		for _, f := range t.now.findings {
-			if r, ok := g.barred[claimOf(s.Owner, f)]; ok {
-				g.plan.Left = append(g.plan.Left, r)
+			if err := g.leftOut[claimOf(t.Owner, f)]; err != nil && wanted(f, g.counts) {
+				list = append(list, Reason{Owner: t.Owner, Finding: f, Err: err})
 			}
 		}
+	}
+	return list
+}
+
+// errAgain says that a change which was in the way was put off or left out, so that
+// the group must begin anew.
+var errAgain = errors.New("a change is in the way")
+
+// prove attempts until there is a plan that is proved, or an error.
+func (g *group) prove() error {
+	for *g.attempts > 0 {
+		*g.attempts--
+		if err := g.attempt(); err != errAgain {
+			return err
+		}
+	}
+	return fmt.Errorf("%s: the diff still fails after %d attempts in memory, each without a change that was in the way; "+
+		"make some of the changes by hand",
+		g.trials[0].Owner, maxAttempts)
+}
+
+// attempt makes rounds until nothing is asked for any more, and compares.
+func (g *group) attempt() error {
+	g.plan, g.contents = &Plan{after: make(map[string]*rules.Input)}, make(map[string][]byte)
+	for _, t := range g.trials {
+		t.start()
 	}
 	before := 0 // reasons there were when the round before began
 	for round := 0; ; round++ {
 		start := len(g.plan.Reasons)
 		sets, err := g.round()
 		if err != nil {
-			return nil, err
+			return err
 		}
 		if len(sets) == 0 {
-			return g.hold()
+			return g.compareAll()
 		}
 		if round == maxRounds {
-			return nil, unsettled(g.plan.Reasons[before:])
+			return endless(g.plan.Reasons[before:])
 		}
 		before = start
 		if err := g.apply(sets); err != nil {
-			return nil, err
+			return err
 		}
-		held := true
+		took := true
 		for _, t := range g.trials {
 			if err := t.read(g.contents); err != nil {
-				return nil, err
+				return err
 			}
-			held = g.holdsFast(t) && held
+			took = g.tookHold(t) && took
 		}
-		if !held {
-			return nil, nil
+		if !took {
+			return errAgain
 		}
 	}
 }
 
-// holdsFast bars what was changed this round and did not take hold. What was
+// tookHold leaves out what was changed this round and did not take hold. What was
 // changed in one round with others gets a round of its own first: another edit
 // may have made another place the one that decides.
-func (g *group) holdsFast(t *trial) bool {
-	held := true
-	for _, r := range t.made {
+func (g *group) tookHold(t *trial) bool {
+	took := true
+	for _, r := range t.roundReasons {
 		for _, c := range r.Finding.Changes {
 			err := t.unmoved(c.Key)
 			if err == nil {
 				continue
 			}
-			held = false
+			took = false
 			if one := claimOf(t.Owner, r.Finding); !g.late[one] {
 				g.late[one] = true
 			} else {
-				g.bar(t.Owner, r.Finding, err)
+				g.leftOut[one] = err
 			}
 			break
 		}
 	}
-	t.made = nil
-	return held
+	t.roundReasons = nil
+	return took
 }
 
-// round collects what is asked for, settles it, and turns it into edits.
+// round collects what is asked for and turns it into edits.
 func (g *group) round() ([]Owned, error) {
 	for _, late := range [...]bool{false, true} {
-		asked := false
+		anyone := false
 		for _, t := range g.trials {
 			if err := g.collect(t, late); err != nil {
 				return nil, err
 			}
-			asked = asked || len(t.made) > 0
+			anyone = anyone || len(t.roundReasons) > 0
 		}
-		if asked {
+		if anyone {
 			break
 		}
 	}
-	if err := g.settle(); err != nil {
-		return nil, err
+	if !g.agree() {
+		return nil, errAgain
 	}
 	var sets []Owned
 	for _, t := range g.trials {
@@ -156,17 +193,15 @@ func (g *group) round() ([]Owned, error) {
 			continue
 		}
 		sets = append(sets, Owned{Owner: t.Owner, Edits: edits})
-		g.plan.Reasons = append(g.plan.Reasons, t.made...)
-		for _, r := range t.made {
+		g.plan.Reasons = append(g.plan.Reasons, t.roundReasons...)
+		for _, r := range t.roundReasons {
 			for _, c := range r.Finding.Changes {
 				for u, key := range g.sharing(t, c.Key) {
-					u.asked[key] = append(u.asked[key], r.Finding.Rule)
+					u.askedBy[key] = append(u.askedBy[key], r.Finding.Rule)
 				}
 			}
 		}
-		for key, value := range t.changes {
-			t.last[key] = value
-		}
+		maps.Copy(t.lastValues, t.roundValues)
 	}
 	return sets, nil
 }
@@ -188,32 +223,30 @@ func (g *group) sharing(t *trial, key parser.Key) iter.Seq2[*trial, parser.Key] 
 
 // collect takes what one printer asks for in this round.
 func (g *group) collect(t *trial, late bool) error {
-	t.made, t.changes = nil, make(map[parser.Key]any)
+	t.roundReasons, t.roundValues = nil, make(map[parser.Key]any)
 	if t.Silent {
 		return nil
 	}
 	for _, f := range t.now.findings {
-		if g.isBarred(t, f) || !wanted(f, g.counts) || g.late[claimOf(t.Owner, f)] != late {
+		if g.isLeftOut(t, f) || !wanted(f, g.counts) || g.late[claimOf(t.Owner, f)] != late {
 			continue
 		}
 		if u, key := g.overruling(t, f); u != nil {
-			if !t.tools(u) {
-				return fmt.Errorf("%s and %s share a file and undo each other's changes of the %s (%s); let their sheets agree, or give each printer a file of its own. Nothing is shown",
-					u.Owner, t.Owner, key, f.Rule)
-			}
-			g.bar(t.Owner, f, fmt.Errorf("%s, another tool of the same printer, has set the %s, and that protects more", u.Owner, key))
+			g.leftOut[claimOf(t.Owner, f)] = fmt.Errorf("%s wants the %s that both read at a value that protects more",
+				u.Owner, key)
 			continue
 		}
-		t.made = append(t.made, Reason{Owner: t.Owner, Finding: f})
+		t.roundReasons = append(t.roundReasons, Reason{Owner: t.Owner, Finding: f})
 		for _, c := range f.Changes {
 			value := c.Value
-			if other, twice := t.changes[c.Key]; twice {
+			if other, twice := t.roundValues[c.Key]; twice {
 				var err error
 				if value, err = safer(c.Key, other, value); err != nil {
-					return fmt.Errorf("%s: %s asks otherwise than another rule does: %w", t.Owner, f.Rule, err)
+					return fmt.Errorf("%s: %s asks otherwise than another rule does: %w",
+						t.Owner, f.Rule, err)
 				}
 			}
-			t.changes[c.Key] = value
+			t.roundValues[c.Key] = value
 		}
 	}
 	return nil
@@ -224,7 +257,7 @@ func (g *group) collect(t *trial, late bool) error {
 func (g *group) overruling(t *trial, f rules.Finding) (*trial, parser.Key) {
 	for _, c := range f.Changes {
 		for u, key := range g.sharing(t, c.Key) {
-			if u != t && c.Key.Looser(c.Value, u.last[key]) {
+			if u != t && g.samePlace(t, c.Key, u) && c.Key.Looser(c.Value, u.lastValues[key]) {
 				return u, c.Key
 			}
 		}
@@ -232,72 +265,91 @@ func (g *group) overruling(t *trial, f rules.Finding) (*trial, parser.Key) {
 	return nil, ""
 }
 
-// settle gives a setting that several tools of one printer want differently one
-// value: the one that protects more.
-func (g *group) settle() error {
+// agree gives a setting that several printers want differently one value: the one
+// that protects more. Where neither does, both wishes are left out, and it
+// reports false.
+func (g *group) agree() bool {
+	agreed := true
 	for _, t := range g.trials {
-		for key := range t.changes {
+		for _, key := range slices.Sorted(maps.Keys(t.roundValues)) {
 			for u, other := range g.sharing(t, key) {
-				if theirs, too := u.changes[other]; too && t.tools(u) {
-					value, err := safer(key, t.changes[key], theirs)
-					if err != nil {
-						return fmt.Errorf("%s and %s are tools of one printer: %w", t.Owner, u.Owner, err)
-					}
-					u.yield(other, value, t)
-					t.yield(key, value, u)
+				theirs, too := u.roundValues[other]
+				if !too || !g.samePlace(t, key, u) {
+					continue
 				}
+				value, err := safer(key, t.roundValues[key], theirs)
+				if err != nil {
+					agreed = false
+					g.leaveOutKey(t, key, fmt.Errorf("%s wants it otherwise: %w", u.Owner, err))
+					g.leaveOutKey(u, other, fmt.Errorf("%s wants it otherwise: %w", t.Owner, err))
+					continue
+				}
+				u.yield(other, value, t)
+				t.yield(key, value, u)
 			}
 		}
 	}
-	return nil
+	return agreed
 }
 
-// yield takes the value that was settled on, and notes in the reasons whose it
+// samePlace reports whether what is written nowhere yet would come to stand in the
+// same place for both.
+func (g *group) samePlace(t *trial, key parser.Key, u *trial) bool {
+	return !t.now.settings[key].At.IsZero() || slices.Equal(t.Files, u.Files)
+}
+
+// leaveOutKey leaves out what a printer asks for in this round of one setting.
+func (g *group) leaveOutKey(t *trial, key parser.Key, err error) {
+	for _, r := range t.roundReasons {
+		if r.asksFor(key) {
+			g.leftOut[claimOf(t.Owner, r.Finding)] = err
+		}
+	}
+}
+
+// yield takes the value that was agreed on, and notes in the reasons whose it
 // is.
 func (t *trial) yield(key parser.Key, value any, to *trial) {
-	if reflect.DeepEqual(t.changes[key], value) {
+	if reflect.DeepEqual(t.roundValues[key], value) {
 		return
 	}
-	t.changes[key] = value
-	for i := range t.made {
-		if slices.ContainsFunc(t.made[i].Finding.Changes, func(c parser.Change) bool { return c.Key == key }) {
-			t.made[i].YieldsTo = to.Owner
+	t.roundValues[key] = value
+	for i := range t.roundReasons {
+		if t.roundReasons[i].asksFor(key) {
+			t.roundReasons[i].YieldsTo = to.Owner
 		}
 	}
 }
 
-// edits turns what is left of the changes into edits. Findings whose changes
-// no edit can make are barred.
+// edits turns the changes of a round into edits. Findings whose changes no edit can
+// make are left out.
 func (g *group) edits(t *trial) ([]parser.Edit, error) {
-	for len(t.made) > 0 {
-		var changes []parser.Change
-		for _, r := range t.made {
-			for _, c := range r.Finding.Changes {
-				if !slices.ContainsFunc(changes, func(o parser.Change) bool { return o.Key == c.Key }) {
-					changes = append(changes, parser.Change{Key: c.Key, Value: t.changes[c.Key]})
-				}
+	var changes []parser.Change
+	for _, r := range t.roundReasons {
+		for _, c := range r.Finding.Changes {
+			if !slices.ContainsFunc(changes, func(o parser.Change) bool { return o.Key == c.Key }) {
+				changes = append(changes, parser.Change{Key: c.Key, Value: t.roundValues[c.Key]})
 			}
-		}
-		edits, err := t.now.config.Edits(changes)
-		if err == nil && len(edits) > 0 {
-			return edits, nil
-		}
-		n := len(t.made)
-		t.made = slices.DeleteFunc(t.made, func(r Reason) bool {
-			alone, errAlone := t.now.config.Edits(r.Finding.Changes)
-			if errAlone == nil && len(alone) == 0 {
-				errAlone = fmt.Errorf("the files say so already, and something else decides")
-			}
-			if errAlone != nil {
-				g.bar(t.Owner, r.Finding, errAlone)
-			}
-			return errAlone != nil
-		})
-		if len(t.made) == n {
-			return nil, fmt.Errorf("%s: the changes cannot be made together: %w", t.Owner, err)
 		}
 	}
-	return nil, nil
+	if len(changes) == 0 {
+		return nil, nil
+	}
+	edits, err := t.now.config.Edits(changes)
+	if err == nil && len(edits) > 0 {
+		return edits, nil
+	}
+	err = fmt.Errorf("%s: the changes cannot be made together: %w", t.Owner, err)
+	for _, r := range t.roundReasons {
+		alone, errAlone := t.now.config.Edits(r.Finding.Changes)
+		if errAlone == nil && len(alone) == 0 {
+			errAlone = errors.New("the files say so already, and something else decides")
+		}
+		if errAlone != nil {
+			g.leftOut[claimOf(t.Owner, r.Finding)], err = errAlone, errAgain
+		}
+	}
+	return nil, err
 }
 
 // apply makes the edits of one round on top of the rounds before.
@@ -323,72 +375,37 @@ func (g *group) apply(sets []Owned) error {
 	return nil
 }
 
-// hold holds what the changes led to against the start, for every printer. As in
-// attempt, neither a plan nor an error means that the group must start again.
-func (g *group) hold() (*Plan, error) {
-	if err := g.holdNames(); err != nil {
-		return nil, err
+// compareAll compares what the changes led to with the start, for every printer. All
+// that is wrong is in the error.
+func (g *group) compareAll() error {
+	if err := g.refuseHardLinks(); err != nil {
+		return err
 	}
+	var errs []error
 	for _, t := range g.trials {
 		if t.now == t.before {
 			continue // untouched
 		}
-		if err := g.holdTrial(t); err != nil {
-			if g.barRaises(t, err) {
-				return nil, nil
-			}
-			also := ""
-			if t.Silent {
-				also = " (it reads a file of the diff; name its sheet as well, and its own changes are made with it)"
-			}
-			err = fmt.Errorf("%s: the diff failed when it was tried in memory and is not shown%s: %w", t.Owner, also, err)
-			for _, left := range g.plan.Left { // which may be what it lacks
-				err = errors.Join(err, fmt.Errorf("%s: the change of %s had been left out, since %w", left.Owner, left.Finding.Rule, left.Err))
-			}
-			return nil, err
+		if err := g.compareTrial(t); err != nil {
+			errs = append(errs, err)
 		}
 		g.plan.after[t.Owner] = t.now.input
 	}
-	return g.plan, nil
+	g.plan.Left = g.left()
+	return errors.Join(errs...)
 }
 
-// barRaises bars what raised the max temp of a printer that failed its proof, such
-// as by getting too hot, or of those beside it: that alone must not hide the rest.
-// It reports whether there is any.
-func (g *group) barRaises(t *trial, err error) bool {
-	text, _, _ := strings.Cut(err.Error(), "\n")
-	barred := false
-	for _, own := range [...]bool{true, false} {
-		if !own {
-			text = t.Owner + ": " + text
-		}
-		for _, u := range g.trials {
-			was := u.before.settings[parser.MaxTemp]
-			raises := func(c parser.Change) bool { return c.Key == was.Key && c.Key.Looser(c.Value, was.Value) }
-			for _, r := range g.plan.Reasons {
-				if (u == t) == own && r.Owner == u.Owner && slices.ContainsFunc(r.Finding.Changes, raises) {
-					g.bar(u.Owner, r.Finding, errors.New("the proof fails with it: "+text))
-					barred = true
-				}
-			}
-		}
-		if barred {
-			break
-		}
-	}
-	return barred
-}
-
-// unsettled says who asked for changes in the last two rounds: one printer, or
+// endless says who asked for changes in the last two rounds: one printer, or
 // two that share a file and undo each other's.
-func unsettled(reasons []Reason) error {
+func endless(reasons []Reason) error {
 	last := reasons[len(reasons)-1]
 	for _, other := range reasons {
 		if other.Owner != last.Owner {
-			return fmt.Errorf("%s and %s share a file and undo each other's changes (%s, %s); let their sheets agree, or give each printer a file of its own. Nothing is shown",
+			return fmt.Errorf("%s and %s share a file and undo each other's changes (%s, %s); let their "+
+				"sheets agree, or give each printer a file of its own",
 				other.Owner, last.Owner, other.Finding.Rule, last.Finding.Rule)
 		}
 	}
-	return fmt.Errorf("%s: the changes come to no end in %d rounds; the last rule to ask for one is %s. Nothing is shown",
+	return fmt.Errorf("%s: the changes come to no end in %d rounds; the last rule to ask for one is %s",
 		last.Owner, maxRounds, last.Finding.Rule)
 }

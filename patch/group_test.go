@@ -48,9 +48,10 @@ func TestProveAll(t *testing.T) {
 	hot := replace("max_temp: 290", "max_temp: 330")
 	list := sources(t, map[string]string{
 		"a.toml": sheetOf("common.cfg", "0"),
-		"b.toml": sheetOf("common.cfg", "0", "rated_c = 300", "rated_c = 280"), // disagrees with a
+		"b.toml": sheetOf("common.cfg", "0", "rated_c = 300", "rated_c = 280"),
 		"c.toml": sheetOf("own.cfg", "0"), "d.toml": sheetOf("fine.cfg", "0"),
-		"e.toml": sheetOf("reads.cfg", "0"), "f.toml": sheetOf("common.cfg", "0"),
+		"e.toml": sheetOf("reads.cfg", "0"), "f.toml": sheetOf("hot.cfg", "0", "rated_c = 300", "rated_c = 340"),
+		"hot.cfg":    "[include common.cfg]\n[gcode_macro HOT]\ngcode:\n  M104 S320\n", // above what the others want
 		"common.cfg": hot, "own.cfg": hot, "fine.cfg": proofConfig, "reads.cfg": "[include own.cfg]\n[extruder]\nmax_temp: 290\n",
 	}, "a.toml", "b.toml", "c.toml", "d.toml", "e.toml", "f.toml")
 	list[5].Silent = true
@@ -59,7 +60,7 @@ func TestProveAll(t *testing.T) {
 		t.Fatalf("%d outcomes, want 2: %+v", len(got), got)
 	}
 	if !slices.Equal(got[0].Owners, []string{"a.toml", "b.toml", "f.toml"}) || got[0].Plan != nil || got[0].Err == nil {
-		t.Errorf("the printers that disagree: %+v", got[0])
+		t.Errorf("the printers whose limit is too low for a silent one: %+v", got[0])
 	}
 	if !slices.Equal(got[1].Owners, []string{"c.toml", "e.toml"}) || got[1].Err != nil {
 		t.Fatalf("the printer beside them: %+v", got[1])
@@ -190,7 +191,7 @@ func TestProveTools(t *testing.T) {
 						t.Errorf("%q is not in %q", want, lines)
 					}
 				}
-				if tt.left != "" && (len(plan.Left) != 1 || plan.Left[0].Owner == "" || plan.Left[0].Finding.Rule != tt.left || !strings.Contains(plan.Left[0].Err.Error(), "another tool of the same printer")) {
+				if tt.left != "" && (len(plan.Left) != 1 || plan.Left[0].Owner == "" || plan.Left[0].Finding.Rule != tt.left || !strings.Contains(plan.Left[0].Err.Error(), " that both read at a value that protects more")) {
 					t.Errorf("left are %+v", plan.Left)
 				}
 				if yields := slices.ContainsFunc(plan.Reasons, func(r patch.Reason) bool { return r.YieldsTo != "" }); tt.left == "" && yields != tt.yields {
@@ -207,7 +208,8 @@ func TestProveTools(t *testing.T) {
 	}
 }
 
-// Two tools that melt with one heater cannot have two sensors on it.
+// Two tools that melt with one heater cannot have two sensors on it: neither is
+// done.
 func TestProveToolsDisagree(t *testing.T) {
 	list := sources(t, map[string]string{
 		"one.toml": sheetOf("printer.cfg", "0"), "other.toml": sheetOf("printer.cfg", "1", "ntc-100k-3950", "ntc-100k-4267"),
@@ -215,8 +217,13 @@ func TestProveToolsDisagree(t *testing.T) {
 			"\n[extruder1]\nshared_heater: extruder\nnozzle_diameter: 0.4\nfilament_diameter: 1.75\n",
 	}, "one.toml", "other.toml")
 	plan, err := patch.Prove(list, all)
-	if err == nil || !strings.Contains(err.Error(), "one.toml and other.toml are tools of one printer: the hotend sensor is wanted as ") || plan != nil {
-		t.Errorf("the plan is %v, %v", plan, err)
+	if err != nil || len(plan.Files) > 0 || len(plan.Left) != 2 {
+		t.Fatalf("the plan is %v, %v", plan, err)
+	}
+	for i, other := range []string{"other.toml", "one.toml"} {
+		if got := plan.Left[i].Err.Error(); !strings.HasPrefix(got, other+" wants it otherwise: the hotend sensor is wanted as ") {
+			t.Errorf("%s is left, since %s", plan.Left[i].Owner, got)
+		}
 	}
 }
 
@@ -288,7 +295,7 @@ func TestProveGivesUp(t *testing.T) {
 	for _, tt := range []struct {
 		presets int
 		fails   bool
-	}{{17, false}, {18, true}} {
+	}{{33, false}, {34, true}} {
 		config := proofConfig + "\n[gcode_macro HOT]\ngcode:\n"
 		for range tt.presets {
 			config += "  M104 S299\n"
@@ -301,13 +308,55 @@ func TestProveGivesUp(t *testing.T) {
 			return edits[1:]
 		}}
 		plan, err := patch.Prove(list, all)
-		if (err != nil) != tt.fails || err != nil && !strings.Contains(err.Error(), "more than 16 changes that no edit of the files makes") {
+		if (err != nil) != tt.fails || err != nil && !strings.Contains(err.Error(), "the diff still fails after 64 attempts in memory") {
 			t.Errorf("%d presets: %v", tt.presets, err)
 		}
 		// The last one is made by itself, and so is the last of those that were put off.
 		if !tt.fails && (len(plan.Left) != tt.presets-2 || strings.Count(texts(plan)["printer.cfg"], "S290") != 2) {
 			t.Errorf("%d presets: %d are left, and the text is %q", tt.presets, len(plan.Left), texts(plan))
 		}
+	}
+}
+
+// Where no change alone is to blame, all that is wrong with the diff is said, also
+// where there are more changes than attempts.
+func TestProveRefusesTogether(t *testing.T) {
+	config := proofConfig + "\n[gcode_macro HOT]\ngcode:\n" + strings.Repeat("  M104 S330\n", 70)
+	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+	list[0].Style = saboteur{list[0].Style, func(f *parser.File, edits []parser.Edit) []parser.Edit {
+		return append(edits, swap(f, "pid_Kp: 20", "pid_Kp: 21")...)
+	}}
+	const want = "swap.toml: the diff failed when it was tried in memory and is not shown: the kp would change although no rule asked for it"
+	if plan, err := patch.Prove(list, all); plan != nil || err == nil || err.Error() != want {
+		t.Errorf("%+v, %v", plan, err)
+	}
+}
+
+// Two changes that both fail the proof are both left out, and a third is made.
+func TestProveLeavesTwo(t *testing.T) {
+	config := replace("max_temp: 290", "max_temp: 330") + "check_gain_time: 500\nhysteresis: 400\n"
+	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+	list[0].Style = saboteur{list[0].Style, func(f *parser.File, edits []parser.Edit) []parser.Edit {
+		for _, e := range slices.Clone(edits) {
+			switch e.For {
+			case parser.HotendRiseWindow:
+				edits = append(edits, swap(f, "pid_Kp: 20", "pid_Kp: 21")...)
+			case parser.MaxTemp:
+				edits = append(edits, swap(f, "pid_Ki: 1", "pid_Ki: 2")...)
+			}
+		}
+		return edits
+	}}
+	plan, err := patch.Prove(list, all)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := texts(plan)["printer.cfg"], strings.Replace(config, "hysteresis: 400", "hysteresis: 5", 1); got != want {
+		t.Errorf("the text is %q, want %q", got, want)
+	}
+	if len(plan.Left) != 2 || !strings.Contains(plan.Left[0].Err.Error()+plan.Left[1].Err.Error(), "the ki would change") ||
+		!strings.Contains(plan.Left[0].Err.Error()+plan.Left[1].Err.Error(), "the kp would change") {
+		t.Errorf("left are %+v", plan.Left)
 	}
 }
 
@@ -320,21 +369,28 @@ func TestProveUnsettled(t *testing.T) {
 		return []parser.Edit{{At: edits[0].At, New: string([]byte{'3', byte('0' + rising/10%10), byte('0' + rising%10)}), For: edits[0].For}}
 	}}
 	plan, err := patch.Prove(list, all)
-	if plan != nil || err == nil || err.Error() != "swap.toml: the changes come to no end in 8 rounds; the last rule to ask for one is temp-ceiling. Nothing is shown" {
+	if plan != nil || err == nil || err.Error() != "swap.toml: the changes come to no end in 8 rounds; the last rule to ask for one is temp-ceiling" {
 		t.Errorf("%v, %v", plan, err)
 	}
 }
 
-// Tools of two printers that share a file are no tools of one: what they want
-// differently is settled by nobody.
+// Tools of two printers that share a file get the value that protects more too,
+// but neither changes a heater of the other's.
 func TestProveToolsOfTwoPrinters(t *testing.T) {
-	common := strings.NewReplacer("#define HEATER_0_MAXTEMP 300\n", "", "#define HEATER_1_MAXTEMP 300\n", "", "HOTEND 200", "HOTEND 320").Replace(twoTools)
-	list := sources(t, map[string]string{
-		"a.toml": sheetOf("a.h", "0"), "b.toml": sheetOf("b.h", "1", "rated_c = 300", "rated_c = 280"), "shared.h": common,
-		"a.h": "#define HEATER_0_MAXTEMP 315\n#define HEATER_1_MAXTEMP 250\n#include \"shared.h\"\n",
-		"b.h": "#define HEATER_0_MAXTEMP 250\n#define HEATER_1_MAXTEMP 295\n#include \"shared.h\"\n",
-	}, "a.toml", "b.toml")
-	if _, err := patch.Prove(list, all); err == nil || !strings.Contains(err.Error(), "a.toml and b.toml share this file and want different changes here") {
-		t.Errorf("error %v", err)
+	prove := func(sensor string) (*patch.Plan, error) {
+		common := strings.NewReplacer("#define HEATER_0_MAXTEMP 300\n", "", "#define HEATER_1_MAXTEMP 300\n", "", "HOTEND 200", "HOTEND 320",
+			"_0 11", "_0 "+sensor, "_1 11", "_1 "+sensor).Replace(twoTools)
+		return patch.Prove(sources(t, map[string]string{
+			"a.toml": sheetOf("a.h", "0"), "b.toml": sheetOf("b.h", "1", "rated_c = 300", "rated_c = 280"), "shared.h": common,
+			"a.h": "#define HEATER_0_MAXTEMP 315\n#define HEATER_1_MAXTEMP 250\n#include \"shared.h\"\n",
+			"b.h": "#define HEATER_0_MAXTEMP 250\n#define HEATER_1_MAXTEMP 295\n#include \"shared.h\"\n",
+		}, "a.toml", "b.toml"), all)
+	}
+	if plan, err := prove("61"); err != nil || !strings.Contains(texts(plan)["shared.h"], "HOTEND 280\n") {
+		t.Errorf("the plan is %v, %v", plan, err)
+	}
+	plan, err := prove("11")
+	if plan != nil || err == nil || !strings.Contains(err.Error(), "a.toml: the diff failed when it was tried in memory and is not shown: the sensor of tool 1 would change") {
+		t.Errorf("the plan is %v, %v", plan, err)
 	}
 }

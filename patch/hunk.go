@@ -20,7 +20,7 @@ type Line struct {
 // Hunks returns what changed in a file: changes whose contexts touch stand in
 // one hunk.
 func Hunks(c FileChange) []Hunk {
-	list := changes(c.Old, c.New)
+	list := lineChanges(c.Old, c.New)
 	var hunks []Hunk
 	line, counted := 1, 0 // number of the old line at offset counted
 	moved := 0            // lines that the text so far has gained
@@ -39,7 +39,8 @@ func Hunks(c FileChange) []Hunk {
 		counted = start
 		h := Hunk{
 			OldLine: line, OldLines: count(c.Old[start:end]),
-			NewLine: line + moved, NewLines: count(c.New[first.new0-(first.old0-start) : last.new1+(end-last.old1)]),
+			NewLine:  line + moved,
+			NewLines: count(c.New[first.new0-(first.old0-start) : last.new1+(end-last.old1)]),
 		}
 		moved += h.NewLines - h.OldLines
 		for _, g := range group {

@@ -17,19 +17,19 @@ const (
 	maxLines = 8192
 )
 
-// change is two byte ranges of whole lines: the old ones are replaced by the
+// lineChange is two byte ranges of whole lines: the old ones are replaced by the
 // new ones.
-type change struct {
+type lineChange struct {
 	old0, old1 int
 	new0, new1 int
 }
 
-// changes lists what turns one text into the other, in order. All that lies
-// between the changes is equal.
-func changes(old, new []byte) []change {
-	var all []change
+// lineChanges lists what turns one text into the other, in order. All that lies
+// between the lineChanges is equal.
+func lineChanges(old, new []byte) []lineChange {
+	var all []lineChange
 	for _, w := range windows(old, new) {
-		all = append(all, compare(old, new, w)...)
+		all = append(all, smallestChanges(old, new, w)...)
 	}
 	return all
 }
@@ -38,8 +38,8 @@ func changes(old, new []byte) []change {
 // takes the nearest lines at which they agree again. It reads most of a file at
 // the speed of a memory compare, so that only the windows need to be
 // cut into lines.
-func windows(old, new []byte) []change {
-	var all []change
+func windows(old, new []byte) []lineChange {
+	var all []lineChange
 	i, j := 0, 0
 	for {
 		same := commonLines(old[i:], new[j:])
@@ -48,7 +48,7 @@ func windows(old, new []byte) []change {
 			return all
 		}
 		m, n := rejoin(old[i:], new[j:])
-		all = append(all, change{i, i + m, j, j + n})
+		all = append(all, lineChange{i, i + m, j, j + n})
 		i, j = i+m, j+n
 	}
 }
@@ -125,15 +125,15 @@ func commonEnd(a, b []byte) int {
 	return n
 }
 
-// compare finds the smallest changes inside one window.
-func compare(old, new []byte, w change) []change {
+// smallestChanges finds the smallest changes inside one window.
+func smallestChanges(old, new []byte, w lineChange) []lineChange {
 	if w.old0 == w.old1 || w.new0 == w.new1 {
-		return []change{w}
+		return []lineChange{w}
 	}
 	la := cut(old[w.old0:w.old1], maxLines)
 	lb := cut(new[w.new0:w.new1], maxLines)
 	if len(la)+len(lb) > maxLines {
-		return []change{w}
+		return []lineChange{w}
 	}
 	// go-diff compares runes, and strings of them must be valid: a number for
 	// each distinct line serves, whatever bytes the line holds.
@@ -152,7 +152,7 @@ func compare(old, new []byte, w change) []change {
 	a := numbers(old[w.old0:w.old1], la)
 	b := numbers(new[w.new0:w.new1], lb)
 	dmp := diffmatchpatch.DiffMatchPatch{} // no time-out: the same input gives the same bytes
-	var all []change
+	var all []lineChange
 	i, j := 0, 0
 	apart := false
 	for _, d := range dmp.DiffMainRunes(a, b, false) {
@@ -164,7 +164,7 @@ func compare(old, new []byte, w change) []change {
 		}
 		if !apart {
 			x, y := w.old0+la[i], w.new0+lb[j]
-			all = append(all, change{x, x, y, y})
+			all = append(all, lineChange{x, x, y, y})
 			apart = true
 		}
 		if d.Type == diffmatchpatch.DiffDelete {

@@ -38,7 +38,9 @@ func Merge(sets []Owned) ([]FileEdits, error) {
 	for _, set := range sets {
 		for _, e := range set.Edits {
 			if e.At.File == nil {
-				return nil, &parser.Error{File: set.Owner, Message: fmt.Sprintf("an edit of the %s belongs to no file; this is a fault in preflash, please report it", e.For)}
+				return nil, &parser.Error{File: set.Owner,
+					Message: fmt.Sprintf("an edit of the %s belongs to no file; this is a fault in "+
+						"preflash, please report it", e.For)}
 			}
 			i, seen := index[e.At.File.Real]
 			if !seen {
@@ -49,7 +51,9 @@ func Merge(sets []Owned) ([]FileEdits, error) {
 			}
 			if f := files[i].File; e.At.File != f {
 				if !bytes.Equal(e.At.File.Data, f.Data) {
-					return nil, &parser.Error{File: f.Name, Message: fmt.Sprintf("changed while it was read for %s and for %s; run again", wishes[i][0].owner, set.Owner)}
+					return nil, &parser.Error{File: f.Name,
+						Message: fmt.Sprintf("changed while it was read for %s and for %s; run again",
+							wishes[i][0].owner, set.Owner)}
 				}
 				e.At.File = f
 			}
@@ -58,15 +62,15 @@ func Merge(sets []Owned) ([]FileEdits, error) {
 	}
 	for i := range files {
 		var err error
-		if files[i].Edits, err = settle(wishes[i]); err != nil {
+		if files[i].Edits, err = mergeEdits(wishes[i]); err != nil {
 			return nil, err
 		}
 	}
 	return files, nil
 }
 
-// settle sorts the edits of one file and keeps equal ones once.
-func settle(wishes []wish) (edits []parser.Edit, err error) {
+// mergeEdits sorts the edits of one file and keeps equal ones once.
+func mergeEdits(wishes []wish) (edits []parser.Edit, err error) {
 	slices.SortStableFunc(wishes, func(a, b wish) int { return byPlace(a.Edit, b.Edit) })
 	var kept []wish
 	for _, w := range wishes {
@@ -77,7 +81,9 @@ func settle(wishes []wish) (edits []parser.Edit, err error) {
 			k := kept[i]
 			equal = k.At == w.At && k.New == w.New
 			if !equal && collide(k.Edit, w.Edit) {
-				return nil, parser.Errorf(w.At, "%s and %s share this file and want different changes here: %s %q and %s %q; let their sheets agree, or give each printer a file of its own",
+				return nil, parser.Errorf(w.At,
+					"%s and %s share this file and want different changes here: %s %q and %s %q; let their "+
+						"sheets agree, or give each printer a file of its own",
 					k.owner, w.owner, k.For, k.New, w.For, w.New)
 			}
 		}

@@ -69,7 +69,8 @@ func unquoteName(s string) (string, bool) {
 			continue
 		}
 		var c int
-		if n, err := fmt.Sscanf(s[1:min(4, len(s))], "%3o", &c); n != 1 || err != nil || len(s) < 4 || c > 0xff {
+		if n, err := fmt.Sscanf(s[1:min(4, len(s))], "%3o", &c); n != 1 || err != nil || len(s) < 4 ||
+			c > 0xff {
 			return "", false
 		}
 		b.WriteByte(byte(c))

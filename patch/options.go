@@ -20,12 +20,12 @@ func inForce(c parser.Config) map[string]parser.Entry {
 
 // editedLines are the byte ranges of whole lines that a plan changes, in the
 // old texts and in the new ones, by file.
-type editedLines map[string][]change
+type editedLines map[string][]lineChange
 
 func (g *group) editedLines() editedLines {
 	e := make(editedLines)
 	for _, f := range g.plan.Files {
-		e[f.Name] = changes(f.Old, f.New)
+		e[f.Name] = lineChanges(f.Old, f.New)
 	}
 	return e
 }

@@ -8,7 +8,7 @@ import (
 )
 
 // What stood or stands on a line that was edited is the edit's own business.
-func TestHoldEdited(t *testing.T) {
+func TestCompareEdited(t *testing.T) {
 	there := func(a *altered) {
 		at := parser.Span{File: a.Printer().Files[0], Start: 0, End: 1}
 		a.options = append(slices.Clone(a.options), parser.Entry{Name: "a", Value: "1", Active: parser.Yes, Elsewhere: true, At: at})
@@ -16,13 +16,13 @@ func TestHoldEdited(t *testing.T) {
 	}
 	for name, states := range map[string][2]func(*altered){"goes": {there, nil}, "comes": {nil, there}} {
 		g, trial := alter(t, states[0], states[1])
-		for _, st := range []*state{trial.before, trial.now} { // each was read in a folder of its own
+		for _, st := range []*checkedConfig{trial.before, trial.now} { // each was read in a folder of its own
 			f := st.config.Printer().Files[0]
 			g.plan.Files = append(g.plan.Files, FileChange{f.Real, f.Data, append([]byte("#"), f.Data...)})
 		}
-		expect(t, g.holdOptions(trial), "")
+		expect(t, g.compareOptions(trial), "")
 		if name == "comes" {
-			expect(t, g.holdSettings(trial), "")
+			expect(t, g.compareSettings(trial), "")
 		}
 		if len(g.plan.Asides) > 0 {
 			t.Errorf("%s: said aside: %v", name, g.plan.Asides)

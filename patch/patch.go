@@ -19,13 +19,19 @@ func Apply(f *parser.File, edits []parser.Edit) ([]byte, error) {
 	slices.SortStableFunc(edits, byPlace)
 	for i, e := range edits {
 		if !sameFile(e.At.File, f) {
-			return nil, &parser.Error{File: f.Name, Message: fmt.Sprintf("an edit of the %s belongs to another file (%s); this is a fault in preflash, please report it", e.For, e.At)}
+			return nil, &parser.Error{File: f.Name,
+				Message: fmt.Sprintf("an edit of the %s belongs to another file (%s); this is a fault in "+
+					"preflash, please report it", e.For, e.At)}
 		}
 		if e.At.Start < 0 || e.At.End < e.At.Start || e.At.End > len(f.Data) {
-			return nil, &parser.Error{File: f.Name, Message: fmt.Sprintf("an edit of the %s covers bytes %d to %d of %d; this is a fault in preflash, please report it", e.For, e.At.Start, e.At.End, len(f.Data))}
+			return nil, &parser.Error{File: f.Name,
+				Message: fmt.Sprintf("an edit of the %s covers bytes %d to %d of %d; this is a fault in "+
+					"preflash, please report it", e.For, e.At.Start, e.At.End, len(f.Data))}
 		}
 		if i > 0 && edits[i-1].At.End > e.At.Start {
-			return nil, parser.Errorf(e.At, "two changes want the same text: the %s and the %s; make one of them by hand, then run again", edits[i-1].For, e.For)
+			return nil, parser.Errorf(e.At,
+				"two changes want the same text: the %s and the %s; make one of them by hand, then run "+
+					"again", edits[i-1].For, e.For)
 		}
 	}
 	text := make([]byte, 0, len(f.Data))

@@ -126,7 +126,7 @@ func diskID(t *testing.T) parser.FileID {
 }
 
 // A diff parts two names of one file by a hard link.
-func TestHoldNames(t *testing.T) {
+func TestRefuseHardLinks(t *testing.T) {
 	g, trial := alter(t, nil, nil)
 	id, other := diskID(t), diskID(t)
 	g.plan.changed = []FileRef{{Real: "a", ID: id}}
@@ -141,16 +141,16 @@ func TestHoldNames(t *testing.T) {
 		{"no identity", []FileRef{{Real: "b"}}, ""},
 	} {
 		trial.Files = tt.files
-		err := g.holdNames()
+		err := g.refuseHardLinks()
 		if (err == nil) != (tt.want == "") || err != nil && !strings.HasPrefix(err.Error(), tt.want) {
 			t.Errorf("%s: %v, want %q", tt.name, err, tt.want)
 		}
-		if _, errHold := g.hold(); (errHold == nil) != (tt.want == "") {
+		if errHold := g.compareAll(); (errHold == nil) != (tt.want == "") {
 			t.Errorf("%s: the proof says %v", tt.name, errHold)
 		}
 	}
 	g.plan.changed, trial.Files = []FileRef{{Real: "a"}}, []FileRef{{Real: "b"}}
-	if err := g.holdNames(); err != nil {
+	if err := g.refuseHardLinks(); err != nil {
 		t.Errorf("without any identity: %v", err)
 	}
 }
@@ -164,8 +164,8 @@ func TestLargeWindow(t *testing.T) {
 		fmt.Fprintf(&new, "new %d\n", i)
 	}
 	end := "common end\nand more\n"
-	list := changes([]byte(old.String()+end), []byte(new.String()+end))
-	if len(list) != 1 || list[0] != (change{0, old.Len(), 0, new.Len()}) {
+	list := lineChanges([]byte(old.String()+end), []byte(new.String()+end))
+	if len(list) != 1 || list[0] != (lineChange{0, old.Len(), 0, new.Len()}) {
 		t.Errorf("the changes are %v, want one of %d and %d bytes", list, old.Len(), new.Len())
 	}
 	for _, tt := range []struct {

@@ -51,7 +51,8 @@ func (r FileRef) In(list []FileRef) bool {
 
 // Input is what the rules look at.
 func (s *Source) Input(config parser.Config) *rules.Input {
-	return &rules.Input{Printer: config.Printer(), Config: config, Sheet: s.Sheet, NoSheet: s.NoSheet, Today: s.Today}
+	return &rules.Input{Printer: config.Printer(), Config: config, Sheet: s.Sheet, NoSheet: s.NoSheet,
+		Today: s.Today}
 }
 
 // Read reads and checks the printer as it stands.
@@ -74,7 +75,8 @@ func (s *Source) Keep(config parser.Config) {
 
 // Asks reports whether the printer wants a change.
 func (s *Source) Asks(counts func(rule string) bool) bool {
-	return !s.Silent && slices.ContainsFunc(s.Findings, func(f rules.Finding) bool { return wanted(f, counts) })
+	return !s.Silent &&
+		slices.ContainsFunc(s.Findings, func(f rules.Finding) bool { return wanted(f, counts) })
 }
 
 // wanted reports whether a finding is to be changed away.
@@ -231,9 +233,13 @@ type Reason struct {
 	Owner   string
 	Finding rules.Finding
 	Err     error // of a finding that is left: why
-	// YieldsTo is the sheet of another tool of the same printer that wants a
-	// setting otherwise, in the way that protects more: that was done.
+	// YieldsTo is the sheet of another printer that reads a setting in the same
+	// place and wants it otherwise, in the way that protects more: that was done.
 	YieldsTo string
+}
+
+func (r *Reason) asksFor(key parser.Key) bool {
+	return slices.ContainsFunc(r.Finding.Changes, func(c parser.Change) bool { return c.Key == key })
 }
 
 // Move is a setting that protects less afterwards, and the rules that asked.
@@ -251,7 +257,8 @@ type Aside struct{ Owner, Text string }
 // settings again.
 func (r Reason) Renewed(later Reason) bool {
 	return r.Owner == later.Owner && r.Finding.Rule == later.Finding.Rule &&
-		slices.EqualFunc(r.Finding.Changes, later.Finding.Changes, func(a, b parser.Change) bool { return a.Key == b.Key })
+		slices.EqualFunc(r.Finding.Changes, later.Finding.Changes,
+			func(a, b parser.Change) bool { return a.Key == b.Key })
 }
 
 // Print prints the plan as one unified diff, after it has applied that very
@@ -267,11 +274,14 @@ func (p *Plan) Print(w io.Writer, o Options) error {
 	}
 	applied, err := Patch(old, diff.Bytes())
 	if err != nil {
-		return fmt.Errorf("the diff cannot be applied and is not shown; this is a fault in preflash, please report it: %w", err)
+		return fmt.Errorf("the diff cannot be applied and is not shown; this is a fault in preflash, "+
+			"please report it: %w", err)
 	}
 	for _, f := range p.Files {
 		if !bytes.Equal(applied[f.Name], f.New) {
-			return &parser.Error{File: f.Name, Message: "the diff does not give the text that was tried in memory and is not shown; this is a fault in preflash, please report it"}
+			return &parser.Error{File: f.Name,
+				Message: "the diff does not give the text that was tried in memory and is not shown; this " +
+					"is a fault in preflash, please report it"}
 		}
 	}
 	if o.Terminal {

@@ -166,17 +166,35 @@ func TestProveShared(t *testing.T) {
 		t.Errorf("two printers that agree: %v, %v", plan, err)
 	}
 	list = printers(t, map[string]string{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config}, "a.toml", "b.toml")
-	_, err = patch.Prove(list, all)
-	if err == nil || !strings.Contains(err.Error(), "a.toml") || !strings.Contains(err.Error(), "b.toml") {
-		t.Errorf("two printers that disagree: %v, want an error that names both sheets", err)
+	plan, err = patch.Prove(list, all)
+	if err != nil || !strings.Contains(texts(plan)["printer.cfg"], "max_temp: 280") || plan.Reasons[0].YieldsTo != "b.toml" {
+		t.Errorf("two printers of which one has the lower limit: %v, %v", plan, err)
 	}
 
 	// One has nothing to change until the other has changed it.
 	hotter := strings.Replace(strings.Replace(proofSheet, "rated_c = 300", "rated_c = 320", 1), "250]", "310]", 1)
 	list = printers(t, map[string]string{"a.toml": hotter, "b.toml": proofSheet, "printer.cfg": proofConfig}, "a.toml", "b.toml")
-	_, err = patch.Prove(list, all)
-	if err == nil || !strings.Contains(err.Error(), "b.toml and a.toml share a file and undo each other's changes") {
-		t.Errorf("two printers that undo each other's changes: %v, want an error that names both sheets", err)
+	plan, err = patch.Prove(list, all)
+	if err != nil || !strings.Contains(texts(plan)["printer.cfg"], "max_temp: 300") || len(plan.Left) != 1 || plan.Left[0].Owner != "a.toml" {
+		t.Errorf("two printers that undo each other's changes: %+v, %v", plan, err)
+	}
+
+	// Neither protects more: both are left out, and nothing else.
+	other = strings.Replace(proofSheet, "ntc-100k-3950", "ntc-100k-4267", 1)
+	config = strings.Replace(config, "Generic 3950", "SliceEngineering 450", 1)
+	list = printers(t, map[string]string{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config}, "a.toml", "b.toml")
+	plan, err = patch.Prove(list, all)
+	if err != nil || texts(plan)["printer.cfg"] != strings.Replace(config, "330", "300", 1) || len(plan.Left) != 2 ||
+		!strings.HasPrefix(plan.Left[0].Err.Error(), "b.toml wants it otherwise: the hotend sensor is wanted as ") {
+		t.Errorf("two printers that want two sensors: %q, %+v, %v", texts(plan), plan.Left, err)
+	}
+	// One has it right, so the other's sensor would be an error there.
+	config = strings.Replace(config, "SliceEngineering 450", "Generic 3950", 1)
+	list = printers(t, map[string]string{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config}, "a.toml", "b.toml")
+	plan, err = patch.Prove(list, all)
+	if err != nil || texts(plan)["printer.cfg"] != strings.Replace(config, "330", "300", 1) || len(plan.Left) != 1 ||
+		plan.Left[0].Owner != "b.toml" || !strings.Contains(plan.Left[0].Err.Error(), "undo each other's changes") {
+		t.Errorf("a sensor that is right for one: %q, %+v, %v", texts(plan), plan.Left, err)
 	}
 }
 
@@ -324,6 +342,12 @@ func TestProveLeavesRefused(t *testing.T) {
 	config = strings.Replace(config, "min_temp", "pullup_resistor: 1000\nmin_temp", 1)
 	list = printers(t, map[string]string{"swap.toml": strings.Replace(proofSheet, "supply_v", "pullup_ohm = 4700\nsupply_v", 1), "printer.cfg": config}, "swap.toml")
 	plan, err = patch.Prove(list, all)
+	if err != nil || len(plan.Left) != 2 || plan.Left[0].Finding.Rule != "temp-ceiling" || plan.Left[1].Finding.Rule != "sensor-curve" ||
+		!strings.HasSuffix(plan.Left[1].Err.Error(), "and the hotend is rated for 300 °C") || !strings.Contains(texts(plan)["printer.cfg"], "check_gain_time: 20") {
+		t.Errorf("%+v, %v", plan, err)
+	}
+	// Without the watch nothing remains to be shown.
+	plan, err = patch.Prove(list, func(rule string) bool { return rule != "runaway-loose" })
 	if plan != nil || err == nil || !strings.Contains(err.Error(), "and the hotend is rated for 300 °C\n") ||
 		!strings.Contains(err.Error(), "swap.toml: the change of temp-ceiling had been left out, since ") {
 		t.Errorf("refused with %v", err)
@@ -344,7 +368,7 @@ func TestProveLeavesRaiseOfNeighbour(t *testing.T) {
 		t.Errorf("the text is %q", text)
 	}
 	if len(plan.Left) != 1 || plan.Left[0].Owner != "a.toml" || plan.Left[0].Finding.Rule != "temp-reach" ||
-		!strings.Contains(plan.Left[0].Err.Error(), "the proof fails with it: b.toml: the changes would bring up a new error, temp-ceiling") {
+		!strings.Contains(plan.Left[0].Err.Error(), "the diff fails with it when tried in memory: b.toml: the changes would bring up a new error, temp-ceiling") {
 		t.Errorf("left are %+v", plan.Left)
 	}
 }

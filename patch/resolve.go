@@ -16,5 +16,6 @@ func safer(key parser.Key, a, b any) (any, error) {
 	case key.Looser(a, b):
 		return b, nil
 	}
-	return nil, fmt.Errorf("the %s is wanted as %v and as %v, and neither protects more; decide by hand", key, a, b)
+	return nil, fmt.Errorf("the %s is wanted as %v and as %v, and neither protects more; decide by hand",
+		key, a, b)
 }

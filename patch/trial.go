@@ -12,29 +12,30 @@ import (
 // trial is one printer on its way through the rounds.
 type trial struct {
 	*Source
-	before, now, previous *state
+	before, now, previous *checkedConfig
 
-	made    []Reason           // what this round changes
-	changes map[parser.Key]any // and to what
+	roundReasons []Reason           // what this round changes
+	roundValues  map[parser.Key]any // and to what
 
-	last  map[parser.Key]any      // what it asked for last, in all rounds so far
-	asked map[parser.Key][]string // the rules that asked to change a setting, of any printer
+	lastValues map[parser.Key]any      // what it asked for last, in all rounds so far
+	askedBy    map[parser.Key][]string // the rules that asked to change a setting, of any printer
 }
 
-// state is one reading and what the rules made of it.
-type state struct {
+// checkedConfig is one reading and what the rules made of it.
+type checkedConfig struct {
 	config   parser.Config
 	input    *rules.Input
 	findings []rules.Finding
 	settings map[parser.Key]parser.Description
 }
 
-func (s *Source) state(config parser.Config, findings []rules.Finding) *state {
-	st := &state{config: config, input: s.Input(config), findings: findings, settings: make(map[parser.Key]parser.Description)}
+func (s *Source) checked(config parser.Config, findings []rules.Finding) *checkedConfig {
+	c := &checkedConfig{config: config, input: s.Input(config), findings: findings,
+		settings: make(map[parser.Key]parser.Description)}
 	for _, d := range config.Printer().Settings() {
-		st.settings[d.Key] = d
+		c.settings[d.Key] = d
 	}
-	return st
+	return c
 }
 
 func newTrial(s *Source) (*trial, error) {
@@ -45,9 +46,13 @@ func newTrial(s *Source) (*trial, error) {
 		}
 		s = &again
 	}
-	t := &trial{Source: s, before: s.state(s.Config, s.Findings), last: make(map[parser.Key]any), asked: make(map[parser.Key][]string)}
-	t.now, t.previous = t.before, t.before
-	return t, nil
+	return &trial{Source: s, before: s.checked(s.Config, s.Findings)}, nil
+}
+
+// start goes back to the printer as it stands.
+func (t *trial) start() {
+	t.now, t.previous, t.roundReasons = t.before, t.before, nil
+	t.lastValues, t.askedBy = make(map[parser.Key]any), make(map[parser.Key][]string)
 }
 
 // read reads and checks the printer with the contents of this round, where they
@@ -60,7 +65,7 @@ func (t *trial) read(contents map[string][]byte) error {
 	if err != nil {
 		return fmt.Errorf("%s: with the changes made, the configuration cannot be read: %w", t.Owner, err)
 	}
-	t.previous, t.now = t.now, t.state(config, rules.Check(t.Input(config)))
+	t.previous, t.now = t.now, t.checked(config, rules.Check(t.Input(config)))
 	return nil
 }
 
@@ -69,7 +74,8 @@ func (t *trial) read(contents map[string][]byte) error {
 func (t *trial) unmoved(key parser.Key) error {
 	was, is := t.previous.settings[key], t.now.settings[key]
 	if is.State == parser.Unknown && was.State != parser.Unknown {
-		return parser.Errorf(is.At, "with an edit of %s the %s cannot be told: %s; change it by hand", is.Name, key, is.Why)
+		return parser.Errorf(is.At, "with an edit of %s the %s cannot be told: %s; change it by hand",
+			is.Name, key, is.Why)
 	}
 	if !alike(was, is) {
 		return nil
@@ -78,17 +84,19 @@ func (t *trial) unmoved(key parser.Key) error {
 	if why == "" {
 		why = "another place decides"
 	}
-	return parser.Errorf(is.At, "an edit of %s does not change the %s: %s; change it by hand", is.Name, key, why)
+	return parser.Errorf(is.At, "an edit of %s does not change the %s: %s; change it by hand",
+		is.Name, key, why)
 }
 
 func alike(a, b parser.Description) bool {
 	return a.State == b.State && reflect.DeepEqual(a.Value, b.Value)
 }
 
-// tools reports whether two printers are two tools of one: they read the same
+// isOtherToolOf reports whether two printers are two isOtherToolOf of one: they read the same
 // files.
-func (t *trial) tools(u *trial) bool {
-	return t.Style.Name() == u.Style.Name() && t.Request.Tool != u.Request.Tool && slices.Equal(t.Files, u.Files)
+func (t *trial) isOtherToolOf(u *trial) bool {
+	return t.Style.Name() == u.Style.Name() && t.Request.Tool != u.Request.Tool &&
+		slices.Equal(t.Files, u.Files)
 }
 
 // place is where a setting is written, by which two printers know that it is

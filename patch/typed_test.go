@@ -12,6 +12,13 @@ func TestTyped(t *testing.T) {
 		"it's":                        `'it'\''s'`,
 		"größe/swap.toml":             "größe/swap.toml",
 		"$(id);`id`&*":                "'$(id);`id`&*'",
+		"":                            "''",
+		"azAZ09_./+=@%:,-":            "azAZ09_./+=@%:,-",
+		"`":                           "'`'", // the characters beside a, z, A, Z, 0 and 9
+		"{":                           "'{'",
+		"[":                           "'['",
+		";":                           "';'",
+		"\x7f":                        "'\x7f'",
 	} {
 		if got := Typed(name); got != want {
 			t.Errorf("%q is typed %s, want %s", name, got, want)

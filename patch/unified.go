@@ -41,7 +41,8 @@ func Unified(w io.Writer, changed []FileChange, o Options) error {
 			return err
 		}
 		if seen[c.Name] {
-			return &parser.Error{File: c.Name, Message: "is to be changed twice in one diff; this is a fault in preflash, please report it"}
+			return &parser.Error{File: c.Name,
+				Message: "is to be changed twice in one diff; this is a fault in preflash, please report it"}
 		}
 		seen[c.Name] = true
 	}

@@ -8,6 +8,7 @@ import (
 	"hash/maphash"
 	"slices"
 	"sort"
+	"strconv"
 	"strings"
 
 	"preflash/parser"
@@ -340,6 +341,26 @@ func (s *source) number(text string) (float64, parser.Tri) {
 		return 0, parser.Maybe
 	}
 	return 0, parser.No
+}
+
+// means gives what a value with names in it comes to: its figure, else its text
+// with all macros expanded. "" where it has no name, or where that would take
+// more than a printer may take.
+func (s *source) means(text string) string {
+	tokens := tokenise(text, nil)
+	if s.steps > maxSteps || !slices.ContainsFunc(tokens, func(t token) bool { return t.kind == tokenWord }) {
+		return ""
+	}
+	if x, known := s.number(text); known == parser.Yes {
+		return strconv.FormatFloat(x, 'g', -1, 64)
+	}
+	var out strings.Builder
+	e := s.expander(tokens)
+	for t := e.next(); t.kind != tokenEnd; t = e.next() {
+		out.WriteString(t.text + " ")
+	}
+	e.close()
+	return strings.TrimSpace(out.String())
 }
 
 // unsettled says why a value cannot be told: the limit that it goes over, with

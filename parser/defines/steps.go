@@ -72,18 +72,19 @@ func (c *config) paperSteps(task parser.Task) []string {
 	switch task.Kind {
 	case parser.TaskHome:
 		return []string{"G28"}
+	case parser.TaskRaise:
+		return []string{"G90", rise(task.LengthMM)}
 	case parser.TaskBeginPaper:
 		// With an offset of 0 the height at which a probe that homes triggers is 0,
 		// and the place at which the paper drags is the new offset. One that only
 		// levels is made to probe: what it shows is taken off that place. The lower
 		// limit is off, since that place may lie below 0.
-		rise := "G1 Z" + parser.Decimal(max(task.LengthMM, parser.LeastClearMM)) + " F600"
-		steps := []string{"G90", rise, "G1 " + c.middle() + " F3000", "M211 S0", "G91"}
+		steps := []string{"G90", rise(task.LengthMM), "G1 " + c.middle() + " F3000", "M211 S0", "G91"}
 		switch {
 		case probe && c.probeHomes():
 			steps = append([]string{"M851 Z0", "G28"}, steps...)
 		case probe:
-			steps = append([]string{"M851 Z0", "G90", rise, "G30 " + c.middle()}, steps...)
+			steps = append([]string{"M851 Z0", "G90", rise(task.LengthMM), "G30 " + c.middle()}, steps...)
 		}
 		return steps
 	case parser.TaskLower:
@@ -103,6 +104,11 @@ func (c *config) paperSteps(task parser.Task) []string {
 		return slices.Clone(upAndOut)
 	}
 	return nil
+}
+
+// rise moves so far above the bed.
+func rise(clearMM float64) string {
+	return "G1 Z" + parser.Decimal(max(clearMM, parser.LeastClearMM)) + " F600"
 }
 
 // upAndOut leaves the paper: up from where the nozzle is, which may be anywhere.

@@ -129,6 +129,7 @@ func (c *config) Printer() *parser.Printer { return c.printer }
 // with the value in force, or the last one mentioned where none is.
 func (c *config) Entries() []parser.Entry {
 	var list []parser.Entry
+	defer func(steps int) { c.s.steps = steps }(c.s.steps) // so that every call tells the same
 	for name := range c.s.names {
 		m := c.s.macro(name)
 		d := m.winner
@@ -143,7 +144,7 @@ func (c *config) Entries() []parser.Entry {
 			}
 		}
 		p := placeOf(d)
-		list = append(list, parser.Entry{Name: name, Value: p.Written, At: p.At, Active: m.state, Elsewhere: elsewhere(name, c.hotend)})
+		list = append(list, parser.Entry{Name: name, Value: p.Written, Means: c.s.means(p.Written), At: p.At, Active: m.state, Elsewhere: elsewhere(name, c.hotend)})
 	}
 	return list
 }

@@ -43,6 +43,33 @@ func TestEntries(t *testing.T) {
 	}
 }
 
+// What a value comes to follows the names in it.
+func TestEntriesMeans(t *testing.T) {
+	c := readText(t, 0, "a.h", `#define A 2
+#define PLAIN (3 + 4)
+#define SUM (A * 10 + 5)
+#define LIST { A, SUM }
+#define TEXT "A"
+#define OPEN BOARD_FIGURE
+#define ROUND (ROUND + A)
+#define F(x) (x + A)
+#define CALL F(3)
+`)
+	want := map[string]string{"SUM": "25", "LIST": "{ 2 , ( 2 * 10 + 5 ) }", "OPEN": "BOARD_FIGURE", "ROUND": "( ( ROUND + 2 ) + 2 )", "F": "( x + 2 )", "CALL": "5"}
+	c.s.steps = maxSteps
+	for range 2 { // near the limit every call tells the same
+		if got := c.Entries(); got[2].Means != "25" || got[len(got)-1].Means != "" {
+			t.Errorf("near the limit of steps the sum comes to %q, the call to %q", got[2].Means, got[len(got)-1].Means)
+		}
+	}
+	c.s.steps = 0
+	for _, e := range c.Entries() {
+		if e.Means != want[e.Name] {
+			t.Errorf("%s comes to %q, want %q", e.Name, e.Means, want[e.Name])
+		}
+	}
+}
+
 func TestRemarks(t *testing.T) {
 	const version = "#define CONFIGURATION_H_VERSION 02010300\n"
 	const sensor = version + "#define TEMP_SENSOR_0 1\n"

@@ -41,8 +41,13 @@ func (c *config) Steps(task parser.Task) []string {
 		return append(c.overBed(task.LengthMM), c.beginPaper(task.Figure)...)
 	case parser.TaskLower:
 		return []string{"TESTZ Z=-" + parser.Decimal(task.LengthMM)}
+	case parser.TaskRaise:
+		return []string{"G90", rise(task.LengthMM)}
 	case parser.TaskEndPaper:
-		return []string{"ACCEPT"}
+		if task.Figure == parser.TowerHeight {
+			return []string{"ACCEPT"} // it may go to more points by itself, and homing goes up
+		}
+		return []string{"ACCEPT", rise(task.LengthMM)}
 	case parser.TaskAbortPaper:
 		return []string{"ABORT"}
 	}
@@ -67,7 +72,12 @@ func (c *config) overBed(clearMM float64) []string {
 	if x, y, known := c.middle(); known {
 		at = "X" + parser.Decimal(x) + " Y" + parser.Decimal(y)
 	}
-	return []string{"G90", "G1 Z" + parser.Decimal(max(clearMM, parser.LeastClearMM)) + " F600", "G1 " + at + " F3000"}
+	return []string{"G90", rise(clearMM), "G1 " + at + " F3000"}
+}
+
+// rise moves so far above the bed.
+func rise(clearMM float64) string {
+	return "G1 Z" + parser.Decimal(max(clearMM, parser.LeastClearMM)) + " F600"
 }
 
 // beginPaper begins to measure a height with paper.

@@ -21,19 +21,20 @@ func newDiff() *cobra.Command {
 		Short: "Print the changes as one unified diff, tried in memory first",
 		Long: `Diff prints one unified diff that git apply -p1 and patch -p1 take at the
 working directory. Nothing is written: you read it, and apply what you agree
-with.
-Before it is shown, the diff is applied in memory and the result is read and
-checked again, for every printer under the root that reads a file of it. Where
-that fails for one, the others' diff is shown all the same.
+with. Before it is shown, the diff is applied in memory and the result is read
+and checked again, for every printer under the root that reads a file of it. A
+change that fails there is left out by itself, and said. Where that does not
+help, the printer has no diff; the others' is shown all the same.
 
 Apply it in the folder in which you ran this: its paths count from there, and
 name the files themselves where links led to them. A path that git could take
 for another one is refused, with the folder to run in. Two tools of one printer
-have a sheet each: where they want one setting differently, the lower limit and
-the tighter protection win. Any option that changes with the edits is named
-above the diff, and so is a protection that has to be widened or a max temp that
-has to rise. Wiring, gains, nozzle height and filament lengths are not in it:
-they are measured.
+have a sheet each. Where they, or printers that share a file, want one setting
+differently, the lower limit and the tighter protection win; where neither value
+protects more, such as of two sensors, that setting is left out. Any option that
+changes with the edits is named above the diff, and so is a protection that has
+to be widened or a max temp that has to rise. Wiring, gains, nozzle height and
+filament lengths are not in it: they are measured.
 
 What the diff shows are the files' own bytes: in a log that others can write to,
 give --output. It writes a new file beside the target and renames it, follows no

@@ -58,7 +58,9 @@ func (s *listing) findings() []Finding {
 // does to it hides no other. Use: defer explain(sheet, &err).
 func explain(sheet string, err *error) {
 	if what := recover(); what != nil {
-		*err = &parser.Error{File: sheet, Message: fmt.Sprintf("a fault in preflash ended the work on this printer (%v); please report it. The printer was not checked", what)}
+		*err = &parser.Error{File: sheet,
+			Message: fmt.Sprintf("a fault in preflash ended the work on this printer (%v); please report "+
+				"it. The printer was not checked", what)}
 	}
 }
 

@@ -64,7 +64,8 @@ func historyOf(tree *parser.Tree, rev string) (*history, error) {
 // differs in its bytes; what lies in a submodule is unknown to the repository.
 // Both count as changed.
 func (h *history) touched(r *parser.Reading) bool {
-	return slices.ContainsFunc(r.Names(), h.nameChanged) || slices.ContainsFunc(r.Patterns(), h.patternChanged)
+	return slices.ContainsFunc(r.Names(), h.nameChanged) ||
+		slices.ContainsFunc(r.Patterns(), h.patternChanged)
 }
 
 // nameChanged compares one path, and the links on the way to it.
@@ -137,7 +138,8 @@ func (h *history) patternChanged(pattern string) bool {
 			}
 			real, links, err := h.tree.Trace(dir)
 			missing := errors.Is(err, fs.ErrNotExist)
-			if err != nil && !missing || h.linksChanged(links) || h.inSubmodule(real) || missing && h.belowFile(real) {
+			if err != nil && !missing || h.linksChanged(links) || h.inSubmodule(real) ||
+				missing && h.belowFile(real) {
 				return true
 			}
 			var names []string
@@ -264,7 +266,8 @@ func (f *Fleet) onlyChanged(folders []Target) {
 	f.gone = slices.Compact(f.gone)
 	for _, name := range slices.Compact(notHere) {
 		f.problems = append(f.problems, Problem{File: name,
-			Message: "is not checked out: HEAD holds this sheet and the disk does not, so its printer is not checked; git checkout brings it back, git rm and a commit take it away"})
+			Message: "is not checked out: HEAD holds this sheet and the disk does not, so its printer is " +
+				"not checked; git checkout brings it back, git rm and a commit take it away"})
 	}
 	f.each(func(i int) { f.Sources[i].load() })
 	f.Sources = slices.DeleteFunc(f.Sources, func(s *Source) bool {

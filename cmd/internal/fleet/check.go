@@ -34,10 +34,12 @@ func (o *Options) counts(rule string) bool {
 
 // Check says what was found on every printer.
 func (f *Fleet) Check() *Result {
-	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Unchanged: f.unchanged, Since: f.Options.Since, Compared: f.Options.Known != nil}
+	r := &Result{Printers: make([]Printer, len(f.Sources)), Gone: f.gone, Unchanged: f.unchanged,
+		Since: f.Options.Since, Compared: f.Options.Known != nil}
 	for i, s := range f.Sources {
 		p := &r.Printers[i]
-		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Problem: s.problem(), Findings: slices.Clone(s.findings), every: s.every}
+		*p = Printer{Sheet: s.Owner, Name: s.Name(), Files: s.shown, Inputs: s.inputs(), Problem: s.problem(),
+			Findings: slices.Clone(s.findings), every: s.every}
 		r.Fixed = append(r.Fixed, s.known.fixed...)
 		if s.Style != nil {
 			p.Style = s.Style.Name()
@@ -62,7 +64,8 @@ func (f *Fleet) Proved() *Result {
 		for j := range p.Findings {
 			one := &p.Findings[j]
 			if !slices.ContainsFunc(plan.Reasons, func(reason patch.Reason) bool {
-				return reason.Owner == p.Sheet && reason.Finding.Rule == one.Rule && reason.Finding.Message == one.Message
+				return reason.Owner == p.Sheet && reason.Finding.Rule == one.Rule &&
+					reason.Finding.Message == one.Message
 			}) {
 				one.Fix = nil
 			}
@@ -75,8 +78,11 @@ func (f *Fleet) Proved() *Result {
 func findingOf(config parser.Config, f rules.Finding) Finding {
 	rank, danger := rules.RankOf(&f)
 	out := Finding{
-		Rule: f.Rule, Level: f.Level, Rank: rank, Danger: danger, Region: regionOf(f.At), Message: parser.Clip(strings.Clone(f.Message), maxMessage), Detail: parser.Clip(strings.Clone(f.Detail), maxMessage), More: f.More,
-		Values: f.Values.Clone(), Waived: strings.Clone(f.Waived), same: f.Same, about: parser.Clip(f.About, maxLabel), figure: f.Figure, unknown: f.Unknown, cause: f.Cause,
+		Rule: f.Rule, Level: f.Level, Rank: rank, Danger: danger, Region: regionOf(f.At), More: f.More,
+		Message: parser.Clip(strings.Clone(f.Message), maxMessage),
+		Detail:  parser.Clip(strings.Clone(f.Detail), maxMessage),
+		Values:  f.Values.Clone(), Waived: strings.Clone(f.Waived), same: f.Same,
+		about: parser.Clip(f.About, maxLabel), figure: f.Figure, unknown: f.Unknown, cause: f.Cause,
 	}
 	if len(f.Changes) == 0 {
 		return out

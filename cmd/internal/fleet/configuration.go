@@ -61,7 +61,8 @@ func readConfiguration(c *Configuration, names []string, tool int) (*Configurati
 	}
 	if info, err := os.Stat(first); err == nil && info.IsDir() {
 		if len(names) > 1 {
-			return nil, &parser.Error{File: filepath.ToSlash(first), Message: "is a folder; name one folder alone, or the files of one printer"}
+			return nil, &parser.Error{File: filepath.ToSlash(first),
+				Message: "is a folder; name one folder alone, or the files of one printer"}
 		}
 		if err := c.look(inside); err != nil {
 			return nil, err
@@ -111,15 +112,18 @@ func (c *Configuration) named(names []string) error {
 	if len(names) == 1 && c.Style.Joins() {
 		if other := f.completes(c); other != nil {
 			if !lacks[0].Without { // the one that holds more comes first
-				return &parser.Error{File: c.Tree.Shown(c.Files[0]), Message: "is a part of a configuration: it lacks " + lackText(lacks) +
-					". " + path.Base(other.Files[0]) + " beside it has that; name both: preflash sheet " + typedAll(c.Tree, []string{other.Files[0], c.Files[0]})}
+				return &parser.Error{File: c.Tree.Shown(c.Files[0]),
+					Message: "is a part of a configuration: it lacks " + lackText(lacks) +
+						". " + path.Base(other.Files[0]) + " beside it has that; name both: preflash sheet " +
+						typedAll(c.Tree, []string{other.Files[0], c.Files[0]})}
 			}
 			c.Files, c.Guess = append(c.Files, other.Files...), true
 			return c.read(0)
 		}
 	}
 	if slices.ContainsFunc(lacks, func(l parser.Lack) bool { return !l.Without }) {
-		return &parser.Error{File: c.Tree.Shown(c.Files[0]), Message: "is a part of a configuration: it lacks " + lackText(lacks) + f.whoReads(c)}
+		return &parser.Error{File: c.Tree.Shown(c.Files[0]),
+			Message: "is a part of a configuration: it lacks " + lackText(lacks) + f.whoReads(c)}
 	}
 	return nil
 }
@@ -148,11 +152,12 @@ func recognise(tree *parser.Tree, files []string) (parser.Style, error) {
 			return style, nil
 		}
 	}
-	return nil, &parser.Error{File: tree.Shown(files[0]), Message: "looks like no configuration: neither #define lines nor [sections] are in it"}
+	return nil, &parser.Error{File: tree.Shown(files[0]),
+		Message: "looks like no configuration: neither #define lines nor [sections] are in it"}
 }
 
 func styleLike(f *parser.File) parser.Style {
-	for _, style := range known() {
+	for _, style := range allStyles() {
 		if style.Recognises(f) {
 			return style
 		}

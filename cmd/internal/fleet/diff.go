@@ -95,7 +95,8 @@ func unproved(p *patch.Plan, blind []*Source) error {
 	for _, s := range blind {
 		for _, file := range s.names() {
 			if p.Changes(file) {
-				return fmt.Errorf("%s: %s names this file too and cannot be read, so nobody can tell what the change does to that printer; fix it first. Nothing is shown for this file: %w",
+				return fmt.Errorf("%s: %s names this file too and cannot be read, so nobody can tell what "+
+					"the change does to that printer; fix it first. Nothing is shown for this file: %w",
 					file.Real, s.Owner, s.Err)
 			}
 		}
@@ -131,7 +132,9 @@ func (f *Fleet) elsewhere(sources []*patch.Source, most int) (e elsewhere) {
 			}
 			return true
 		}, func(error) { e.folders++ }) {
-			e.err = &parser.Error{File: tree.Shown("."), Message: fmt.Sprintf("holds more than %d files, so whether another sheet reads what this diff changes cannot be told; name a smaller folder with --root", most)}
+			e.err = &parser.Error{File: tree.Shown("."),
+				Message: fmt.Sprintf("holds more than %d files, so whether another sheet reads what this "+
+					"diff changes cannot be told; name a smaller folder with --root", most)}
 		}
 	}
 	var mu sync.Mutex
@@ -182,13 +185,13 @@ func (s *Source) names() []patch.FileRef {
 			main = append(main, path.Join(path.Dir(s.target.Sheet), word))
 		}
 	}
-	refs, asked := slices.Clone(s.Files), s.reading.Names()
+	refs, names := slices.Clone(s.Files), s.reading.Names()
 	for _, name := range main {
 		if _, err := s.Tree.Open(name); err == nil {
-			asked = append(append(asked, name), s.includedBy(name)...)
+			names = append(append(names, name), s.includedBy(name)...)
 		}
 	}
-	for _, name := range asked {
+	for _, name := range names {
 		if f, err := s.Tree.Open(name); err == nil {
 			refs = append(refs, patch.RefOf(f))
 		}
@@ -201,7 +204,7 @@ func (s *Source) names() []patch.FileRef {
 // comes behind an include that does not exist.
 func (s *Source) includedBy(name string) []string {
 	var names []string
-	for _, style := range known() {
+	for _, style := range allStyles() {
 		absent := slices.Clone(s.Request.Absent)
 		for range parser.MaxIncludeDepth {
 			tree, reading := s.Tree.ForPrinter()

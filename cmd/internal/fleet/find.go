@@ -71,7 +71,8 @@ func (s *search) find(name, root string) error {
 	}
 	info, err := os.Stat(abs)
 	if err != nil {
-		return &parser.Error{File: filepath.ToSlash(name), Message: "is no sheet and no folder: it does not exist or may not be read"}
+		return &parser.Error{File: filepath.ToSlash(name),
+			Message: "is no sheet and no folder: it does not exist or may not be read"}
 	}
 	if root, err = boundOf(abs, root); err != nil {
 		return err
@@ -177,7 +178,8 @@ func insideOf(root, name string) (string, error) {
 	}
 	inside, err := filepath.Rel(root, abs)
 	if err != nil || !filepath.IsLocal(inside) {
-		return "", &parser.Error{File: filepath.ToSlash(name), Message: "lies outside the root that bounds all reading; name a wider folder with --root"}
+		return "", &parser.Error{File: filepath.ToSlash(name),
+			Message: "lies outside the root that bounds all reading; name a wider folder with --root"}
 	}
 	return filepath.ToSlash(inside), nil
 }
@@ -223,7 +225,8 @@ func problemOf(err error) Problem {
 			p.Message += "; " + rest
 			break
 		}
-		p.Parts = append(p.Parts, clipProblem(Problem{File: e.File, Line: e.Line, Column: e.Column, Message: e.Message}))
+		p.Parts = append(p.Parts,
+			clipProblem(Problem{File: e.File, Line: e.Line, Column: e.Column, Message: e.Message}))
 		if i > 0 {
 			p.Message += "; " + e.Error()
 		}
@@ -232,7 +235,8 @@ func problemOf(err error) Problem {
 }
 
 // errNoSheet is what a call ends in whose folders hold neither.
-var errNoSheet = &parser.Error{Message: "no sheet found: a sheet is a file called swap.toml, or one whose name ends in .swap.toml"}
+var errNoSheet = &parser.Error{Message: "no sheet found: a sheet is a file called swap.toml, or one whose " +
+	"name ends in .swap.toml"}
 
 // Begin is the command that begins a sheet for a configuration.
 func (c *Configuration) Begin() string {
@@ -266,5 +270,7 @@ func shownAll(tree *parser.Tree, files []string) []string {
 
 // needsSheet is the error of a command that cannot do without a sheet.
 func (c *Configuration) needsSheet() error {
-	return &parser.Error{File: c.Tree.Shown(c.Files[0]), Message: "has no sheet, which says what hotend goes in: without it there is nothing to change or to list, and only check and values can be run. Begin one: " + c.Begin()}
+	return &parser.Error{File: c.Tree.Shown(c.Files[0]),
+		Message: "has no sheet, which says what hotend goes in: without it there is nothing to change or " +
+			"to list, and only check and values can be run. Begin one: " + c.Begin()}
 }

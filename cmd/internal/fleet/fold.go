@@ -32,7 +32,7 @@ func (s *Source) fold(every []Finding) []Finding {
 		hang[cause] = append(hang[cause], f)
 	}
 	for i, cause := range causes {
-		folded[at[cause]] = s.settle(hang[cause], i < maxAnswered)
+		folded[at[cause]] = s.foldCause(hang[cause], i < maxAnswered)
 	}
 	folded = follow(folded)
 	slices.SortStableFunc(folded, func(a, b Finding) int { return cmp.Compare(a.Rank, b.Rank) })
@@ -62,7 +62,8 @@ func follow(list []Finding) []Finding {
 	for i := range list {
 		f := &list[i]
 		head := causes[f.Rule]
-		if head == nil || head == f || head.Rule == f.Rule && f.Level == rules.Error || f.Counts() != head.Counts() || f.Rank < head.Rank {
+		if head == nil || head == f || head.Rule == f.Rule && f.Level == rules.Error ||
+			f.Counts() != head.Counts() || f.Rank < head.Rank {
 			kept = append(kept, *f)
 			heads = append(heads, f)
 			continue
@@ -103,11 +104,12 @@ func causeOf(f *Finding) string {
 	return "\x00" + string(f.unknown)
 }
 
-// settle is the one finding for all that hangs on a cause. It is as bad as the
+// foldCause is the one finding for all that hangs on a cause. It is as bad as the
 // worst of them, and waived only where each of them is.
-func (s *Source) settle(list []*Finding, answered bool) Finding {
+func (s *Source) foldCause(list []*Finding, answered bool) Finding {
 	first := list[0]
-	out := Finding{Rule: first.Rule, Level: first.Level, Rank: first.Rank, Danger: first.Danger, Region: first.Region, Waived: first.Waived, Known: first.Known, Baseline: first.Baseline}
+	out := Finding{Rule: first.Rule, Level: first.Level, Rank: first.Rank, Danger: first.Danger,
+		Region: first.Region, Waived: first.Waived, Known: first.Known, Baseline: first.Baseline}
 	var names []string
 	var keys []parser.Key
 	for _, f := range list {
@@ -133,19 +135,20 @@ func (s *Source) settle(list []*Finding, answered bool) Finding {
 	if cause := &first.cause; !cause.Condition.IsZero() {
 		out.Region = regionOf(cause.Condition)
 	}
-	out.Message, out.Detail = s.unsettled(first, keys, answered)
+	out.Message, out.Detail = s.causeText(first, keys, answered)
 	out.Also = slices.DeleteFunc(slices.Clone(names), func(name string) bool { return name == out.Rule })
 	out.Values = rules.Values{"settings": keyTexts(keys), "rules": names}
 	return out
 }
 
-// unsettled says what hangs on a cause, where to look it up, and what either
+// causeText says what hangs on a cause, where to look it up, and what either
 // answer would mean.
-func (s *Source) unsettled(first *Finding, keys []parser.Key, answered bool) (message, detail string) {
+func (s *Source) causeText(first *Finding, keys []parser.Key, answered bool) (message, detail string) {
 	cause := &first.cause
 	names := keyTexts(keys)
 	if cause.Name == "" {
-		message, detail = rules.Brief("cannot tell the " + strings.Join(names, ", the ") + ": " + reasonOf(first))
+		message, detail = rules.Brief("cannot tell the " + strings.Join(names, ", the ") + ": " +
+			reasonOf(first))
 		return strings.Clone(message), strings.Clone(detail)
 	}
 	const told = 2
@@ -154,7 +157,8 @@ func (s *Source) unsettled(first *Finding, keys []parser.Key, answered bool) (me
 		list += fmt.Sprintf(" and %d more", n)
 		detail = "cannot tell the " + strings.Join(names, ", the ") + ". "
 	}
-	message, rest := rules.Brief(fmt.Sprintf("look %s up in the board's pin file or the build's flags: on it hang the %s", cause.Name, list))
+	message, rest := rules.Brief(fmt.Sprintf("look %s up in the board's pin file or the build's flags: on "+
+		"it hang the %s", cause.Name, list))
 	detail += rest + cause.Name + " is set outside these files. "
 	if cause.Quoted != "" {
 		detail += "It depends on " + cause.Quoted + ". "
@@ -164,7 +168,8 @@ func (s *Source) unsettled(first *Finding, keys []parser.Key, answered bool) (me
 		on = s.answer(parser.Define{Name: cause.Name, Value: "1"}, keys)
 		off = s.answer(parser.Define{Name: cause.Name, Undefined: true}, keys)
 	}
-	detail += fmt.Sprintf("Where it is 1%s, write defined = [%q] in the sheet's [printer], or the value that it has;"+
+	detail += fmt.Sprintf("Where it is 1%s, write defined = [%q] in the sheet's [printer], or the value "+
+		"that it has;"+
 		" where nothing defines it%s, undefined = [%q].", on, cause.Name, off, cause.Name)
 	return strings.Clone(message), strings.Clone(detail)
 }

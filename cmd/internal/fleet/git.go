@@ -55,7 +55,8 @@ const (
 func openRepository(dir string) (*repository, error) {
 	top := parser.RepositoryOf(dir)
 	if top == "" {
-		return nil, fmt.Errorf("--changed-since needs a git repository, and %s lies in none", filepath.ToSlash(dir))
+		return nil, fmt.Errorf("--changed-since needs a git repository, and %s lies in none",
+			filepath.ToSlash(dir))
 	}
 	r := &repository{top: top}
 	if err := r.locate(); err != nil {
@@ -123,7 +124,8 @@ func within(dir, name string) string {
 	return filepath.Join(dir, name)
 }
 
-var errOwner = errors.New("it belongs to another user, so git is not asked about it; run preflash as its owner, or change the owner (chown)")
+var errOwner = errors.New("it belongs to another user, so git is not asked about it; run preflash as its " +
+	"owner, or change the owner (chown)")
 
 // readGitFile reads a small file of git's own, without its line end.
 func readGitFile(name string, most int64) (string, error) {
@@ -163,13 +165,15 @@ func (r *repository) ref(name string) (string, error) {
 		}
 		target, symbolic := strings.CutPrefix(text, "ref:")
 		if !symbolic {
-			if text, _, _ = strings.Cut(strings.TrimSpace(text), "\t"); !isHash(text) { // FETCH_HEAD says more
+			// FETCH_HEAD says more
+			if text, _, _ = strings.Cut(strings.TrimSpace(text), "\t"); !isHash(text) {
 				return "", nil
 			}
 			return text, nil
 		}
 		if name = strings.TrimSpace(target); name == "refs/heads/.invalid" {
-			return "", errors.New("its branches are kept in a reftable, which is not read; git refs migrate --ref-format=files makes files of them")
+			return "", errors.New("its branches are kept in a reftable, which is not read; git refs " +
+				"migrate --ref-format=files makes files of them")
 		}
 	}
 	return "", nil
@@ -182,7 +186,8 @@ func (r *repository) packedRef(name string) (string, error) {
 		return "", err
 	}
 	for line := range strings.Lines(text) {
-		if hash, ref, ok := strings.Cut(strings.TrimRight(line, "\r\n"), " "); ok && ref == name && isHash(hash) {
+		if hash, ref, ok := strings.Cut(strings.TrimRight(line, "\r\n"), " "); ok &&
+			ref == name && isHash(hash) {
 			return hash, nil
 		}
 	}
@@ -201,7 +206,8 @@ func (r *repository) makeScratch(head string) (err error) {
 	}
 	config := "[core]\n\trepositoryformatversion = 0\n\tbare = true\n"
 	if r.sha256 {
-		config = "[core]\n\trepositoryformatversion = 1\n\tbare = true\n[extensions]\n\tobjectFormat = sha256\n"
+		config = "[core]\n\trepositoryformatversion = 1\n\tbare = true\n[extensions]\n\tobjectFormat = " +
+			"sha256\n"
 	}
 	for _, folder := range []string{"refs", "objects"} {
 		if err := os.Mkdir(filepath.Join(r.scratch, folder), 0o700); err != nil {
@@ -219,7 +225,8 @@ func (r *repository) makeScratch(head string) (err error) {
 // commit gives the hash of the commit that a revision names (gitrevisions(7)):
 // a hash, a branch or a tag, with ~ and ^ behind it.
 func (r *repository) commit(rev string) (string, error) {
-	unknown := fmt.Errorf("--changed-since %q names no revision that this repository holds; name a branch, a tag or a commit, and fetch it where this is a clone that lacks it%s", rev, r.remedy())
+	unknown := fmt.Errorf("--changed-since %q names no revision that this repository holds; name a branch, "+
+		"a tag or a commit, and fetch it where this is a clone that lacks it%s", rev, r.remedy())
 	name, rest := rev, ""
 	if n := strings.IndexAny(rev, "~^"); n >= 0 {
 		name, rest = rev[:n], rev[n:]
@@ -227,11 +234,13 @@ func (r *repository) commit(rev string) (string, error) {
 	if name == "@" {
 		name = "HEAD"
 	}
-	if name == "" || strings.ContainsAny(rev, " \t\r\n\x00:") || name[0] == '-' || strings.Contains(name, "@{") {
+	if name == "" || strings.ContainsAny(rev, " \t\r\n\x00:") || name[0] == '-' ||
+		strings.Contains(name, "@{") {
 		return "", unknown
 	}
 	hash := name
-	for _, place := range []string{"*", "refs/*", "refs/tags/*", "refs/heads/*", "refs/remotes/*", "refs/remotes/*/HEAD"} {
+	for _, place := range []string{"*", "refs/*", "refs/tags/*", "refs/heads/*", "refs/remotes/*",
+		"refs/remotes/*/HEAD"} {
 		found, err := r.ref(strings.Replace(place, "*", name, 1))
 		if err != nil {
 			return "", err
@@ -255,7 +264,8 @@ func (r *repository) commit(rev string) (string, error) {
 // remedy says how a clone gets what it lacks.
 func (r *repository) remedy() string {
 	if _, err := os.Stat(filepath.Join(r.common, "shallow")); err == nil {
-		return ": it is shallow, and git fetch --unshallow brings the rest (in CI, let the checkout take the whole history, depth 0)"
+		return ": it is shallow, and git fetch --unshallow brings the rest (in CI, let the checkout take " +
+			"the whole history, depth 0)"
 	}
 	return ""
 }
@@ -323,11 +333,14 @@ func (r *repository) ask(input string, args ...string) (string, error) {
 	case errors.Is(err, exec.ErrNotFound):
 		return "", errors.New("--changed-since needs git, which is not installed")
 	case r.ctx.Err() != nil:
-		return "", fmt.Errorf("git did not answer within %s and was stopped; what it waits for is in %s", gitLimit, filepath.ToSlash(r.common))
+		return "", fmt.Errorf("git did not answer within %s and was stopped; what it waits for is in %s",
+			gitLimit, filepath.ToSlash(r.common))
 	case stdout.over:
-		return "", fmt.Errorf("git answers with more than %d MiB, which no repository of configurations needs", maxGitAnswer>>20)
+		return "", fmt.Errorf("git answers with more than %d MiB, which no repository of configurations "+
+			"needs", maxGitAnswer>>20)
 	case err != nil:
-		return "", fmt.Errorf("git %s in %s: %s", args[3], filepath.ToSlash(r.top), firstLine(stderr.String()))
+		return "", fmt.Errorf("git %s in %s: %s", args[3], filepath.ToSlash(r.top),
+			firstLine(stderr.String()))
 	}
 	return stdout.String(), nil
 }

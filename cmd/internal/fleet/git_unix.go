@@ -24,7 +24,8 @@ func ownedByUser(name string) error {
 	if int(stat.Uid) == user {
 		return nil
 	}
-	if caller, err := strconv.Atoi(os.Getenv("SUDO_UID")); user == 0 && err == nil && int(stat.Uid) == caller {
+	if caller, err := strconv.Atoi(os.Getenv("SUDO_UID")); user == 0 && err == nil &&
+		int(stat.Uid) == caller {
 		return nil
 	}
 	return errOwner

@@ -9,7 +9,8 @@ import (
 // ownedByUser refuses what belongs to another user. What an administrator makes
 // belongs to all of them, as git has it (safe.directory in git-config(1)).
 func ownedByUser(name string) error {
-	about, err := windows.GetNamedSecurityInfo(name, windows.SE_FILE_OBJECT, windows.OWNER_SECURITY_INFORMATION)
+	about, err := windows.GetNamedSecurityInfo(name, windows.SE_FILE_OBJECT,
+		windows.OWNER_SECURITY_INFORMATION)
 	if err != nil {
 		return err
 	}

@@ -86,16 +86,21 @@ func ReadKnown(file string, write bool, today time.Time) (*Known, error) {
 		if n == 1 {
 			var head knownHead
 			if strictJSON(lines.Bytes(), &head) != nil || head.Known != 1 {
-				return nil, wrong(n, "is no list of known findings; its first line must be {\"preflash_known\":1}")
+				return nil, wrong(n,
+					"is no list of known findings; its first line must be {\"preflash_known\":1}")
 			}
 			continue
 		}
 		var e knownEntry
 		if err := strictJSON(lines.Bytes(), &e); err != nil {
-			return nil, wrong(n, "cannot be read as a known finding: %v; write the file anew with --write-known", err)
+			return nil, wrong(n,
+				"cannot be read as a known finding: %v; write the file anew with --write-known", err)
 		}
-		if _, err := time.Parse(time.DateOnly, e.Since); err != nil || e.Sheet == "" || rules.Find(e.Rule) == nil || rules.Find(e.Rule).Unwaived {
-			return nil, wrong(n, "needs a sheet, a rule that can be waived, and since as 2026-03-31; write the file anew with --write-known")
+		if _, err := time.Parse(time.DateOnly, e.Since); err != nil || e.Sheet == "" ||
+			rules.Find(e.Rule) == nil || rules.Find(e.Rule).Unwaived {
+			return nil, wrong(n,
+				"needs a sheet, a rule that can be waived, and since as 2026-03-31; write the file anew "+
+					"with --write-known")
 		}
 		k.list[e.Sheet] = append(k.list[e.Sheet], e)
 	}
@@ -164,7 +169,7 @@ func (k *Known) mark(s *Source, every []Finding, o *Options) {
 			continue
 		}
 		now := entryOf(name, tool, f, k.today)
-		if was != nil && k.holds(was, f) {
+		if was != nil && k.covers(was, f) {
 			f.Baseline, f.Known = Unchanged, was.Since
 			if f.figure.Given() && was.Figure != nil && *was.Figure != *now.Figure {
 				f.Baseline = Updated
@@ -197,7 +202,8 @@ func fixedOf(s *Source, e knownEntry) Fixed {
 }
 
 func entryOf(sheet string, tool int, f *Finding, today time.Time) knownEntry {
-	e := knownEntry{Sheet: sheet, Tool: tool, Rule: f.Rule, Setting: f.about, Level: f.Level.String(), More: f.More, Since: today.Format(time.DateOnly)}
+	e := knownEntry{Sheet: sheet, Tool: tool, Rule: f.Rule, Setting: f.about, Level: f.Level.String(),
+		More: f.More, Since: today.Format(time.DateOnly)}
 	e.Unit = f.figure.Unit
 	if f.figure.Given() {
 		// More digits may differ between processors.
@@ -214,8 +220,8 @@ func (f *Finding) mayBeKnown() bool {
 	return rule != nil && !rule.Unwaived && f.Waived == "" && (f.unknown == "" || f.Level < rules.Error)
 }
 
-// holds reports whether an entry still covers a finding.
-func (k *Known) holds(e *knownEntry, f *Finding) bool {
+// covers reports whether an entry still covers a finding.
+func (k *Known) covers(e *knownEntry, f *Finding) bool {
 	since, err := time.Parse(time.DateOnly, e.Since)
 	switch {
 	case err != nil || since.After(k.today) || k.today.After(since.AddDate(1, 0, 0)):
@@ -276,12 +282,14 @@ func (f *Fleet) WriteKnown(w io.Writer) error {
 		}
 	}
 	for sheet, list := range k.list {
-		if _, err := os.Lstat(filepath.Join(filepath.Dir(k.File), filepath.FromSlash(sheet))); err == nil && !checked[sheet] {
+		if _, err := os.Lstat(filepath.Join(filepath.Dir(k.File), filepath.FromSlash(sheet))); err == nil &&
+			!checked[sheet] {
 			entries = append(entries, list...)
 		}
 	}
 	slices.SortStableFunc(entries, func(a, b knownEntry) int {
-		return cmp.Or(cmp.Compare(a.Sheet, b.Sheet), cmp.Compare(a.Tool, b.Tool), cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.Setting, b.Setting))
+		return cmp.Or(cmp.Compare(a.Sheet, b.Sheet), cmp.Compare(a.Tool, b.Tool), cmp.Compare(a.Rule, b.Rule),
+			cmp.Compare(a.Setting, b.Setting))
 	})
 	out := json.NewEncoder(w)
 	out.SetEscapeHTML(false)
@@ -299,7 +307,8 @@ func (f *Fleet) WriteKnown(w io.Writer) error {
 // SameWaiver reports whether one waiver covers both findings, apart from their
 // figures.
 func (f *Finding) SameWaiver(g *Finding) bool {
-	return f.Rule == g.Rule && (f.about == g.about || f.figure.Worse == rules.Never && g.figure.Worse == rules.Never)
+	return f.Rule == g.Rule &&
+		(f.about == g.about || f.figure.Worse == rules.Never && g.figure.Worse == rules.Never)
 }
 
 // WorseThan reports whether a finding has the worse figure.

@@ -196,13 +196,13 @@ func (s *Source) read() bool { return s.Config != nil }
 // stays; the proof reads the rest again.
 func (s *Source) forget() {
 	s.Config = nil
-	var asked []rules.Finding
+	var wanting []rules.Finding
 	for _, f := range s.Findings {
 		if len(f.Changes) > 0 {
-			asked = append(asked, rules.Finding{Rule: f.Rule, Changes: f.Changes, Waived: f.Waived})
+			wanting = append(wanting, rules.Finding{Rule: f.Rule, Changes: f.Changes, Waived: f.Waived})
 		}
 	}
-	s.Findings = asked
+	s.Findings = wanting
 }
 
 // inputs lists what was opened or looked for, as shown.
@@ -242,14 +242,14 @@ func (s *Source) Input() *rules.Input {
 	return s.Source.Input(s.Config)
 }
 
-// known lists the styles; a test counts what they read.
-var known = styles.All
+// allStyles lists the styles; a test counts what they read.
+var allStyles = styles.All
 
 // styleOf returns the style that the sheet names, else the one that a file
 // looks like.
 func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, error) {
 	var names []string
-	for _, style := range known() {
+	for _, style := range allStyles() {
 		if s.Printer.Style.Value == style.Name() {
 			return style, nil
 		}
@@ -271,7 +271,8 @@ func styleOf(t *parser.Tree, s *sheet.Sheet) (parser.Style, error) {
 			return style, nil
 		}
 	}
-	return nil, parser.Errorf(s.Printer.Config[0].At, "the files look like no known style; say which with printer.style, one of%s", names)
+	return nil, parser.Errorf(s.Printer.Config[0].At,
+		"the files look like no known style; say which with printer.style, one of%s", names)
 }
 
 // at moves an error about a file to the place in the sheet that names it: the

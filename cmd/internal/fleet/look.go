@@ -44,7 +44,9 @@ func (c *Configuration) look(dir string) error {
 	for _, p := range printers {
 		list = append(list, "preflash sheet "+typedAll(f.tree, p.Files))
 	}
-	return &parser.Error{File: shown, Message: fmt.Sprintf("holds the configurations of %d printers; name the files of one: %s", len(printers), some(list, "; "))}
+	return &parser.Error{File: shown,
+		Message: fmt.Sprintf("holds the configurations of %d printers; name the files of one: %s",
+			len(printers), some(list, "; "))}
 }
 
 // whole lists the configurations of whole printers that a folder holds.
@@ -101,7 +103,8 @@ func (c *Configuration) folder(dir string) *folder {
 		file, err := c.Tree.Open(inside)
 		if err != nil {
 			why := "cannot be read: " + reason(err)
-			if _, gone := os.Stat(filepath.FromSlash(c.Tree.Shown(inside))); gone != nil && e.Type()&os.ModeSymlink != 0 {
+			if _, gone := os.Stat(filepath.FromSlash(c.Tree.Shown(inside))); gone != nil &&
+				e.Type()&os.ModeSymlink != 0 {
 				why = "is a link that leads nowhere"
 			}
 			pass(name, why)
@@ -147,7 +150,8 @@ func (f *folder) printers() (list []*Configuration) {
 		name := path.Base(one.Files[0])
 		lacks := one.Lacks()
 		switch {
-		case slices.ContainsFunc(f.found, func(other *Configuration) bool { return other != one && other.reads(one.Files[0]) }):
+		case slices.ContainsFunc(f.found,
+			func(other *Configuration) bool { return other != one && other.reads(one.Files[0]) }):
 			f.passed = append(f.passed, name+" is included by another")
 		case f.copies(one) != "":
 			f.passed = append(f.passed, name+" is, by its name, a copy of "+f.copies(one))
@@ -204,7 +208,8 @@ func (f *folder) copies(one *Configuration) string {
 		if other == one || other.Style != one.Style {
 			continue
 		}
-		if rest, ok := strings.CutPrefix(stem, stemOf(other.Files[0])); ok && rest != "" && setAside().MatchString(rest) {
+		if rest, ok := strings.CutPrefix(stem, stemOf(other.Files[0])); ok && rest != "" &&
+			setAside().MatchString(rest) {
 			return path.Base(other.Files[0])
 		}
 	}
@@ -266,7 +271,8 @@ func (f *folder) whoReads(part *Configuration) string {
 
 func (f *folder) readersOf(part *Configuration) (list []string) {
 	for _, other := range f.found {
-		if other.Files[0] != part.Files[0] && other.reads(part.Files[0]) && len(other.Lacks()) == 0 && f.copies(other) == "" {
+		if other.Files[0] != part.Files[0] && other.reads(part.Files[0]) && len(other.Lacks()) == 0 &&
+			f.copies(other) == "" {
 			list = append(list, typedAll(f.tree, other.Files))
 		}
 	}
@@ -286,12 +292,17 @@ func lackText(lacks []parser.Lack) string {
 func (f *folder) none() error {
 	shown := f.tree.Shown(f.dir)
 	if len(f.passed) > 0 {
-		return &parser.Error{File: shown, Message: "holds no whole configuration: " + some(f.passed, "; ") + "; name the files of the printer: preflash sheet FILE…"}
+		return &parser.Error{File: shown, Message: "holds no whole configuration: " + some(f.passed, "; ") +
+			"; name the files of the printer: preflash sheet FILE…"}
 	}
 	if below := f.below(); len(below) > 0 {
-		return &parser.Error{File: shown, Message: "holds no configuration itself; below it: preflash sheet " + some(below, ", or preflash sheet ")}
+		return &parser.Error{File: shown,
+			Message: "holds no configuration itself; below it: preflash sheet " +
+				some(below, ", or preflash sheet ")}
 	}
-	return &parser.Error{File: shown, Message: "holds no configuration (no .h or .cfg file that looks like one); name its files: preflash sheet FILE…"}
+	return &parser.Error{File: shown,
+		Message: "holds no configuration (no .h or .cfg file that looks like one); name its files: " +
+			"preflash sheet FILE…"}
 }
 
 // maxWalkedBelow is how many files below a folder are passed in search of

@@ -15,8 +15,9 @@ import (
 // tellsNothing are names of folders that say nothing of the printer in them:
 // common practice, no source.
 var tellsNothing = []string{
-	"config", "configs", "configuration", "configurations", "conf", "cfg", "data", "printer_data", "printer", "printers",
-	"firmware", "src", "source", "include", "includes", "backup", "default", "build", "etc", "home", "tmp", "root", "parts", "macros",
+	"config", "configs", "configuration", "configurations", "conf", "cfg", "data", "printer_data",
+	"printer", "printers", "firmware", "src", "source", "include", "includes", "backup", "default",
+	"build", "etc", "home", "tmp", "root", "parts", "macros",
 }
 
 // Name calls a printer after the folder that tells: that of its sheet, else the
@@ -80,7 +81,9 @@ func (c *Configuration) NameFor(place string) string {
 }
 
 // nameKey finds the first name of a sheet, which is the printer's.
-var nameKey = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(?m)^\s*name\s*=\s*"([^"\n]*)"`) })
+var nameKey = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`(?m)^\s*name\s*=\s*"([^"\n]*)"`)
+})
 
 func nameIn(f *parser.File) string {
 	if m := nameKey().FindSubmatch(f.Data); m != nil {

@@ -59,7 +59,8 @@ func namedBy(file, root string, most int) (string, error) {
 		}
 		return named == ""
 	}, func(error) {}) {
-		return "", fmt.Errorf("whether a sheet names %s cannot be told: there are more than %d files below %s; name a new file", file, most, filepath.ToSlash(bound))
+		return "", fmt.Errorf("whether a sheet names %s cannot be told: there are more than %d files below "+
+			"%s; name a new file", file, most, filepath.ToSlash(bound))
 	}
 	return named, nil
 }

@@ -30,8 +30,8 @@ func count(t *testing.T) *atomic.Int64 {
 	for i := range all {
 		all[i] = counting{all[i], &read}
 	}
-	known = func() []parser.Style { return all }
-	t.Cleanup(func() { known = styles.All })
+	allStyles = func() []parser.Style { return all }
+	t.Cleanup(func() { allStyles = styles.All })
 	return &read
 }
 

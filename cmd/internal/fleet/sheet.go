@@ -17,7 +17,8 @@ func ReadSheet(path, root string) (*sheet.Sheet, string, error) {
 		p := f.problems[0]
 		return nil, "", &parser.Error{File: p.File, Line: p.Line, Column: p.Column, Message: p.Message}
 	case len(f.Sources) > 1:
-		return nil, "", fmt.Errorf("%s holds %d sheets; name one of them, such as %s", path, len(f.Sources), f.Sources[0].Owner)
+		return nil, "", fmt.Errorf("%s holds %d sheets; name one of them, such as %s", path, len(f.Sources),
+			f.Sources[0].Owner)
 	}
 	t := f.Sources[0].target
 	s, err := sheet.Read(t.Tree, t.Sheet)
@@ -55,7 +56,9 @@ func ReadBegun(name, root string) (text string, c *Configuration, place string, 
 		c.Absent = append(c.Absent, k.Value)
 	}
 	if len(c.Files) == 0 {
-		return "", nil, "", &parser.Error{File: tree.Shown(place), Message: "names no configuration (printer.config), so it cannot be gone on with; begin a new one: preflash sheet"}
+		return "", nil, "", &parser.Error{File: tree.Shown(place),
+			Message: "names no configuration (printer.config), so it cannot be gone on with; begin a new " +
+				"one: preflash sheet"}
 	}
 	if c.Style, err = recognise(tree, c.Files); err != nil {
 		return "", nil, "", err

@@ -34,7 +34,8 @@ func (f *Fleet) Survey() *Survey {
 // Reads reports whether a printer, by its index, reads a file of the plan.
 func (s *Survey) Reads(printer int, name string) bool {
 	in := s.Before[printer]
-	return in != nil && slices.ContainsFunc(in.Printer.Files, func(f *parser.File) bool { return f.Real == name })
+	return in != nil &&
+		slices.ContainsFunc(in.Printer.Files, func(f *parser.File) bool { return f.Real == name })
 }
 
 // Inputs is what the rules looked at, by the index of the printer in the

@@ -5,6 +5,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -12,40 +13,67 @@ import (
 
 // sectionsCommands are the console commands of the sections style and their
 // arguments, as the style's firmware publishes them: extended commands take
-// KEY=value, and T0, T1 exist only as macros. G0, G1, G90, M83 and MPC_CALIBRATE
-// (of forks) are from memory.
+// KEY=value, and T0, T1 exist only as macros. From memory: G90, F in mm/min, and
+// the argument of MPC_CALIBRATE, which only forks have.
 var sectionsCommands = map[string]string{
-	"M105": "", "M112": "", "M83": "", "G28": "", "G90": "", "G1": "?X ?Y ?Z ?E ?F",
-	"TURN_OFF_HEATERS": "", "SET_HEATER_TEMPERATURE": "HEATER TARGET",
-	"PID_CALIBRATE": "HEATER TARGET", "MPC_CALIBRATE": "HEATER", "SAVE_CONFIG": "", "RESTART": "",
-	"FIRMWARE_RESTART":  "",
-	"ACTIVATE_EXTRUDER": "EXTRUDER", "SET_GCODE_OFFSET": "Z",
-	"PROBE_CALIBRATE": "", "Z_ENDSTOP_CALIBRATE": "", "MANUAL_PROBE": "", "DELTA_CALIBRATE": "?METHOD",
-	"PROBE_EDDY_CURRENT_CALIBRATE": "CHIP",
-	"TESTZ":                        "Z", "ACCEPT": "", "ABORT": "",
+	"M105": "", "M112": "", "M114": "", "M115": "", "STATUS": "", "HELP": "",
+	"M83": "", "G28": "", "G90": "", "G1": "?X ?Y ?Z ?E ?F",
+	"M104": "?S ?T", "M109": "?S ?T", "M140": "?S", "M106": "S", "TURN_OFF_HEATERS": "",
+	"SET_HEATER_TEMPERATURE": "HEATER ?TARGET", "TEMPERATURE_WAIT": "SENSOR ?MINIMUM ?MAXIMUM",
+	"PID_CALIBRATE": "HEATER TARGET", "MPC_CALIBRATE": "HEATER",
+	"SAVE_CONFIG": "", "RESTART": "", "FIRMWARE_RESTART": "",
+	"ACTIVATE_EXTRUDER": "EXTRUDER", "SET_GCODE_OFFSET": "?X ?Y ?Z",
+	"PROBE_CALIBRATE": "", "Z_ENDSTOP_CALIBRATE": "", "MANUAL_PROBE": "",
+	"DELTA_CALIBRATE": "?METHOD", "PROBE_EDDY_CURRENT_CALIBRATE": "CHIP",
+	"TESTZ": "Z", "ACCEPT": "", "ABORT": "",
 }
+
+// whenHalted work after a shutdown; only FIRMWARE_RESTART ends it.
+var whenHalted = []string{"M105", "M112", "M114", "M115", "STATUS", "HELP", "RESTART", "FIRMWARE_RESTART"}
+
+// deltaPoints is how often the measuring of a delta asks for the paper (from
+// memory).
+const deltaPoints = 7
+
+// tuneMarginC is how far below max_temp a tune has to stay: its swing must not
+// reach it (common practice, no source).
+const tuneMarginC = 10
 
 // sectionsConsole is a printer of the sections style.
 type sectionsConsole struct {
+	machine
 	options map[string]map[string]string // in force, by section
 	written map[string]string            // section.option → the file that has it by hand
+	hidden  map[string]bool              // section.option: SAVE_CONFIG does not find it, and refuses
 	main    string
-	shift   float64 // the new tip is so much lower, mm
 
-	homed, relativeE bool
-	targets          map[string]float64
-	z                float64
-	tool             string            // the manual tool that is open, "" for none
-	start            float64           // where it was opened
-	pending          map[string]string // section.option → what set it
+	relativeE        bool
+	offset           float64 // Z of SET_GCODE_OFFSET
+	reference        float64 // the height at which extruder 0's nozzle reaches the paper, by the last homing
+	trigger, endstop float64 // extruder 0's height above the paper as probe and switch trigger, mm
+	distances        map[int]float64
+	open             string  // the manual tool, "" for none
+	start            float64 // its height where it was opened
+	points           int     // that are left, this one included
+	pending          map[string]string
+	measured         map[string]float64 // figures among what is pending
 }
 
-func newSectionsConsole(t *testing.T, main string, shift float64) *sectionsConsole {
+func newSectionsConsole(t *testing.T, main string, shift float64, swapped int) *sectionsConsole {
 	t.Helper()
-	c := &sectionsConsole{options: map[string]map[string]string{}, written: map[string]string{},
-		main: main, shift: shift}
+	c := &sectionsConsole{machine: newMachine(shift, swapped), main: main,
+		options: map[string]map[string]string{},
+		written: map[string]string{}, hidden: map[string]bool{}, distances: map[int]float64{}}
 	c.read(t, main)
-	c.powerOn()
+	for n := range 10 {
+		c.distances[n] = c.macroOffset(n)
+	}
+	c.trigger = c.number(c.probe(), "z_offset", 0)
+	if !c.nozzleProbes() {
+		c.trigger -= c.tip(0)
+	}
+	c.endstop = c.number(c.zSection(), "position_endstop", 0) - c.tip(0)
+	c.restart()
 	return c
 }
 
@@ -55,18 +83,22 @@ func (c *sectionsConsole) read(t *testing.T, name string) {
 	if err != nil {
 		return // one that the sheet calls absent
 	}
-	section, saved := "", false
+	section, key, saved, trailing := "", "", false, false
 	for _, line := range strings.Split(strings.ReplaceAll(string(data), "\r", ""), "\n") {
-		if text, ok := strings.CutPrefix(line, "#*# "); ok {
+		if text, ok := strings.CutPrefix(line, "#*# "); ok && name == c.main {
 			line, saved = text, true
 		}
 		line, _, _ = strings.Cut(line, "#")
 		line, _, _ = strings.Cut(line, " ;")
+		indented := strings.HasPrefix(line, " ") || strings.HasPrefix(line, "\t")
 		switch bare := strings.TrimSpace(line); {
-		case bare == "" || line[0] == ';' || line[0] == ' ' || line[0] == '\t':
+		case bare == "" || line[0] == ';':
+		case indented && key != "":
+			c.options[section][key] += "\n" + bare
 		case bare[0] == '[':
-			section = strings.Trim(bare, "[]")
-			if pattern, ok := strings.CutPrefix(section, "include "); ok {
+			head, rest, _ := strings.Cut(bare[1:], "]")
+			section, key, trailing = head, "", strings.TrimSpace(rest) != ""
+			if pattern, ok := strings.CutPrefix(section, "include "); ok && !saved {
 				files, _ := filepath.Glob(filepath.Join(filepath.Dir(name), pattern))
 				slices.Sort(files)
 				for _, f := range files {
@@ -82,24 +114,52 @@ func (c *sectionsConsole) read(t *testing.T, name string) {
 			if at < 0 || section == "" {
 				continue // the head of the saved block
 			}
-			key := strings.ToLower(strings.TrimSpace(bare[:at]))
+			key = strings.ToLower(strings.TrimSpace(bare[:at]))
 			if _, byHand := c.written[section+"."+key]; saved && byHand {
+				key = ""
 				continue
 			}
 			c.options[section][key] = strings.TrimSpace(bare[at+1:])
 			if !saved {
 				c.written[section+"."+key] = name
+				c.hidden[section+"."+key] = indented || trailing
+			}
+			if indented {
+				key = "" // the next one at this indent is an option too
 			}
 		}
 	}
 }
 
-func (c *sectionsConsole) powerOn() {
-	c.homed, c.relativeE, c.tool, c.z = false, false, "", 100
-	c.targets, c.pending = map[string]float64{}, map[string]string{}
+var macroZ = regexp.MustCompile(`SET_GCODE_OFFSET[^\n]*\bZ=(-?[\d.]+)`)
+
+// macroOffset is what the macro that fetches a tool sets, positive where it lifts
+// the nozzle.
+func (c *sectionsConsole) macroOffset(n int) float64 {
+	if m := macroZ.FindStringSubmatch(c.options[fmt.Sprintf("gcode_macro T%d", n)]["gcode"]); m != nil {
+		return figureOf(m[1])
+	}
+	return 0
 }
 
-func (c *sectionsConsole) byHand() { c.pending = map[string]string{} }
+// tip is how much lower than the old extruder 0 a tool's tip sits.
+func (c *sectionsConsole) tip(n int) float64 {
+	lower := c.macroOffset(n)
+	if n == c.swapped {
+		lower += c.shift
+	}
+	return lower
+}
+
+// touch is the height, without the offset of SET_GCODE_OFFSET, at which the
+// active nozzle reaches the paper.
+func (c *sectionsConsole) touch() float64 { return c.reference + c.tip(c.tool) - c.tip(0) }
+
+func (c *sectionsConsole) restart() {
+	c.off()
+	c.relativeE, c.offset, c.open, c.points = false, 0, "", 0
+	c.pending, c.measured = map[string]string{}, map[string]float64{}
+}
 
 func (c *sectionsConsole) unsaved() string {
 	for name, by := range c.pending {
@@ -108,8 +168,56 @@ func (c *sectionsConsole) unsaved() string {
 	return ""
 }
 
-// above is the way to the paper: the old height was 0 there.
-func (c *sectionsConsole) above() float64 { return c.z - c.shift }
+func (c *sectionsConsole) by(do string) error {
+	if strings.Contains(do, "by hand") && strings.Contains(do, "over the old ones") {
+		c.pending = map[string]string{}
+	}
+	if strings.HasPrefix(do, "Power off") || strings.Contains(do, "power on") {
+		if lost := c.unsaved(); lost != "" {
+			return fmt.Errorf("it forgets %s", lost)
+		}
+		c.restart()
+		c.halted = "the board that was off"
+	}
+	c.plugs(do)
+	if strings.Contains(do, "Move the probe") {
+		c.trigger = max(c.trigger, 1)
+	}
+	if strings.Contains(do, "move the endstop") {
+		c.endstop = max(c.endstop, 1)
+	}
+	if strings.Contains(do, "its height less that of tool 0") {
+		zero, ok := c.heights[0]
+		own, also := c.heights[c.swapped]
+		if want := c.tip(c.swapped) - c.tip(0); !ok || !also || math.Abs(own-zero-want) > strikesMM {
+			return fmt.Errorf("%v gives %.2f mm, and it is %.2f mm", c.heights, own-zero, want)
+		}
+		c.distances[c.swapped] = own - zero
+	}
+	return nil
+}
+
+func (c *sectionsConsole) after(do string) error {
+	if strings.Contains(do, "wait until") || strings.Contains(do, "let it stand") {
+		c.wait()
+	}
+	if strings.Contains(do, "switch the power off") {
+		return c.by("Power off")
+	}
+	return nil
+}
+
+func (c *sectionsConsole) further() bool { return c.points > 0 }
+
+func (c *sectionsConsole) end() error {
+	switch {
+	case c.unsaved() != "":
+		return fmt.Errorf("%s is not saved", c.unsaved())
+	case c.open != "":
+		return fmt.Errorf("%s is still open", c.open)
+	}
+	return c.left()
+}
 
 func (c *sectionsConsole) probe() string {
 	for name := range c.options {
@@ -121,6 +229,28 @@ func (c *sectionsConsole) probe() string {
 	return ""
 }
 
+// nozzleProbes goes by the kind of probe, and by a height that no probe beside the
+// nozzle can have.
+func (c *sectionsConsole) nozzleProbes() bool {
+	name := c.probe()
+	beside := c.number(name, "x_offset", 0) != 0 || c.number(name, "y_offset", 0) != 0
+	return name == "smart_effector" || name == "load_cell_probe" ||
+		name != "" && c.number(name, "z_offset", 0) <= 0 && !beside
+}
+
+func (c *sectionsConsole) probeHomes() bool {
+	return strings.HasSuffix(c.options[c.zSection()]["endstop_pin"], "probe:z_virtual_endstop")
+}
+
+func (c *sectionsConsole) delta() bool { return c.options["printer"]["kinematics"] == "delta" }
+
+func (c *sectionsConsole) zSection() string {
+	if c.delta() {
+		return "stepper_a"
+	}
+	return "stepper_z"
+}
+
 func (c *sectionsConsole) number(section, option string, usual float64) float64 {
 	if text, ok := c.options[section][option]; ok {
 		return figureOf(text)
@@ -129,177 +259,149 @@ func (c *sectionsConsole) number(section, option string, usual float64) float64 
 }
 
 func (c *sectionsConsole) lowest() float64 {
-	if c.options["printer"]["kinematics"] == "delta" {
+	if c.delta() {
 		return c.number("printer", "minimum_z_position", 0)
 	}
 	return c.number("stepper_z", "position_min", 0)
 }
 
+// homesUp: the switch is in the upper quarter of the travel.
+func (c *sectionsConsole) homesUp() bool {
+	if c.delta() || c.probeHomes() {
+		return c.delta()
+	}
+	low, high := c.lowest(), c.number("stepper_z", "position_max", math.Inf(1))
+	return c.number("stepper_z", "position_endstop", 0) > low+0.75*(high-low)
+}
+
+func extruderOf(n int) string {
+	if n == 0 {
+		return "extruder"
+	}
+	return fmt.Sprintf("extruder%d", n)
+}
+
 func (c *sectionsConsole) enter(line string) error {
 	name, args := arguments(line)
-	for section := range c.options {
-		if strings.EqualFold(section, "gcode_macro "+name) {
-			if !c.homed {
-				return fmt.Errorf("not homed")
-			}
-			return nil
-		}
+	if c.halted != "" && !slices.Contains(whenHalted, name) {
+		return fmt.Errorf("the firmware is stopped by %s until FIRMWARE_RESTART", c.halted)
+	}
+	if c.open != "" && !slices.Contains([]string{"TESTZ", "ACCEPT", "ABORT"}, name) {
+		return fmt.Errorf("%s is still open", c.open)
 	}
 	known, ok := sectionsCommands[name]
 	if !ok {
+		for n := range 10 {
+			if _, macro := c.options[fmt.Sprintf("gcode_macro T%d", n)]; macro && name == fmt.Sprintf("T%d", n) {
+				return c.fetch(n)
+			}
+		}
 		return fmt.Errorf("unknown command")
 	}
 	if err := only(args, known); err != nil {
 		return err
 	}
-	if heater, ok := args["HEATER"]; ok && c.options[heater]["heater_pin"] == "" &&
-		c.options[heater]["max_temp"] == "" {
-		return fmt.Errorf("no heater %s", heater)
-	}
-	if c.tool != "" && !slices.Contains([]string{"TESTZ", "ACCEPT", "ABORT"}, name) {
-		return fmt.Errorf("%s is still open", c.tool)
-	}
 	switch name {
+	case "M104", "M109", "M140", "TURN_OFF_HEATERS", "SET_HEATER_TEMPERATURE", "TEMPERATURE_WAIT",
+		"PID_CALIBRATE", "MPC_CALIBRATE":
+		return c.heaters(name, args)
 	case "G28":
-		c.homed, c.z = true, 10
+		return c.goHome()
 	case "M83":
 		c.relativeE = true
-	case "TURN_OFF_HEATERS":
-		c.targets = map[string]float64{}
 	case "RESTART", "FIRMWARE_RESTART":
-		if len(c.pending) > 0 && name == "FIRMWARE_RESTART" {
-			return fmt.Errorf("it forgets %s", c.unsaved())
-		}
-		c.powerOn()
-	case "SET_HEATER_TEMPERATURE", "PID_CALIBRATE":
-		heater, target := args["HEATER"], figureOf(args["TARGET"])
-		if low, high := c.number(heater, "min_temp", 0), c.number(heater, "max_temp", 0); target != 0 &&
-			!(target >= low && target <= high) {
-			return fmt.Errorf("%g is not within min_temp and max_temp", target)
-		}
-		c.targets[heater] = target
-		if name == "PID_CALIBRATE" {
-			c.targets[heater] = 0
-			for _, o := range []string{"control", "pid_kp", "pid_ki", "pid_kd"} {
-				c.pending[heater+"."+o] = name
+		return c.again(name)
+	case "ACTIVATE_EXTRUDER":
+		for n := range 10 {
+			if extruderOf(n) == args["EXTRUDER"] && c.options[args["EXTRUDER"]] != nil {
+				return c.activate(n)
 			}
 		}
-	case "MPC_CALIBRATE":
-		if c.options[args["HEATER"]]["control"] != "mpc" {
-			return fmt.Errorf("no model")
-		}
-		c.pending[args["HEATER"]+".control"] = name
-	case "ACTIVATE_EXTRUDER":
-		if c.options[args["EXTRUDER"]] == nil {
-			return fmt.Errorf("no extruder %s", args["EXTRUDER"])
+		return fmt.Errorf("no extruder %s", args["EXTRUDER"])
+	case "SET_GCODE_OFFSET":
+		if text, ok := args["Z"]; ok {
+			c.offset = figureOf(text)
 		}
 	case "SAVE_CONFIG":
-		if len(c.pending) == 0 {
-			return fmt.Errorf("nothing to save, so it does nothing")
-		}
-		for option := range c.pending {
-			if file := c.written[option]; file != "" && file != c.main {
-				return fmt.Errorf("%s is written in %s", option, file)
-			}
-		}
-		c.powerOn()
+		return c.save()
 	case "G1":
 		return c.move(args)
-	default:
+	case "PROBE_CALIBRATE", "Z_ENDSTOP_CALIBRATE", "MANUAL_PROBE", "DELTA_CALIBRATE",
+		"PROBE_EDDY_CURRENT_CALIBRATE", "TESTZ", "ACCEPT", "ABORT":
 		return c.paper(name, args)
 	}
 	return nil
 }
 
-func (c *sectionsConsole) move(args map[string]string) error {
-	if e, ok := args["E"]; ok {
-		length, longest, hot := figureOf(e), 0.0, false
-		for section, options := range c.options {
-			if strings.HasPrefix(section, "extruder") &&
-				c.targets[section] >= c.number(section, "min_extrude_temp", 170) {
-				hot, longest = true, c.number(section, "max_extrude_only_distance", 50)
-				_ = options
-			}
-		}
-		switch {
-		case !c.relativeE:
-			return fmt.Errorf("lengths are not relative")
-		case !hot:
-			return fmt.Errorf("too cold to extrude")
-		case !(length < longest): // at the limit rounding may refuse it
-			return fmt.Errorf("%g mm is too long", length)
-		}
-		return nil
+// again restarts. Which head hangs on the carriage is not known afterwards (from
+// memory): a macro would dock the wrong one.
+func (c *sectionsConsole) again(name string) error {
+	_, macros := c.options["gcode_macro T1"]
+	switch {
+	case c.unsaved() != "":
+		return fmt.Errorf("it forgets %s", c.unsaved())
+	case macros && c.tool != 0:
+		return fmt.Errorf("after it head %d counts as head 0", c.tool)
 	}
-	if !c.homed {
-		return fmt.Errorf("not homed")
+	c.restart()
+	c.tool = 0
+	if name == "RESTART" {
+		return nil // it does not clear a shutdown
 	}
-	if z, ok := args["Z"]; ok {
-		c.z = figureOf(z)
-	}
-	if c.above() < -0.15 {
-		return fmt.Errorf("the nozzle strikes the bed")
+	if c.halted = ""; c.noProbe {
+		c.halted = "the sensor" // where the range check sees an open sensor
 	}
 	return nil
 }
 
-// paper is the manual tool.
-func (c *sectionsConsole) paper(name string, args map[string]string) error {
-	open := func() error {
-		if !c.homed {
-			return fmt.Errorf("not homed")
-		}
-		c.tool, c.start = name, c.z
-		return nil
+// fetch runs the macro of a tool, as those in testdata are: it crosses the bed.
+func (c *sectionsConsole) fetch(n int) error {
+	if !c.homed {
+		return fmt.Errorf("not homed")
 	}
-	delta := c.options["printer"]["kinematics"] == "delta"
-	switch name {
-	case "PROBE_CALIBRATE":
-		if c.probe() == "" {
-			return fmt.Errorf("unknown command")
-		}
-		offset := c.number(c.probe(), "z_offset", 0)
-		c.z = c.shift + offset - c.shift + 5 - offset // 5 mm above 0
-		return open()
-	case "Z_ENDSTOP_CALIBRATE":
-		if c.written["stepper_z.position_endstop"] == "" || delta {
-			return fmt.Errorf("unknown command")
-		}
-		return open()
-	case "DELTA_CALIBRATE":
-		if c.options["delta_calibrate"] == nil || !delta {
-			return fmt.Errorf("unknown command")
-		}
-		return open()
-	case "MANUAL_PROBE":
-		return open()
-	case "TESTZ":
-		if c.tool == "" {
-			return fmt.Errorf("no tool is open")
-		}
-		if c.z += figureOf(args["Z"]); math.IsNaN(c.z) || c.z < c.lowest() {
-			return fmt.Errorf("out of range below %g: the tool ends", c.lowest())
-		}
-	case "ABORT":
-		c.tool = ""
-	case "ACCEPT":
-		switch {
-		case c.tool == "":
-			return fmt.Errorf("no tool is open")
-		case c.z >= c.start:
-			return fmt.Errorf("the nozzle is not below its start")
-		case c.above() > 0.15:
-			return fmt.Errorf("the nozzle is %.1f mm above the paper, and the firmware does not notice", c.above())
-		}
-		for _, o := range map[string][]string{
-			"PROBE_CALIBRATE":     {c.probe() + ".z_offset"},
-			"Z_ENDSTOP_CALIBRATE": {"stepper_z.position_endstop"},
-			"DELTA_CALIBRATE": {"printer.delta_radius", "stepper_a.position_endstop",
-				"stepper_b.position_endstop", "stepper_c.position_endstop"},
-		}[c.tool] {
-			c.pending[o] = c.tool
-		}
-		c.tool = ""
+	if err := c.moved(true); err != nil {
+		return err
+	}
+	if err := c.activate(n); err != nil {
+		return err
+	}
+	c.offset = c.distances[n]
+	return c.moved(true)
+}
+
+// activate moves nothing: the height without offset stays, and the nozzle is
+// another one.
+func (c *sectionsConsole) activate(n int) error {
+	z := c.gap + c.touch()
+	c.tool = n
+	c.gap = z - c.touch()
+	return nil
+}
+
+// goHome homes X and Y before Z, where towers go up (both from memory), and leaves Z
+// where it triggered.
+func (c *sectionsConsole) goHome() error {
+	if err := c.moved(!c.delta()); err != nil {
+		return err
+	}
+	if c.tool != 0 && !c.nozzleProbes() {
+		return fmt.Errorf("it homes with tool %d, and the height in the files is tool 0's", c.tool)
+	}
+	c.homed = true
+	switch {
+	case c.homesUp():
+		c.gap = c.number(c.zSection(), "position_endstop", 0) - c.tip(0)
+		c.reference = c.number(c.zSection(), "position_endstop", 0) - c.endstop
+	case c.probeHomes() && c.nozzleProbes():
+		c.gap, c.reference = 0, 0
+	case c.probeHomes() && c.trigger < 0:
+		return fmt.Errorf("the nozzle strikes the bed before the probe triggers")
+	case c.probeHomes():
+		c.gap, c.reference = c.trigger, c.number(c.probe(), "z_offset", 0)-c.trigger
+	case c.endstop < -1e-9:
+		return fmt.Errorf("the nozzle strikes the bed before the switch triggers")
+	default:
+		c.gap, c.reference = c.endstop, c.number(c.zSection(), "position_endstop", 0)-c.endstop
 	}
 	return nil
 }

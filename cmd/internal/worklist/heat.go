@@ -81,7 +81,7 @@ func (b *builder) highest() float64 {
 func (b *builder) stop(t float64) Item {
 	item := Item{
 		Do:    fmt.Sprintf("Set %s and wait until the reading has stood for a minute.", unit.Celsius(t)),
-		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: t}),
+		Steps: b.heatTo(t),
 		Note:  []Reading{{"thermometer", "°C"}},
 	}
 	band := 0.0

@@ -29,7 +29,7 @@ func (b *builder) height() []Section {
 				"as its maker says.", unit.Celsius(rules.TuneC(b.in))),
 			Expect: "no gap that filament could leave by. This comes before the height is measured, " +
 				"since it moves the tip",
-			Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: rules.TuneC(b.in)}),
+			Steps: b.heatTo(rules.TuneC(b.in)),
 		}, {
 			Do:     "Let it cool to the room, then power on.",
 			Expect: "no target is set",
@@ -38,7 +38,7 @@ func (b *builder) height() []Section {
 	}
 	if b.another() {
 		s.Note += " The first tool homes, and its height stays (where another one does, measure with that)."
-		s.add(b.home("as before the swap, with the first tool"))
+		s.add(b.homeAndRaise("as before the swap, with the first tool"))
 		return []Section{s, b.apart()}
 	}
 	s.add(b.fetch()...)
@@ -53,12 +53,10 @@ func (b *builder) height() []Section {
 	}
 	switch reference {
 	case "nozzle":
-		s.add(Item{
-			Do: "Wipe the nozzle clean and home; hand at the switch.",
-			Expect: "the nozzle touches the bed and stops there. It is its own probe: its length changes " +
-				"no height in the files, only what force it takes",
-			Steps: b.steps(parser.Task{Kind: parser.TaskHome}),
-		})
+		home := b.homeAndRaise("the nozzle touches the bed and stops there, then goes up. " +
+			"It is its own probe: its length changes no height in the files, only what force it takes")
+		home.Do = "Wipe the nozzle clean and home; hand at the switch."
+		s.add(home)
 	case "probe":
 		s.add(b.byProbe()...)
 	case "endstop":
@@ -153,8 +151,8 @@ func (b *builder) fetch() []Item {
 	return []Item{{
 		Do:     fmt.Sprintf("Home, and take tool %d; hand at the switch.", b.in.Printer.Tool),
 		Expect: "the new hotend is the one to work with",
-		Steps: append(b.steps(parser.Task{Kind: parser.TaskHome}),
-			b.steps(parser.Task{Kind: parser.TaskSelect})...),
+		Steps: slices.Concat(b.steps(parser.Task{Kind: parser.TaskHome}), b.raise(b.clear("")),
+			b.steps(parser.Task{Kind: parser.TaskSelect})),
 	}}
 }
 
@@ -164,6 +162,27 @@ func (b *builder) home(expect string) Item {
 		Expect: expect,
 		Steps:  b.steps(parser.Task{Kind: parser.TaskHome}),
 	}
+}
+
+// homeAndRaise homes and does not leave the nozzle at the bed.
+func (b *builder) homeAndRaise(expect string) Item {
+	item := b.home(expect)
+	item.Steps = append(item.Steps, b.raise(parser.LeastClearMM)...)
+	return item
+}
+
+// raise lifts the nozzle clear of the bed after homing, which may leave it there.
+// Where it homes far from the bed it stays there.
+func (b *builder) raise(mm float64) []string {
+	if b.homesFar() {
+		return nil
+	}
+	return b.steps(parser.Task{Kind: parser.TaskRaise, LengthMM: mm})
+}
+
+func (b *builder) homesFar() bool {
+	g := &b.in.Printer.Geometry
+	return g.Towers || g.Homes.Known() && g.Homes.Value == parser.HomesFar
 }
 
 func (b *builder) byProbe() []Item {
@@ -201,7 +220,7 @@ func (b *builder) byEndstop() []Item {
 	g, shift := &b.in.Printer.Geometry, &b.in.Sheet.New.Nozzle.TipShiftMM
 	height, told := b.expected(b.endstop())
 	switch {
-	case g.Towers || g.Homes.Known() && g.Homes.Value == parser.HomesFar:
+	case b.homesFar():
 		items = append(items, Item{
 			Do: "It homes far from the bed, where nothing can strike. The danger is the first move " +
 				"down: stay at the switch, and let nothing print before the height is measured.",
@@ -301,7 +320,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 	}, {
 		Do:     "Only with the paper dragging: take the height.",
 		Expect: expect,
-		Steps:  step(parser.TaskEndPaper, 0),
+		Steps:  step(parser.TaskEndPaper, b.clear(figure)),
 		Note:   []Reading{{"height", "mm"}},
 	}}
 	if figure == parser.TowerHeight && !b.in.Config.Keep(figure).Less {
@@ -317,7 +336,7 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 				": there it has the sign that the option has now.",
 				Expect: "it holds after the next flash and the next reset too"})
 		}
-		items = append(items, b.home("as before; the paper drags at a height of 0"))
+		items = append(items, b.homeAndRaise("as before; the paper drags at a height of 0"))
 	}
 	return items
 }
@@ -329,7 +348,7 @@ const farMM = 40
 // clear is how far above the bed the nozzle may cross it, by the old height, mm. A
 // tool without its distance may hang lower by that.
 func (b *builder) clear(figure parser.Key) float64 {
-	shift, g := &b.in.Sheet.New.Nozzle.TipShiftMM, &b.in.Printer.Geometry
+	shift := &b.in.Sheet.New.Nozzle.TipShiftMM
 	mm := float64(parser.LeastClearMM)
 	if figure == "" {
 		mm += b.distance()
@@ -337,7 +356,7 @@ func (b *builder) clear(figure parser.Key) float64 {
 	switch {
 	case shift.Given:
 		return mm + math.Ceil(max(shift.Value, 0))
-	case g.Towers || g.Homes.Known() && g.Homes.Value == parser.HomesFar:
+	case b.homesFar():
 		return mm + farMM
 	}
 	return mm
@@ -368,104 +387,6 @@ func (b *builder) outOfRange(figure parser.Key) string {
 	}
 	return fmt.Sprintf("; where a move is refused because it goes too low: it ends at %s%s, "+
 		"so write %s there first and restart", unit.Millimetres(s.Value), place(s.At), unit.Millimetres(need))
-}
-
-// apart measures how far the tools are apart: each one after the swap from the
-// first.
-func (b *builder) apart() Section {
-	s := Section{
-		Title: "Distances between the tools",
-		Note: "They were measured with the old hotend. Wrong in Z, one nozzle strikes what the other " +
-			"printed; wrong in X and Y, it prints beside it.",
-	}
-	own, g := b.in.Printer.Tool, &b.in.Printer.Geometry
-	var list []string
-	for i := range g.Offsets {
-		if o := &g.Offsets[i]; o.Known() {
-			list = append(list, string(o.Key)+" "+unit.Millimetres(o.Value)+place(o.At))
-		}
-	}
-	now := "They stand in the files or in macros where Preflash does not look."
-	if len(list) > 0 {
-		now = "Now: " + strings.Join(list, ", ") + "."
-	}
-	s.add(Item{
-		Do: fmt.Sprintf("Home, take tool %d without its distance in Z, and measure its height "+
-			"as below. %s", own, now),
-		Expect: "it is fetched whole, and nothing strikes",
-		Steps:  b.bare(own),
-	})
-	items := b.paper("", "write it down; nothing is stored by this")
-	items[len(items)-1].Note = []Reading{{fmt.Sprintf("tool %d", own), "mm"}}
-	s.add(items...)
-	for _, other := range b.fromFirst() {
-		s.add(Item{
-			Do: fmt.Sprintf("The same with tool %d: home, take it without its distance, "+
-				"and do the four steps again.", other),
-			Expect: "the paper drags as much as before",
-			Steps:  b.bare(other),
-			Note:   []Reading{{fmt.Sprintf("tool %d", other), "mm"}},
-		})
-		s.add(b.setDistance(max(own, other))...)
-	}
-	s.add(Item{
-		Do:     "Print one layer with each tool, side by side; hand at the switch.",
-		Expect: "both are pressed to the bed alike",
-		Else: "where one is off by twice its distance, the sign was the wrong one; where by the distance " +
-			"itself, it is not used",
-	}, Item{
-		Do:     "Print a cross with each tool, one over the other, and correct X and Y by what they are apart.",
-		Expect: "lines that meet",
-		Note:   []Reading{{"X", "mm"}, {"Y", "mm"}},
-	})
-	return s
-}
-
-// fromFirst are the tools to compare this one with: the first, or from it all
-// others.
-func (b *builder) fromFirst() (list []int) {
-	if b.in.Printer.Tool > 0 {
-		return []int{0}
-	}
-	for n := range b.otherTools() {
-		list = append(list, n+1)
-	}
-	return list
-}
-
-// bare homes and takes a tool without its distance.
-func (b *builder) bare(tool int) []string {
-	return append(b.steps(parser.Task{Kind: parser.TaskHome}),
-		b.in.Config.Steps(parser.Task{Kind: parser.TaskSelectBare, Tool: tool})...)
-}
-
-// setDistance writes the distance in Z of a tool from the first. Its sign where it
-// says how far the nozzle is lifted is the firmware's; where it says where the
-// nozzle sits, up is positive from memory.
-func (b *builder) setDistance(tool int) []Item {
-	g, shift := &b.in.Printer.Geometry, &b.in.Sheet.New.Nozzle.TipShiftMM
-	item := Item{Expect: "it differs from the old one by as much as the tip has moved"}
-	if shift.Given {
-		item.Expect = fmt.Sprintf("it differs from the old one by %s, since the tip sits %s",
-			unit.Millimetres(math.Abs(shift.Value)), lower(shift.Value))
-	}
-	at := ""
-	for i := range g.Offsets {
-		if o := &g.Offsets[i]; o.Key == parser.Offset("z") && max(b.in.Printer.Tool, 1) == tool {
-			at = place(o.At)
-		}
-	}
-	item.Note = []Reading{{"distance in Z", "mm"}}
-	if g.OffsetsLift {
-		item.Do = fmt.Sprintf("Write the distance in Z of tool %d where it stands%s: its height less that "+
-			"of tool 0. Above 0 it lifts the nozzle.", tool, at)
-		item.Steps = b.restart()
-		return []Item{item}
-	}
-	item.Do = fmt.Sprintf("Set the distance in Z of tool %d, and write it in the files%s: "+
-		"the height of tool 0 less its own. A nozzle that hangs lower has one below 0.", tool, at)
-	item.Steps = b.in.Config.Steps(parser.Task{Kind: parser.TaskSetOffset, Tool: tool})
-	return []Item{item, b.keep("the distance", parser.Offset("z"))}
 }
 
 // lower says a shift of the tip in words.

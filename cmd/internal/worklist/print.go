@@ -3,7 +3,6 @@ package worklist
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"preflash/parser"
 	"preflash/rules"
@@ -40,23 +39,28 @@ func (b *builder) flow() Section {
 	push := func(flow float64) []string {
 		return b.steps(parser.Task{Kind: parser.TaskExtrude, LengthMM: pushMM, SpeedMMS: flow / area})
 	}
-	heat := b.steps(parser.Task{Kind: parser.TaskHeat, TempC: at})
 	total := pushes * pushMM
 	s := Section{
 		Title: "Flow test",
 		Note: fmt.Sprintf("At %s, nozzle in the air, filament loaded. Each weighing takes %d times %s, "+
 			"about %s g with PLA. Several flows in a file: preflash flow works them out.",
 			unit.Celsius(at), pushes, unit.Millimetres(pushMM), unit.Figure(total*area*densityGPerMM3, 1)),
-		Items: []Item{{
+		Items: []Item{b.intoTheAir(), {
+			Do:     fmt.Sprintf("Set %s and wait until the reading has stood for a minute.", unit.Celsius(at)),
+			Expect: "it stands at the target; as long as it is too cold, the firmware pushes no filament",
+			Steps:  b.heatTo(at),
+		}, {
 			Do: fmt.Sprintf("Slow: push %s of filament at %s (%s of %s filament), the last step %d "+
 				"times, and weigh what comes out.", unit.Millimetres(total), unit.FlowRate(slowMM3S),
 				unit.Speed(slowMM3S/area), unit.Millimetres(d), pushes),
 			Expect: "an even strand; this mass is the measure for the next",
 			Else:   "a drive that slips already here has a grip problem, no melting one",
-			Steps:  slices.Concat(b.take(), heat, push(slowMM3S)),
+			Steps:  push(slowMM3S),
 			Note:   []Reading{{"slow", "g"}},
 		}},
 	}
+	off := Item{Do: "Switch the heaters off.", Expect: "no target is left",
+		Steps: b.steps(parser.Task{Kind: parser.TaskHeatersOff})}
 	limit := &b.in.Sheet.New.Nozzle.MaxFlowMM3S
 	if !limit.Given {
 		s.add(Item{
@@ -64,7 +68,7 @@ func (b *builder) flow() Section {
 				unit.Percent(leastShare) + " of that mass comes out or the drive clicks.",
 			Expect: "the last flow that was well is new.nozzle.max_flow_mm3_s of the sheet",
 			Note:   []Reading{{"max_flow_mm3_s", "mm³/s"}},
-		})
+		}, off)
 		return s
 	}
 	s.add(Item{
@@ -75,7 +79,7 @@ func (b *builder) flow() Section {
 		Else:  "try 80 % of it, and write what holds in the sheet and in the slicer",
 		Steps: push(limit.Value),
 		Note:  []Reading{{"full", "g"}},
-	})
+	}, off)
 	return s
 }
 
@@ -93,13 +97,26 @@ func (b *builder) push() float64 {
 	return math.Floor(mm*100) / 100
 }
 
-// take takes the tool to push filament with, where there are several; to fetch it
-// may take a printer that has homed.
-func (b *builder) take() []string {
-	if b.otherTools() == 0 && b.in.Printer.Tool == 0 {
-		return nil
+// inTheAirMM is how far above the bed filament is pushed out, mm: common practice,
+// no source.
+const inTheAirMM = 50
+
+// intoTheAir lifts the nozzle, which stands at the bed since its height was
+// measured, and takes the tool to push filament with, where there are several: to
+// fetch it may take a printer that has homed.
+func (b *builder) intoTheAir() Item {
+	if b.reference() == "" {
+		return Item{Do: "Lift the nozzle by hand, well clear of the bed.", Expect: "it hangs in the air"}
 	}
-	return append(b.steps(parser.Task{Kind: parser.TaskHome}), b.steps(parser.Task{Kind: parser.TaskSelect})...)
+	item := Item{
+		Do:     "Home, and lift the nozzle well clear of the bed; hand at the switch.",
+		Expect: "it hangs in the air",
+		Steps:  append(b.steps(parser.Task{Kind: parser.TaskHome}), b.raise(inTheAirMM)...),
+	}
+	if b.otherTools() > 0 || b.in.Printer.Tool > 0 {
+		item.Steps = append(item.Steps, b.steps(parser.Task{Kind: parser.TaskSelect})...)
+	}
+	return item
 }
 
 // left lists what is measured and was not guessed.
@@ -114,21 +131,18 @@ func (b *builder) left() Section {
 		s.add(Item{Do: text + ". From the tune above."})
 	}
 	for _, h := range b.heights() {
-		s.add(
-			Item{Do: fmt.Sprintf("%s: %s%s. As measured above.", capital(string(h.Key)),
-				unit.Millimetres(h.Value), place(h.At))})
+		s.add(Item{Do: fmt.Sprintf("%s: %s%s. As measured above.", capital(string(h.Key)),
+			unit.Millimetres(h.Value), place(h.At))})
 	}
 	for i := range b.in.Printer.Flow.CarriedOver {
 		c := &b.in.Printer.Flow.CarriedOver[i]
 		if c.State == parser.Set && c.Value != 0 {
-			s.add(
-				Item{Do: fmt.Sprintf("%s: %s%s. From a test print with the new hotend.",
-					capital(string(c.Key)), unit.Figure(c.Value, 3), place(c.At))})
+			s.add(Item{Do: fmt.Sprintf("%s: %s%s. From a test print with the new hotend.",
+				capital(string(c.Key)), unit.Figure(c.Value, 3), place(c.At))})
 		}
 	}
 	for _, name := range rules.Assumed(b.in) {
-		s.add(Item{Do: "Of the block, assumed so far: " + name +
-			". From a recorded heat-up (preflash heat)."})
+		s.add(Item{Do: "Of the block, assumed so far: " + name + ". From a recorded heat-up (preflash heat)."})
 	}
 	return s
 }

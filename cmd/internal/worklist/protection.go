@@ -64,7 +64,7 @@ func (b *builder) protection() Section {
 func (b *builder) riseTest(watch heat.Watch) Item {
 	item := Item{
 		Do:    fmt.Sprintf("Set %s and look at the clock.", unit.Celsius(coldTargetC)),
-		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC}),
+		Steps: b.heatTo(coldTargetC),
 		Else:  "power off; the protection does not act, whatever the files say",
 		Note:  []Reading{{"stopped after", "s"}},
 	}
@@ -143,7 +143,7 @@ func (b *builder) holdTest(watch heat.Watch) []Item {
 		Do: fmt.Sprintf("The heater still unplugged, warm the block with a hair dryer until it shows more "+
 			"than %s, then set %s and take the dryer away.",
 			unit.Celsius(target+5), unit.Celsius(target)),
-		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: target}),
+		Steps: b.heatTo(target),
 		Else:  "power off; a heater that fails while it prints would go unseen",
 	}
 	about := unit.Seconds(math.Round(trip/5) * 5)
@@ -166,7 +166,7 @@ func (b *builder) sensorTest() Item {
 		Do:     "Power off, unplug the sensor too, power on, and ask for heat again.",
 		Expect: "the firmware reports a faulty sensor and gives no heat",
 		Else:   "power off; a wire that breaks would go unseen (rule sensor-fault)",
-		Steps:  append(b.restart(), b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC})...),
+		Steps:  append(b.restart(), b.heatTo(coldTargetC)...),
 	}
 	if l.Trips.State == parser.Off {
 		item.Expect = "no word of the sensor: with this definition the firmware looks at neither min nor " +

@@ -28,11 +28,10 @@ func (b *builder) tune() Section {
 		s.Note = "The heater is controlled by a model. Stay with it; no filament, part fan free to run, " +
 			"the hotend at room temperature at the start."
 		if highest := b.highest(); highest < modelTuneC && !b.keepsNothing() {
-			s.add(
-				Item{Do: fmt.Sprintf("Do not have the firmware measure the model: it heats past %s to do "+
-					"so, whatever the max temp, and no more than %s may be asked of this hotend. "+
-					"Use PID control.",
-					unit.Celsius(modelTuneC), unit.Celsius(highest))})
+			s.add(Item{Do: fmt.Sprintf("Do not have the firmware measure the model: it heats past %s to do "+
+				"so, whatever the max temp, and no more than %s may be asked of this hotend. "+
+				"Use PID control.",
+				unit.Celsius(modelTuneC), unit.Celsius(highest))})
 			break
 		}
 		s.add(b.measureModel())
@@ -47,13 +46,14 @@ func (b *builder) tune() Section {
 	default:
 		s.Note = "Part fan as in your prints, bed cold, no filament, the nozzle away from the bed. Stay with it."
 		s.add(b.starting(at)...)
-		s.add(b.measureGains(at))
-		if b.in.Sheet.Tuned.Gains() == nil {
-			s.add(b.putGains())
-			s.add(b.writeGains()...)
-		} else {
+		put := append([]Item{b.measureGains(at), b.putGains()}, b.writeGains()...)
+		if b.in.Sheet.Tuned.Gains() != nil {
 			s.add(b.compareGains())
+			for i := range put[1:] {
+				put[i+1].Do = "After such a tune: " + put[i+1].Do
+			}
 		}
+		s.add(put...)
 	}
 	return Section{Title: s.Title, Note: s.Note, Items: append(s.Items, b.holds(at))}
 }
@@ -153,10 +153,8 @@ func (b *builder) measureGains(at float64) Item {
 		item.Else = "write down the old gains first: a hotend that they suit and the new ones do not needs " +
 			"gains of its own (one set for each hotend), which the files do not have yet"
 	}
-	if t := b.in.Sheet.Tuned.Gains(); t != nil {
-		item.Do = fmt.Sprintf("The sheet has a tune at %s: %s. Tune again only if sensor, heater or block "+
-			"changed since.",
-			unit.Celsius(at), gains(t.Kp.Value, t.Ki.Value, t.Kd.Value))
+	if b.in.Sheet.Tuned.Gains() != nil {
+		item.Do = fmt.Sprintf("Tune again, at %s, only if sensor, heater or block changed since.", unit.Celsius(at))
 	}
 	return item
 }
@@ -261,8 +259,9 @@ func (b *builder) writeGains() []Item {
 func (b *builder) compareGains() Item {
 	loop, t := &b.in.Printer.Hotend.Loop, b.in.Sheet.Tuned
 	item := Item{
-		Do:     "See that the configuration has the gains of that tune",
-		Expect: gains(t.Kp.Value, t.Ki.Value, t.Kd.Value) + ", and preflash check says nothing of pid-stale",
+		Do: fmt.Sprintf("The sheet has a tune at %s: %s. See that the configuration has these gains",
+			unit.Celsius(t.AtC.Value), gains(t.Kp.Value, t.Ki.Value, t.Kd.Value)),
+		Expect: "the same figures, and preflash check says nothing of pid-stale",
 	}
 	if places := gainPlaces(loop); places != "" {
 		item.Do += ": " + places
@@ -280,7 +279,7 @@ func (b *builder) holds(at float64) Item {
 			"and the firmware does not stop", unit.Kelvin(heat.SettleBandC)),
 		Else: "tune again; a dip that does not come back is a heater with too little power (rule " +
 			"heater-headroom)",
-		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: at}),
+		Steps: b.heatTo(at),
 	}
 	if c := &b.in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlOnOff {
 		item.Expect = "it swings around the target by a few K; with the fan it dips and comes back, " +

@@ -68,7 +68,10 @@ func New(in *rules.Input, open Open) *List {
 		list.Sections = append(list.Sections, cold)
 		return list
 	}
-	list.Sections = append(list.Sections, b.afterFlashing(), b.firstHeat(), b.protection())
+	list.Sections = append(list.Sections, b.afterFlashing())
+	// With the heater unplugged the protection is tested cold, so that the first heat
+	// is not the first test of what has to stop it.
+	list.Sections = append(list.Sections, b.protection(), b.firstHeat())
 	tune, height := []Section{b.tune()}, b.height()
 	if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlModel {
 		tune, height = height, tune // its tune homes, and moves close to the bed
@@ -168,6 +171,11 @@ func apart(believed, real *sensor.Circuit) bool {
 func (b *builder) steps(task parser.Task) []string {
 	task.Tool = b.in.Printer.Tool
 	return b.in.Config.Steps(task)
+}
+
+// heatTo sets the hotend's target.
+func (b *builder) heatTo(tempC float64) []string {
+	return b.steps(parser.Task{Kind: parser.TaskHeat, TempC: tempC})
 }
 
 // restart brings the firmware back after the power was off, or after it stopped,

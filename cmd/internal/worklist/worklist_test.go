@@ -224,6 +224,18 @@ func TestSections(t *testing.T) {
 		{name: "2 mm³/s through 2.85 mm are 0.3135 mm/s", title: "Flow test",
 			says:   `0\.3 mm/s of 2\.85 mm filament.*G1 E45 F19$`,
 			change: func(in *rules.Input) { in.Printer.Flow.FilamentMM.Value = 2.85 }},
+		{name: "the nozzle is off the bed, and hot, before filament is pushed", title: "Flow test",
+			says: `(?s)^.*G28; G90; G1 Z50 F600.*Set 215 °C and wait.*G1 E45.*TURN_OFF_HEATERS$`},
+		{name: "no homing where it is not known what finds the bed", title: "Flow test",
+			says: `Lift the nozzle by hand`, silence: `G28`,
+			change: func(in *rules.Input) { in.Sheet.Printer.ZReference.Value = "" }},
+		{name: "a tune that is made again is kept", title: "Tune, save, write down",
+			says: `After such a tune: .*SAVE_CONFIG$`,
+			change: func(in *rules.Input) {
+				k := func(x float64) sheet.Key[float64] { return sheet.Key[float64]{Value: x, Given: true} }
+				in.Sheet.Tuned = &sheet.Tuned{AtC: k(230), Kp: k(20), Ki: k(1), Kd: k(90)}
+			}},
+		{name: "the nozzle leaves the paper upwards", title: "Nozzle height", says: `ACCEPT; G1 Z10 F600$`},
 		{name: "a firmware that pushes nothing", title: "Flow test",
 			says: `Allow pushes of filament in the files first: the longest at once is 0 mm`, silence: "G1 E",
 			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 0 }},
@@ -326,6 +338,28 @@ func whole(t testing.TB, list *worklist.List) {
 			if item.Do == "" {
 				t.Errorf("%s: an item says nothing to do", s.Title)
 			}
+		}
+	}
+}
+
+// The protection is tested before the hotend gets heat: what has to stop a heater
+// is not tried first by a heater that may be another than the sheet's.
+func TestProtectionBeforeHeat(t *testing.T) {
+	for name, change := range map[string]func(in *rules.Input){
+		"on":  func(*rules.Input) {},
+		"off": func(in *rules.Input) { in.Printer.Hotend.Watch.On = parser.Setting[bool]{State: parser.Set} },
+	} {
+		in := input(t)
+		change(in)
+		tested := false
+		for _, s := range worklist.New(in, worklist.Open{}).Sections {
+			tested = tested || s.Title == "Protection test"
+			if s.Title == "First heat" && !tested {
+				t.Errorf("%s: the hotend is heated before", name)
+			}
+		}
+		if !tested {
+			t.Errorf("%s: there is no test", name)
 		}
 	}
 }
@@ -445,54 +479,5 @@ func TestModelTune(t *testing.T) {
 	text = section(t, worklist.New(in, worklist.Open{}), "Tune, save, write down")
 	if strings.Contains(text, "M306") || !strings.Contains(text, "no more than 180 °C may be asked") {
 		t.Error(text)
-	}
-}
-
-// What paper shows where no command saves it is taken off the old height, and not
-// written over it.
-func TestHeightByHand(t *testing.T) {
-	for _, c := range []struct{ name, more, says string }{
-		{"a height in the files", "#define PIDTEMP\n#define DELTA\n#undef Z_HOME_DIR\n" +
-			"#define Z_HOME_DIR 1\n#define DELTA_HEIGHT 250\n",
-			"write the old figure less the one that was shown, by hand: "},
-		{"none", "#define PIDTEMP\n#define NO_HOME_OFFSETS\n",
-			"move the switch by what was shown: up where that is above 0"},
-	} {
-		in := definesInput(t, c.more)
-		in.Sheet.Printer.ZReference.Value = "endstop"
-		if text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height"); !strings.Contains(text,
-			c.says) || strings.Contains(text, "over the old ones") {
-			t.Errorf("%s: %s", c.name, text)
-		}
-	}
-}
-
-// A probe that only levels is measured against the switch that homes.
-func TestLevellingProbe(t *testing.T) {
-	in := definesInput(t, "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n"+
-		"#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n//#define USE_PROBE_FOR_Z_HOMING\n"+
-		"//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n")
-	text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height")
-	if !strings.Contains(text, "M851 Z<the Z that M114 shows, less the Z that G30 showed>") {
-		t.Error(text)
-	}
-}
-
-// A tool without its distance hangs lower or higher by it: it crosses the bed and
-// goes down as far as that takes.
-func TestDistanceOfTools(t *testing.T) {
-	const second = "[extruder1]\nheater_pin: PA1\nsensor_type: Generic 3950\nmin_temp: 0\nmax_temp: 260\n" +
-		"control: watermark\n" +
-		"[stepper_z]\nendstop_pin: probe:z_virtual_endstop\nposition_min: -2\n[gcode_macro T1]\ngcode:\n" +
-		"  SET_GCODE_OFFSET Z=-12.5\n"
-	in := loaded(t, map[string]string{"printer.cfg": configuration + second, "swap.toml": swap})
-	text := section(t, worklist.New(in, worklist.Open{}), "Distances between the tools")
-	for _, says := range []string{"G28; ACTIVATE_EXTRUDER EXTRUDER=extruder; SET_GCODE_OFFSET Z=0",
-		"G28; T1; SET_GCODE_OFFSET Z=0",
-		"G90; G1 Z23 F600", "ends at -2 mm", "so write -14 mm there first",
-		"its height less that of tool 0. Above 0 it lifts the nozzle"} {
-		if !strings.Contains(text, says) {
-			t.Errorf("nothing says %q in\n%s", says, text)
-		}
 	}
 }

@@ -13,10 +13,15 @@ import (
 	"preflash/rules/unit"
 )
 
-// holdTrial holds what the changes led to against the start. All that is wrong
-// is in the error.
-func (g *group) holdTrial(t *trial) error {
-	return errors.Join(g.holdFindings(t), g.holdTemperature(t), g.holdSettings(t), g.holdHeaters(t), g.holdOptions(t))
+// compareTrial compares what the changes led to with the start. All that is wrong
+// is in the error, a *failure.
+func (g *group) compareTrial(t *trial) error {
+	others := errors.Join(g.compareHeaters(t), g.compareOptions(t))
+	err := errors.Join(g.compareFindings(t), g.compareTemperature(t), g.compareSettings(t), others)
+	if err == nil {
+		return nil
+	}
+	return &failure{t, err, others != nil}
 }
 
 // worst finds the worst finding about what one is about; nil where there is none.
@@ -24,24 +29,27 @@ func worst(findings []rules.Finding, about rules.Finding) *rules.Finding {
 	var w *rules.Finding
 	for i := range findings {
 		f := &findings[i]
-		if f.Rule == about.Rule && f.About == about.About && (w == nil || f.Level > w.Level || f.Level == w.Level && f.Figure.WorseThan(w.Figure)) {
+		if f.Rule == about.Rule && f.About == about.About &&
+			(w == nil || f.Level > w.Level || f.Level == w.Level && f.Figure.WorseThan(w.Figure)) {
 			w = f
 		}
 	}
 	return w
 }
 
-// holdFindings demands that every change removed its finding, that no error is
+// compareFindings demands that every change removed its finding, that no error is
 // new, and that none got worse.
-func (g *group) holdFindings(t *trial) error {
+func (g *group) compareFindings(t *trial) error {
 	var errs []error
 	for _, r := range g.plan.Reasons {
-		if r.Owner != t.Owner || r.Finding.Partial || g.isBarred(t, r.Finding) {
+		if r.Owner != t.Owner || r.Finding.Partial || g.isLeftOut(t, r.Finding) {
 			continue
 		}
 		// A note may remain beside the change that it is about.
 		if w := worst(t.now.findings, r.Finding); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) {
-			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s", w.Rule, w.Text()))
+			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: "+
+				"%s",
+				w.Rule, w.Text()))
 		}
 	}
 	for _, f := range t.now.findings {
@@ -50,11 +58,13 @@ func (g *group) holdFindings(t *trial) error {
 		}
 		was := worst(t.before.findings, f)
 		if was == nil && !t.hidden(f) {
-			errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s", f.Rule, f.Text(), g.leftOut(f.Rule)))
+			errs = append(errs, fmt.Errorf("the changes would bring up a new error, %s: %s%s",
+				f.Rule, f.Text(), g.notCounted(f.Rule)))
 		} else if was == nil || was.Level < rules.Error && rules.Find(f.Rule).MayWorsen {
 			g.plan.Worse = append(g.plan.Worse, Reason{Owner: t.Owner, Finding: f})
 		} else if was.Level < rules.Error {
-			errs = append(errs, fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Text()))
+			errs = append(errs,
+				fmt.Errorf("the changes would make an error of a %s, %s: %s", was.Level, f.Rule, f.Text()))
 		} else if f.Figure.WorseThan(was.Figure) {
 			errs = append(errs, fmt.Errorf("the changes would make %s worse, %.4g %s instead of %.4g: %s",
 				f.Rule, f.Figure.Value, f.Figure.Unit, was.Figure.Value, f.Text()))
@@ -63,17 +73,12 @@ func (g *group) holdFindings(t *trial) error {
 	return errors.Join(errs...)
 }
 
-// leftOut explains an error whose rule does not count.
-func (g *group) leftOut(rule string) string {
+// notCounted explains an error whose rule does not count.
+func (g *group) notCounted(rule string) string {
 	if g.counts(rule) {
 		return ""
 	}
 	return " (--only or --except leaves this rule out; with it, its change would be made too)"
-}
-
-func (g *group) isBarred(t *trial, f rules.Finding) bool {
-	_, barred := g.barred[claimOf(t.Owner, f)]
-	return barred
 }
 
 // hidden reports whether a cause that is gone kept a rule from speaking
@@ -84,25 +89,27 @@ func (t *trial) hidden(f rules.Finding) bool {
 	})
 }
 
-// holdTemperature demands that the hotend does not get hotter at the highest
+// compareTemperature demands that the hotend does not get hotter at the highest
 // target, and that no higher one can be asked for, where that is above a rating.
-func (g *group) holdTemperature(t *trial) error {
-	wasC, told := rules.ActualAtHighestTarget(t.before.input)
-	isC, tells := rules.ActualAtHighestTarget(t.now.input)
+func (g *group) compareTemperature(t *trial) error {
+	wasC, wasKnown := rules.ActualAtHighestTarget(t.before.input)
+	isC, isKnown := rules.ActualAtHighestTarget(t.now.input)
 	ratedC, by := rules.Rating(t.now.input)
-	oldC, had := rules.HighestTarget(t.before.input)
-	newC, has := rules.HighestTarget(t.now.input)
+	oldC, hadLimit := rules.HighestTarget(t.before.input)
+	newC, hasLimit := rules.HighestTarget(t.now.input)
 	rated := fmt.Sprintf("the %s is rated for %s", by, unit.Celsius(ratedC))
-	rises := had && newC > oldC+rules.HotterK
-	if had && !has {
+	rises := hadLimit && newC > oldC+rules.HotterK
+	if hadLimit && !hasLimit {
 		return errors.New("the highest target could no longer be told")
 	}
-	if !tells || math.IsInf(isC, 1) {
-		if told && !math.IsInf(wasC, 1) {
-			return fmt.Errorf("nothing would say any more how hot the hotend is at the highest target, and %s", rated)
+	if !isKnown || math.IsInf(isC, 1) {
+		if wasKnown && !math.IsInf(wasC, 1) {
+			return fmt.Errorf("nothing would say any more how hot the hotend is at the highest target, and "+
+				"%s", rated)
 		}
 		if rises {
-			return fmt.Errorf("the highest target would rise from %s to %s while nothing says how hot the hotend is then, and %s",
+			return fmt.Errorf("the highest target would rise from %s to %s while nothing says how hot the "+
+				"hotend is then, and %s",
 				unit.Celsius(oldC), unit.Celsius(newC), rated)
 		}
 		return nil
@@ -110,8 +117,9 @@ func (g *group) holdTemperature(t *trial) error {
 	if isC <= ratedC+rules.HotterK {
 		return nil
 	}
-	if told && isC > wasC+rules.HotterK {
-		return fmt.Errorf("the hotend would be at %s at the highest target instead of %s, and %s", unit.Celsius(isC), unit.Celsius(wasC), rated)
+	if wasKnown && isC > wasC+rules.HotterK {
+		return fmt.Errorf("the hotend would be at %s at the highest target instead of %s, and %s",
+			unit.Celsius(isC), unit.Celsius(wasC), rated)
 	}
 	if rises {
 		return fmt.Errorf("the highest target would rise from %s to %s, where the hotend is at %s, and %s",
@@ -120,10 +128,10 @@ func (g *group) holdTemperature(t *trial) error {
 	return nil
 }
 
-// holdSettings demands that only what was asked for changed, that no
+// compareSettings demands that only what was asked for changed, that no
 // protection turned off, and that no figure moved to the less safe side
 // unless a rule that may ask for it did.
-func (g *group) holdSettings(t *trial) error {
+func (g *group) compareSettings(t *trial) error {
 	var errs []error
 	for _, is := range t.now.config.Printer().Settings() {
 		if _, was := t.before.settings[is.Key]; was || is.State == parser.Off || len(t.askedFor(is.Key)) > 0 {
@@ -141,7 +149,7 @@ func (g *group) holdSettings(t *trial) error {
 			errs = append(errs, fmt.Errorf("the %s would be lost", was.Key))
 			continue
 		}
-		if err := g.holdSetting(t, was, is); err != nil {
+		if err := g.compareSetting(t, was, is); err != nil {
 			errs = append(errs, err)
 		}
 	}
@@ -159,57 +167,66 @@ func (g *group) aside(t *trial, is parser.Description, text string) {
 // askedFor lists the rules that asked for a setting, or for one that carries it
 // along.
 func (t *trial) askedFor(key parser.Key) []string {
-	asked := slices.Clone(t.asked[key])
+	asked := slices.Clone(t.askedBy[key])
 	for _, other := range key.With() {
-		asked = append(asked, t.asked[other]...)
+		asked = append(asked, t.askedBy[other]...)
 	}
 	return asked
 }
 
-func (g *group) holdSetting(t *trial, was, is parser.Description) error {
+func (g *group) compareSetting(t *trial, was, is parser.Description) error {
 	if alike(was, is) {
 		return nil
 	}
-	asked := t.askedFor(was.Key)
+	askers := t.askedFor(was.Key)
 	on := func(d parser.Description) bool { return d.Value == true && d.State != parser.Off }
-	told := was.State == parser.Set || was.State == parser.Default
+	wasKnown := was.State == parser.Set || was.State == parser.Default
 	if on(was) && !on(is) {
 		return fmt.Errorf("the %s would turn off", was.Key)
 	}
-	if _, figure := was.Value.(float64); figure && told && was.Key.Safer() != parser.Neither && is.State == parser.Off {
+	if _, figure := was.Value.(float64); figure && wasKnown && was.Key.Safer() != parser.Neither &&
+		is.State == parser.Off {
 		return fmt.Errorf("the %s would turn off", was.Key)
 	}
 	if is.State == parser.Unknown && was.State != parser.Unknown {
 		return fmt.Errorf("the %s would become unknown: %s", was.Key, is.Why)
 	}
-	if told && len(asked) == 0 && !on(is) && !follows(was, is) {
+	if wasKnown && len(askers) == 0 && !on(is) && !isFormula(was, is) {
 		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
 	}
-	if len(asked) == 0 && is.State != parser.Off || told && len(t.asked[was.Key]) == 0 && !is.At.IsZero() {
+	if len(askers) == 0 && is.State != parser.Off || wasKnown && len(t.askedBy[was.Key]) == 0 && !is.At.IsZero() {
 		g.aside(t, is, fmt.Sprintf("the %s would be %s instead of %s", was.Key, is.Text(), was.Text()))
 	}
-	if !told || !was.Key.Looser(is.Value, was.Value) {
+	if !wasKnown || !was.Key.Looser(is.Value, was.Value) {
 		return nil
 	}
-	asked = slices.DeleteFunc(asked, func(rule string) bool { return !slices.Contains(rules.Find(rule).MayLoosen, was.Key) })
-	if len(asked) == 0 {
+	if len(askers) == 0 { // a formula of what was asked for, but not of what may itself protect less
+		for key, by := range t.askedBy {
+			askers = append(askers, slices.DeleteFunc(slices.Clone(by), func(rule string) bool {
+				return slices.Contains(rules.Find(rule).MayLoosen, key)
+			})...)
+		}
+	}
+	askers = slices.DeleteFunc(askers,
+		func(rule string) bool { return !slices.Contains(rules.Find(rule).MayLoosen, was.Key) })
+	if len(askers) == 0 {
 		return fmt.Errorf("the %s would protect less: %s instead of %s", was.Key, is.Text(), was.Text())
 	}
-	slices.Sort(asked)
-	g.plan.Moves = append(g.plan.Moves, Move{t.Owner, was, is, slices.Compact(asked)})
+	slices.Sort(askers)
+	g.plan.Moves = append(g.plan.Moves, Move{t.Owner, was, is, slices.Compact(askers)})
 	return nil
 }
 
-// follows reports whether a figure stands as it did and moved to its safer side:
-// it is a formula of another one.
-func follows(was, is parser.Description) bool {
-	return is.State == parser.Set && was.At.Text() == is.At.Text() && was.Key.Looser(was.Value, is.Value)
+// isFormula reports whether a figure stands as it did and is another one all the
+// same: it is a formula of what changed.
+func isFormula(was, is parser.Description) bool {
+	return is.State == parser.Set && was.At.Text() == is.At.Text() && was.Key.Safer() != parser.Neither
 }
 
-// holdHeaters demands that nothing changed of other tools, the bed, the chamber
+// compareHeaters demands that nothing changed of other tools, the bed, the chamber
 // and further heaters. A tool that has a sheet of its own here answers for
 // itself.
-func (g *group) holdHeaters(t *trial) error {
+func (g *group) compareHeaters(t *trial) error {
 	heaters, after := t.before.config.Others(), t.now.config.Others()
 	is := make(map[parser.Key]parser.Description)
 	for _, h := range after {
@@ -222,21 +239,23 @@ func (g *group) holdHeaters(t *trial) error {
 		errs = append(errs, errors.New("a heater would come or go"))
 	}
 	for _, h := range heaters {
-		if slices.ContainsFunc(g.trials, func(u *trial) bool { return t.tools(u) && u.Request.Tool == h.Tool }) {
+		if slices.ContainsFunc(g.trials,
+			func(u *trial) bool { return t.isOtherToolOf(u) && u.Request.Tool == h.Tool }) {
 			continue
 		}
 		for _, was := range h.Settings {
 			if was.State != parser.Absent && !alike(was, is[was.Key.Of(h.Name)]) {
-				errs = append(errs, fmt.Errorf("the %s of %s would change although no rule asked for it", strings.TrimPrefix(string(was.Key), "hotend "), h.Name))
+				errs = append(errs, fmt.Errorf("the %s of %s would change although no rule asked for it",
+					strings.TrimPrefix(string(was.Key), "hotend "), h.Name))
 			}
 		}
 	}
 	return errors.Join(errs...)
 }
 
-// holdOptions looks for options that change although no edit touches them. One
+// compareOptions looks for options that change although no edit touches them. One
 // that guards another heater is an error, any other is said.
-func (g *group) holdOptions(t *trial) error {
+func (g *group) compareOptions(t *trial) error {
 	before, after := inForce(t.before.config), inForce(t.now.config)
 	edited := g.editedLines()
 	var errs []error
@@ -244,14 +263,16 @@ func (g *group) holdOptions(t *trial) error {
 	maps.Copy(all, after)
 	for _, name := range slices.Sorted(maps.Keys(all)) {
 		was, is := before[name], after[name]
-		if was.Active == is.Active && was.Value == is.Value || edited.touches(was.At, true) || edited.touches(is.At, false) {
+		if was.Active == is.Active && was.Value == is.Value && was.Means == is.Means ||
+			edited.touches(was.At, true) || edited.touches(is.At, false) {
 			continue
 		}
 		text := changeOf(name, was, is)
 		switch {
 		case t.owns(name):
 		case was.Elsewhere || is.Elsewhere:
-			errs = append(errs, fmt.Errorf("%s: it guards or measures another heater, and no edit touches it", text))
+			errs = append(errs,
+				fmt.Errorf("%s: it guards or measures another heater, and no edit touches it", text))
 		default:
 			g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, text})
 		}
@@ -262,7 +283,7 @@ func (g *group) holdOptions(t *trial) error {
 // owns reports whether an option is one of the tool's own settings, which
 // holdSettings looks at.
 func (t *trial) owns(option string) bool {
-	for _, st := range []*state{t.before, t.now} {
+	for _, st := range []*checkedConfig{t.before, t.now} {
 		for _, d := range st.settings {
 			if d.Name == option && d.State != parser.Off {
 				return true
@@ -281,6 +302,9 @@ func changeOf(name string, was, is parser.Entry) string {
 	}
 	if is.Active != was.Active {
 		return fmt.Sprintf("whether %s is in use would change from %s to %s", name, was.Active, is.Active)
+	}
+	if is.Value == was.Value {
+		return fmt.Sprintf("%s would come to %s instead of %s", name, is.Means, was.Means)
 	}
 	return fmt.Sprintf("%s would be %q instead of %q", name, is.Value, was.Value)
 }
