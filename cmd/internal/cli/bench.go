@@ -6,7 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/cmd/internal/report"
+	"preflash/cmd/internal/measure"
 )
 
 func newBench() *cobra.Command {
@@ -23,9 +23,6 @@ are those of the files as they stand: apply the diff first.`,
   preflash bench --format markdown egret-03 > bench.md`,
 		Args: arguments(0, 1, "one sheet or folder"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			o, err := c.options()
 			if err != nil {
 				return err
@@ -34,28 +31,23 @@ are those of the files as they stand: apply the diff first.`,
 			f := fleet.Load(pathsOr(args), o, nil)
 			defer f.Close()
 			result, inputs := f.Check(), f.Inputs()
-			list := report.Benches(result, inputs)
+			list := measure.Benches(result, inputs)
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
-				if format.value == "markdown" {
-					return report.BenchMarkdown(w, list)
+				if format == "markdown" {
+					return measure.BenchMarkdown(w, list)
 				}
 				opts, err := textOptions(w, "auto")
 				if err != nil {
 					return err
 				}
-				return report.BenchText(w, list, opts)
+				return measure.BenchText(w, list, opts)
 			})
-			switch {
-			case err != nil:
-				return err
-			case result.Summary().Unreadable > 0:
-				return exit(exitFailure)
-			}
-			return nil
+			return orFailure(err, result.Summary().Unreadable > 0)
 		},
 	}
 	c.add(cmd)
 	format.add(cmd, "text", "markdown")
-	cmd.Flags().StringVar(&c.today, "today", "", "the day that waivers are judged on, as 2006-01-02 (default: today)")
+	cmd.Flags().StringVar(&c.today, "today", "",
+		"the day that waivers are judged on, as 2006-01-02 (default: today)")
 	return cmd
 }

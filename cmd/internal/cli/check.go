@@ -12,6 +12,8 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/output"
+	"preflash/cmd/internal/plaintext"
 	"preflash/cmd/internal/report"
 	"preflash/patch"
 	"preflash/rules"
@@ -22,7 +24,7 @@ func newCheck() *cobra.Command {
 	var format formatFlag
 	var failOn, color, since, known string
 	var explain, all bool
-	writeKnown := outputFlag{name: "--write-known"}
+	writeKnown := outputFlag{output.File{Option: "--write-known"}}
 	cmd := &cobra.Command{
 		Use:   "check [PATH…]",
 		Short: "Say what no longer fits",
@@ -68,15 +70,12 @@ hold, without the repository's configuration.`,
 			if err != nil {
 				return err
 			}
-			if err := format.check(); err != nil {
-				return err
-			}
 			o, err := c.options()
 			if err != nil {
 				return err
 			}
 			o.Since, o.Bare = since, true
-			if o.Known, err = knownOf(known, writeKnown.file, o.Today); err != nil {
+			if o.Known, err = knownOf(known, writeKnown.Name, o.Today); err != nil {
 				return err
 			}
 			step, finish := progress(cmd.ErrOrStderr())
@@ -84,12 +83,12 @@ hold, without the repository's configuration.`,
 			defer f.Close()
 			finish()
 			result := f.Check()
-			if format.value == "sarif" {
+			if format == "sarif" {
 				result = f.Proved()
 			}
 			result.Version = version()
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
-				switch format.value {
+				switch format {
 				case "json":
 					return report.JSON(w, result)
 				case "sarif":
@@ -101,10 +100,9 @@ hold, without the repository's configuration.`,
 				if err != nil {
 					return err
 				}
-				opts.Explain, opts.All = explain, all
-				return report.Text(w, result, opts)
+				return report.Text(w, result, report.TextOptions{Options: opts, Explain: explain, All: all})
 			})
-			if err == nil && writeKnown.file != "" {
+			if err == nil && writeKnown.Name != "" {
 				err = writeKnown.write(cmd, filesOf(result), f.WriteKnown)
 			}
 			switch {
@@ -122,11 +120,14 @@ hold, without the repository's configuration.`,
 	c.addRules(cmd)
 	format.add(cmd, "text", "json", "sarif", "markdown")
 	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
-	cmd.Flags().StringVar(&since, "changed-since", "", "check only printers whose sheet, hotend file or configuration changed in git since this revision")
-	cmd.Flags().BoolVar(&explain, "explain", false, "say more of each finding: further figures, and what they rest on")
+	cmd.Flags().StringVar(&since, "changed-since", "",
+		"check only printers whose sheet, hotend file or configuration changed in git since this revision")
+	cmd.Flags().BoolVar(&explain, "explain", false,
+		"say more of each finding: further figures, and what they rest on")
 	cmd.Flags().BoolVar(&all, "all", false, "show every finding of every printer, also what is waived or known")
 	cmd.Flags().StringVar(&known, "known", "", "let the findings pass that this file says are known")
-	cmd.Flags().StringVar(&writeKnown.file, "write-known", "", "make what is found now known, and write it to this file")
+	cmd.Flags().StringVar(&writeKnown.Name, "write-known", "",
+		"make what is found now known, and write it to this file")
 	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
 	completeFlag(cmd, "fail-on", words("error", "warning", "note"))
 	completeFlag(cmd, "color", words("auto", "always", "never"))
@@ -149,7 +150,8 @@ func knownOf(read, write string, today time.Time) (*fleet.Known, error) {
 	case read == "" && write == "":
 		return nil, nil
 	case read != "" && write != "" && filepath.Clean(read) != filepath.Clean(write):
-		return nil, errors.New("--known and --write-known name two files; --write-known alone also reads what it replaces")
+		return nil, errors.New("--known and --write-known name two files; --write-known alone also reads " +
+			"what it replaces")
 	case write != "":
 		return fleet.ReadKnown(write, true, today)
 	}
@@ -168,9 +170,9 @@ func levelOf(word string) (rules.Level, error) {
 	return levels[slices.Index(names, word)], nil
 }
 
-func textOptions(w io.Writer, color string) (report.TextOptions, error) {
+func textOptions(w io.Writer, color string) (plaintext.Options, error) {
 	_, isTerminal := terminal(w)
-	o := report.TextOptions{Width: textWidth(w)}
+	o := plaintext.Options{Width: textWidth(w)}
 	switch color {
 	case "always":
 		o.Color = true

@@ -1,10 +1,12 @@
 package cli
 
 import (
+	"math"
 	"slices"
 
 	"github.com/spf13/cobra"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/rules"
 )
 
@@ -17,7 +19,7 @@ func newCompletion() *cobra.Command {
 has read it, it completes commands, options, rules and curves by the tabulator.`,
 		Example: `  preflash completion bash > ~/.local/share/bash-completion/completions/preflash
   preflash completion zsh > ~/.zsh/completions/_preflash`,
-		Args:              arguments(1, 1, "the shell: "+join(shells)),
+		Args:              arguments(1, 1, "the shell: "+plaintext.Join(shells, "or")),
 		ValidArgsFunction: completeArgs(1, words(shells...)),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			out := cmd.OutOrStdout()
@@ -39,9 +41,7 @@ has read it, it completes commands, options, rules and curves by the tabulator.`
 // completeFlag lets a shell complete a flag's value by one of these words.
 func completeFlag(cmd *cobra.Command, flag string, words func() []string) {
 	// It fails only for a flag that the command lacks, which a test would show.
-	_ = cmd.RegisterFlagCompletionFunc(flag, func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
-		return words(), cobra.ShellCompDirectiveNoFileComp
-	})
+	_ = cmd.RegisterFlagCompletionFunc(flag, completeArgs(math.MaxInt, words))
 }
 
 // completeArgs lets a shell complete up to limit arguments by these words.

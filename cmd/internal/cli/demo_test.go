@@ -99,7 +99,8 @@ var demoFaults = map[string][]string{
 // said.
 func TestDemoFaults(t *testing.T) {
 	found := demoFindings(t, demoDir)
-	if got, want := slices.Sorted(maps.Keys(found)), slices.Sorted(maps.Keys(demoFaults)); !slices.Equal(got, want) {
+	if got, want := slices.Sorted(maps.Keys(found)),
+		slices.Sorted(maps.Keys(demoFaults)); !slices.Equal(got, want) {
 		t.Fatalf("printers %v, want %v", got, want)
 	}
 	for name, want := range demoFaults {
@@ -238,7 +239,8 @@ func TestDemoDiffApplies(t *testing.T) {
 	for _, gone := range []struct{ printer, finding string }{
 		{"egret-02", "error sensor-curve"}, {"egret-02", "error temp-ceiling"}, {"egret-02", "error runaway-off"},
 		{"egret-03", "error runaway-loose"}, {"egret-03", "error heater-duty"}, {"egret-03", "error heater-model"},
-		{"egret-05", "error cold-extrusion"}, {"egret-05", "error sensor-curve"}, {"egret-05", "error runaway-loose"},
+		{"egret-05", "error cold-extrusion"}, {"egret-05", "error sensor-curve"},
+		{"egret-05", "error runaway-loose"},
 		{"egret-06", "error heater-duty"}, {"egret-06", "warning temp-reach"},
 	} {
 		if slices.Contains(after[gone.printer], gone.finding) {
@@ -247,7 +249,8 @@ func TestDemoDiffApplies(t *testing.T) {
 	}
 
 	var second bytes.Buffer
-	if exit := Run([]string{"diff", "--today", "2026-11-25", "."}, &second, &stderr); exit != exitClean || second.Len() > 0 {
+	if exit := Run([]string{"diff", "--today", "2026-11-25", "."}, &second, &stderr); exit != exitClean ||
+		second.Len() > 0 {
 		t.Errorf("second diff: exit %d, want %d and nothing printed\n%s%s", exit, exitClean, &second, &stderr)
 	}
 }
@@ -259,7 +262,8 @@ func TestDemoDiffIsSteady(t *testing.T) {
 	plain := func(jobs string) string {
 		t.Helper()
 		var diff, stderr bytes.Buffer
-		if exit := Run([]string{"diff", "--plain", "--today", "2026-11-25", "--jobs", jobs, "."}, &diff, &stderr); exit != exitFound {
+		if exit := Run([]string{"diff", "--plain", "--today", "2026-11-25", "--jobs", jobs, "."},
+			&diff, &stderr); exit != exitFound {
 			t.Fatalf("diff: exit %d, want %d\n%s", exit, exitFound, &stderr)
 		}
 		return diff.String()
@@ -290,7 +294,8 @@ func TestDemoFormatsAreSteady(t *testing.T) {
 		check := func(jobs string) string {
 			t.Helper()
 			var stdout, stderr bytes.Buffer
-			if exit := Run([]string{"check", "--today", "2026-11-25", "--format", format, "--jobs", jobs, demoDir}, &stdout, &stderr); exit != exitFound {
+			if exit := Run([]string{"check", "--today", "2026-11-25", "--format", format, "--jobs", jobs,
+				demoDir}, &stdout, &stderr); exit != exitFound {
 				t.Fatalf("%s: exit %d, want %d\n%s", format, exit, exitFound, &stderr)
 			}
 			return stdout.String()

@@ -9,6 +9,7 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/report"
+	"preflash/cmd/internal/worklist"
 	"preflash/patch"
 )
 
@@ -63,7 +64,9 @@ something could not be read or the diff failed when it was tried.`,
 				}
 			}
 			if d.Elsewhere > 0 {
-				fmt.Fprintf(cmd.ErrOrStderr(), "preflash: sheets elsewhere under the root that cannot be read: %d; what their printers share with these is not known\n", d.Elsewhere)
+				fmt.Fprintf(cmd.ErrOrStderr(),
+					"preflash: sheets elsewhere under the root that cannot be read: %d; "+
+						"what their printers share with these is not known\n", d.Elsewhere)
 			}
 			for _, left := range d.Plan.Left {
 				fmt.Fprintln(cmd.ErrOrStderr(), patch.Harmless(patch.Visible(report.LeftText(left))))
@@ -80,7 +83,7 @@ something could not be read or the diff failed when it was tried.`,
 			case err != nil:
 				return err
 			case len(d.Plan.Files) > 0:
-				fmt.Fprintln(cmd.ErrOrStderr(), strings.TrimSpace(report.Cautions))
+				fmt.Fprintln(cmd.ErrOrStderr(), strings.TrimSpace(worklist.Cautions))
 			}
 			switch {
 			case len(d.Problems) > 0, len(d.Refusals) > 0, len(d.Plan.Files) == 0 && len(d.Plan.Left) > 0:

@@ -22,22 +22,35 @@ import (
 // the files' text. No diff may take the hotend, at the highest target, to where
 // it is both above its rating and hotter than it was before.
 func FuzzActualTemperature(f *testing.F) {
-	f.Add(true, byte(0), uint16(1000), uint16(3950), uint16(3950), uint16(240), uint16(285), uint16(265), byte(0), byte(0))
-	f.Add(true, byte(1), uint16(1000), uint16(4500), uint16(3950), uint16(240), uint16(285), uint16(265), byte(1), byte(1))
-	f.Add(true, byte(3), uint16(1000), uint16(3950), uint16(4267), uint16(300), uint16(300), uint16(250), byte(2), byte(2))
-	f.Add(false, byte(0), uint16(1000), uint16(3950), uint16(3950), uint16(240), uint16(285), uint16(265), byte(0), byte(3))
-	f.Add(false, byte(1), uint16(900), uint16(4300), uint16(3950), uint16(330), uint16(300), uint16(250), byte(1), byte(0))
-	f.Add(false, byte(2), uint16(1000), uint16(3950), uint16(4300), uint16(250), uint16(260), uint16(255), byte(0), byte(1))
-	f.Add(true, byte(2), uint16(1000), uint16(3950), uint16(650), uint16(90), uint16(85), uint16(70), byte(0), byte(4))
-	f.Add(true, byte(2), uint16(1000), uint16(3950), uint16(650), uint16(90), uint16(85), uint16(70), byte(0), byte(16))
-	f.Add(false, byte(0), uint16(500), uint16(1200), uint16(650), uint16(90), uint16(85), uint16(70), byte(0), byte(8))
-	f.Add(true, byte('P'), uint16(1122), uint16(4074), uint16(4355), uint16(273), uint16(222), uint16(160), byte('A'), byte(0xf2))
-	f.Add(true, byte(0xbe), uint16(1000), uint16(4140), uint16(4040), uint16(365), uint16(136), uint16(259), byte(0x13), byte('$'))
+	f.Add(true, byte(0), uint16(1000), uint16(3950), uint16(3950), uint16(240), uint16(285), uint16(265),
+		byte(0), byte(0))
+	f.Add(true, byte(1), uint16(1000), uint16(4500), uint16(3950), uint16(240), uint16(285), uint16(265),
+		byte(1), byte(1))
+	f.Add(true, byte(3), uint16(1000), uint16(3950), uint16(4267), uint16(300), uint16(300), uint16(250),
+		byte(2), byte(2))
+	f.Add(false, byte(0), uint16(1000), uint16(3950), uint16(3950), uint16(240), uint16(285), uint16(265),
+		byte(0), byte(3))
+	f.Add(false, byte(1), uint16(900), uint16(4300), uint16(3950), uint16(330), uint16(300), uint16(250),
+		byte(1), byte(0))
+	f.Add(false, byte(2), uint16(1000), uint16(3950), uint16(4300), uint16(250), uint16(260), uint16(255),
+		byte(0), byte(1))
+	f.Add(true, byte(2), uint16(1000), uint16(3950), uint16(650), uint16(90), uint16(85), uint16(70),
+		byte(0), byte(4))
+	f.Add(true, byte(2), uint16(1000), uint16(3950), uint16(650), uint16(90), uint16(85), uint16(70),
+		byte(0), byte(16))
+	f.Add(false, byte(0), uint16(500), uint16(1200), uint16(650), uint16(90), uint16(85), uint16(70),
+		byte(0), byte(8))
+	f.Add(true, byte('P'), uint16(1122), uint16(4074), uint16(4355), uint16(273), uint16(222), uint16(160),
+		byte('A'), byte(0xf2))
+	f.Add(true, byte(0xbe), uint16(1000), uint16(4140), uint16(4040), uint16(365), uint16(136), uint16(259),
+		byte(0x13), byte('$'))
 	rows := rowsOf(f)
-	f.Fuzz(func(t *testing.T, defines bool, reads byte, r25, beta, wired, maxC, ratedC, topC uint16, board, shape byte) {
+	f.Fuzz(func(t *testing.T, defines bool, reads byte, r25, beta, wired, maxC, ratedC, topC uint16,
+		board, shape byte) {
 		c := drawn{
-			defines: defines, r25: 100 * float64(500+r25%1500), beta: float64(3000 + beta%2000), wired: float64(3300 + wired%1300),
-			maxC: 150 + int(maxC%300), ratedC: 200 + int(ratedC%150), shape: shape,
+			defines: defines, r25: 100 * float64(500+r25%1500), beta: float64(3000 + beta%2000),
+			wired: float64(3300 + wired%1300),
+			maxC:  150 + int(maxC%300), ratedC: 200 + int(ratedC%150), shape: shape,
 			board: [...]float64{4700, 1000, 10000, 2200}[board%4],
 		}
 		c.topC = 195 + int(topC)%150
@@ -77,7 +90,8 @@ func FuzzActualTemperature(f *testing.F) {
 		after := c.actual(t, rows)
 		const slack = 1.2 // K: half a degree of the proof's, and what rows are rounded by
 		if after > float64(c.ratedC)+slack && after > before+slack {
-			t.Errorf("rated for %d °C; at the highest target it was at %.1f °C and would be at %.1f °C\n%s", c.ratedC, before, after, out.String())
+			t.Errorf("rated for %d °C; at the highest target it was at %.1f °C and would be at %.1f °C\n%s",
+				c.ratedC, before, after, out.String())
 		}
 		if code := Run(args, &out, &problems); code == 1 {
 			t.Error("a second diff is not empty")
@@ -139,19 +153,30 @@ rated_w = 40
 		if c.number == 1000 || c.shape&2 != 0 {
 			kind = "mine"
 		}
-		put("printer.cfg", fmt.Sprintf("[thermistor mine]\ntemperature1: 25\nresistance1: %g\nbeta: %g\n\n[extruder]\nsensor_type: %s\n%smin_temp: 0\nmax_temp: %d\ncontrol: pid\npid_kp: 20\npid_ki: 1\npid_kd: 80\nnozzle_diameter: 0.4\nfilament_diameter: 1.75\n\n[heater_fan break]\nheater: extruder\n",
+		put("printer.cfg", fmt.Sprintf("[thermistor mine]\ntemperature1: 25\nresistance1: %g\nbeta: %g\n\n"+
+			"[extruder]\nsensor_type: %s\n%smin_temp: 0\nmax_temp: %d\ncontrol: pid\npid_kp: 20\n"+
+			"pid_ki: 1\npid_kd: 80\nnozzle_diameter: 0.4\nfilament_diameter: 1.75\n\n[heater_fan break]\n"+
+			"heater: extruder\n",
 			c.r25, c.beta, kind, pullup, c.maxC))
 		return
 	}
 	limit := fmt.Sprintf("#define HEATER_0_MAXTEMP %d\n", c.maxC)
 	if c.shape&1 != 0 { // another limit once the sensor is another
-		limit = fmt.Sprintf("#if TEMP_SENSOR_0 == %d\n%s#else\n#define HEATER_0_MAXTEMP %d\n#endif\n", c.number, limit, c.maxC+60)
+		limit = fmt.Sprintf("#if TEMP_SENSOR_0 == %d\n%s#else\n#define HEATER_0_MAXTEMP %d\n#endif\n",
+			c.number, limit, c.maxC+60)
 	}
 	version := "02010300"
 	if c.shape&2 != 0 {
 		version = "02000901"
 	}
-	put("Configuration.h", fmt.Sprintf("#define CONFIGURATION_H_VERSION %s\n#define TEMP_SENSOR_0 %d\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS %g\n#define HOTEND0_BETA %g\n#define HEATER_0_MINTEMP 5\n%s#define HOTEND_OVERSHOOT 15\n#define PIDTEMP\n#define DEFAULT_Kp 20\n#define DEFAULT_Ki 1\n#define DEFAULT_Kd 80\n#define PREVENT_COLD_EXTRUSION\n#define EXTRUDE_MINTEMP 170\n#define E0_AUTO_FAN_PIN 7\n#define THERMAL_PROTECTION_HOTENDS\n#define THERMAL_PROTECTION_PERIOD 40\n#define THERMAL_PROTECTION_HYSTERESIS 4\n#define WATCH_TEMP_PERIOD 20\n#define WATCH_TEMP_INCREASE 2\n#define TEMP_HYSTERESIS 3\n",
+	put("Configuration.h", fmt.Sprintf("#define CONFIGURATION_H_VERSION %s\n#define TEMP_SENSOR_0 %d\n"+
+		"#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS %g\n"+
+		"#define HOTEND0_BETA %g\n#define HEATER_0_MINTEMP 5\n%s#define HOTEND_OVERSHOOT 15\n"+
+		"#define PIDTEMP\n#define DEFAULT_Kp 20\n#define DEFAULT_Ki 1\n#define DEFAULT_Kd 80\n"+
+		"#define PREVENT_COLD_EXTRUSION\n#define EXTRUDE_MINTEMP 170\n#define E0_AUTO_FAN_PIN 7\n"+
+		"#define THERMAL_PROTECTION_HOTENDS\n#define THERMAL_PROTECTION_PERIOD 40\n"+
+		"#define THERMAL_PROTECTION_HYSTERESIS 4\n#define WATCH_TEMP_PERIOD 20\n"+
+		"#define WATCH_TEMP_INCREASE 2\n#define TEMP_HYSTERESIS 3\n",
 		version, c.number, c.r25, c.beta, limit))
 }
 
@@ -214,7 +239,8 @@ func (c *drawn) actual(t *testing.T, rows func(number int, newer bool) [][2]floa
 	}
 	target, sensor := number("HEATER_0_MAXTEMP")-number("HOTEND_OVERSHOOT"), int(number("TEMP_SENSOR_0"))
 	if sensor == 1000 {
-		r25, beta, cubic := number("HOTEND0_RESISTANCE_25C_OHMS"), number("HOTEND0_BETA"), number("HOTEND0_SH_C_COEFF")
+		r25, beta, cubic := number("HOTEND0_RESISTANCE_25C_OHMS"), number("HOTEND0_BETA"),
+			number("HOTEND0_SH_C_COEFF")
 		if math.IsNaN(cubic) {
 			cubic = 0
 		}

@@ -33,7 +33,8 @@ func TestFormsSheets(t *testing.T) {
 	t.Chdir(formsDir)
 	for _, f := range forms {
 		var out, stderr bytes.Buffer
-		if exit := Run([]string{"sheet", "--root", ".", "--tool", strconv.Itoa(f.tool), f.name}, &out, &stderr); exit != exitClean {
+		if exit := Run([]string{"sheet", "--root", ".", "--tool", strconv.Itoa(f.tool), f.name},
+			&out, &stderr); exit != exitClean {
 			t.Errorf("%s: exit %d\n%s", f.name, exit, &stderr)
 			continue
 		}
@@ -66,7 +67,8 @@ func TestFormsTools(t *testing.T) {
 	t.Chdir(formsDir)
 	for _, f := range forms {
 		var out, stderr bytes.Buffer
-		if exit := Run([]string{"sheet", "--tool", strconv.Itoa(f.tools), f.name}, &out, &stderr); exit != exitFailure || out.Len() > 0 {
+		if exit := Run([]string{"sheet", "--tool", strconv.Itoa(f.tools), f.name},
+			&out, &stderr); exit != exitFailure || out.Len() > 0 {
 			t.Errorf("%s: exit %d for tool %d", f.name, exit, f.tools)
 		}
 		if !strings.Contains(stderr.String(), "is not there: this configuration has ") {

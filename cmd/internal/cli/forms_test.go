@@ -45,7 +45,8 @@ func TestForms(t *testing.T) {
 				t.Fatal(err)
 			}
 			if !bytes.Equal(stdout.Bytes(), want) {
-				t.Errorf("%s differs; go test ./cmd/internal/cli -run TestForms -update-forms writes it anew\n%s", file, &stdout)
+				t.Errorf("%s differs; go test ./cmd/internal/cli -run TestForms -update-forms writes "+
+					"it anew\n%s", file, &stdout)
 			}
 		}
 	}

@@ -51,7 +51,8 @@ func FuzzCommands(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, sheet string, config []byte) {
 		dir := t.TempDir()
-		for name, data := range map[string][]byte{"swap.toml": []byte(sheet), "Configuration.h": config, "printer.cfg": config} {
+		for name, data := range map[string][]byte{"swap.toml": []byte(sheet), "Configuration.h": config,
+			"printer.cfg": config} {
 			if err := os.WriteFile(filepath.Join(dir, name), data, 0o600); err != nil {
 				t.Fatal(err)
 			}
@@ -61,7 +62,8 @@ func FuzzCommands(f *testing.F) {
 			var stdout, stderr bytes.Buffer
 			// The engine says of a worker that hangs only that it is gone.
 			watch := time.AfterFunc(hangs, func() {
-				panic(fmt.Sprintf("preflash %q hangs with the sheet %q and the configuration %q", args[:len(args)-3], sheet, config))
+				panic(fmt.Sprintf("preflash %q hangs with the sheet %q and the configuration %q",
+					args[:len(args)-3], sheet, config))
 			})
 			defer watch.Stop()
 			code := Run(args, &stdout, &stderr)

@@ -38,8 +38,10 @@ func TestHeatRefusesWhatMisleads(t *testing.T) {
 		{"as it is", func(r row) row { return r }, 0, ""},
 		{"from warm", func(r row) row { return r }, 250, ""},
 		{"Fahrenheit, from warm", func(r row) row { r.tempC = r.tempC*1.8 + 32; return r }, 60, "in Fahrenheit"},
-		{"the fan the wrong way round", func(r row) row { r.fan = 1 - r.fan; return r }, 0, "less heat with the part fan on than off"},
-		{"milliseconds", func(r row) row { r.timeS *= 1000; return r }, 0, "a row for every 1000: that is milliseconds"},
+		{"the fan the wrong way round", func(r row) row { r.fan = 1 - r.fan; return r }, 0,
+			"less heat with the part fan on than off"},
+		{"milliseconds", func(r row) row { r.timeS *= 1000; return r }, 0,
+			"a row for every 1000: that is milliseconds"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var text strings.Builder
@@ -53,7 +55,8 @@ func TestHeatRefusesWhatMisleads(t *testing.T) {
 				t.Fatal(err)
 			}
 			var stdout, stderr bytes.Buffer
-			code := Run([]string{"heat", name, "--rated-w", "50", "--rated-v", "24", "--supply-v", "24"}, &stdout, &stderr)
+			code := Run([]string{"heat", name, "--rated-w", "50", "--rated-v", "24", "--supply-v", "24"},
+				&stdout, &stderr)
 			if c.says == "" && (code != exitClean || !strings.Contains(stdout.String(), "[new.block]")) {
 				t.Errorf("exit %d: %s", code, &stderr)
 			}

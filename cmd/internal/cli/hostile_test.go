@@ -59,7 +59,8 @@ func checkSheet(t *testing.T, root, dir string, more ...string) checked {
 	var out checked
 	run := func(format string) string {
 		var stdout, stderr bytes.Buffer
-		out.exit = Run([]string{"check", "--today", "2026-11-25", "--root", root, "--format", format, dir}, &stdout, &stderr)
+		out.exit = Run([]string{"check", "--today", "2026-11-25", "--root", root, "--format", format, dir},
+			&stdout, &stderr)
 		return stdout.String() + stderr.String()
 	}
 	out.text = run("text")
@@ -117,9 +118,11 @@ func TestHostileCorpus(t *testing.T) {
 				t.Errorf("nothing says %q", c.says)
 			}
 			// The other commands show what configurations hold as well.
-			for _, command := range [][]string{{"values", "--all"}, {"values", "--all", "--format", "json"}, {"diff"}, {"bench"}, {"report"}} {
+			for _, command := range [][]string{{"values", "--all"}, {"values", "--all", "--format", "json"},
+				{"diff"}, {"bench"}, {"report"}} {
 				var stdout, stderr bytes.Buffer
-				Run(append(command, "--root", hostileDir, filepath.Join(hostileDir, c.name, "swap.toml")), &stdout, &stderr)
+				Run(append(command, "--root", hostileDir, filepath.Join(hostileDir, c.name, "swap.toml")),
+					&stdout, &stderr)
 				got.others = append(got.others, stdout.String(), stderr.String())
 			}
 			harmless(t, got)
@@ -132,7 +135,8 @@ func TestHostileCorpus(t *testing.T) {
 
 func hasPlace(places []string, want string) bool {
 	for _, p := range places {
-		if strings.HasSuffix(p, want) || !strings.Contains(filepath.Base(want), ":") && strings.Contains(p, want+":") {
+		if strings.HasSuffix(p, want) || !strings.Contains(filepath.Base(want), ":") &&
+			strings.Contains(p, want+":") {
 			return true
 		}
 	}
@@ -158,7 +162,8 @@ func harmless(t *testing.T, got checked) {
 // TestHostileTogether sees that unreadable printers hide no other.
 func TestHostileTogether(t *testing.T) {
 	var stdout, stderr bytes.Buffer
-	if exit := Run([]string{"check", "--all", "--root", hostileDir, hostileDir}, &stdout, &stderr); exit != exitFailure {
+	if exit := Run([]string{"check", "--all", "--root", hostileDir, hostileDir},
+		&stdout, &stderr); exit != exitFailure {
 		t.Errorf("exit %d, want %d\n%s", exit, exitFailure, &stderr)
 	}
 	for _, c := range hostileCases(t) {
@@ -183,16 +188,24 @@ func TestLargeInput(t *testing.T) {
 		exit         int
 		extra        map[string]string
 	}{
-		{name: "nested conditionals", header: plain + strings.Repeat("#if 1\n", 100_000) + strings.Repeat("#endif\n", 100_000), exit: exitFailure},
-		{name: "nested parentheses", header: plain + "#if " + strings.Repeat("(", 200_000) + "1" + strings.Repeat(")", 200_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
-		{name: "a row of signs", header: plain + "#if " + strings.Repeat("!-~", 100_000) + "1\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
-		{name: "a row of questions", header: plain + "#if " + strings.Repeat("1 ? ", 50_000) + "1" + strings.Repeat(" : 1", 50_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
-		{name: "a line of 10 MB", header: plain + "// " + strings.Repeat("x", 10_000_000) + "\n", exit: exitFailure},
+		{name: "nested conditionals", header: plain + strings.Repeat("#if 1\n", 100_000) +
+			strings.Repeat("#endif\n", 100_000), exit: exitFailure},
+		{name: "nested parentheses", header: plain + "#if " + strings.Repeat("(", 200_000) + "1" +
+			strings.Repeat(")", 200_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
+		{name: "a row of signs", header: plain + "#if " + strings.Repeat("!-~", 100_000) +
+			"1\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
+		{name: "a row of questions", header: plain + "#if " + strings.Repeat("1 ? ", 50_000) + "1" +
+			strings.Repeat(" : 1", 50_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
+		{name: "a line of 10 MB", header: plain + "// " + strings.Repeat("x", 10_000_000) + "\n",
+			exit: exitFailure},
 		{name: "a line of 7 MB", header: plain + "// " + strings.Repeat("x", 7_000_000) + "\n", exit: exitFound},
-		{name: "a splice of a million lines", header: plain + "#define LONG " + strings.Repeat("\\\n", 1_000_000) + "1\n", exit: exitFound},
-		{name: "a redefinition of everything", header: many(100_000, "#define TEMP_SENSOR_0 %d\n"), exit: exitFound},
+		{name: "a splice of a million lines", header: plain + "#define LONG " +
+			strings.Repeat("\\\n", 1_000_000) + "1\n", exit: exitFound},
+		{name: "a redefinition of everything", header: many(100_000, "#define TEMP_SENSOR_0 %d\n"),
+			exit: exitFound},
 		{name: "includes too deep", header: plain + "#include \"0.h\"\n", exit: exitFailure, extra: chain(20)},
-		{name: "includes too many", header: plain + many(300, "#include \"%d.h\"\n"), exit: exitFailure, extra: leaves(300)},
+		{name: "includes too many", header: plain + many(300, "#include \"%d.h\"\n"), exit: exitFailure,
+			extra: leaves(300)},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			dir := t.TempDir()
@@ -230,14 +243,16 @@ func TestFloodIsBounded(t *testing.T) {
 		t.Fatal(err)
 	}
 	const errors = 6 << 20 / len("#error\n")
-	for name, text := range map[string]string{"swap.toml": string(sheet), "Configuration.h": strings.Repeat("#error\n", errors)} {
+	for name, text := range map[string]string{"swap.toml": string(sheet),
+		"Configuration.h": strings.Repeat("#error\n", errors)} {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
 			t.Fatal(err)
 		}
 	}
 	for _, command := range [][]string{
 		{"check"}, {"check", "--format", "json"}, {"check", "--format", "sarif"}, {"check", "--format", "markdown"},
-		{"bench"}, {"bench", "--format", "markdown"}, {"report"}, {"diff"}, {"values", "--all"}, {"values", "--all", "--format", "json"},
+		{"bench"}, {"bench", "--format", "markdown"}, {"report"}, {"diff"}, {"values", "--all"},
+		{"values", "--all", "--format", "json"},
 	} {
 		var stdout, stderr bytes.Buffer
 		Run(append(command, "--root", dir, dir), &stdout, &stderr)

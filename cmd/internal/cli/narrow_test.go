@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/measure"
 	"preflash/cmd/internal/report"
 	"preflash/rules"
 )
@@ -15,18 +16,19 @@ import (
 // What is read on a narrow terminal wraps there, apart from what is one word.
 func TestNarrow(t *testing.T) {
 	const width = 60
-	rank := rankFlags{topC: 260, pullup: 4700, usedPullup: 4700}
-	ranking, err := rank.rank("../../../testdata/demo/egret-02/bead.csv")
+	o := measure.RankOptions{TopC: 260, PullupOhm: 4700, UsedPullupOhm: 4700}
+	ranking, err := measure.RankSensor("../../../testdata/demo/egret-02/bead.csv", o)
 	if err != nil {
 		t.Fatal(err)
 	}
 	ranking.Width = width
 	day := time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC)
-	values := fleet.ReadValues([]string{"../../../testdata/demo"}, fleet.Options{Root: "../../..", Today: day}, false)
+	values := fleet.ReadValues([]string{"../../../testdata/demo"},
+		fleet.Options{Root: "../../..", Today: day}, false)
 	prints := map[string]func(w io.Writer) error{
 		"rules":  func(w io.Writer) error { return report.RuleList(w, rules.All(), width) },
 		"values": func(w io.Writer) error { return report.ValuesText(w, values, width) },
-		"rank":   func(w io.Writer) error { return report.RankText(w, ranking) },
+		"rank":   func(w io.Writer) error { return measure.RankText(w, ranking) },
 	}
 	for _, r := range rules.All() {
 		prints["rules "+r.ID] = func(w io.Writer) error { return report.RulePage(w, r, width) }

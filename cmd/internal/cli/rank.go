@@ -2,30 +2,17 @@ package cli
 
 import (
 	"errors"
-	"fmt"
 	"io"
 
 	"github.com/spf13/cobra"
 
-	"preflash/cmd/internal/report"
-	"preflash/parser"
-	"preflash/parser/record"
-	"preflash/parser/styles"
+	"preflash/cmd/internal/measure"
 	"preflash/rules/sensor"
 )
 
-// rankFlags are the flags of sensor rank.
-type rankFlags struct {
-	used               string
-	pullup, usedPullup float64
-	topC               float64
-	withinK            float64
-}
-
 func newSensorRank() *cobra.Command {
-	var format formatFlag
-	var output outputFlag
-	var f rankFlags
+	var out textOrJSON
+	var o measure.RankOptions
 	cmd := &cobra.Command{
 		Use:   "rank FILE",
 		Short: "Which known curve fits a measured sensor",
@@ -51,101 +38,44 @@ are comments.`,
   preflash sensor rank shown.csv --used beta:100000:3950 --print-top 285`,
 		Args: arguments(1, 1, "the file of measured points"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
+			if !cmd.Flags().Changed("used-pullup") {
+				o.UsedPullupOhm = o.PullupOhm
+			}
+			if err := checkRank(&o); err != nil {
 				return err
 			}
-			if !cmd.Flags().Changed("used-pullup") {
-				f.usedPullup = f.pullup
-			}
-			s, err := f.rank(args[0])
+			s, err := measure.RankSensor(args[0], o)
 			if err != nil {
 				return err
 			}
-			return writeFormat(cmd, &output, &format, args, s, report.RankJSON, func(w io.Writer, s report.SensorRank) error {
-				s.Width = textWidth(w)
-				return report.RankText(w, s)
-			})
+			return writeEither(cmd, &out, args, s, measure.RankJSON,
+				func(w io.Writer, s measure.SensorRank) error {
+					s.Width = textWidth(w)
+					return measure.RankText(w, s)
+				})
 		},
 	}
 	flags := cmd.Flags()
-	flags.StringVar(&f.used, "used", "", "definition by which the firmware read the sensor: a known curve or beta:R25:B")
-	flags.Float64Var(&f.pullup, "pullup", sensor.UsualPullupOhm, "pull-up on the board, in ohm")
-	flags.Float64Var(&f.usedPullup, "used-pullup", 0, "pull-up that --used assumes, in ohm (default: that of --pullup)")
-	flags.Float64Var(&f.withinK, "within", 0, "how good the thermometer is, K (default: 2 K and 1 %)")
-	flags.Float64Var(&f.topC, "print-top", 260, "top of the printing range, °C")
-	format.add(cmd, "text", "json")
-	output.add(cmd)
+	flags.StringVar(&o.Used, "used", "", "definition by which the firmware read the sensor: "+
+		"a known curve or beta:R25:B")
+	flags.Float64Var(&o.PullupOhm, "pullup", sensor.UsualPullupOhm, "pull-up on the board, in ohm")
+	flags.Float64Var(&o.UsedPullupOhm, "used-pullup", 0, "pull-up that --used assumes, in ohm (default: "+
+		"that of --pullup)")
+	flags.Float64Var(&o.WithinK, "within", 0, "how good the thermometer is, K (default: 2 K and 1 %)")
+	flags.Float64Var(&o.TopC, "print-top", 260, "top of the printing range, °C")
+	out.add(cmd)
 	return cmd
 }
 
-func (f *rankFlags) rank(name string) (report.SensorRank, error) {
-	s := report.SensorRank{Used: f.used, PullupOhm: f.pullup, Within: f.withinK}
-	by := sensor.UsualThermometer
-	if f.withinK != 0 {
-		by.OffK, by.OffShare = f.withinK, 0
-	}
+// checkRank refuses options by which no sensor can be ranked.
+func checkRank(o *measure.RankOptions) error {
 	switch {
-	case !(f.pullup > 0 && f.pullup <= 1e7) || !(f.usedPullup > 0 && f.usedPullup <= 1e7):
-		return s, errors.New("a pull-up must be above 0 Ω and at most 10 MΩ")
-	case f.withinK != 0 && !(f.withinK >= 0.1 && f.withinK <= 20):
-		return s, errors.New("--within must be from 0.1 to 20 K")
-	case !(f.topC >= 100 && f.topC <= 600):
-		return s, errors.New("--print-top must be from 100 to 600 °C")
+	case !(o.PullupOhm > 0 && o.PullupOhm <= 1e7) || !(o.UsedPullupOhm > 0 && o.UsedPullupOhm <= 1e7):
+		return errors.New("a pull-up must be above 0 Ω and at most 10 MΩ")
+	case o.WithinK != 0 && !(o.WithinK >= 0.1 && o.WithinK <= 20):
+		return errors.New("--within must be from 0.1 to 20 K")
+	case !(o.TopC >= 100 && o.TopC <= 600):
+		return errors.New("--print-top must be from 100 to 600 °C")
 	}
-	file, err := record.Open(name)
-	if err != nil {
-		return s, err
-	}
-	rec, err := record.ReadSensor(file)
-	if err != nil {
-		return s, err
-	}
-	points, err := f.points(rec)
-	if err != nil {
-		return s, err
-	}
-	s.File = file.Name
-	if s.Ranking, err = sensor.Rank(points, by, f.topC); err != nil {
-		e := &parser.Error{File: file.Name, Message: err.Error()}
-		var point *sensor.PointError
-		if errors.As(err, &point) {
-			e.Line = rec.Rows[point.Point].Line
-		}
-		return s, e
-	}
-	for _, r := range rec.Rows {
-		s.Lines = append(s.Lines, r.Line)
-	}
-	for _, style := range styles.All() {
-		c := report.StyleChoice{Style: style.Name()}
-		c.Choice, c.Answer = s.Ranking.Choose(style.Blank(), f.pullup)
-		s.Choices = append(s.Choices, c)
-	}
-	return s, nil
-}
-
-// points gives the measured points in ohm, through the definition where the
-// firmware's reading was recorded.
-func (f *rankFlags) points(rec *record.Sensor) ([]parser.SensorPoint, error) {
-	var used *sensor.Circuit
-	switch {
-	case rec.Indicated && f.used == "":
-		return nil, fmt.Errorf("%s holds what the firmware indicated: say with --used by which definition, such as --used ntc-100k-3950; `preflash sensor curves` lists them", rec.File.Name)
-	case !rec.Indicated && f.used != "":
-		return nil, fmt.Errorf("%s holds resistances, to which --used says nothing; leave it out", rec.File.Name)
-	case rec.Indicated:
-		k, err := sensor.Parse(f.used)
-		if err != nil {
-			return nil, err
-		}
-		used = &sensor.Circuit{Curve: k.Curve, PullupOhm: f.usedPullup}
-	}
-	points := make([]parser.SensorPoint, len(rec.Rows))
-	for i, r := range rec.Rows {
-		points[i] = parser.SensorPoint{TempC: r.ActualC, Ohm: r.Ohm}
-		if used != nil {
-			points[i].Ohm = used.OhmAt(r.IndicatedC, f.pullup)
-		}
-	}
-	return points, nil
+	return nil
 }

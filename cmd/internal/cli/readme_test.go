@@ -55,7 +55,8 @@ func TestReadme(t *testing.T) {
 			continue
 		}
 		if shorten(got, want) != want {
-			t.Errorf("README.md is out of date; go test ./cmd/internal/cli -run TestReadme -update-readme writes it anew.\n%s\n%s", command, got)
+			t.Errorf("README.md is out of date; go test ./cmd/internal/cli -run TestReadme -update-readme "+
+				"writes it anew.\n%s\n%s", command, got)
 		}
 	}
 	if *updateReadme {
@@ -125,7 +126,8 @@ func TestReadmeCommands(t *testing.T) {
 
 // shown runs a line of the page: what it prints of a waiver stands below it.
 func shown(ts *testscript.TestScript, line, page string) {
-	dated := regexp.MustCompile(`preflash (check|diff|report|bench|waive)\b`).ReplaceAllString(line, "$0 --today 2026-11-25")
+	dated := regexp.MustCompile(`preflash (check|diff|report|bench|waive)\b`).ReplaceAllString(line,
+		"$0 --today 2026-11-25")
 	if strings.Contains(line, "--help") {
 		dated = line
 	}

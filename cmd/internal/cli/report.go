@@ -8,7 +8,8 @@ import (
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/cmd/internal/report"
+	"preflash/cmd/internal/measure"
+	"preflash/cmd/internal/report/page"
 )
 
 func newReport() *cobra.Command {
@@ -33,30 +34,30 @@ when it was tried in memory; then the page is written all the same.`,
 			if err != nil {
 				return err
 			}
-			if _, isTerminal := terminal(cmd.OutOrStdout()); isTerminal && c.output.file == "" {
-				return fmt.Errorf("the page is HTML, which no terminal shows; write it to a file with --output report.html")
+			if _, isTerminal := terminal(cmd.OutOrStdout()); isTerminal && c.output.Name == "" {
+				return fmt.Errorf("the page is HTML, which no terminal shows; write it to a file with " +
+					"--output report.html")
 			}
-			page := report.PageOptions{Day: o.Today.Format(time.DateOnly)}
+			p := page.Options{Day: o.Today.Format(time.DateOnly)}
 			if trials != "" {
-				f := flowFlags{filamentMM: usualFilamentMM, density: usualDensity, lossPercent: usualLossPercent}
-				t, err := f.judge(trials)
+				t, err := measure.JudgeFlow(trials, measure.UsualFlow)
 				if err != nil {
 					return err
 				}
-				page.Trials = &t
+				p.Trials = &t
 			}
 			keepAll(&o)
 			f := fleet.Load(pathsOr(args), o, nil)
 			defer f.Close()
 			s := f.Survey()
 			s.Version = version()
-			for _, p := range s.Printers {
-				if p.Problem != nil {
-					say(cmd.ErrOrStderr(), p.Problem)
+			for i := range s.Printers {
+				if problem := s.Printers[i].Problem; problem != nil {
+					say(cmd.ErrOrStderr(), problem)
 				}
 			}
 			err = c.output.write(cmd, append(filesOf(s.Result), trials), func(w io.Writer) error {
-				return report.HTML(w, s, page)
+				return page.HTML(w, s, p)
 			})
 			switch {
 			case err != nil:
@@ -71,6 +72,7 @@ when it was tried in memory; then the page is written all the same.`,
 	}
 	c.add(cmd)
 	c.addRules(cmd)
-	cmd.Flags().StringVar(&trials, "trials", "", "a CSV of weighed extrusions to plot as well (see preflash flow)")
+	cmd.Flags().StringVar(&trials, "trials", "",
+		"a CSV of weighed extrusions to plot as well (see preflash flow)")
 	return cmd
 }

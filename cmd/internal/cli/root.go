@@ -27,6 +27,14 @@ const (
 // exit is the error that carries an exit code and nothing to say.
 type exit int
 
+// orFailure is the error, else an exit code where something failed.
+func orFailure(err error, failed bool) error {
+	if err == nil && failed {
+		return exit(exitFailure)
+	}
+	return err
+}
+
 func (e exit) Error() string { return fmt.Sprintf("exit %d", int(e)) }
 
 // gcPercent and memoryLimit let the heap grow to some tens of megabytes between
@@ -84,7 +92,8 @@ It never writes to a configuration.`,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 	}
-	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(), newHeat(), newFlow(), newWaive(), newRules(), newCompletion())
+	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(),
+		newHeat(), newFlow(), newWaive(), newRules(), newCompletion())
 	root.Flags().BoolP("version", "v", false, "say which build this is")
 	root.SetVersionTemplate("preflash {{.Version}}\n")
 	ownVoice(root)
@@ -103,7 +112,8 @@ type common struct {
 func (c *common) add(cmd *cobra.Command) {
 	c.cmd = cmd
 	f := cmd.Flags()
-	f.StringVar(&c.root, "root", "", "read nothing outside this folder (default: the repository, else the working directory)")
+	f.StringVar(&c.root, "root", "", "read nothing outside this folder (default: the repository, "+
+		"else the working directory)")
 	f.IntVar(&c.jobs, "jobs", 0, "printers to read at a time (default: one for each core)")
 	c.output.add(cmd)
 }

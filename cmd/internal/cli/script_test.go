@@ -17,7 +17,8 @@ func TestMain(m *testing.M) {
 	})
 }
 
-var updateScripts = flag.Bool("update-scripts", false, "write the files that scripts compare output with anew")
+var updateScripts = flag.Bool("update-scripts", false,
+	"write the files that scripts compare output with anew")
 
 // TestScripts runs the command line as a user would: testdata/script/*.txtar,
 // each in a new folder with the files that it holds.

@@ -5,7 +5,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"preflash/cmd/internal/report"
+	"preflash/cmd/internal/measure"
 	"preflash/rules/sensor"
 )
 
@@ -19,28 +19,22 @@ func newSensor() *cobra.Command {
 }
 
 func newSensorCurves() *cobra.Command {
-	var format formatFlag
-	var output outputFlag
+	var out textOrJSON
 	cmd := &cobra.Command{
 		Use:   "curves",
 		Short: "List the known curves with their sources",
 		Args:  arguments(0, 0, ""),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
-			return writeFormat(cmd, &output, &format, nil, sensor.All(), report.CurvesJSON, report.CurvesText)
+			return writeEither(cmd, &out, nil, sensor.All(), measure.CurvesJSON, measure.CurvesText)
 		},
 	}
-	format.add(cmd, "text", "json")
-	output.add(cmd)
+	out.add(cmd)
 	return cmd
 }
 
 func newSensorCompare() *cobra.Command {
-	var format formatFlag
-	var output outputFlag
-	c := report.Comparison{}
+	var out textOrJSON
+	c := measure.Comparison{}
 	cmd := &cobra.Command{
 		Use:   "compare A B",
 		Short: "The error of reading sensor A as definition B",
@@ -53,9 +47,6 @@ beta:100000:3950.`,
 		Args:              arguments(2, 2, "two curves"),
 		ValidArgsFunction: completeArgs(2, sensor.IDs),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			var err error
 			if c.Real, err = sensor.Parse(args[0]); err != nil {
 				return err
@@ -77,16 +68,16 @@ beta:100000:3950.`,
 			if !(c.StepC > 0) || !(c.FromC < c.ToC) {
 				return fmt.Errorf("--from must be below --to, and --step above 0")
 			}
-			return writeFormat(cmd, &output, &format, nil, c, report.ComparisonJSON, report.ComparisonText)
+			return writeEither(cmd, &out, nil, c, measure.ComparisonJSON, measure.ComparisonText)
 		},
 	}
 	f := cmd.Flags()
 	f.Float64Var(&c.RealPullupOhm, "pullup", sensor.UsualPullupOhm, "pull-up on the board, in ohm")
-	f.Float64Var(&c.BelievedPullupOhm, "believed-pullup", 0, "pull-up that the definition assumes, in ohm (default: that of --pullup)")
+	f.Float64Var(&c.BelievedPullupOhm, "believed-pullup", 0,
+		"pull-up that the definition assumes, in ohm (default: that of --pullup)")
 	f.Float64Var(&c.FromC, "from", 20, "lowest indicated temperature, °C")
 	f.Float64Var(&c.ToC, "to", 300, "highest indicated temperature, °C")
 	f.Float64Var(&c.StepC, "step", 20, "step, K")
-	format.add(cmd, "text", "json")
-	output.add(cmd)
+	out.add(cmd)
 	return cmd
 }

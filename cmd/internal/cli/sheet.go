@@ -6,16 +6,14 @@ import (
 	"io"
 	"io/fs"
 	"os"
-	"path"
 	"path/filepath"
 	"strings"
 
 	"github.com/spf13/cobra"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/output"
 	"preflash/cmd/internal/starter"
-	"preflash/parser"
-	"preflash/parser/sheet"
 	"preflash/patch"
 )
 
@@ -55,7 +53,8 @@ The sheet explains its keys. These it does not begin, since few need them:
 	f := cmd.Flags()
 	f.IntVar(&s.tool, "tool", 0, "which hotend, counted from 0")
 	f.BoolVar(&s.ask, "ask", false, "ask for the blanks one by one")
-	f.StringVar(&s.root, "root", "", "read nothing outside this folder (default: the repository, else the working directory)")
+	f.StringVar(&s.root, "root", "", "read nothing outside this folder (default: the repository, "+
+		"else the working directory)")
 	s.output.add(cmd)
 	return cmd
 }
@@ -86,11 +85,11 @@ func (s *sheetCommand) run(cmd *cobra.Command, args []string) error {
 	for _, passed := range c.Passed {
 		say(cmd.ErrOrStderr(), "passed over: "+passed)
 	}
-	place, err := placeFor(c, s.output.file)
+	place, err := starter.PlaceFor(c, s.output.Name)
 	if err != nil {
 		return err
 	}
-	starting, err := starterOf(c, c.NameFor(place), place)
+	starting, err := starter.Of(c, c.NameFor(place), place)
 	if err != nil {
 		return err
 	}
@@ -108,7 +107,7 @@ func (s *sheetCommand) run(cmd *cobra.Command, args []string) error {
 		return write(starting.Text())
 	}
 	replace := write
-	if s.output.file == "" {
+	if s.output.Name == "" {
 		replace = func(string) error { return nil } // printed once, at the end
 	} else if err := write(starting.Text()); err != nil {
 		return err
@@ -116,7 +115,7 @@ func (s *sheetCommand) run(cmd *cobra.Command, args []string) error {
 		replace = s.replace
 	}
 	text, err := s.questions(cmd, c, starting, place, starting.Text(), replace)
-	if err != nil || s.output.file != "" {
+	if err != nil || s.output.Name != "" {
 		return err
 	}
 	return write(text)
@@ -126,27 +125,30 @@ func (s *sheetCommand) run(cmd *cobra.Command, args []string) error {
 func (s *sheetCommand) begun(args []string) (string, error) {
 	if len(args) == 1 && strings.EqualFold(filepath.Ext(args[0]), ".toml") {
 		if !s.ask {
-			return "", fmt.Errorf("%s is a sheet; to fill its blanks: preflash sheet --ask %s", args[0], patch.Typed(args[0]))
+			return "", fmt.Errorf("%s is a sheet; to fill its blanks: preflash sheet --ask %s", args[0],
+				patch.Typed(args[0]))
 		}
-		if s.output.file != "" && filepath.Clean(s.output.file) != filepath.Clean(args[0]) {
-			return "", fmt.Errorf("--output %s is another file than %s; a sheet is gone on with where it is", s.output.file, args[0])
+		if s.output.Name != "" && filepath.Clean(s.output.Name) != filepath.Clean(args[0]) {
+			return "", fmt.Errorf("--output %s is another file than %s; a sheet is gone on with where it is",
+				s.output.Name, args[0])
 		}
 		return args[0], nil
 	}
-	switch _, err := os.Lstat(s.output.file); {
-	case s.output.file == "" || errors.Is(err, fs.ErrNotExist):
+	switch _, err := os.Lstat(s.output.Name); {
+	case s.output.Name == "" || errors.Is(err, fs.ErrNotExist):
 		return "", nil
 	case !s.ask:
-		return "", fmt.Errorf("--output %s is there already; to fill its blanks: preflash sheet --ask %s; else name a new file, so that no sheet is lost", s.output.file, patch.Typed(s.output.file))
+		return "", fmt.Errorf("--output %s is there already; to fill its blanks: preflash sheet --ask %s; "+
+			"else name a new file, so that no sheet is lost", s.output.Name, patch.Typed(s.output.Name))
 	}
-	return s.output.file, nil
+	return s.output.Name, nil
 }
 
 // goOn asks for the blanks that are left in a sheet, which is replaced after each
 // answer.
 func (s *sheetCommand) goOn(cmd *cobra.Command, name string) error {
-	s.output.file = name
-	if _, err := s.output.mayReplace(); err != nil {
+	s.output.Name = name
+	if err := output.CheckSheet(name); err != nil {
 		return err
 	}
 	text, c, place, err := fleet.ReadBegun(name, s.root)
@@ -154,7 +156,7 @@ func (s *sheetCommand) goOn(cmd *cobra.Command, name string) error {
 		return err
 	}
 	defer c.Tree.Close()
-	about, err := starterOf(c, c.Name(place), place)
+	about, err := starter.Of(c, c.Name(place), place)
 	if err != nil {
 		return err
 	}
@@ -163,51 +165,18 @@ func (s *sheetCommand) goOn(cmd *cobra.Command, name string) error {
 }
 
 // replace puts a text in place of the sheet.
-func (s *sheetCommand) replace(text string) error {
-	mode, err := s.output.mayReplace()
-	if err != nil {
-		return err
-	}
-	return replace(s.output.file, []byte(text), mode)
-}
+func (s *sheetCommand) replace(text string) error { return output.ReplaceSheet(s.output.Name, text) }
 
-func (s *sheetCommand) questions(cmd *cobra.Command, c *fleet.Configuration, about *starter.Sheet, place, text string, save func(string) error) (string, error) {
-	q := starter.Questions{About: about, Save: save, Check: func(text string) error {
-		_, err := sheet.Read(c.Tree.With(map[string][]byte{c.Tree.Shown(place): []byte(text)}), place)
-		return err
-	}}
+func (s *sheetCommand) questions(cmd *cobra.Command, c *fleet.Configuration, about *starter.Sheet, place,
+	text string, save func(string) error) (string, error) {
+	q := starter.Questions{About: about, Save: save, Check: starter.CheckAt(c, place)}
 	text, err := q.Ask(text, cmd.InOrStdin(), cmd.ErrOrStderr())
-	if err == nil && s.output.file != "" {
-		next := "preflash check " + patch.Typed(s.output.file)
+	if err == nil && s.output.Name != "" {
+		next := "preflash check " + patch.Typed(s.output.Name)
 		if q.Blocked(text) {
-			next = "preflash sheet --ask " + patch.Typed(s.output.file) + " goes on with them"
+			next = "preflash sheet --ask " + patch.Typed(s.output.Name) + " goes on with them"
 		}
 		fmt.Fprintln(cmd.ErrOrStderr(), patch.Visible("Next: "+next))
 	}
 	return text, err
-}
-
-// placeFor is where a sheet will stand, inside the tree.
-func placeFor(c *fleet.Configuration, output string) (string, error) {
-	if output != "" {
-		return c.Inside(output)
-	}
-	return path.Join(path.Dir(c.Files[0]), c.SheetName()), nil
-}
-
-func starterOf(c *fleet.Configuration, name, place string) (*starter.Sheet, error) {
-	f := starter.Facts{Name: name, Place: c.Tree.Shown(place), Guess: c.Guess, Hotends: c.Hotends(), Printer: c.Printer()}
-	for _, list := range []struct {
-		from []string
-		to   *[]string
-	}{{c.Files, &f.Config}, {c.Absent, &f.Absent}} {
-		for _, name := range list.from {
-			rel, err := filepath.Rel(path.Dir(place), name)
-			if err != nil {
-				return nil, &parser.Error{File: c.Tree.Shown(name), Message: "cannot be named from " + c.Tree.Shown(place)}
-			}
-			*list.to = append(*list.to, filepath.ToSlash(rel))
-		}
-	}
-	return starter.New(f), nil
 }

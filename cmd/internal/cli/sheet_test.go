@@ -75,7 +75,8 @@ func namesBlanks(t *testing.T, text string) {
 		}
 		blanks++
 		key, _, _ := strings.Cut(line, " ")
-		named := strings.Contains(out.String(), fmt.Sprintf("swap.toml:%d: ", i+1)) && strings.Contains(out.String(), key+" is blank and ")
+		named := strings.Contains(out.String(), fmt.Sprintf("swap.toml:%d: ", i+1)) &&
+			strings.Contains(out.String(), key+" is blank and ")
 		if !named {
 			t.Errorf("check does not name line %d: %s", i+1, line)
 		}
@@ -103,7 +104,8 @@ func fill(t *testing.T, text string, owner map[string]any) string {
 		}
 		key, _, isKey := strings.Cut(bare, " = ")
 		blank := strings.Contains(line, "# BLANK") || key == "z_reference" // which only the owner sees for sure
-		if !isKey || strings.Contains(key, " ") || !off && !blank || strings.HasPrefix(header, "old") || key == "use" {
+		if !isKey || strings.Contains(key, " ") || !off && !blank ||
+			strings.HasPrefix(header, "old") || key == "use" {
 			b.WriteString(line)
 			continue
 		}
@@ -154,7 +156,8 @@ func findingsHere(t *testing.T) []string {
 			if f.Rule == "waiver-expired" {
 				f.Message = ""
 			}
-			list = append(list, fmt.Sprintf("%s %s: %s %s (waived: %v)", f.Level, f.Rule, f.Message, f.Values, f.Waived != nil))
+			list = append(list, fmt.Sprintf("%s %s: %s %s (waived: %v)", f.Level, f.Rule, f.Message, f.Values,
+				f.Waived != nil))
 		}
 	}
 	slices.Sort(list)

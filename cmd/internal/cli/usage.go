@@ -9,6 +9,7 @@ import (
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 )
 
@@ -64,7 +65,8 @@ func plainUse(cmd *cobra.Command) {
 // that are no names of Go's.
 func optionsText(flags *pflag.FlagSet) string {
 	lines := strings.Split(flags.FlagUsagesWrapped(80), "\n")
-	kinds := strings.NewReplacer(" strings ", " LIST    ", " string ", " TEXT   ", " float ", " N     ", " int ", " N   ")
+	kinds := strings.NewReplacer(" strings ", " LIST    ", " string ", " TEXT   ", " float ", " N     ",
+		" int ", " N   ")
 	for i, line := range lines {
 		if at := strings.Index(line, "--"); at >= 0 && strings.TrimSpace(line[:at]) == "" {
 			end := at + strings.Index(line[at:]+"   ", "   ") + 1
@@ -130,7 +132,7 @@ func oneOf(option, value string, known ...string) error {
 	if near := parser.Nearest(value, known); near != "" {
 		return fmt.Errorf("%s %q is not known; did you mean %s?", option, value, near)
 	}
-	return fmt.Errorf("%s %q is not known; choose %s", option, value, join(known))
+	return fmt.Errorf("%s %q is not known; choose %s", option, value, plaintext.Join(known, "or"))
 }
 
 // arguments demands from least to most of them; what says which, and how to
@@ -164,7 +166,8 @@ func flagError(cmd *cobra.Command, err error) error {
 	case errors.As(err, &bare):
 		return fmt.Errorf("%s needs a value", dashes(bare.GetSpecifiedName()))
 	case errors.As(err, &wrong):
-		return fmt.Errorf("--%s cannot be %q; it takes %s", wrong.GetFlag().Name, wrong.GetValue(), kindOf(wrong.GetFlag()))
+		return fmt.Errorf("--%s cannot be %q; it takes %s", wrong.GetFlag().Name, wrong.GetValue(),
+			kindOf(wrong.GetFlag()))
 	}
 	return err
 }

@@ -19,9 +19,6 @@ func newValues() *cobra.Command {
 		Example: `  preflash values egret-03
   preflash values --all --format json egret-03`,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := format.check(); err != nil {
-				return err
-			}
 			o, err := c.options()
 			if err != nil {
 				return err
@@ -34,16 +31,11 @@ func newValues() *cobra.Command {
 				read = append(read, v.Inputs...)
 				failed = failed || v.Problem != nil
 			}
-			err = writeFormat(cmd, &c.output, &format, read, list, report.ValuesJSON, func(w io.Writer, list []fleet.Values) error {
-				return report.ValuesText(w, list, textWidth(w))
-			})
-			switch {
-			case err != nil:
-				return err
-			case failed:
-				return exit(exitFailure)
-			}
-			return nil
+			err = writeEither(cmd, &textOrJSON{c.output, format}, read, list, report.ValuesJSON,
+				func(w io.Writer, list []fleet.Values) error {
+					return report.ValuesText(w, list, textWidth(w))
+				})
+			return orFailure(err, failed)
 		},
 	}
 	c.add(cmd)

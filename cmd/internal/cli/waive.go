@@ -74,16 +74,14 @@ a terminal it asks for what --reason and --until do not say.`,
 			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
 				return report.PrintWaivers(w, result, waivers, reason, until)
 			})
-			if err == nil && result.Summary().Unreadable > 0 {
-				return exit(exitFailure)
-			}
-			return err
+			return orFailure(err, result.Summary().Unreadable > 0)
 		},
 	}
 	c.add(cmd)
 	cmd.Flags().StringVar(&reason, "reason", "", "why the finding is all right here")
 	cmd.Flags().StringVar(&until, "until", "", "the last day that the waiver holds, as 2027-03-31")
-	cmd.Flags().StringVar(&c.today, "today", "", "the day to count the year from, as 2026-03-31 (default: today)")
+	cmd.Flags().StringVar(&c.today, "today", "",
+		"the day to count the year from, as 2026-03-31 (default: today)")
 	return cmd
 }
 
@@ -115,7 +113,8 @@ func untilDay(text string, today time.Time) error {
 	case day.Before(today):
 		return fmt.Errorf("--until %s is over already", text)
 	case day.After(longest):
-		return fmt.Errorf("--until %s is too far off: a waiver holds for a year, to %s at most", text, longest.Format(time.DateOnly))
+		return fmt.Errorf("--until %s is too far off: a waiver holds for a year, to %s at most", text,
+			longest.Format(time.DateOnly))
 	}
 	return nil
 }

@@ -22,8 +22,10 @@ import (
 // quaint are words that no screen has, since the trade has plainer ones: fix, is
 // rated for, cannot be read, stays on by a fault, used, hotend, recognised, two
 // sources disagree, tried in memory, smallest step, heating check, drop check.
-var quaint = regexp.MustCompile(`(?i)\b(mend(s|ed|ing)?|settl(e|es|ed|ing)|unread|weld(s|ed|ing)? (on|shut)|in force|` +
-	`melt path|placed on a curve|cannot be placed|another account|prove[snd]?|proving|counts? of the converter|one count|` +
+var quaint = regexp.MustCompile(`(?i)\b(mend(s|ed|ing)?|settl(e|es|ed|ing)|unread|` +
+	`weld(s|ed|ing)? (on|shut)|in force|` +
+	`melt path|placed on a curve|cannot be placed|another account|prove[snd]?|proving|` +
+	`counts? of the converter|one count|` +
 	`(rise|hold) watch)\b|\bstands? (%s|\d+(\.\d+)? [AWVK]\b)`)
 
 // TestPlainWords walks every text that the program can say, as it stands in the
@@ -80,7 +82,8 @@ func TestPlainPages(t *testing.T) {
 	t.Chdir("../../..")
 	t.Setenv("COLUMNS", "")
 	pages := map[string]string{}
-	for _, name := range []string{"README.md", "cmd/internal/report/testdata/workshop.txt", "cmd/internal/report/testdata/workshop.md"} {
+	for _, name := range []string{"README.md", "cmd/internal/report/testdata/workshop.txt",
+		"cmd/internal/report/testdata/workshop.md"} {
 		text, err := os.ReadFile(name)
 		if err != nil {
 			t.Fatal(err)

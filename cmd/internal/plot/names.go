@@ -62,7 +62,8 @@ func (d *drawing) keyRows(rows [][]keyEntry) {
 				if e.kind == 's' {
 					look = stripLook
 				}
-				d.printf(`<path d="M%s %sH%sV%sH%sZ" %s/>`+"\n", num(e.x), num(base-10), num(e.x+sample-1), num(base+1), num(e.x), look)
+				d.printf(`<path d="M%s %sH%sV%sH%sZ" %s/>`+"\n", num(e.x), num(base-10), num(e.x+sample-1),
+					num(base+1), num(e.x), look)
 			}
 			d.text(e.x+sample+6, base, "", "", e.name)
 		}

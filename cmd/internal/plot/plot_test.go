@@ -28,16 +28,21 @@ func samplePlot() *Plot {
 		return points
 	}
 	return &Plot{
-		ID: "sample", Title: "While 190 °C is shown, the nozzle is at 197 °C", Desc: "A parabola, its negative half, a band and marks.",
-		X:      Axis{Label: "indicated temperature, °C"},
-		Y:      Axis{Label: "error, K", Low: -8, High: 12},
-		Strips: []Strip{{Name: "asked for", Low: 190, High: 255}, {Name: "settled", Horizontal: true, Low: -1, High: 1}},
+		ID: "sample", Title: "While 190 °C is shown, the nozzle is at 197 °C",
+		Desc: "A parabola, its negative half, a band and marks.",
+		X:    Axis{Label: "indicated temperature, °C"},
+		Y:    Axis{Label: "error, K", Low: -8, High: 12},
+		Strips: []Strip{{Name: "asked for", Low: 190, High: 255},
+			{Name: "settled", Horizontal: true, Low: -1, High: 1}},
 		Areas: []Area{{Name: "uncertainty",
-			Low: curve(func(x float64) float64 { return -x / 80 }), High: curve(func(x float64) float64 { return x / 80 })}},
+			Low:  curve(func(x float64) float64 { return -x / 80 }),
+			High: curve(func(x float64) float64 { return x / 80 })}},
 		Lines: []Line{
 			{Name: "solid", Points: curve(func(x float64) float64 { return 10 - (x-170)*(x-170)/1000 })},
-			{Name: "leaves <the> plot & comes back", Style: 1, Points: curve(func(x float64) float64 { return 20 * math.Sin(x/25) })},
-			{Name: "dots with a gap", Style: 2, Dots: true, Points: []Point{{110, 5}, {120, 6}, {130, math.NaN()}, {140, 5}, {150, 4}}},
+			{Name: "leaves <the> plot & comes back", Style: 1,
+				Points: curve(func(x float64) float64 { return 20 * math.Sin(x/25) })},
+			{Name: "dots with a gap", Style: 2, Dots: true,
+				Points: []Point{{110, 5}, {120, 6}, {130, math.NaN()}, {140, 5}, {150, 4}}},
 			{Name: "one point", Style: 3, Points: []Point{{280, -6}}},
 		},
 		Marks: []Mark{{Name: "target", At: 260}, {Name: "limit", At: 285}, {Name: "zero", Horizontal: true}},
@@ -132,7 +137,8 @@ func TestTicksProperties(t *testing.T) {
 }
 
 var anyNumber = rapid.OneOf(
-	rapid.SampledFrom([]float64{0, 1, -1, math.NaN(), math.Inf(1), math.Inf(-1), math.MaxFloat64, -math.MaxFloat64, math.SmallestNonzeroFloat64, 1e12, 1e-12}),
+	rapid.SampledFrom([]float64{0, 1, -1, math.NaN(), math.Inf(1), math.Inf(-1), math.MaxFloat64,
+		-math.MaxFloat64, math.SmallestNonzeroFloat64, 1e12, 1e-12}),
 	rapid.Float64(),
 	rapid.Float64Range(-300, 300),
 )
@@ -151,14 +157,18 @@ func TestAnyInput(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		name := rapid.String()
 		axis := func(label string) Axis {
-			return Axis{Label: name.Draw(t, label), Low: anyNumber.Draw(t, "low"), High: anyNumber.Draw(t, "high"), Include: []float64{anyNumber.Draw(t, "include")}}
+			return Axis{Label: name.Draw(t, label), Low: anyNumber.Draw(t, "low"),
+				High: anyNumber.Draw(t, "high"), Include: []float64{anyNumber.Draw(t, "include")}}
 		}
 		p := &Plot{
 			ID: "x", Title: name.Draw(t, "title"), X: axis("x axis"), Y: axis("y axis"),
-			Strips: []Strip{{Name: name.Draw(t, "strip"), Horizontal: rapid.Bool().Draw(t, "horizontal"), Low: anyNumber.Draw(t, "from"), High: anyNumber.Draw(t, "to")}},
-			Areas:  []Area{{Low: anyPoints(t, "low"), High: anyPoints(t, "high")}},
-			Lines:  []Line{{Name: name.Draw(t, "line"), Style: rapid.Int().Draw(t, "style"), Points: anyPoints(t, "points"), Dots: rapid.Bool().Draw(t, "dots")}},
-			Marks:  []Mark{{At: anyNumber.Draw(t, "mark"), Horizontal: rapid.Bool().Draw(t, "lies")}, {Name: "second", At: anyNumber.Draw(t, "mark 2")}},
+			Strips: []Strip{{Name: name.Draw(t, "strip"), Horizontal: rapid.Bool().Draw(t, "horizontal"),
+				Low: anyNumber.Draw(t, "from"), High: anyNumber.Draw(t, "to")}},
+			Areas: []Area{{Low: anyPoints(t, "low"), High: anyPoints(t, "high")}},
+			Lines: []Line{{Name: name.Draw(t, "line"), Style: rapid.Int().Draw(t, "style"),
+				Points: anyPoints(t, "points"), Dots: rapid.Bool().Draw(t, "dots")}},
+			Marks: []Mark{{At: anyNumber.Draw(t, "mark"), Horizontal: rapid.Bool().Draw(t, "lies")},
+				{Name: "second", At: anyNumber.Draw(t, "mark 2")}},
 		}
 		for _, el := range elements(t, p.SVG()) {
 			for _, a := range el.Attr {
@@ -261,7 +271,8 @@ func TestNumber(t *testing.T) {
 		decimals int
 		want     string
 	}{
-		{-3.25, 1, "−3.2"}, {-0.04, 1, "0.0"}, {0, 0, "0"}, {12.5, 2, "12.50"}, {math.NaN(), 1, "–"}, {math.Inf(-1), 1, "–"},
+		{-3.25, 1, "−3.2"}, {-0.04, 1, "0.0"}, {0, 0, "0"}, {12.5, 2, "12.50"}, {math.NaN(), 1, "–"},
+		{math.Inf(-1), 1, "–"},
 	}
 	for _, tt := range tests {
 		if got := Number(tt.x, tt.decimals); got != tt.want {

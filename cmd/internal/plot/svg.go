@@ -48,9 +48,11 @@ func (p *Plot) SVG() []byte {
 	d.bottom = d.top + height
 	total := d.bottom + 2*row + 4
 
-	d.printf(`<svg xmlns="http://www.w3.org/2000/svg" class="plot" viewBox="0 0 %d %s" role="img" aria-labelledby="%s-t %s-d" font-size="%d" fill="currentColor">`+"\n",
+	d.printf(`<svg xmlns="http://www.w3.org/2000/svg" class="plot" viewBox="0 0 %d %s" role="img" `+
+		`aria-labelledby="%s-t %s-d" font-size="%d" fill="currentColor">`+"\n",
 		width, num(total), esc(p.ID), esc(p.ID), fontSize)
-	d.printf("<title id=\"%s-t\">%s</title>\n<desc id=\"%s-d\">%s</desc>\n", esc(p.ID), esc(p.Title), esc(p.ID), esc(p.Desc))
+	d.printf("<title id=\"%s-t\">%s</title>\n<desc id=\"%s-d\">%s</desc>\n", esc(p.ID), esc(p.Title),
+		esc(p.ID), esc(p.Desc))
 	d.keyRows(key)
 	d.back()
 	d.axes()
@@ -106,7 +108,8 @@ const (
 
 func lineLook(style int) string {
 	style = min(max(style, 0), Styles-1)
-	look := fmt.Sprintf(`class="s%d" fill="none" stroke="currentColor" stroke-width="2.2" stroke-linejoin="round" stroke-linecap="round"`, style)
+	look := fmt.Sprintf(`class="s%d" fill="none" stroke="currentColor" stroke-width="2.2" `+
+		`stroke-linejoin="round" stroke-linecap="round"`, style)
 	if dash := dashes[style]; dash != "" {
 		look += ` stroke-dasharray="` + dash + `"`
 	}
@@ -129,7 +132,8 @@ func (d *drawing) back() {
 		} else {
 			a.x, b.x = d.at(Point{X: low}).x, d.at(Point{X: high}).x
 		}
-		d.printf(`<path d="M%s %sH%sV%sH%sZ" %s/>`+"\n", num(a.x), num(a.y), num(b.x), num(b.y), num(a.x), stripLook)
+		d.printf(`<path d="M%s %sH%sV%sH%sZ" %s/>`+"\n", num(a.x), num(a.y), num(b.x), num(b.y),
+			num(a.x), stripLook)
 	}
 	for i := range d.Areas {
 		d.area(&d.Areas[i])
@@ -203,7 +207,8 @@ func (d *drawing) lines() {
 }
 
 func (d *drawing) dot(p pixel, style int) {
-	d.printf(`<circle cx="%s" cy="%s" r="3.5" class="d%d"/>`+"\n", num(p.x), num(p.y), min(max(style, 0), Styles-1))
+	d.printf(`<circle cx="%s" cy="%s" r="3.5" class="d%d"/>`+"\n", num(p.x), num(p.y),
+		min(max(style, 0), Styles-1))
 }
 
 // pathOf writes points as the d of a path.

@@ -3,6 +3,8 @@ package report
 import (
 	"iter"
 	"unicode/utf8"
+
+	"preflash/cmd/internal/plaintext"
 )
 
 // clauses gives the beginnings of a message that end with a clause, the short
@@ -49,7 +51,7 @@ func fit(message string, width int) string {
 		}
 	}
 	if best == "" {
-		return wrap(message, width-2)[0] + " …"
+		return plaintext.Wrap(message, width-2)[0] + " …"
 	}
 	return best
 }

@@ -1,19 +1,10 @@
 package report
 
 import (
-	"bytes"
-	"encoding/json"
-	"fmt"
 	"io"
-	"math"
-	"reflect"
-	"strconv"
-	"strings"
-	"unicode/utf16"
-	"unicode/utf8"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/patch"
+	"preflash/cmd/internal/jsontext"
 	"preflash/rules"
 )
 
@@ -110,7 +101,8 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		out.Fixed = append(out.Fixed, fixedJSON{f.Printer, f.Sheet, f.Rule, f.Setting, f.Since})
 	}
 	for i, p := range r.Printers {
-		row := printerJSON{Name: p.Name, Sheet: p.Sheet, Style: p.Style, Files: append([]string{}, p.Files...), Findings: make([]findingJSON, len(p.Findings))}
+		row := printerJSON{Name: p.Name, Sheet: p.Sheet, Style: p.Style,
+			Files: append([]string{}, p.Files...), Findings: make([]findingJSON, len(p.Findings))}
 		if p.Begin != "" {
 			row.Sheet = "" // there is none
 		}
@@ -120,17 +112,15 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		for j, f := range p.Findings {
 			row.Findings[j] = findingJSON{
 				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
-				Message: f.Message, Detail: detail(&f), Change: orNull(f.Change), Waived: orNull(f.Waived), Known: orNull(f.Known), Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(), Follows: followsOf(&f),
+				Message: f.Message, Detail: f.Rest(), Change: jsontext.OrNull(f.Change),
+				Waived: jsontext.OrNull(f.Waived), Known: jsontext.OrNull(f.Known),
+				Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(),
+				Follows: followsOf(&f),
 			}
 		}
 		out.Printers[i] = row
 	}
-	return writeJSON(w, out)
-}
-
-// detail is what a finding says beside its message.
-func detail(f *fleet.Finding) string {
-	return strings.TrimPrefix(strings.TrimPrefix(f.Text(), f.Message), "; ")
+	return jsontext.Write(w, out)
 }
 
 func followsOf(f *fleet.Finding) []followJSON {
@@ -142,79 +132,11 @@ func followsOf(f *fleet.Finding) []followJSON {
 	return list
 }
 
-func orNull(s string) *string {
-	if s == "" {
-		return nil
-	}
-	return &s
-}
-
 // valuesOf makes the figures of a finding fit for JSON.
 func valuesOf(v rules.Values) map[string]any {
 	out := make(map[string]any, len(v))
 	for name, value := range v {
-		out[name] = plainValue(value)
+		out[name] = jsontext.Value(value)
 	}
 	return out
-}
-
-// plainValue rounds numbers to six significant digits: more is noise, and may
-// differ between processors. What is no number in JSON (infinite, not a number)
-// becomes null.
-func plainValue(value any) any {
-	switch v := value.(type) {
-	case float64:
-		if math.IsNaN(v) || math.IsInf(v, 0) {
-			return nil
-		}
-		if v == 0 {
-			return 0.0 // also where it was a negative zero
-		}
-		rounded, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'g', 6, 64), 64)
-		return rounded
-	case nil, bool, int, string:
-		return v
-	}
-	switch v := reflect.ValueOf(value); v.Kind() {
-	case reflect.Pointer:
-		if v.IsNil() {
-			return nil
-		}
-		return plainValue(v.Elem().Interface())
-	case reflect.Slice, reflect.Array:
-		list := make([]any, v.Len())
-		for i := range list {
-			list[i] = plainValue(v.Index(i).Interface())
-		}
-		return list
-	}
-	return fmt.Sprint(value)
-}
-
-// writeJSON prints v with characters that hide or act escaped, which
-// encoding/json leaves as they are above U+007E. Outside of strings there
-// are none but line breaks.
-func writeJSON(w io.Writer, v any) error {
-	var plain bytes.Buffer
-	encoder := json.NewEncoder(&plain)
-	encoder.SetIndent("", "  ")
-	if err := encoder.Encode(v); err != nil {
-		return err
-	}
-	out := make([]byte, 0, plain.Len())
-	for _, r := range plain.String() {
-		switch {
-		case r == '#' && len(out) > 0 && out[len(out)-1] == '#':
-			out = append(out, `\u0023`...) // as patch.Harmless has it
-		case r == '\n' || !patch.Hidden(r):
-			out = utf8.AppendRune(out, r)
-		case r > 0xffff:
-			high, low := utf16.EncodeRune(r)
-			out = fmt.Appendf(out, `\u%04x\u%04x`, high, low)
-		default:
-			out = fmt.Appendf(out, `\u%04x`, r)
-		}
-	}
-	_, err := w.Write(out)
-	return err
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/patch"
 )
@@ -17,6 +18,7 @@ func Lead(p *patch.Plan) []string {
 		"findings below are gone and no new error came up.",
 		"",
 	}
+	var say plaintext.Remarks
 	if len(p.Worse) > 0 {
 		lines[2] = "findings below are gone, and what is an error then stands below them."
 	}
@@ -27,21 +29,33 @@ func Lead(p *patch.Plan) []string {
 			if r.YieldsTo != "" {
 				text += "; " + r.YieldsTo + " asks for what protects more, and that was done"
 			}
-			lines = append(lines, hanging(text)...)
+			say = append(say, text)
 		}
 	}
 	for _, m := range p.Moves {
-		lines = append(lines, hanging(fmt.Sprintf("%s: the %s goes from %s to %s, which protects less; %s asked for it, for the reason above",
-			m.Owner, m.Was.Key, m.Was.Text(), m.Is.Text(), strings.Join(m.Rules, " and ")))...)
+		say.Add("%s: the %s goes from %s to %s, which protects less; %s asked for it, "+
+			"for the reason above",
+			m.Owner, m.Was.Key, m.Was.Text(), m.Is.Text(), strings.Join(m.Rules, " and "))
 	}
 	for _, a := range p.Asides {
-		lines = append(lines, hanging(fmt.Sprintf("%s: %s, although no line of this diff names it", a.Owner, parser.Clip(a.Text, maxReason)))...)
+		say.Add("%s: %s, although no line of this diff names it", a.Owner,
+			parser.Clip(a.Text, maxReason))
 	}
 	for _, r := range p.Worse {
-		lines = append(lines, hanging(fmt.Sprintf("%s, %s, an error once this is applied: %s", r.Owner, r.Finding.Rule, clipped(r)))...)
+		say.Add("%s, %s, an error once this is applied: %s", r.Owner, r.Finding.Rule,
+			clipped(r))
 	}
 	for _, r := range p.Left {
-		lines = append(lines, hanging(LeftText(r))...)
+		say = append(say, LeftText(r))
+	}
+	const width, indent = 76, "  "
+	for _, text := range say {
+		for i, line := range plaintext.Wrap(text, width-len(indent)) {
+			if i > 0 {
+				line = indent + line
+			}
+			lines = append(lines, line)
+		}
 	}
 	return lines
 }
@@ -51,17 +65,8 @@ const maxReason = 2000
 
 func clipped(r patch.Reason) string { return parser.Clip(r.Finding.Text(), maxReason) }
 
-// hanging wraps a paragraph, its further lines indented.
-func hanging(text string) []string {
-	const width, indent = 76, "  "
-	lines := wrap(text, width-len(indent))
-	for i := range lines[1:] {
-		lines[i+1] = indent + lines[i+1]
-	}
-	return lines
-}
-
 // LeftText says which change is not in a diff, and why.
 func LeftText(r patch.Reason) string {
-	return fmt.Sprintf("%s, %s: not in this diff, since %s", r.Owner, r.Finding.Rule, parser.Clip(r.Err.Error(), maxReason))
+	return fmt.Sprintf("%s, %s: not in this diff, since %s", r.Owner, r.Finding.Rule,
+		parser.Clip(r.Err.Error(), maxReason))
 }

@@ -8,6 +8,8 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/markdown"
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/patch"
 	"preflash/rules"
@@ -39,7 +41,7 @@ type item struct {
 // the diff goes next. Only then are findings left out, notes first.
 func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
 	var b bytes.Buffer
-	fmt.Fprintf(&b, "**Preflash:** %s\n", markdown(verdict(r)))
+	fmt.Fprintf(&b, "**Preflash:** %s\n", markdown.Escape(Verdict(r)))
 	items := itemsOf(r)
 	left := shorten(items, maxComment-maxDiff-b.Len(), maxComment-b.Len()-reserve)
 	title := ""
@@ -51,7 +53,8 @@ func Markdown(w io.Writer, r *fleet.Result, diff []byte) error {
 		b.WriteString(one.text)
 	}
 	if left > 0 {
-		fmt.Fprintf(&b, "\nNot listed here: %s. Run `preflash check` to see all.\n", plural(left, "finding"))
+		fmt.Fprintf(&b, "\nNot listed here: %s. Run `preflash check` to see all.\n",
+			plaintext.Plural(left, "finding"))
 	}
 	markdownDiff(&b, diff, min(maxDiff, maxComment-b.Len()))
 	_, err := w.Write(b.Bytes())
@@ -71,7 +74,7 @@ func shorten(items []item, beside, alone int) (left int) {
 		size += len(items[i].full)
 	}
 	for level := rules.Note; level <= rules.Error; level++ {
-		for i := len(items) - 1; i >= 0; i-- {
+		for i := range slices.Backward(items) {
 			if one := &items[i]; size > beside && one.level == level && len(one.brief) < len(one.text) {
 				size += len(one.brief) - len(one.text)
 				one.text = one.brief
@@ -79,7 +82,7 @@ func shorten(items []item, beside, alone int) (left int) {
 		}
 	}
 	for level := rules.Note; level <= rules.Error; level++ {
-		for i := len(items) - 1; i >= 0; i-- {
+		for i := range slices.Backward(items) {
 			if one := &items[i]; size > alone && one.level == level {
 				size -= len(one.text)
 				one.text = ""
@@ -95,19 +98,22 @@ func itemsOf(r *fleet.Result) []item {
 	for i := range r.Printers {
 		if p := &r.Printers[i]; p.Problem != nil {
 			for _, one := range p.Problem.Each() {
-				head := fmt.Sprintf("- **error** %s, ", markdown(p.Name))
+				head := fmt.Sprintf("- **error** %s, ", markdown.Escape(p.Name))
 				items = append(items, item{title: "Cannot be read", level: rules.Error, count: 1,
-					full:  head + code(placeText(one.File, one.Line)) + ": " + markdown(one.Message) + "\n",
-					brief: head + markdown(parser.Clip(action(one.Message), maxAction)) + "\n"})
+					full: head + markdown.Code(fleet.Region{File: one.File, Line: one.Line}.Place()) + ": " +
+						markdown.Escape(one.Message) + "\n",
+					brief: head + markdown.Escape(parser.Clip(action(one.Message), maxAction)) + "\n"})
 			}
 		}
 	}
 	for _, sheet := range r.Gone {
-		text := fmt.Sprintf("- **gone** %s\n", code(sheet))
-		items = append(items, item{title: "No longer checked", level: rules.Error, count: 1, full: text, brief: text})
+		text := fmt.Sprintf("- **gone** %s\n", markdown.Code(sheet))
+		items = append(items, item{title: "No longer checked", level: rules.Error, count: 1,
+			full: text, brief: text})
 	}
 	for _, f := range everyPrinters(r) {
-		items = append(items, item{title: dangerTitle(f.Finding), level: f.Level, count: f.Count(), full: markdownFinding(f), brief: markdownBrief(f)})
+		items = append(items, item{title: f.Heading(), level: f.Level, count: f.Count(),
+			full: markdownFinding(f), brief: markdownBrief(f)})
 	}
 	return items
 }
@@ -127,19 +133,8 @@ func everyPrinters(r *fleet.Result) []ofPrinter {
 			list = append(list, ofPrinter{&p.Findings[j], p})
 		}
 	}
-	slices.SortStableFunc(list, func(a, b ofPrinter) int { return byDanger(a.Finding, b.Finding) })
+	slices.SortStableFunc(list, func(a, b ofPrinter) int { return fleet.ByDanger(a.Finding, b.Finding) })
 	return list
-}
-
-// dangerTitle is the heading that a finding stands under.
-func dangerTitle(f *fleet.Finding) string {
-	switch {
-	case f.Waived != "":
-		return "Waived, not counted"
-	case f.Known != "":
-		return "Known, not counted"
-	}
-	return f.Danger.Text()
 }
 
 // markdownHead is how the line of a finding begins.
@@ -151,32 +146,32 @@ func markdownHead(f ofPrinter) string {
 	if f.Known != "" {
 		word = "known " + word
 	}
-	return fmt.Sprintf("- **%s** %s, %s", word, markdown(f.printer.Name), f.Rule)
+	return fmt.Sprintf("- **%s** %s, %s", word, markdown.Escape(f.printer.Name), f.Rule)
 }
 
 // markdownBrief is a finding in brief: what to do.
 func markdownBrief(f ofPrinter) string {
-	return markdownHead(f) + ": " + markdown(parser.Clip(action(f.Message), maxAction)) + "\n"
+	return markdownHead(f) + ": " + markdown.Escape(parser.Clip(action(f.Message), maxAction)) + "\n"
 }
 
 func markdownFinding(f ofPrinter) string {
 	b := new(strings.Builder)
 	b.WriteString(markdownHead(f))
-	if place := placeText(f.Region.File, f.Region.Line); place != "" {
-		fmt.Fprintf(b, " at %s", code(place))
+	if place := f.Region.Place(); place != "" {
+		fmt.Fprintf(b, " at %s", markdown.Code(place))
 	}
-	fmt.Fprintf(b, ": %s", markdown(f.Message))
+	fmt.Fprintf(b, ": %s", markdown.Escape(f.Message))
 	if f.Aside != "" {
-		fmt.Fprintf(b, " (%s)", markdown(f.Aside))
+		fmt.Fprintf(b, " (%s)", markdown.Escape(f.Aside))
 	}
 	if len(f.Follows) > 0 {
-		fmt.Fprintf(b, " Follows from it: %s.", markdown(rulesOf(f.Finding)))
+		fmt.Fprintf(b, " Follows from it: %s.", markdown.Escape(rulesOf(f.Finding)))
 	}
 	if f.Change != "" {
-		fmt.Fprintf(b, " **Change:** %s", markdown(f.Change))
+		fmt.Fprintf(b, " **Change:** %s", markdown.Escape(f.Change))
 	}
 	if f.Waived != "" {
-		fmt.Fprintf(b, " **Waived:** %s", markdown(f.Waived))
+		fmt.Fprintf(b, " **Waived:** %s", markdown.Escape(f.Waived))
 	}
 	b.WriteByte('\n')
 	return b.String()
@@ -197,62 +192,12 @@ func markdownDiff(b *bytes.Buffer, diff []byte, room int) {
 		}
 		text.WriteString(line + "\n")
 	}
-	fence := fenceFor(text.String(), 3)
+	fence := markdown.Fence(text.String(), 3)
 	if text.Len()+2*len(fence) > room-200 {
-		fmt.Fprintf(b, "\nThe diff is too long for a comment (%d lines). Run `preflash diff` to see it.\n", bytes.Count(diff, []byte("\n")))
+		fmt.Fprintf(b, "\nThe diff is too long for a comment (%d lines). Run `preflash diff` to see it.\n",
+			bytes.Count(diff, []byte("\n")))
 		return
 	}
-	fmt.Fprintf(b, "\n<details>\n<summary>The diff to review, then apply by hand</summary>\n\n%sdiff\n%s%s\n\n</details>\n", fence, text.String(), fence)
-}
-
-// fenceFor gives more backticks than a text holds in a row, at least so many.
-func fenceFor(text string, least int) string {
-	run := 0
-	for i := range len(text) {
-		if run++; text[i] != '`' {
-			run = 0
-		}
-		least = max(least, run+1)
-	}
-	return strings.Repeat("`", least)
-}
-
-// code gives text as a code span, between more backticks than it holds in a row.
-func code(text string) string {
-	text = patch.Harmless(patch.Visible(text))
-	fence := fenceFor(text, 1)
-	if len(fence) > 1 || strings.TrimSpace(text) == "" || strings.HasPrefix(text, " ") && strings.HasSuffix(text, " ") {
-		text = " " + text + " " // one on each side is taken away again
-	}
-	return fence + text + fence
-}
-
-// markdown escapes text for one line of Markdown. Punctuation that formats gets a
-// backslash (CommonMark 2.4), what HTML knows its entity. An empty comment
-// keeps forges from reading a mention, a reference, a link or a picture name in
-// what is left.
-func markdown(text string) string {
-	const nothing = "<!-- -->"
-	var b strings.Builder
-	runes := []rune(strings.Join(strings.Fields(patch.Visible(text)), " "))
-	for i, r := range runes {
-		switch {
-		case r == '&':
-			b.WriteString("&amp;")
-		case r == '<':
-			b.WriteString("&lt;")
-		case r == '>':
-			b.WriteString("&gt;")
-		case strings.ContainsRune("\\`*_{}[]()!|~$#", r):
-			b.WriteByte('\\')
-			fallthrough
-		default:
-			b.WriteRune(r)
-		}
-		beforeWord := i+1 < len(runes) && runes[i+1] != ' '
-		if beforeWord && (strings.ContainsRune("@#:", r) || r == '.' && i > 0 && (runes[i-1]|' ') == 'w') {
-			b.WriteString(nothing)
-		}
-	}
-	return b.String()
+	fmt.Fprintf(b, "\n<details>\n<summary>The diff to review, then apply by hand</summary>\n\n%sdiff\n"+
+		"%s%s\n\n</details>\n", fence, text.String(), fence)
 }

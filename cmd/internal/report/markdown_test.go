@@ -33,25 +33,6 @@ func TestMarkdownGolden(t *testing.T) {
 	golden(t, "workshop.md", markdownOf(t, workshop(), diff.Bytes()))
 }
 
-func TestMarkdownEscapes(t *testing.T) {
-	tests := []struct{ in, want string }{
-		{"214.2 °C, 14.2 K hotter", "214.2 °C, 14.2 K hotter"},
-		{"*a* _b_ `c` ~~d~~", "\\*a\\* \\_b\\_ \\`c\\` \\~\\~d\\~\\~"},
-		{"[x](y) ![z](y)", `\[x\]\(y\) \!\[z\]\(y\)`},
-		{"<b>&amp;</b>", "&lt;b&gt;&amp;amp;&lt;/b&gt;"},
-		{"@bench #12 :100: x", `@<!-- -->bench \#<!-- -->12 :<!-- -->100: x`},
-		{"http://a.invalid www.a.invalid", `http:<!-- -->//a.invalid www.<!-- -->a.invalid`},
-		{"a|b\n# c\x1b", `a\|b\\u000a\# c\\u001b`},
-	}
-	for _, tt := range tests {
-		if got := markdown(tt.in); got != tt.want {
-			t.Errorf("markdown(%q)\ngot  %s\nwant %s", tt.in, got, tt.want)
-		}
-	}
-}
-
-// None is left out while each has room for a line: first notes say only what to
-// do, then warnings, then errors.
 func TestMarkdownLeavesNoneOut(t *testing.T) {
 	message := "lower the max temp: " + strings.Repeat("why ", 30)
 	for _, tt := range []struct {
@@ -98,34 +79,22 @@ func TestMarkdownWorstFirst(t *testing.T) {
 	}
 	r := &fleet.Result{Printers: []fleet.Printer{
 		{Name: "clean"},
-		{Name: "egret-01", Findings: []fleet.Finding{finding("a", 1, rules.Fire, "known"), finding("d", 30, rules.Bad, "")}},
-		{Name: "egret-02", Findings: []fleet.Finding{finding("b", 2, rules.Fire, ""), finding("c", 3, rules.Fire, "")}},
+		{Name: "egret-01", Findings: []fleet.Finding{finding("a", 1, rules.Fire, "known"),
+			finding("d", 30, rules.Bad, "")}},
+		{Name: "egret-02", Findings: []fleet.Finding{finding("b", 2, rules.Fire, ""),
+			finding("c", 3, rules.Fire, "")}},
 		{Name: "egret-03", Findings: []fleet.Finding{finding("b", 2, rules.Fire, "")}},
 		{Name: "unread", Problem: &fleet.Problem{}},
 	}}
 	var lines []string
-	for _, m := range regexp.MustCompile(`(?m)^### (.*)|^- \*\*[a-z ]+\*\* ([a-z0-9-]+, [a-z]?)`).FindAllStringSubmatch(markdownOf(t, r, nil), -1) {
+	heads := regexp.MustCompile(`(?m)^### (.*)|^- \*\*[a-z ]+\*\* ([a-z0-9-]+, [a-z]?)`)
+	for _, m := range heads.FindAllStringSubmatch(markdownOf(t, r, nil), -1) {
 		lines = append(lines, m[1]+m[2])
 	}
-	want := "Cannot be read|unread, |Can start a fire, or blinds the firmware|egret-02, b|egret-03, b|egret-02, c|Prints badly|egret-01, d|Waived, not counted|egret-01, a"
+	want := "Cannot be read|unread, |Can start a fire, or blinds the firmware|egret-02, b|egret-03, " +
+		"b|egret-02, c|Prints badly|egret-01, d|Waived, not counted|egret-01, a"
 	if got := strings.Join(lines, "|"); got != want {
 		t.Errorf("order: %s", got)
-	}
-}
-
-func TestCode(t *testing.T) {
-	tests := []struct{ in, want string }{
-		{"a/b.cfg:3", "`a/b.cfg:3`"},
-		{"a`b", "`` a`b ``"},
-		{"``", "``` `` ```"},
-		{" a ", "`  a  `"},
-		{"a\n\x1b", "`a\\u000a\\u001b`"},
-		{"", "`  `"},
-	}
-	for _, tt := range tests {
-		if got := code(tt.in); got != tt.want {
-			t.Errorf("code(%q) = %q, want %q", tt.in, got, tt.want)
-		}
 	}
 }
 
@@ -138,29 +107,17 @@ func TestMarkdownHidesNothing(t *testing.T) {
 	})
 }
 
-// No punctuation from a configuration is left live.
-func TestMarkdownLeavesNothingLive(t *testing.T) {
-	live := regexp.MustCompile("(^|[^\\\\])[`*_\\[\\]|~$#!]|[@:.]/?[a-z]|<|&[^agl]")
-	rapid.Check(t, func(rt *rapid.T) {
-		text := rapid.StringOf(rapid.SampledFrom([]rune("aw \\`*_[]()<>&|~$@#!:/\n"))).Draw(rt, "text")
-		got := strings.ReplaceAll(markdown(text), "<!-- -->", "\x00")
-		// A backslash that is itself escaped escapes nothing.
-		if got = strings.ReplaceAll(got, `\\`, ""); live.MatchString(got) {
-			rt.Errorf("%q is still live in %q", text, got)
-		}
-	})
-}
-
-// A comment stays below 60,000 bytes whatever it is about.
 func TestMarkdownIsBounded(t *testing.T) {
 	const limit = 60_000
-	worst := fleet.Finding{Rule: "config-gap", Level: rules.Error, Message: strings.Repeat("#", 2000), Change: strings.Repeat("`", 2000), Waived: strings.Repeat("<", 200),
+	worst := fleet.Finding{Rule: "config-gap", Level: rules.Error, Message: strings.Repeat("#", 2000),
+		Change: strings.Repeat("`", 2000), Waived: strings.Repeat("<", 200),
 		Region: fleet.Region{File: strings.Repeat("`", 4000), Line: 1}}
 	full := &fleet.Result{}
 	for range 100 {
 		full.Printers = append(full.Printers, fleet.Printer{
-			Name: strings.Repeat("*", 200), Sheet: strings.Repeat("\x1b", 1000), Findings: []fleet.Finding{worst, worst},
-			Problem: &fleet.Problem{File: strings.Repeat("`", 1000), Message: strings.Repeat("@x", 1000)},
+			Name: strings.Repeat("*", 200), Sheet: strings.Repeat("\x1b", 1000),
+			Findings: []fleet.Finding{worst, worst},
+			Problem:  &fleet.Problem{File: strings.Repeat("`", 1000), Message: strings.Repeat("@x", 1000)},
 		})
 		full.Gone = append(full.Gone, strings.Repeat("`", 1000))
 	}

@@ -12,7 +12,8 @@ import (
 func TestEachProblemHasItsLine(t *testing.T) {
 	r := &fleet.Result{Printers: []fleet.Printer{{Name: "a.toml", Sheet: "a.toml", Problem: &fleet.Problem{
 		File: "a.toml", Line: 7, Message: "first; a.toml:9: second",
-		Parts: []fleet.Problem{{File: "a.toml", Line: 7, Message: "first"}, {File: "a.toml", Line: 9, Message: "second"}},
+		Parts: []fleet.Problem{{File: "a.toml", Line: 7, Message: "first"},
+			{File: "a.toml", Line: 9, Message: "second"}},
 	}}}}
 	const want = ", cannot be read\n  error  a.toml:7: first\n         a.toml:9: second\n"
 	if got := text(t, r, TextOptions{}); !strings.Contains(got, want) {

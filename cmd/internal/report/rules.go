@@ -7,6 +7,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/rules"
 )
 
@@ -41,10 +42,8 @@ func RuleList(w io.Writer, list []*rules.Rule, width int) error {
 			b.WriteString(strings.TrimRight(head, " ") + "\n")
 			head = ""
 		}
-		for _, line := range wrap(r.Summary, width-indent) {
-			fmt.Fprintf(&b, "%*s%s\n", -indent, head, line)
-			head = ""
-		}
+		b.WriteString(plaintext.Hanging(fmt.Sprintf("%*s", -indent, head), strings.Repeat(" ", indent),
+			r.Summary, width-indent))
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
@@ -54,7 +53,8 @@ func RuleList(w io.Writer, list []*rules.Rule, width int) error {
 // limits and sources.
 func RulePage(w io.Writer, r *rules.Rule, width int) error {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s (up to %s)\n%s\n\n%s\n", r.ID, r.Level, strings.Join(wrap(r.Summary, width), "\n"), reflow(r.Doc, width))
+	fmt.Fprintf(&b, "%s (up to %s)\n%s\n%s\n", r.ID, r.Level, plaintext.Hanging("", "", r.Summary, width),
+		reflow(r.Doc, width))
 	b.WriteString("\nOrder of danger:\n")
 	for i, rank := range rules.Ranks() {
 		if rank.Rule != r.ID {
@@ -70,13 +70,7 @@ func RulePage(w io.Writer, r *rules.Rule, width int) error {
 		case rules.Warning:
 			text += "; a warning or an error"
 		}
-		for j, line := range wrap(text, width-4) {
-			head := fmt.Sprintf("%3d ", i+1)
-			if j > 0 {
-				head = "    "
-			}
-			b.WriteString(head + line + "\n")
-		}
+		b.WriteString(plaintext.Hanging(fmt.Sprintf("%3d ", i+1), "    ", text, width-4))
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
@@ -92,7 +86,7 @@ func reflow(text string, width int) string {
 	if width >= docWidth {
 		return text
 	}
-	var out []string
+	var out strings.Builder
 	lines := strings.Split(text, "\n")
 	for i := 0; i < len(lines); i++ {
 		line := lines[i]
@@ -107,9 +101,8 @@ func reflow(text string, width int) string {
 			line += " " + strings.TrimLeft(next, " ")
 			i++
 		}
-		for _, part := range wrap(line, width-indent) {
-			out = append(out, strings.Repeat(" ", indent)+part)
-		}
+		left := strings.Repeat(" ", indent)
+		out.WriteString(plaintext.Hanging(left, left, line, width-indent))
 	}
-	return strings.Join(out, "\n")
+	return strings.TrimSuffix(out.String(), "\n")
 }

@@ -10,6 +10,8 @@ import (
 	"unicode/utf8"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/jsontext"
+	"preflash/cmd/internal/plaintext"
 	"preflash/rules"
 )
 
@@ -131,15 +133,18 @@ type sarifReplacement struct {
 // notifications of a run that did not succeed.
 func SARIF(w io.Writer, r *fleet.Result, list []*rules.Rule) error {
 	run := sarifRun{
-		Tool:        sarifTool{sarifDriver{Name: "Preflash", Version: r.Version, Rules: make([]sarifRule, len(list))}},
-		Invocations: []sarifInvocation{{Successful: r.Summary().Unreadable == 0, Notifications: []sarifNotification{}}},
-		ColumnKind:  "unicodeCodePoints",
-		Results:     []sarifResult{},
+		Tool: sarifTool{sarifDriver{Name: "Preflash", Version: r.Version,
+			Rules: make([]sarifRule, len(list))}},
+		Invocations: []sarifInvocation{{Successful: r.Summary().Unreadable == 0,
+			Notifications: []sarifNotification{}}},
+		ColumnKind: "unicodeCodePoints",
+		Results:    []sarifResult{},
 	}
 	index := make(map[string]int, len(list))
 	for i, rule := range list {
 		index[rule.ID] = i
-		run.Tool.Driver.Rules[i] = sarifRule{rule.ID, sarifText{rule.Summary}, sarifText{rule.Doc}, sarifRuleLevel{rule.Level.String()}}
+		run.Tool.Driver.Rules[i] = sarifRule{rule.ID, sarifText{rule.Summary}, sarifText{rule.Doc},
+			sarifRuleLevel{rule.Level.String()}}
 	}
 	for i := range r.Printers {
 		p := &r.Printers[i]
@@ -175,9 +180,11 @@ func SARIF(w io.Writer, r *fleet.Result, list []*rules.Rule) error {
 		note := &run.Invocations[0].Notifications
 		gone := sarifLocation{Logical: []sarifLogical{{sheet, "printer"}}}
 		gone.Physical.Artifact = artifact(sheet)
-		*note = append(*note, sarifNotification{[]sarifLocation{gone}, sarifText{"This sheet is gone since " + r.Since + ": its printer is no longer checked."}, "note"})
+		*note = append(*note,
+			sarifNotification{[]sarifLocation{gone}, sarifText{"This sheet is gone since " + r.Since +
+				": its printer is no longer checked."}, "note"})
 	}
-	return writeJSON(w, sarifLog{
+	return jsontext.Write(w, sarifLog{
 		Schema:  "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
 		Version: "2.1.0",
 		Runs:    []sarifRun{run},
@@ -246,19 +253,21 @@ func fixedResult(f fleet.Fixed, index map[string]int) sarifResult {
 	}
 	key := strings.Join([]string{f.Rule, f.Sheet, f.Setting, f.Since}, "\x00")
 	return sarifResult{
-		RuleID: f.Rule, RuleIndex: index[f.Rule], Level: rules.Note.String(), Message: sarifText{text}, Locations: []sarifLocation{at},
-		Fingerprints: map[string]string{"swapFinding/v1": fingerprint(key, 0)}, Suppressions: []sarifSuppression{}, Baseline: "absent",
+		RuleID: f.Rule, RuleIndex: index[f.Rule], Level: rules.Note.String(), Message: sarifText{text},
+		Locations:    []sarifLocation{at},
+		Fingerprints: map[string]string{"swapFinding/v1": fingerprint(key, 0)},
+		Suppressions: []sarifSuppression{}, Baseline: "absent",
 	}
 }
 
 // sarifMessage is a finding's message as its first sentence, and the rest.
 func sarifMessage(f *fleet.Finding) string {
 	text := f.Message
-	if more := detail(f); more != "" {
-		text = sentence(f.Message) + " " + sentence(more)
+	if more := f.Rest(); more != "" {
+		text = plaintext.Sentence(f.Message) + " " + plaintext.Sentence(more)
 	}
-	for _, one := range followsOf(f) {
-		text += " Follows from it: " + one.Rule + ": " + sentence(one.Message)
+	for _, one := range f.Follows {
+		text += " Follows from it: " + one.Rule + ": " + plaintext.Sentence(one.Text())
 	}
 	return text
 }

@@ -17,12 +17,17 @@ import (
 // but for one.
 func someRules() []*rules.Rule {
 	return []*rules.Rule{
-		{ID: "sensor-curve", Level: rules.Error, Summary: "The sensor is read through the wrong definition.", Doc: "Indicated t, resistance, divider ratio, actual T."},
-		{ID: "sensor-unknown", Level: rules.Error, Summary: "A definition fits no known curve.", Doc: "No guess is made."},
-		{ID: "temp-ceiling", Level: rules.Error, Summary: "A limit lies above the weakest rating.", Doc: "target limit ≤ R, trip ≤ R + 15"},
-		{ID: "coldside-fan", Level: rules.Warning, Summary: "The heat-break fan does not follow the hotend.", Doc: "Common practice, no source."},
+		{ID: "sensor-curve", Level: rules.Error, Summary: "The sensor is read through the wrong definition.",
+			Doc: "Indicated t, resistance, divider ratio, actual T."},
+		{ID: "sensor-unknown", Level: rules.Error, Summary: "A definition fits no known curve.",
+			Doc: "No guess is made."},
+		{ID: "temp-ceiling", Level: rules.Error, Summary: "A limit lies above the weakest rating.",
+			Doc: "target limit ≤ R, trip ≤ R + 15"},
+		{ID: "coldside-fan", Level: rules.Warning, Summary: "The heat-break fan does not follow the hotend.",
+			Doc: "Common practice, no source."},
 		{ID: "supply-budget", Level: rules.Error, Summary: "The supply is too small.", Doc: "load / rating"},
-		{ID: "heater-stuck-on", Level: rules.Note, Summary: "Where a heater that is stuck on would settle.", Doc: "P(T) = loss · (T − ambient)"},
+		{ID: "heater-stuck-on", Level: rules.Note, Summary: "Where a heater that is stuck on would settle.",
+			Doc: "P(T) = loss · (T − ambient)"},
 	}
 }
 
@@ -85,11 +90,13 @@ func TestSARIFFingerprints(t *testing.T) {
 
 func TestSARIFColumnsAreCodePoints(t *testing.T) {
 	run := decodeSARIF(t, sarifOf(t, &fleet.Result{Printers: []fleet.Printer{{Findings: []fleet.Finding{{
-		Rule:   "sensor-curve",
-		Region: fleet.Region{File: "a.h", Line: 2, Column: 30, CharColumn: 27, EndLine: 2, EndColumn: 35, EndCharColumn: 31},
+		Rule: "sensor-curve",
+		Region: fleet.Region{File: "a.h", Line: 2, Column: 30, CharColumn: 27, EndLine: 2, EndColumn: 35,
+			EndCharColumn: 31},
 	}}}}}))
 	want := sarifRegion{2, 27, 2, 31}
-	if got := run.Results[0].Locations[0].Physical.Region; got == nil || *got != want || run.ColumnKind != "unicodeCodePoints" {
+	if got := run.Results[0].Locations[0].Physical.Region; got == nil || *got != want ||
+		run.ColumnKind != "unicodeCodePoints" {
 		t.Errorf("%+v in %s, want %+v", got, run.ColumnKind, want)
 	}
 }
@@ -98,7 +105,8 @@ func TestSARIFFixNeedsUTF8(t *testing.T) {
 	at := fleet.Region{File: "a.h", Line: 1, CharColumn: 1, EndLine: 1, EndCharColumn: 1}
 	other := at
 	other.File = "b.h"
-	f := &fleet.Finding{Change: "x", Fix: []fleet.Replacement{{Region: at, New: "1"}, {Region: at, New: "2"}, {Region: other, New: "3"}}}
+	f := &fleet.Finding{Change: "x", Fix: []fleet.Replacement{{Region: at, New: "1"}, {Region: at, New: "2"},
+		{Region: other, New: "3"}}}
 	fix := fixes(f)
 	if len(fix) != 1 || len(fix[0].Changes) != 2 || len(fix[0].Changes[0].Replacements) != 2 {
 		t.Errorf("got %+v, want two files, two replacements in the first", fix)

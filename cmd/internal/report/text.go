@@ -1,10 +1,8 @@
-// Package report renders what fleet and the bench commands found: text, JSON,
-// SARIF, Markdown and HTML, each a function of a result.
+// Package report prints what fleet found: text, JSON, SARIF and Markdown, each a
+// function of a result.
 package report
 
 import (
-	"bufio"
-	"cmp"
 	"fmt"
 	"io"
 	"slices"
@@ -12,17 +10,16 @@ import (
 	"unicode/utf8"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
 	"preflash/patch"
 	"preflash/rules"
 )
 
-// TextOptions say how a text report looks. Colour never carries a meaning that
-// the words do not.
+// TextOptions say how a text report looks, and how much it says.
 type TextOptions struct {
-	Color   bool
+	plaintext.Options
 	Explain bool // all that findings say
 	All     bool // every finding of every printer
-	Width   int  // columns; 0 means 80
 }
 
 // Text prints a result for a person. Of one printer it shows all that counts. Of
@@ -30,45 +27,40 @@ type TextOptions struct {
 // what cannot be read and the errors, each at least as a line. The verdict comes
 // last.
 func Text(w io.Writer, r *fleet.Result, o TextOptions) error {
-	if o.Width <= 0 {
-		o.Width = 80
-	}
-	out := bufio.NewWriter(patch.HarmlessWriter(w))
-	p := textPrinter{out, o}
+	p := textPrinter{plaintext.NewPrinter(patch.HarmlessWriter(w), o.Options), o.Explain, o.All}
 	many := len(r.Printers) > 1
 	if many {
 		p.overview(r)
 	}
-	for i, row := range rank(r) {
-		printer := row.printer
+	for i, standing := range r.WorstFirst() {
+		printer := standing.Printer
 		if many && printer.Problem == nil && len(p.shown(printer, many)) == 0 {
 			continue // its line says it
 		}
 		if i > 0 || many {
-			out.WriteByte('\n')
+			p.WriteByte('\n')
 		}
-		out.WriteString(p.fitting(printer, many))
+		p.WriteString(p.fitting(printer, many))
 	}
 	for _, sheet := range r.Gone {
-		out.WriteByte('\n')
-		p.entry("gone", strong, sheet)
+		p.WriteByte('\n')
+		p.Entry("gone", plaintext.Strong, sheet)
 	}
 	if len(r.Printers) > 0 || len(r.Gone) > 0 {
-		out.WriteByte('\n')
+		p.WriteByte('\n')
 	}
 	const label = "Verdict:"
-	for i, line := range wrap(label+" "+patch.Visible(verdict(r)), o.Width) {
-		if i == 0 {
-			line = p.bold(label) + line[len(label):]
-		}
-		out.WriteString(line + "\n")
-	}
+	lines := plaintext.Hanging("", "", label+" "+Verdict(r), p.Width)
+	p.WriteString(p.Bold(label) + lines[len(label):])
 	if hint := p.hint(r, many); hint != "" {
-		for _, line := range wrap(hint, o.Width) {
-			out.WriteString(line + "\n")
-		}
+		p.Hang("", 0, hint)
 	}
-	return out.Flush()
+	return p.Flush()
+}
+
+type textPrinter struct {
+	plaintext.Printer
+	explain, all bool
 }
 
 // room is how many lines one printer gets, so that it fits on a screen together
@@ -93,16 +85,15 @@ const (
 // --all or --explain is printed whatever room it takes.
 func (p *textPrinter) fitting(printer *fleet.Printer, many bool) string {
 	level := notesToo
-	if many && !p.All && !p.Explain {
+	if many && !p.all && !p.explain {
 		level = oneLine
 	}
 	for ; ; level++ {
 		var b strings.Builder
-		out := bufio.NewWriter(&b)
-		one := textPrinter{out, p.TextOptions}
+		one := textPrinter{plaintext.NewPrinter(&b, p.Options), p.explain, p.all}
 		one.printer(printer, p.cut(p.shown(printer, many), level), level)
-		out.Flush() // into memory
-		if p.All || p.Explain || level == oneLine || strings.Count(b.String(), "\n") <= room {
+		one.Flush() // into memory
+		if p.all || p.explain || level == oneLine || strings.Count(b.String(), "\n") <= room {
 			return b.String()
 		}
 	}
@@ -110,7 +101,7 @@ func (p *textPrinter) fitting(printer *fleet.Printer, many bool) string {
 
 // cut leaves out what a closeness does not show.
 func (p *textPrinter) cut(list []*fleet.Finding, level closeness) []*fleet.Finding {
-	if level == notesToo || p.All {
+	if level == notesToo || p.all {
 		return list
 	}
 	return slices.DeleteFunc(list, func(f *fleet.Finding) bool { return f.Level == rules.Note })
@@ -119,8 +110,8 @@ func (p *textPrinter) cut(list []*fleet.Finding, level closeness) []*fleet.Findi
 // shown are the findings of a printer that are printed: those that count, and
 // of several printers only the errors. What is waived or known is counted below.
 func (p *textPrinter) shown(printer *fleet.Printer, many bool) []*fleet.Finding {
-	list := worstFirst(printer.Findings)
-	if p.All {
+	list := printer.WorstFirst()
+	if p.all {
 		return list
 	}
 	return slices.DeleteFunc(list, func(f *fleet.Finding) bool {
@@ -131,11 +122,13 @@ func (p *textPrinter) shown(printer *fleet.Printer, many bool) []*fleet.Finding 
 // hint says how to see more.
 func (p *textPrinter) hint(r *fleet.Result, many bool) string {
 	hidden, details := false, false
+	full := *p
+	full.all = true
 	for i := range r.Printers {
 		printer := &r.Printers[i]
 		shown := p.shown(printer, many)
-		hidden = hidden || len(printer.Findings) > len(shown) || !p.Explain && !p.All &&
-			strings.Count(p.fitting(printer, many), "\n") < strings.Count((&textPrinter{nil, TextOptions{Width: p.Width, All: true}}).fitting(printer, many), "\n")
+		hidden = hidden || len(printer.Findings) > len(shown) || !p.explain && !p.all &&
+			strings.Count(p.fitting(printer, many), "\n") < strings.Count(full.fitting(printer, many), "\n")
 		for _, f := range shown {
 			details = details || f.Detail != "" || len(f.Follows) > 0
 		}
@@ -144,7 +137,7 @@ func (p *textPrinter) hint(r *fleet.Result, many bool) string {
 	if hidden {
 		ways = append(ways, "--all shows every finding in full")
 	}
-	if details && !p.Explain {
+	if details && !p.explain {
 		ways = append(ways, "--explain says more of each")
 	}
 	if len(ways) == 0 {
@@ -156,18 +149,39 @@ func (p *textPrinter) hint(r *fleet.Result, many bool) string {
 // overview prints a line a printer, worst first: its errors, warnings and notes,
 // its name and what to do about its worst finding.
 func (p *textPrinter) overview(r *fleet.Result) {
-	rows := rank(r)
-	p.out.WriteString("err. warn. notes  printer and what to do first\n")
+	rows := r.WorstFirst()
+	p.WriteString("err. warn. notes  printer and what to do first\n")
 	wide := 0
 	for _, row := range rows {
-		wide = max(wide, utf8.RuneCountInString(patch.Visible(row.name)))
+		wide = max(wide, utf8.RuneCountInString(patch.Visible(row.Name)))
 	}
 	wide = min(wide, 24)
 	for _, row := range rows {
-		head := fmt.Sprintf("%4s %5s %5s  %-*s  ", dash(row.levels[rules.Error]), dash(row.levels[rules.Warning]),
-			dash(row.levels[rules.Note]), wide, clip(patch.Visible(row.name), wide))
-		p.out.WriteString(head + fit(row.says, max(20, p.Width-utf8.RuneCountInString(head))) + "\n")
+		head := fmt.Sprintf("%4s %5s %5s  %-*s  ", dash(row.Levels[rules.Error]), dash(row.Levels[rules.Warning]),
+			dash(row.Levels[rules.Note]), wide, clip(patch.Visible(row.Name), wide))
+		p.WriteString(head + fit(firstOf(&row), max(20, p.Width-utf8.RuneCountInString(head))) + "\n")
 	}
+}
+
+// firstOf says what to do first about a printer.
+func firstOf(s *fleet.Standing) string {
+	switch {
+	case s.Problem != nil:
+		return "cannot be read"
+	case s.Worst != nil:
+		return patch.Visible(s.Worst.Message)
+	case len(s.Findings) > 0:
+		return "nothing that counts"
+	}
+	return "nothing found"
+}
+
+// dash keeps a table of mostly zeros legible.
+func dash(n int) string {
+	if n == 0 {
+		return "-"
+	}
+	return fmt.Sprint(n)
 }
 
 // clip cuts a name at so many characters.
@@ -178,17 +192,8 @@ func clip(name string, width int) string {
 	return name
 }
 
-type textPrinter struct {
-	out *bufio.Writer
-	TextOptions
-}
-
-// margin holds the level of a finding; what is said about it stands to its
-// right.
-const margin = 9
-
 func (p *textPrinter) printer(printer *fleet.Printer, show []*fleet.Finding, level closeness) {
-	head := p.bold(patch.Visible(printer.Name))
+	head := p.Bold(patch.Visible(printer.Name))
 	if printer.Style != "" {
 		head += ", " + printer.Style
 	}
@@ -198,19 +203,19 @@ func (p *textPrinter) printer(printer *fleet.Printer, show []*fleet.Finding, lev
 	switch {
 	case printer.Problem != nil:
 		if printer.Named() {
-			fmt.Fprintf(p.out, "%s, cannot be read\n", head)
+			fmt.Fprintf(p, "%s, cannot be read\n", head)
 		}
 		word := "error"
 		for _, problem := range printer.Problem.Each() {
-			p.entry(word, red, problem.String())
+			p.Entry(word, plaintext.Red, problem.String())
 			word = ""
 		}
 	case len(show) == 0 && len(printer.Findings) == 0:
-		fmt.Fprintf(p.out, "%s: nothing found\n", head)
+		fmt.Fprintf(p, "%s: nothing found\n", head)
 	case len(show) == 0:
-		fmt.Fprintf(p.out, "%s: nothing that counts\n", head)
+		fmt.Fprintf(p, "%s: nothing that counts\n", head)
 	default:
-		fmt.Fprintf(p.out, "%s\n", head)
+		fmt.Fprintf(p, "%s\n", head)
 	}
 	for i, same := range alike(show) {
 		if level >= threeFull && i >= int(oneLine-level) || level == errorsFull && same[0].Level < rules.Error {
@@ -218,7 +223,7 @@ func (p *textPrinter) printer(printer *fleet.Printer, show []*fleet.Finding, lev
 			continue
 		}
 		if level == notesToo {
-			p.out.WriteByte('\n')
+			p.WriteByte('\n')
 		}
 		p.finding(same, printer.Sheet)
 	}
@@ -231,10 +236,10 @@ func (p *textPrinter) brief(same []*fleet.Finding) {
 	word, colour := levelWord(f)
 	message := patch.Visible(f.Message)
 	text, rule := action(message), " ["+f.Rule+"]"
-	if room := p.Width - margin - len(rule); utf8.RuneCountInString(text) <= room {
+	if room := p.Width - plaintext.Margin - len(rule); utf8.RuneCountInString(text) <= room {
 		text = fit(message, room)
 	}
-	p.entry(word, colour, text+rule)
+	p.Entry(word, colour, text+rule)
 	if f.Aside != "" {
 		p.line("Also", f.Aside)
 	}
@@ -247,7 +252,7 @@ func alike(findings []*fleet.Finding) [][]*fleet.Finding {
 	index := make(map[saying]int)
 	var groups [][]*fleet.Finding
 	for _, f := range findings {
-		key := saying{f.Message, placeText(f.Region.File, f.Region.Line), f.Waived + f.Known}
+		key := saying{f.Message, f.Region.Place(), f.Waived + f.Known}
 		if i, said := index[key]; said {
 			groups[i] = append(groups[i], f)
 			continue
@@ -269,9 +274,9 @@ func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 		names, label = names+", "+other.Rule, "rules"
 	}
 	word, colour := levelWord(f)
-	p.entry(word, colour, f.Message)
-	if p.Explain && f.Detail != "" {
-		p.hang(strings.Repeat(" ", margin), margin, sentence(f.Detail))
+	p.Entry(word, colour, f.Message)
+	if p.explain && f.Detail != "" {
+		p.Hang(strings.Repeat(" ", plaintext.Margin), plaintext.Margin, plaintext.Sentence(f.Detail))
 	}
 	if f.Change != "" {
 		p.line("Change", f.Change)
@@ -279,9 +284,9 @@ func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 	if f.Aside != "" {
 		p.line("Also", f.Aside)
 	}
-	if n := len(f.Follows); n > 0 && p.Explain {
-		for _, one := range followsOf(f) {
-			p.line("Follows", one.Rule+": "+one.Message)
+	if n := len(f.Follows); n > 0 && p.explain {
+		for _, one := range f.Follows {
+			p.line("Follows", one.Rule+": "+one.Text())
 		}
 	} else if n > 0 {
 		p.line("Follows", rulesOf(f))
@@ -292,7 +297,7 @@ func (p *textPrinter) finding(same []*fleet.Finding, sheet string) {
 	if f.Known != "" {
 		p.line("Known", fmt.Sprintf("%s, since %s", f.Level, f.Known))
 	}
-	place := placeText(f.Region.File, f.Region.Line)
+	place := f.Region.Place()
 	if place == "" {
 		place = sheet
 	}
@@ -310,34 +315,11 @@ func rulesOf(f *fleet.Finding) string {
 	return strings.Join(names, ", ")
 }
 
-// entry prints a word in the margin and text beside it.
-func (p *textPrinter) entry(word, colour, text string) {
-	pad := strings.Repeat(" ", max(0, margin-2-len(word)))
-	p.hang(pad+p.paint(colour, word)+"  ", margin, text)
-}
-
 // line prints a labelled line below an entry.
 func (p *textPrinter) line(label, text string) {
 	const labels = 8
-	p.hang(fmt.Sprintf("%*s%-*s", margin, "", labels, label), margin+labels, text)
+	p.Hang(fmt.Sprintf("%*s%-*s", plaintext.Margin, "", labels, label), plaintext.Margin+labels, text)
 }
-
-// hang prints untrusted text after a head that is so many columns wide, and
-// further lines below it.
-func (p *textPrinter) hang(head string, indent int, text string) {
-	for i, line := range wrap(patch.Visible(text), p.Width-indent) {
-		if i > 0 {
-			head = strings.Repeat(" ", indent)
-		}
-		p.out.WriteString(head + line + "\n")
-	}
-}
-
-const (
-	red    = "1;31"
-	yellow = "1;33"
-	strong = "1"
-)
 
 // levelWord is what stands in the margin beside a finding.
 func levelWord(f *fleet.Finding) (word, colour string) {
@@ -353,49 +335,9 @@ func levelWord(f *fleet.Finding) (word, colour string) {
 func levelColour(l rules.Level) string {
 	switch l {
 	case rules.Error:
-		return red
+		return plaintext.Red
 	case rules.Warning:
-		return yellow
+		return plaintext.Yellow
 	}
-	return strong
-}
-
-func (p *textPrinter) bold(s string) string { return p.paint(strong, s) }
-
-func (p *textPrinter) paint(colour, s string) string {
-	if !p.Color || colour == "" {
-		return s
-	}
-	return "\x1b[" + colour + "m" + s + "\x1b[0m"
-}
-
-// worstFirst gives findings in the order of danger, the waived ones last.
-func worstFirst(findings []fleet.Finding) []*fleet.Finding {
-	sorted := make([]*fleet.Finding, len(findings))
-	for i := range findings {
-		sorted[i] = &findings[i]
-	}
-	slices.SortStableFunc(sorted, byDanger)
-	return sorted
-}
-
-// byDanger puts what does not count behind what does.
-func byDanger(a, b *fleet.Finding) int {
-	passed := func(f *fleet.Finding) int {
-		switch {
-		case f.Waived != "":
-			return 2
-		case f.Known != "":
-			return 1
-		}
-		return 0
-	}
-	return cmp.Or(cmp.Compare(passed(a), passed(b)), cmp.Compare(a.Rank, b.Rank), cmp.Compare(b.Level, a.Level))
-}
-
-func placeText(file string, line int) string {
-	if file == "" || line == 0 {
-		return file
-	}
-	return fmt.Sprintf("%s:%d", file, line)
+	return plaintext.Strong
 }

@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/jsontext"
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/patch"
 )
@@ -43,7 +45,8 @@ func ValuesText(w io.Writer, list []fleet.Values, width int) error {
 				fmt.Fprintf(&b, "  %s: %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()))
 				details = append(details, place)
 			} else {
-				fmt.Fprintf(&b, "  %-32s %-24s %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()), patch.Visible(place))
+				fmt.Fprintf(&b, "  %-32s %-24s %s\n", patch.Visible(string(s.Key)), patch.Visible(s.Text()),
+					patch.Visible(place))
 			}
 			if s.State == parser.Unknown {
 				details = append(details, s.Why)
@@ -52,17 +55,16 @@ func ValuesText(w io.Writer, list []fleet.Values, width int) error {
 				details = append(details, fmt.Sprintf("hides %s at %s", h.Written, h.At))
 			}
 			for _, text := range details {
-				lines := []string{patch.Visible(text)}
 				if narrow {
-					lines = wrap(lines[0], width-len(more))
-				}
-				for _, line := range lines {
-					b.WriteString(more + line + "\n")
+					b.WriteString(plaintext.Hanging(more, more, text, width-len(more)))
+				} else {
+					b.WriteString(more + patch.Visible(text) + "\n")
 				}
 			}
 		}
 		for _, e := range v.Entries {
-			fmt.Fprintf(&b, "  %-8s %s = %s  %s\n", inForce(e.Active), patch.Visible(e.Name), patch.Visible(e.Value), patch.Visible(e.At.String()))
+			fmt.Fprintf(&b, "  %-8s %s = %s  %s\n", inForce(e.Active), patch.Visible(e.Name),
+				patch.Visible(e.Value), patch.Visible(e.At.String()))
 		}
 	}
 	_, err := io.WriteString(patch.HarmlessWriter(w), b.String())
@@ -132,7 +134,7 @@ func ValuesJSON(w io.Writer, list []fleet.Values) error {
 		}
 		out.Printers = append(out.Printers, p)
 	}
-	return writeJSON(w, out)
+	return jsontext.Write(w, out)
 }
 
 func placeOf(at parser.Span) (file string, line int) {
@@ -149,7 +151,7 @@ func jsonValue(s parser.Description) any {
 		if s.State == parser.Unknown {
 			return nil
 		}
-		return plainValue(s.Value)
+		return jsontext.Value(s.Value)
 	}
 	return s.Text()
 }

@@ -5,57 +5,65 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
+	"preflash/rules"
 )
 
-const doNotHeat = "Do not heat before the errors are fixed."
+// DoNotHeat is what is said wherever an error counts.
+const DoNotHeat = "Do not heat before the errors are fixed."
 
-// verdict sums a result up and says what to do next.
-func verdict(r *fleet.Result) string {
+// Verdict sums a result up and says what to do next.
+func Verdict(r *fleet.Result) string {
 	s := r.Summary()
-	var say []string
+	var say plaintext.Remarks
 	checked := s.Printers - s.Unreadable
 	found := levels(s)
 	switch {
 	case found != "":
-		say = append(say, fmt.Sprintf("%s on %d of %s.", found, withFindings(r), plural(s.Printers, "printer")))
+		say.Add("%s on %d of %s.", found, withFindings(r),
+			plaintext.Plural(s.Printers, "printer"))
 	case checked > 0 && s.Known > 0:
-		say = append(say, fmt.Sprintf("nothing new on %s.", plural(checked, "printer")))
-	case checked > 0 && len(bare(r)) < checked:
-		say = append(say, fmt.Sprintf("nothing to change on %s.", plural(checked, "printer")))
+		say.Add("nothing new on %s.", plaintext.Plural(checked, "printer"))
+	case checked > 0 && len(r.Bare()) < checked:
+		say.Add("nothing to change on %s.", plaintext.Plural(checked, "printer"))
 	case checked > 0:
-		say = append(say, fmt.Sprintf("nothing found on %s.", plural(checked, "printer")))
+		say.Add("nothing found on %s.", plaintext.Plural(checked, "printer"))
 	case r.Since != "" && s.Unreadable == 0 && len(r.Unchanged) > 0:
-		say = append(say, fmt.Sprintf("nothing changed since %s, so no printer was checked: %s.", r.Since, listed(r.Unchanged)))
+		say.Add("nothing changed since %s, so no printer was checked: %s.", r.Since,
+			listed(r.Unchanged))
 	case r.Since != "" && s.Unreadable == 0:
 		say = append(say, "nothing changed since "+r.Since+", so no printer was checked.")
 	default:
 		say = append(say, "no printer was checked.")
 	}
 	if len(r.Unchanged) > 0 && (checked > 0 || s.Unreadable > 0) {
-		say = append(say, fmt.Sprintf("Not checked, since nothing changed in them since %s: %s.", r.Since, listed(r.Unchanged)))
+		say.Add("Not checked, since nothing changed in them since %s: %s.", r.Since,
+			listed(r.Unchanged))
 	}
 	if len(r.Gone) > 0 {
-		say = append(say, fmt.Sprintf("No longer checked, since the sheet is gone since %s: %s.", r.Since, listed(r.Gone)))
+		say.Add("No longer checked, since the sheet is gone since %s: %s.", r.Since,
+			listed(r.Gone))
 	}
 	if s.Waived > 0 {
-		say = append(say, fmt.Sprintf("Waived, not counted: %d.", s.Waived))
+		say.Add("Waived, not counted: %d.", s.Waived)
 	}
 	if s.Known > 0 {
-		say = append(say, fmt.Sprintf("Known, not counted: %d.", s.Known))
+		say.Add("Known, not counted: %d.", s.Known)
 	}
 	if len(r.Fixed) > 0 {
 		say = append(say, fixed(r.Fixed))
 	}
 	if list := unread(r); len(list) > 0 {
-		say = append(say, fmt.Sprintf("Fix first what cannot be read, or not whole: %s. Nothing is known of what stands there.", listed(list)))
+		say.Add("Fix first what cannot be read, or not whole: %s. Nothing is known of what "+
+			"stands there.", listed(list))
 	}
 	if s.Errors > 0 {
-		say = append(say, doNotHeat)
+		say = append(say, DoNotHeat)
 	}
-	if list := bare(r); len(list) > 0 {
+	if list := r.Bare(); len(list) > 0 {
 		say = append(say, withoutSheet(list))
 	}
-	if found != "" && len(bare(r)) < checked {
+	if found != "" && len(r.Bare()) < checked {
 		say = append(say, nextStep(r))
 	}
 	return strings.Join(say, " ")
@@ -109,13 +117,10 @@ func levels(s fleet.Summary) string {
 		word string
 	}{{s.Errors, "error"}, {s.Warnings, "warning"}, {s.Notes, "note"}} {
 		if level.n > 0 {
-			parts = append(parts, plural(level.n, level.word))
+			parts = append(parts, plaintext.Plural(level.n, level.word))
 		}
 	}
-	if n := len(parts); n > 1 {
-		return strings.Join(parts[:n-1], ", ") + " and " + parts[n-1]
-	}
-	return strings.Join(parts, "")
+	return plaintext.Join(parts, "and")
 }
 
 // nextStep says what preflash diff can do, and what is left to a person. Notes
@@ -141,7 +146,8 @@ func nextStep(r *fleet.Result) string {
 	case hands == 0:
 		return "Next: preflash diff prints the changes to review."
 	}
-	return fmt.Sprintf("Next: preflash diff prints the changes for %s to review. For the rest (%d) it takes a person: wiring, parts, measuring or the sheet.", plural(changes, "finding"), hands)
+	return fmt.Sprintf("Next: preflash diff prints the changes for %s to review. For the rest (%d) it "+
+		"takes a person: wiring, parts, measuring or the sheet.", plaintext.Plural(changes, "finding"), hands)
 }
 
 func withFindings(r *fleet.Result) int {
@@ -157,9 +163,31 @@ func withFindings(r *fleet.Result) int {
 	return n
 }
 
-func plural(n int, word string) string {
-	if n == 1 {
-		return "1 " + word
+// maxBegin is how many of the commands that begin a sheet are shown.
+const maxBegin = 3
+
+// withoutSheet says what a sheet would add, and how to begin one.
+func withoutSheet(list []*fleet.Printer) string {
+	more := 0
+	for _, rule := range rules.All() {
+		if rule.NeedsSheet {
+			more++
+		}
 	}
-	return fmt.Sprintf("%d %ss", n, word)
+	var begin []string
+	for _, p := range list[:min(len(list), maxBegin)] {
+		begin = append(begin, p.Begin)
+	}
+	text := fmt.Sprintf("No sheet says which hotend goes in: with one, %d more rules judge sensor, "+
+		"temperatures, heater, supply, gains, runaway protection, fan and nozzle height, and preflash diff "+
+		"prints the changes. Begin one: %s",
+		more, strings.Join(begin, "; or "))
+	if n := len(list) - len(begin); n > 0 {
+		text += fmt.Sprintf(" (%d more have none either)", n)
+	}
+	text += "."
+	if passed := list[0].Passed; len(passed) > 0 {
+		text += " Passed over in its folder: " + strings.Join(passed, "; ") + "."
+	}
+	return text
 }

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/plaintext"
 	"preflash/patch"
 )
 
@@ -53,9 +54,7 @@ func PrintWaivers(w io.Writer, r *fleet.Result, list []Waiver, reason, until str
 		if i > 0 {
 			b.WriteByte('\n')
 		}
-		for _, line := range wrap(patch.Visible("for "+one.sheet+": "+one.finding.Message), 76) {
-			b.WriteString("# " + line + "\n")
-		}
+		b.WriteString(plaintext.Hanging("# ", "# ", "for "+one.sheet+": "+one.finding.Message, 76))
 		fmt.Fprintf(&b, "[[waiver]]\nrule = %q\n", one.rule)
 		for _, line := range one.finding.WaiverLines() {
 			b.WriteString(line + "\n")
@@ -65,9 +64,7 @@ func PrintWaivers(w io.Writer, r *fleet.Result, list []Waiver, reason, until str
 	for i := range r.Printers {
 		if p := &r.Printers[i]; p.Problem != nil {
 			for _, one := range p.Problem.Each() {
-				for _, line := range wrap(patch.Visible(p.Sheet+" cannot be read: "+one.String()), 76) {
-					b.WriteString("# " + line + "\n")
-				}
+				b.WriteString(plaintext.Hanging("# ", "# ", p.Sheet+" cannot be read: "+one.String(), 76))
 			}
 		}
 	}

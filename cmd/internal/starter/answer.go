@@ -20,7 +20,8 @@ var measures = []measure{
 	{"_w", "W", map[string]float64{"w": 1, "watt": 1, "watts": 1}},
 	{"_a", "A", map[string]float64{"a": 1, "amp": 1, "amps": 1, "ampere": 1, "ma": 0.001}},
 	{"_ohm", "Ω", map[string]float64{"ω": 1, "ohm": 1, "ohms": 1, "k": 1000, "kω": 1000, "kohm": 1000}},
-	{"_c", "°C", map[string]float64{"c": 1, "°c": 1, "º c": 1, "ºc": 1, "°": 1, "deg c": 1, "degc": 1, "degrees": 1, "celsius": 1}},
+	{"_c", "°C", map[string]float64{"c": 1, "°c": 1, "º c": 1, "ºc": 1, "°": 1, "deg c": 1, "degc": 1,
+		"degrees": 1, "celsius": 1}},
 	{"_mm", "mm", map[string]float64{"mm": 1, "cm": 10}},
 }
 
@@ -36,8 +37,10 @@ var (
 	figureForm = sync.OnceValue(func() *regexp.Regexp {
 		return regexp.MustCompile(`^([+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+))\s*(.*)$`)
 	})
-	rangeSign = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`([0-9CcWw])\s*(?:-|–|\.\.|to|and)\s*([0-9])`) })
-	inList    = sync.OnceValue(func() *regexp.Regexp {
+	rangeSign = sync.OnceValue(func() *regexp.Regexp {
+		return regexp.MustCompile(`([0-9CcWw])\s*(?:-|–|\.\.|to|and)\s*([0-9])`)
+	})
+	inList = sync.OnceValue(func() *regexp.Regexp {
 		return regexp.MustCompile(`^([+-]?[0-9]+(?:\.[0-9]+)?)(?:°?[Cc]|[Ww])?$`)
 	})
 )
@@ -79,7 +82,8 @@ func literal(example, answer string, u *measure) (value, wrong string) {
 func list(example, answer string) (value, wrong string) {
 	plain := rangeSign().ReplaceAllString(strings.NewReplacer("°", "", "º", "").Replace(answer), "$1 $2")
 	var figures []string
-	for _, f := range strings.FieldsFunc(plain, func(r rune) bool { return strings.ContainsRune("[], \t;", r) }) {
+	for _, f := range strings.FieldsFunc(plain,
+		func(r rune) bool { return strings.ContainsRune("[], \t;", r) }) {
 		switch m := inList().FindStringSubmatch(f); {
 		case m != nil:
 			figures = append(figures, m[1])

@@ -10,6 +10,7 @@ import (
 	"strings"
 	"sync"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/parser/sheet"
 	"preflash/patch"
@@ -133,8 +134,11 @@ func (a *asking) intro() {
 			open++
 		}
 	}
-	a.say(fmt.Sprintf("%s: %d that %s, %d that %s.", blanks(len(list)), len(list)-open, blocks(len(list)-open), open, sheet.MayStay))
-	a.say(`Enter leaves one for later, "` + leaveOpen + `" leaves one open for good where that is allowed, "?" asks again. What was answered is kept when you stop.`)
+	a.say(fmt.Sprintf("%s: %d that %s, %d that %s.", plaintext.Plural(len(list), "blank"), len(list)-open,
+		blocks(len(list)-open), open, sheet.MayStay))
+	a.say(`Enter leaves one for later, "` + leaveOpen +
+		`" leaves one open for good where that is allowed, "?" asks again. ` +
+		`What was answered is kept when you stop.`)
 }
 
 // blocks is Blocks for several.
@@ -159,14 +163,7 @@ func (a *asking) end() {
 	if len(list) == 1 {
 		are = "is"
 	}
-	a.say(fmt.Sprintf("%s %s left: %s.", blanks(len(list)), are, strings.Join(names, ", ")))
-}
-
-func blanks(n int) string {
-	if n == 1 {
-		return "1 blank"
-	}
-	return fmt.Sprintf("%d blanks", n)
+	a.say(fmt.Sprintf("%s %s left: %s.", plaintext.Plural(len(list), "blank"), are, strings.Join(names, ", ")))
 }
 
 // say prints wrapped text.
@@ -188,8 +185,9 @@ func wrapped(text string) []string {
 
 // parts are the tables as a person calls them.
 var parts = map[string]string{
-	"printer": "Printer and supply", "new": "New hotend", "new.sensor": "New hotend, its sensor", "new.heater": "New hotend, its heater",
-	"new.fan": "New hotend, its fan", "new.nozzle": "New hotend, its nozzle",
+	"printer": "Printer and supply", "new": "New hotend", "new.sensor": "New hotend, its sensor",
+	"new.heater": "New hotend, its heater",
+	"new.fan":    "New hotend, its fan", "new.nozzle": "New hotend, its nozzle",
 }
 
 // question asks for one blank until an answer is good; false at the end of the

@@ -46,14 +46,16 @@ func TestAskFillsTheSheet(t *testing.T) {
 	switch p, n := got.Printer, got.New; {
 	case p.SupplyV.Value != 24, p.SupplyW.Value != 350, p.OtherLoadW.Given, p.OutputA.Value != 5:
 		t.Errorf("[printer] is %+v", p)
-	case n.RatedC.Value != 285, n.PrintC.Value != [2]float64{190, 250}, n.Liner.Value != "none", n.Sensor.Curve.Value != "ntc-100k-3950",
+	case n.RatedC.Value != 285, n.PrintC.Value != [2]float64{190, 250}, n.Liner.Value != "none",
+		n.Sensor.Curve.Value != "ntc-100k-3950",
 		n.Heater.RatedW.Value != 50, n.Fan.RatedV.Value != 24, n.Nozzle.TipShiftMM.Value != -0.8:
 		t.Errorf("[new] is %+v", n)
 	}
 	for _, want := range []string{
 		"14 blanks: 8 that block the check, 6 that may stay open.",
 		"Printer and supply: supply_v (14 left)\n", "printer.supply_v in V, such as 24.0; blocks the check: ",
-		"New hotend, its nozzle: tip_shift_mm (1 left)\n", "new.nozzle.tip_shift_mm in mm, such as 0.8; may stay open: ",
+		"New hotend, its nozzle: tip_shift_mm (1 left)\n",
+		"new.nozzle.tip_shift_mm in mm, such as 0.8; may stay open: ",
 		"No blank is left.",
 	} {
 		if !strings.Contains(asked, want) {
@@ -102,7 +104,8 @@ func TestAskRefuses(t *testing.T) {
 // from there another time, whatever was written by hand meanwhile.
 func TestAskGoesOn(t *testing.T) {
 	half, asked := ask(t, begun(), append([]string{""}, answers[1:6]...)...)
-	if !strings.Contains(strings.Join(strings.Fields(asked), " "), "9 blanks are left: printer.supply_v (blocks the check), new.liner (blocks the check)") {
+	if !strings.Contains(strings.Join(strings.Fields(asked), " "),
+		"9 blanks are left: printer.supply_v (blocks the check), new.liner (blocks the check)") {
 		t.Errorf("the blanks that are left are not told\n%s", asked)
 	}
 	half = strings.Replace(half, "#ambient_c = 22", "ambient_c = 17", 1) + "\n# a note of mine\n"
@@ -111,7 +114,8 @@ func TestAskGoesOn(t *testing.T) {
 	if err != nil {
 		t.Fatalf("%v\n%s", err, asked)
 	}
-	if got.Printer.SupplyV.Value != 24 || got.New.RatedC.Value != 285 || got.Printer.AmbientC.Value != 17 || !strings.Contains(whole, "# a note of mine") {
+	if got.Printer.SupplyV.Value != 24 || got.New.RatedC.Value != 285 || got.Printer.AmbientC.Value != 17 ||
+		!strings.Contains(whole, "# a note of mine") {
 		t.Errorf("gone on with, the sheet is\n%s", whole)
 	}
 	if again, asked := ask(t, whole); again != whole || !strings.Contains(asked, "0 blanks") {
@@ -121,7 +125,8 @@ func TestAskGoesOn(t *testing.T) {
 
 func TestAskKeepsCRLF(t *testing.T) {
 	text, _ := ask(t, strings.ReplaceAll(begun(), "\n", "\r\n"), answers...)
-	if strings.Count(text, "\n") != strings.Count(text, "\r\n") || strings.Contains(text, "BLANK") && strings.Contains(text, `= ""`) {
+	if strings.Count(text, "\n") != strings.Count(text, "\r\n") || strings.Contains(text, "BLANK") &&
+		strings.Contains(text, `= ""`) {
 		t.Error("line ends got lost, or a blank was not found")
 	}
 }
@@ -138,7 +143,8 @@ func TestAskInTurn(t *testing.T) {
 	if h := got.New.Heater.HotW; len(h.Value) != 2 || h.Value[1] != [2]float64{200, 30} {
 		t.Errorf("hot_w is %+v\n%s", h, asked)
 	}
-	text, asked = ask(t, begun(), append(append(append([]string{}, answers[:7]...), "leave open", "thermocouple"), answers[8:]...)...)
+	text, asked = ask(t, begun(),
+		append(append(append([]string{}, answers[:7]...), "leave open", "thermocouple"), answers[8:]...)...)
 	if got, err = read(t, text); err != nil || got.New.Sensor.Kind.Value.String() != "thermocouple" {
 		t.Errorf("%v\n%s", err, asked)
 	}
@@ -148,11 +154,15 @@ func TestLiteral(t *testing.T) {
 	for _, tt := range []struct {
 		key, example, answer, want string // want "" for a refusal
 	}{
-		{"rated_v", "24.0", "24 V", "24"}, {"rated_v", "24.0", "0,4", "0.4"}, {"rated_v", "24.0", "24 volts", "24"}, {"rated_v", "24.0", "24 A", ""},
+		{"rated_v", "24.0", "24 V", "24"}, {"rated_v", "24.0", "0,4", "0.4"},
+		{"rated_v", "24.0", "24 volts", "24"}, {"rated_v", "24.0", "24 A", ""},
 		{"rated_c", "285", "285 C", "285"}, {"rated_c", "285", "285°C", "285"}, {"rated_c", "285", "545 F", ""},
-		{"pullup_ohm", "4700", "4.7k", "4700"}, {"pullup_ohm", "4700", "4,7 kΩ", "4700"}, {"pullup_ohm", "4700", "4700 ohm", "4700"},
+		{"pullup_ohm", "4700", "4.7k", "4700"}, {"pullup_ohm", "4700", "4,7 kΩ", "4700"},
+		{"pullup_ohm", "4700", "4700 ohm", "4700"},
 		{"output_a", "5.0", "5000 mA", "5"}, {"output_a", "5.0", "?", ""}, {"output_a", "5.0", "1.000,5", ""},
-		{"print_c", "[190, 250]", "190 250", "[190, 250]"}, {"print_c", "[190, 250]", "190-250", "[190, 250]"}, {"print_c", "[190, 250]", "190 to 250 C", "[190, 250]"},
+		{"print_c", "[190, 250]", "190 250", "[190, 250]"},
+		{"print_c", "[190, 250]", "190-250", "[190, 250]"},
+		{"print_c", "[190, 250]", "190 to 250 C", "[190, 250]"},
 		{"print_c", "[190, 250]", "190°C – 250°C", "[190, 250]"}, {"print_c", "[190, 250]", "hot", ""},
 		{"hot_w", "[[25, 48]]", "25 48, 200 30", "[[25, 48], [200, 30]]"}, {"hot_w", "[[25, 48]]", "25 48 200", ""},
 		{"liner", `"none"`, "none", `"none"`},

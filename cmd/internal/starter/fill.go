@@ -21,14 +21,18 @@ func New(f Facts) *Sheet {
 	s := &Sheet{top: []string{
 		"Swap sheet for " + f.Name + ", begun from its configuration.",
 		"",
-		"Save it as " + f.Place + "; the paths in it count from there. Fill in every line that says BLANK, by hand or with preflash sheet --ask " + patch.Typed(f.Place) + ". Then run",
+		"Save it as " + f.Place + "; the paths in it count from there. Fill in every line that says BLANK, " +
+			"by hand or with preflash sheet --ask " + patch.Typed(f.Place) + ". Then run",
 		"",
 		"    " + check,
 		"",
-		"which names the blanks that are left. A key behind a # need not be set: it shows what holds without it, or an example. To set it, take the # away.",
+		"which names the blanks that are left. A key behind a # need not be set: it shows what holds " +
+			"without it, or an example. To set it, take the # away.",
 	}}
 	if f.Hotends > 1 {
-		s.top = append(s.top, "", fmt.Sprintf("This printer has %d hotends. Each that is exchanged has a sheet of its own, which --tool 0 to --tool %d begins.", f.Hotends, f.Hotends-1))
+		s.top = append(s.top, "",
+			fmt.Sprintf("This printer has %d hotends. Each that is exchanged has a sheet of its own, "+
+				"which --tool 0 to --tool %d begins.", f.Hotends, f.Hotends-1))
 	}
 	s.groups = append(s.groups,
 		group{entries: []*Entry{{Key: "format", Value: "1"}}},
@@ -84,10 +88,15 @@ func printerGroup(f Facts) group {
 	g.entries = append(g.entries,
 		tool(f),
 		zReference(f.Printer),
-		blank("supply_v", "24.0", "Voltage of the supply that feeds the heater: its label, or a voltmeter at the board."),
-		orLeave("supply_w", "350.0", "Power that the supply is rated for: its label, in W, or V times A. Without it, its load is not judged."),
-		orLeave("other_load_w", "220.0", "All else on that supply at full load: bed, motors, board, fans. Labels, or V²/R for the bed. Without it, 0 is taken."),
-		orLeave("output_a", "5.0", "What the heater output is rated for, in A: the lowest of its transistor, fuse and connector, from the board's papers. Without it, the current is not judged."),
+		blank("supply_v", "24.0", "Voltage of the supply that feeds the heater: its label, "+
+			"or a voltmeter at the board."),
+		orLeave("supply_w", "350.0", "Power that the supply is rated for: its label, in W, or V times A. "+
+			"Without it, its load is not judged."),
+		orLeave("other_load_w", "220.0", "All else on that supply at full load: bed, motors, board, fans. "+
+			"Labels, or V²/R for the bed. Without it, 0 is taken."),
+		orLeave("output_a", "5.0", "What the heater output is rated for, in A: the lowest of its "+
+			"transistor, fuse and connector, from the board's papers. Without it, "+
+			"the current is not judged."),
 		pullup(f.Printer),
 		option("adc_bits", "12", "of the converter; 10 on most 8-bit boards"),
 		option("ambient_c", "22", "the room, °C"),
@@ -106,9 +115,12 @@ func pullup(p *parser.Printer) *Entry {
 	case own.State == parser.Set:
 		return option("pullup_ohm", number(own.Value), "resistor above the sensor, as configured")
 	case own.State == parser.Default && s.Known() && d.Kind == parser.Platinum:
-		return blank("pullup_ohm", number(own.Value), note+"The configuration does not say, and the firmware takes "+number(own.Value)+" then.")
+		return blank("pullup_ohm", number(own.Value),
+			note+"The configuration does not say, and the firmware takes "+number(own.Value)+" then.")
 	case own.State == parser.Absent && s.Known() && d.PullupOhm > 0 && d.PullupOhm != sensor.UsualPullupOhm:
-		return blank("pullup_ohm", number(d.PullupOhm), note+"The sensor definition "+d.Name+" is made for "+number(d.PullupOhm)+"; most boards have "+number(sensor.UsualPullupOhm)+".")
+		return blank("pullup_ohm", number(d.PullupOhm),
+			note+"The sensor definition "+d.Name+" is made for "+number(d.PullupOhm)+
+				"; most boards have "+number(sensor.UsualPullupOhm)+".")
 	}
 	return option("pullup_ohm", number(sensor.UsualPullupOhm), "resistor above the sensor: the board's papers")
 }
@@ -126,18 +138,24 @@ func zReference(p *parser.Printer) *Entry {
 	case homes.Known() && homes.Value == parser.HomesFar:
 		return set("z_reference", `"endstop"`, by)
 	case homes.Known() && g.HomesByStall:
-		return blank("z_reference", `"nozzle"`, "What finds the bed: "+words+". The configuration homes Z where its motor stalls ("+homes.At.String()+"): as a rule the nozzle presses on the bed then. Look.")
+		return blank("z_reference", `"nozzle"`,
+			"What finds the bed: "+words+". The configuration homes Z where its "+
+				"motor stalls ("+homes.At.String()+"): as a rule the nozzle presses on the bed then. Look.")
 	case homes.Known() && homes.Value != parser.HomesByProbe:
 		return set("z_reference", `"endstop"`, by+`; "nozzle" where the nozzle itself presses it`)
 	case homes.Known() && g.NozzleProbes.Known() && g.NozzleProbes.Value:
 		return set("z_reference", `"nozzle"`, by+", which is the nozzle itself")
 	case homes.Known() && t.Known() && t.Value <= 0 && !g.BesideNozzle:
-		return blank("z_reference", `"nozzle"`, "What finds the bed: "+words+". The configuration homes Z by a probe that is written neither beside nor below the nozzle ("+
-			unit.Figure(t.Value, 3)+" mm at "+t.At.String()+"): evidence, not proof, that the nozzle is the probe. Look.")
+		return blank("z_reference", `"nozzle"`,
+			"What finds the bed: "+words+". The configuration homes Z by a probe that is written neither "+
+				"beside nor below the nozzle ("+
+				unit.Figure(t.Value, 3)+" mm at "+t.At.String()+"): evidence, not proof, that the nozzle is "+
+				"the probe. Look.")
 	case homes.Known():
 		return set("z_reference", `"probe"`, by+`; "nozzle" where the nozzle itself is that probe`)
 	case t.State == parser.Set:
-		return blank("z_reference", `"probe"`, "What finds the bed: "+words+". There is a probe, and the configuration does not say whether it homes Z or only levels the bed.")
+		return blank("z_reference", `"probe"`, "What finds the bed: "+words+". There is a probe, "+
+			"and the configuration does not say whether it homes Z or only levels the bed.")
 	}
 	return blank("z_reference", `"endstop"`, "What finds the bed: "+words+".")
 }
@@ -153,12 +171,19 @@ func tool(f Facts) *Entry {
 
 func newGroup() group {
 	return group{header: "new", notes: []string{"The hotend that goes in."}, entries: []*Entry{
-		option("use", `"../hotends/NAME.toml"`, "a file with the keys of [new], for several printers; delete here what it gives"),
+		option("use", `"../hotends/NAME.toml"`, "a file with the keys of [new], for several printers; "+
+			"delete here what it gives"),
 		option("name", `"brass block, new bead"`, "how you call it"),
-		blank("rated_c", "285", "Lowest rating of any part that gets hot (heat break, block, heater, nozzle): the maker's data. Where the data leave a part out, take the lowest figure that is sold for such a part."),
+		blank("rated_c", "285", "Lowest rating of any part that gets hot (heat break, block, heater, "+
+			"nozzle): the maker's data. Where the data leave a part out, take the lowest figure that is "+
+			"sold for such a part."),
 		blank("print_c", "[190, 250]", "Lowest and highest temperature that you will ask it for."),
-		blank("liner", `"none"`, `"ptfe" where a PTFE tube reaches down into the part that gets hot, which limits everything to 240 °C; "none" where the heat break is metal all through. Look into it from above.`),
-		option("cutoff_c", "280", "where something independent of the firmware cuts the heater, such as a thermal fuse"),
+		blank("liner", `"none"`,
+			`"ptfe" where a PTFE tube reaches down into the part that gets hot, `+
+				`which limits everything to 240 °C; "none" where the heat break is metal all through. `+
+				`Look into it from above.`),
+		option("cutoff_c", "280", "where something independent of the firmware cuts the heater, "+
+			"such as a thermal fuse"),
 	}}
 }
 
@@ -166,7 +191,9 @@ func heaterGroup() group {
 	return group{header: "new.heater", entries: []*Entry{
 		blank("kind", `"cartridge"`, `"cartridge", or "ptc" for a ring or plate whose power falls as it gets hot.`),
 		blank("rated_v", "24.0", "Its voltage: on the label, the bag, or engraved in the steel."),
-		blank("rated_w", "50.0", "Cartridge: ohmmeter across its two wires, cold and off the board; P = V²/R, with V = rated_v: 24 V and 11.5 Ω make 50 W. Subtract what the meter shows with its tips together. PTC: the label; its cold reading says little."),
+		blank("rated_w", "50.0", "Cartridge: ohmmeter across its two wires, cold and off the board; "+
+			"P = V²/R, with V = rated_v: 24 V and 11.5 Ω make 50 W. Subtract what the meter shows with its "+
+			"tips together. PTC: the label; its cold reading says little."),
 		hotPower(),
 		option("duty_limit", "1.0", "highest duty that its maker or you allow"),
 	}}
@@ -174,24 +201,28 @@ func heaterGroup() group {
 
 // hotPower is what the label of a PTC heater does not tell.
 func hotPower() *Entry {
-	e := option("hot_w", "[[25, 48], [200, 30], [300, 22]]", "PTC only, and needed there: its power hot, W at °C at rated_v, two points at least; measure the current while it heats")
+	e := option("hot_w", "[[25, 48], [200, 30], [300, 22]]",
+		"PTC only, and needed there: its power hot, W at °C at rated_v, two points at least; "+
+			"measure the current while it heats")
 	e.PTC = true
 	return e
 }
 
 func blockGroup() group {
-	return group{header: "new.block", notes: []string{"Figures of the block; these are assumed where none are given."}, entries: []*Entry{
-		option("heat_capacity_j_per_k", "16.7", ""),
-		option("loss_w_per_k", "0.068", "part fan off"),
-		option("loss_fan_w_per_k", "0.097", "part fan full"),
-		option("sensor_lag_s", "4.5", ""),
-	}}
+	return group{header: "new.block",
+		notes: []string{"Figures of the block; these are assumed where none are given."}, entries: []*Entry{
+			option("heat_capacity_j_per_k", "16.7", ""),
+			option("loss_w_per_k", "0.068", "part fan off"),
+			option("loss_fan_w_per_k", "0.097", "part fan full"),
+			option("sensor_lag_s", "4.5", ""),
+		}}
 }
 
 func fanGroup(p *parser.Printer) group {
 	alwaysOn := option("always_on", "false", "true where it is wired to the supply")
 	if f := &p.ColdSide.Fan; f.State == parser.Off {
-		alwaysOn.Note = "true where it is wired to the supply; the configuration drives no heat-break fan for this hotend"
+		alwaysOn.Note = "true where it is wired to the supply; the configuration drives no heat-break fan " +
+			"for this hotend"
 	}
 	return group{header: "new.fan", notes: []string{"The small fan on the heat break."}, entries: []*Entry{
 		orLeave("rated_v", "24.0", "Its voltage: the label. Without it, the voltage is not judged."),
@@ -205,19 +236,22 @@ func fanGroup(p *parser.Printer) group {
 func nozzleGroup() group {
 	return group{header: "new.nozzle", entries: []*Entry{
 		orLeave("diameter_mm", "0.4", "The mark on the nozzle."),
-		orLeave("tip_shift_mm", "0.8", "How much lower the new tip sits, in mm, below 0 where it sits higher: measure both hotends from the face that they are mounted with to the tip of the nozzle. Without it the height is an open error until it is measured again (done.height_on)."),
+		orLeave("tip_shift_mm", "0.8", "How much lower the new tip sits, in mm, below 0 where it sits "+
+			"higher: measure both hotends from the face that they are mounted with to the tip of the "+
+			"nozzle. Without it the height is an open error until it is measured again (done.height_on)."),
 		option("max_flow_mm3_s", "11", "what it melts: the maker's data, or your own trials"),
 	}}
 }
 
 func tunedGroup() group {
-	return group{header: "tuned", notes: []string{"The tune made on the new hotend, once it is made."}, entries: []*Entry{
-		option("at_c", "220", ""),
-		option("kp", "21.7", ""),
-		option("ki", "1.4", ""),
-		option("kd", "84.0", ""),
-		option("on", "2026-10-02", "the day"),
-	}}
+	return group{header: "tuned", notes: []string{"The tune made on the new hotend, once it is made."},
+		entries: []*Entry{
+			option("at_c", "220", ""),
+			option("kp", "21.7", ""),
+			option("ki", "1.4", ""),
+			option("kd", "84.0", ""),
+			option("on", "2026-10-02", "the day"),
+		}}
 }
 
 func doneGroup() group {

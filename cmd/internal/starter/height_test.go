@@ -18,13 +18,17 @@ func TestZReference(t *testing.T) {
 		want string // "" for a blank
 		says string
 	}{
-		{"virtual endstop", parser.Geometry{Homes: homes(parser.HomesByProbe), TriggerMM: trigger(2.1), BesideNozzle: true}, "probe", "(printer.cfg:40)"},
-		{"switch, probe levels", parser.Geometry{Homes: homes(parser.HomesAtBed), TriggerMM: trigger(2.1)}, "endstop", "a switch near the bed"},
-		{"a motor that stalls", parser.Geometry{Homes: homes(parser.HomesAtBed), HomesByStall: true}, "", "presses on the bed"},
+		{"virtual endstop", parser.Geometry{Homes: homes(parser.HomesByProbe), TriggerMM: trigger(2.1),
+			BesideNozzle: true}, "probe", "(printer.cfg:40)"},
+		{"switch, probe levels", parser.Geometry{Homes: homes(parser.HomesAtBed), TriggerMM: trigger(2.1)},
+			"endstop", "a switch near the bed"},
+		{"a motor that stalls", parser.Geometry{Homes: homes(parser.HomesAtBed), HomesByStall: true}, "",
+			"presses on the bed"},
 		{"towers", parser.Geometry{Homes: homes(parser.HomesFar)}, "endstop", "a switch far from the bed"},
 		{"the nozzle, by its section", parser.Geometry{Homes: homes(parser.HomesByProbe), TriggerMM: trigger(-0.1),
 			NozzleProbes: written(parser.NozzleProbes, true, main, 88)}, "nozzle", "the nozzle itself"},
-		{"the nozzle, perhaps", parser.Geometry{Homes: homes(parser.HomesByProbe), TriggerMM: trigger(-1.745)}, "", "evidence, not proof"},
+		{"the nozzle, perhaps", parser.Geometry{Homes: homes(parser.HomesByProbe),
+			TriggerMM: trigger(-1.745)}, "", "evidence, not proof"},
 		{"a probe that may only level", parser.Geometry{TriggerMM: trigger(2.1)}, "", "only levels the bed"},
 		{"nothing known", parser.Geometry{}, "", "What finds the bed"},
 	} {

@@ -15,8 +15,13 @@ import (
 // sensorGroup is [new.sensor].
 func sensorGroup() group {
 	return group{header: "new.sensor", entries: []*Entry{
-		blank("curve", `"ntc-100k-3950"`, `The name on its bag or the shop's page; "preflash sensor curves" lists those that are known. A reading at room temperature, off the board, tells the kind (`+coldReadings()+`), not beads of one resistance apart. Where points or beta are given instead, or for a chip, delete this line.`),
-		option("kind", `"thermocouple"`, `only for what sits behind a chip, which no curve tells: "platinum-amplifier" or "thermocouple"`),
+		blank("curve", `"ntc-100k-3950"`,
+			`The name on its bag or the shop's page; "preflash sensor curves" lists those that are known. `+
+				`A reading at room temperature, off the board, tells the kind (`+coldReadings()+`), `+
+				`not beads of one resistance apart. Where points or beta are given `+
+				`instead, or for a chip, delete this line.`),
+		option("kind", `"thermocouple"`,
+			`only for what sits behind a chip, which no curve tells: "platinum-amplifier" or "thermocouple"`),
 		option("points", "[[25, 100000], [150, 1770], [250, 230]]", "measured, °C and Ω"),
 		option("beta", "{ r25_ohm = 100000, b_k = 3950 }", ""),
 		option("rated_c", "300", "highest temperature on its data sheet"),
@@ -53,7 +58,8 @@ func oldGroups(p *parser.Printer) []group {
 	}, facts(p)...)}}
 	groups = append(groups, oldSensor(&p.Hotend.Sensor))
 	if d := &p.Flow.NozzleMM; d.Known() && within(d.Value, 0.05, 5) {
-		groups = append(groups, group{header: "old.nozzle", entries: []*Entry{set("diameter_mm", number(d.Value), "")}})
+		groups = append(groups,
+			group{header: "old.nozzle", entries: []*Entry{set("diameter_mm", number(d.Value), "")}})
 	}
 	if t := &p.ColdSide.OnAboveC; t.State == parser.Set && within(t.Value, 0, 500) {
 		groups = append(groups, group{header: "old.fan", entries: []*Entry{set("on_above_c", number(t.Value), "")}})
@@ -158,7 +164,8 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 	if kind == parser.KindUnknown {
 		kind = parser.NTC
 	}
-	if d.Form == parser.FormBeta && kind == parser.NTC && d.CubicC == 0 && within(d.R25Ohm, 1, 1e8) && within(d.BetaK, 500, 10_000) {
+	if d.Form == parser.FormBeta && kind == parser.NTC && d.CubicC == 0 && within(d.R25Ohm, 1, 1e8) &&
+		within(d.BetaK, 500, 10_000) {
 		return kind, set("beta", fmt.Sprintf("{ r25_ohm = %s, b_k = %s }", number(d.R25Ohm), number(d.BetaK)), "")
 	}
 	c, err := sensor.OfDef(d)
@@ -168,7 +175,8 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 	points := pointsOf(d, c.Curve)
 	for i, p := range points {
 		// The reader wants a curve that goes one way.
-		if !within(p.TempC, -273, 1500) || !within(p.Ohm, 0.01, 1e8) || i > 0 && !falls(points[i-1], p, kind == parser.NTC) {
+		if !within(p.TempC, -273, 1500) || !within(p.Ohm, 0.01, 1e8) || i > 0 &&
+			!falls(points[i-1], p, kind == parser.NTC) {
 			return parser.KindUnknown, nil
 		}
 	}

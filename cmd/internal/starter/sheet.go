@@ -135,7 +135,8 @@ func (w *writer) comment(text string) {
 		line = "#   "
 	}
 	for _, word := range strings.Fields(text) {
-		if line != "#" && line != indent && utf8.RuneCountInString(line)+1+utf8.RuneCountInString(word) > lineWidth {
+		if line != "#" && line != indent &&
+			utf8.RuneCountInString(line)+1+utf8.RuneCountInString(word) > lineWidth {
 			w.add(line)
 			line = indent
 		}

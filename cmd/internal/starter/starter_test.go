@@ -38,7 +38,8 @@ func definesFacts() Facts {
 	p.Limits.Margin = parser.Setting[float64]{Key: parser.Margin, State: parser.Default, Value: 15}
 	l := &p.Hotend.Loop
 	l.Control = written(parser.LoopControl, parser.ControlPID, main, 293)
-	l.Kp, l.Ki, l.Kd = written(parser.GainP, 22.2, main, 294), written(parser.GainI, 1.08, main, 295), written(parser.GainD, 114.0, main, 296)
+	l.Kp, l.Ki, l.Kd = written(parser.GainP, 22.2, main, 294), written(parser.GainI, 1.08, main, 295),
+		written(parser.GainD, 114.0, main, 296)
 	p.Flow.NozzleMM = written(parser.NozzleDiameter, 0.4, main, 727)
 	p.Geometry.TriggerMM = written(parser.ProbeTrigger, 2.15, main, 528)
 	p.Geometry.Homes = written(parser.ZHoming, parser.HomesByProbe, main, 530)
@@ -150,7 +151,8 @@ func TestExamplesAreAnswers(t *testing.T) {
 // the reader takes.
 func TestOptionsShowTheirDefaults(t *testing.T) {
 	examples := map[string]bool{
-		"new.use": true, "new.name": true, "new.cutoff_c": true, "new.sensor.kind": true, "new.sensor.points": true, "new.sensor.beta": true, "new.sensor.rated_c": true,
+		"new.use": true, "new.name": true, "new.cutoff_c": true, "new.sensor.kind": true,
+		"new.sensor.points": true, "new.sensor.beta": true, "new.sensor.rated_c": true,
 		"new.heater.hot_w": true, "new.fan.output_v": true, "new.nozzle.max_flow_mm3_s": true,
 	}
 	facts := definesFacts()
@@ -174,15 +176,18 @@ func TestOptionsShowTheirDefaults(t *testing.T) {
 	for _, p := range []pair[float64]{
 		{without.Printer.PullupOhm, with.Printer.PullupOhm}, {without.Printer.AmbientC, with.Printer.AmbientC},
 		{without.New.Heater.DutyLimit, with.New.Heater.DutyLimit},
-		{without.New.Block.HeatCapacityJPerK, with.New.Block.HeatCapacityJPerK}, {without.New.Block.LossWPerK, with.New.Block.LossWPerK},
-		{without.New.Block.LossFanWPerK, with.New.Block.LossFanWPerK}, {without.New.Block.SensorLagS, with.New.Block.SensorLagS},
+		{without.New.Block.HeatCapacityJPerK, with.New.Block.HeatCapacityJPerK},
+		{without.New.Block.LossWPerK, with.New.Block.LossWPerK},
+		{without.New.Block.LossFanWPerK, with.New.Block.LossFanWPerK},
+		{without.New.Block.SensorLagS, with.New.Block.SensorLagS},
 		{without.New.Fan.OnAboveC, with.New.Fan.OnAboveC},
 	} {
 		if p.a.Given || !p.b.Given || p.a.Value != p.b.Value {
 			t.Errorf("%s: %v without it, %v as shown", p.b.Path, p.a.Value, p.b.Value)
 		}
 	}
-	for _, p := range []pair[int]{{without.Printer.ADCBits, with.Printer.ADCBits}, {without.New.Fan.Wires, with.New.Fan.Wires}} {
+	for _, p := range []pair[int]{{without.Printer.ADCBits, with.Printer.ADCBits},
+		{without.New.Fan.Wires, with.New.Fan.Wires}} {
 		if p.a.Given || !p.b.Given || p.a.Value != p.b.Value {
 			t.Errorf("%s: %v without it, %v as shown", p.b.Path, p.a.Value, p.b.Value)
 		}
@@ -222,8 +227,10 @@ func TestNamesSurvive(t *testing.T) {
 // A pull-up that the configuration does not tell, where a wrong one would show,
 // is asked for.
 func TestPullupBlank(t *testing.T) {
-	platinum := parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "PT1000", Curve: "pt1000", PullupOhm: 4700}
-	bead := parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "Generic 3950", Curve: "ntc-100k-3950", PullupOhm: 4700}
+	platinum := parser.SensorDef{Form: parser.FormCurve, Kind: parser.Platinum, Name: "PT1000",
+		Curve: "pt1000", PullupOhm: 4700}
+	bead := parser.SensorDef{Form: parser.FormCurve, Kind: parser.NTC, Name: "Generic 3950",
+		Curve: "ntc-100k-3950", PullupOhm: 4700}
 	numbered := func(name string, pullupOhm float64) parser.SensorDef {
 		d := bead
 		d.Name, d.PullupOhm = name, pullupOhm

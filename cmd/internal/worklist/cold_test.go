@@ -38,11 +38,13 @@ func TestBoilingPointByHeight(t *testing.T) {
 // What is stored is copied before the flash, with a warning where the diff that
 // is left lays the memory out anew.
 func TestStoredSettingsAreCopiedFirst(t *testing.T) {
-	f := fleet.Load([]string{"../../../testdata/forms/two-tools"}, fleet.Options{Today: today, Root: "../../../testdata", Keep: true}, nil)
+	f := fleet.Load([]string{"../../../testdata/forms/two-tools"},
+		fleet.Options{Today: today, Root: "../../../testdata", Keep: true}, nil)
 	defer f.Close()
 	f.Check()
 	in := f.Inputs()[0]
-	custom := parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 1e5, BetaK: 3950}}
+	custom := parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormBeta,
+		Kind: parser.NTC, R25Ohm: 1e5, BetaK: 3950}}
 	for _, c := range []struct {
 		changes []parser.Change
 		says    string
@@ -54,7 +56,8 @@ func TestStoredSettingsAreCopiedFirst(t *testing.T) {
 		if list.Sections[0].Title != "Before the swap" {
 			t.Fatalf("the list begins with %q", list.Sections[0].Title)
 		}
-		if text := section(t, list, "Before the swap"); !strings.Contains(text, c.says) || !strings.Contains(text, "M503") {
+		if text := section(t, list, "Before the swap"); !strings.Contains(text, c.says) ||
+			!strings.Contains(text, "M503") {
 			t.Errorf("%q is not in\n%s", c.says, text)
 		}
 	}

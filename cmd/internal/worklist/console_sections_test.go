@@ -61,7 +61,8 @@ type sectionsConsole struct {
 
 func newSectionsConsole(t *testing.T, main string, shift float64, swapped int) *sectionsConsole {
 	t.Helper()
-	c := &sectionsConsole{machine: newMachine(shift, swapped), main: main, options: map[string]map[string]string{},
+	c := &sectionsConsole{machine: newMachine(shift, swapped), main: main,
+		options: map[string]map[string]string{},
 		written: map[string]string{}, hidden: map[string]bool{}, distances: map[int]float64{}}
 	c.read(t, main)
 	for n := range 10 {

@@ -235,16 +235,19 @@ func TestStepsRun(t *testing.T) {
 // The same for forms that no file in testdata has.
 func TestStepsRunFurther(t *testing.T) {
 	for name, more := range map[string]string{
-		"a probe that only levels": "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n" +
+		"a probe that only levels": "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n" +
+			"#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n" +
 			"//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n",
-		"a probe that homes": "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n#define USE_PROBE_FOR_Z_HOMING\n",
-		"a model":            "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n",
+		"a probe that homes": "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n" +
+			"#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n#define USE_PROBE_FOR_Z_HOMING\n",
+		"a model": "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n",
 	} {
 		t.Run(name, func(t *testing.T) {
 			const shift = 0.3
 			in := definesInput(t, more+"#define EXTRUDE_MINTEMP 170\n#define PREVENT_COLD_EXTRUSION\n")
 			in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: shift, Given: true}
-			if n := work(t, newDefinesConsole(t, []string{in.Printer.Files[0].Name}, shift, 0), worklist.New(in, worklist.Open{})); n < 20 {
+			if n := work(t, newDefinesConsole(t, []string{in.Printer.Files[0].Name}, shift, 0),
+				worklist.New(in, worklist.Open{})); n < 20 {
 				t.Errorf("the list has %d commands", n)
 			}
 		})
@@ -260,9 +263,11 @@ func TestConsolesRefuse(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	write("printer.cfg", "[include hot.cfg]\n[stepper_z]\nendstop_pin: probe:z_virtual_endstop\nposition_min: -2\n[probe]\nz_offset: 2\n")
+	write("printer.cfg", "[include hot.cfg]\n[stepper_z]\nendstop_pin: probe:z_virtual_endstop\n"+
+		"position_min: -2\n[probe]\nz_offset: 2\n")
 	write("hot.cfg", "[extruder]\ncontrol: pid\nmin_temp: 0\nmax_temp: 250\nstep_pin: PB1\n")
-	write("Configuration.h", "#define CONFIGURATION_H_VERSION 02010300\n#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n"+
+	write("Configuration.h", "#define CONFIGURATION_H_VERSION 02010300\n#define EXTRUDERS 1\n"+
+		"#define TEMP_SENSOR_0 1\n"+
 		"#define HEATER_0_MAXTEMP 275\n#define PIDTEMP\n#define EEPROM_SETTINGS\n"+
 		"#define PREVENT_COLD_EXTRUSION\n#define EXTRUDE_MINTEMP 170\n#define Z_HOME_DIR -1\n")
 	flat := []string{"G28", "G90", "G1 Z10 F600"}
@@ -282,15 +287,18 @@ func TestConsolesRefuse(t *testing.T) {
 		{"sections", []string{"SAVE_CONFIG"}, "nothing to save"},
 		{"sections", []string{heat + "251"}, "max_temp"},
 		{"sections", []string{"SET_HEATER_TEMPERATURE HEATER=Extruder TARGET=200"}, "no heater"},
-		{"sections", []string{heat + "200", "TEMPERATURE_WAIT SENSOR=extruder MINIMUM=195", "M83", "G1 E50 F100"}, "too long"},
+		{"sections", []string{heat + "200", "TEMPERATURE_WAIT SENSOR=extruder MINIMUM=195", "M83",
+			"G1 E50 F100"}, "too long"},
 		{"sections", []string{heat + "200", "M83", "G1 E45 F100"}, "too cold"},
 		{"sections", []string{"M83", "G1 E45 F100"}, "too cold"},
 		{"sections", []string{"T1"}, "unknown command"},
 		{"sections", []string{"G28", heat + "200"}, "heats up"},
 		{"sections", append(flat, heat+"200", "PROBE_CALIBRATE"), "heater on"},
 		{"sections", []string{"(Power off. Unplug the heater)", heat + "100"}, "stopped by"},
-		{"sections", []string{"(Power off. Unplug the heater)", "FIRMWARE_RESTART", heat + "100", "RESTART", heat + "0"}, "stopped by"},
-		{"sections", append(flat, "PROBE_CALIBRATE", "TESTZ Z=-7", "ACCEPT", "SAVE_CONFIG", "G28"), "drawn over the bed"},
+		{"sections", []string{"(Power off. Unplug the heater)", "FIRMWARE_RESTART", heat + "100", "RESTART",
+			heat + "0"}, "stopped by"},
+		{"sections", append(flat, "PROBE_CALIBRATE", "TESTZ Z=-7", "ACCEPT", "SAVE_CONFIG", "G28"),
+			"drawn over the bed"},
 		{"sections", []string{"G28", "G90", "G1 Z-0.3 F60"}, "strikes"},
 		{"sections", []string{heat + "200", "(end)"}, "left on"},
 		{"defines", []string{"M303 E0 S220 C8", "M500"}, "tuned gains are not in force"},

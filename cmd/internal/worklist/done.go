@@ -14,8 +14,9 @@ func (b *builder) done() Section {
 	s := Section{Title: "The end of the swap"}
 	name := b.in.Sheet.File.Name
 	if b.keepsNothing() {
-		s.Items = append(s.Items, Item{
-			Do:     "Copy the files back from the printer to where the sheet is: what was saved, or written by hand, stands there.",
+		s.add(Item{
+			Do: "Copy the files back from the printer to where the sheet is: what was saved, " +
+				"or written by hand, stands there.",
 			Expect: "preflash values shows the gains and the height that were measured",
 		})
 	}
@@ -33,13 +34,13 @@ func (b *builder) done() Section {
 		lines = append(lines, "[done]", "height_on = 20__-__-__")
 	}
 	if len(lines) > 0 {
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do:     fmt.Sprintf("Write in the sheet, %s, with the days on which it was done:", name),
 			Expect: "gains that stand in the files exactly as in the sheet",
 			Sheet:  lines,
 		})
 	}
-	s.Items = append(s.Items, Item{
+	s.add(Item{
 		Do:     "Check the sheet once more.",
 		Run:    []string{"preflash check " + patch.Typed(name)},
 		Expect: "no error and no warning; notes may stay. The swap is over",

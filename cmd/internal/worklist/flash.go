@@ -19,7 +19,7 @@ const coldK = 3
 // before keeps what the swap may lose.
 func (b *builder) before() Section {
 	s := Section{Title: "Before the swap", Note: "The printer still as it was, power on, heaters off."}
-	s.Items = append(s.Items, Item{
+	s.add(Item{
 		Do:     "Keep a copy of the files that the printer runs on: " + b.files() + ".",
 		Expect: "a copy to go back to",
 	})
@@ -28,22 +28,27 @@ func (b *builder) before() Section {
 		return s
 	}
 	item := Item{
-		Expect: "figures that the files lack, such as a probe's height, a mesh, steps per mm: write those that stay into the files",
-		Steps:  b.steps(parser.Task{Kind: parser.TaskShowStored}),
-		Note:   []Reading{{"kept as", ""}},
+		Expect: "figures that the files lack, such as a probe's height, a mesh, steps per mm: " +
+			"write those that stay into the files",
+		Steps: b.steps(parser.Task{Kind: parser.TaskShowStored}),
+		Note:  []Reading{{"kept as", ""}},
 	}
 	if item.Do = "Have the old firmware print its stored settings, and keep a copy."; len(item.Steps) == 0 {
-		item.Do = "The firmware stores settings, and this one does not print them at the console: write them down from its display."
+		item.Do = "The firmware stores settings, and this one does not print them at the console: " +
+			"write them down from its display."
 	}
 	if on.State == parser.Unknown {
 		item.Do = "Whether the firmware stores settings cannot be told: " + on.Why + ". " + item.Do
 	}
 	if b.drops() {
-		item.Do += " The change of the sensor definition lays its memory out anew: the new build drops all that is stored at its first start, probe height and gains too."
+		item.Do += " The change of the sensor definition lays its memory out anew: the new build drops all " +
+			"that is stored at its first start, probe height and gains too."
 	} else {
-		item.Do += " A new build that lays its memory out anew drops all that is stored at its first start: so it is with a custom sensor definition that comes or goes, another kind of control, another number of hotends."
+		item.Do += " A new build that lays its memory out anew drops all that is stored at its first " +
+			"start: so it is with a custom sensor definition that comes or goes, another kind of control, " +
+			"another number of hotends."
 	}
-	s.Items = append(s.Items, item)
+	s.add(item)
 	return s
 }
 
@@ -67,20 +72,21 @@ func (b *builder) afterFlashing() Section {
 	s := Section{Title: "After flashing", Note: "Power on, heaters off."}
 	if len(restart) > 0 {
 		s.Title = "After the restart"
-		s.Items = append(s.Items, Item{
-			Do:     "Put every file that was changed on the printer, included ones too" + b.changed() + ", and have them read again.",
+		s.add(Item{
+			Do: "Put every file that was changed on the printer, included ones too" + b.changed() +
+				", and have them read again.",
 			Expect: "it starts without an error",
 			Else:   "the copy from above brings it back",
 			Steps:  restart,
 		})
 	} else {
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do:     "Build from these files, " + b.files() + b.changed() + ", and flash.",
 			Expect: "the printer starts, and says at its start that the build is the new one",
 		})
 	}
-	s.Items = append(s.Items, b.stored()...)
-	s.Items = append(s.Items, b.coldReading())
+	s.add(b.stored()...)
+	s.add(b.coldReading())
 	return s
 }
 
@@ -155,7 +161,8 @@ func (b *builder) stored() []Item {
 func (b *builder) storedFigures() string {
 	var list []string
 	loop, z := &b.in.Printer.Hotend.Loop, &b.in.Printer.Geometry.TriggerMM
-	if loop.Control.Known() && loop.Control.Value == parser.ControlPID && loop.Kp.Known() && loop.Ki.Known() && loop.Kd.Known() {
+	if loop.Control.Known() && loop.Control.Value == parser.ControlPID && loop.Kp.Known() &&
+		loop.Ki.Known() && loop.Kd.Known() {
 		list = append(list, gains(loop.Kp.Value, loop.Ki.Value, loop.Kd.Value))
 	}
 	if z.Known() {
@@ -179,18 +186,20 @@ func gains(kp, ki, kd float64) string {
 func (b *builder) coldReading() Item {
 	room := b.in.Sheet.Printer.AmbientC.Value
 	item := Item{
-		Do:     "Read the temperatures, everything cold.",
-		Expect: fmt.Sprintf("the hotend shows the room, %s here, within %s", unit.Celsius(room), unit.Kelvin(coldK)),
-		Else:   "do not heat: sensor, wiring or definition are not what the sheet says",
-		Steps:  b.steps(parser.Task{Kind: parser.TaskReport}),
-		Note:   []Reading{{"room", "°C"}, {"hotend", "°C"}},
+		Do: "Read the temperatures, everything cold.",
+		Expect: fmt.Sprintf("the hotend shows the room, %s here, within %s", unit.Celsius(room),
+			unit.Kelvin(coldK)),
+		Else:  "do not heat: sensor, wiring or definition are not what the sheet says",
+		Steps: b.steps(parser.Task{Kind: parser.TaskReport}),
+		Note:  []Reading{{"room", "°C"}, {"hotend", "°C"}},
 	}
 	if bed := &b.in.Printer.Bed.Heated; bed.Known() && bed.Value {
 		item.Expect += ", and so does the bed"
 	}
 	if o := b.other; o != nil && !o.old {
 		if shows := o.Indicated(b.real, room); math.Abs(shows-room) > coldK {
-			item.Expect += "; read by the definition now in the files, " + o.name + ", it would show " + unit.Celsius(shows)
+			item.Expect += "; read by the definition now in the files, " + o.name + ", it would show " +
+				unit.Celsius(shows)
 		}
 	}
 	return item

@@ -21,7 +21,9 @@ const thermometerK = 5
 func (b *builder) firstHeat() Section {
 	s := Section{
 		Title: "First heat",
-		Note:  "Stay beside it, hand at the switch, smoke alarm in the room. Part fan off, no filament. Hold a thin thermometer against the block, near the sensor; held from outside it shows a few °C too little. At smoke, at a smell, or where the reading runs past the target: pull the plug.",
+		Note: "Stay beside it, hand at the switch, smoke alarm in the room. Part fan off, no filament. " +
+			"Hold a thin thermometer against the block, near the sensor; held from outside it shows a few " +
+			"°C too little. At smoke, at a smell, or where the reading runs past the target: pull the plug.",
 	}
 	highest := b.highest()
 	last := 0.0
@@ -33,7 +35,7 @@ func (b *builder) firstHeat() Section {
 		if last > 0 {
 			item.Expect += b.speed(last, t)
 		}
-		s.Items = append(s.Items, item)
+		s.add(item)
 		if from := b.fanFrom(); last <= from && from < t {
 			since := "from " + unit.Celsius(from) + " on"
 			switch {
@@ -42,7 +44,7 @@ func (b *builder) firstHeat() Section {
 			case b.withTarget():
 				since = "since the target was set"
 			}
-			s.Items = append(s.Items, Item{
+			s.add(Item{
 				Do:     "Look at the heat-break fan.",
 				Expect: "it runs by now, " + since + ", and blows at the heat break",
 				Else:   "heaters off: the heat break clogs without it",
@@ -51,11 +53,13 @@ func (b *builder) firstHeat() Section {
 		last = t
 	}
 	if last < firstStops[len(firstStops)-1] {
-		s.Items = append(s.Items, Item{Do: fmt.Sprintf("Go no further: as it is configured and rated, no more than %s may be asked of this hotend.", unit.Celsius(highest))})
+		s.add(
+			Item{Do: fmt.Sprintf("Go no further: as it is configured and rated, no more than %s may be "+
+				"asked of this hotend.", unit.Celsius(highest))})
 	} else if text := b.tooAlike(); text != "" {
 		s.Items[len(s.Items)-1].Expect += text
 	}
-	s.Items = append(s.Items, Item{
+	s.add(Item{
 		Do:     "Switch the heaters off.",
 		Expect: "the reading falls at once",
 		Else:   "pull the plug: the output stays on by a fault, and no firmware can stop that",
@@ -77,7 +81,7 @@ func (b *builder) highest() float64 {
 func (b *builder) stop(t float64) Item {
 	item := Item{
 		Do:    fmt.Sprintf("Set %s and wait until the reading has stood for a minute.", unit.Celsius(t)),
-		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: t}),
+		Steps: b.heatTo(t),
 		Note:  []Reading{{"thermometer", "°C"}},
 	}
 	band := 0.0
@@ -108,7 +112,8 @@ func (b *builder) speed(from, to float64) string {
 	if !ok {
 		return ""
 	}
-	text := fmt.Sprintf(". From %s to %s it takes about %s at full power", unit.Celsius(from), unit.Celsius(to), unit.Seconds(math.Round(s)))
+	text := fmt.Sprintf(". From %s to %s it takes about %s at full power", unit.Celsius(from),
+		unit.Celsius(to), unit.Seconds(math.Round(s)))
 	if len(rules.Assumed(b.in)) > 0 {
 		text += " (with assumed figures of the block)"
 	}

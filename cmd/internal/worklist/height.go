@@ -25,9 +25,11 @@ func (b *builder) height() []Section {
 		Title: "Nozzle height",
 		Note:  "The tip is at another height than before, whatever was measured beforehand.",
 		Items: []Item{{
-			Do:     fmt.Sprintf("Heat to %s, switch the power off, and tighten the nozzle at once, as its maker says.", unit.Celsius(rules.TuneC(b.in))),
-			Expect: "no gap that filament could leave by. This comes before the height is measured, since it moves the tip",
-			Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: rules.TuneC(b.in)}),
+			Do: fmt.Sprintf("Heat to %s, switch the power off, and tighten the nozzle at once, "+
+				"as its maker says.", unit.Celsius(rules.TuneC(b.in))),
+			Expect: "no gap that filament could leave by. This comes before the height is measured, " +
+				"since it moves the tip",
+			Steps: b.heatTo(rules.TuneC(b.in)),
 		}, {
 			Do:     "Let it cool to the room, then power on.",
 			Expect: "no target is set",
@@ -36,34 +38,38 @@ func (b *builder) height() []Section {
 	}
 	if b.another() {
 		s.Note += " The first tool homes, and its height stays (where another one does, measure with that)."
-		s.Items = append(s.Items, b.homeAndRaise("as before the swap, with the first tool"))
+		s.add(b.homeAndRaise("as before the swap, with the first tool"))
 		return []Section{s, b.apart()}
 	}
-	s.Items = append(s.Items, b.fetch()...)
+	s.add(b.fetch()...)
 	reference := b.reference()
 	if says := b.in.Sheet.Printer.ZReference; says.Given && says.Value != reference {
-		s.Items = append(s.Items, Item{
-			Do:     fmt.Sprintf("The sheet says that the %s finds the bed; by the files it is the %s, and the steps below are for that. See which it is, and correct the sheet%s.", says.Value, reference, place(b.in.Printer.Geometry.Homes.At)),
+		s.add(Item{
+			Do: fmt.Sprintf("The sheet says that the %s finds the bed; by the files it is the %s, "+
+				"and the steps below are for that. See which it is, and correct the sheet%s.", says.Value,
+				reference, place(b.in.Printer.Geometry.Homes.At)),
 			Expect: "what moves, or clicks, as Z homes",
 		})
 	}
 	switch reference {
 	case "nozzle":
-		home := b.homeAndRaise("the nozzle touches the bed and stops there, then goes up. It is its own probe: its length changes no height in the files, only what force it takes")
+		home := b.homeAndRaise("the nozzle touches the bed and stops there, then goes up. " +
+			"It is its own probe: its length changes no height in the files, only what force it takes")
 		home.Do = "Wipe the nozzle clean and home; hand at the switch."
-		s.Items = append(s.Items, home)
+		s.add(home)
 	case "probe":
-		s.Items = append(s.Items, b.byProbe()...)
+		s.add(b.byProbe()...)
 	case "endstop":
-		s.Items = append(s.Items, b.byEndstop()...)
+		s.add(b.byEndstop()...)
 	default:
-		s.Items = append(s.Items, Item{
-			Do:     "The sheet does not say what finds the bed (z_reference). Bring the nozzle down by hand, power off, and see what would touch first.",
+		s.add(Item{
+			Do: "The sheet does not say what finds the bed (z_reference). Bring the nozzle down by " +
+				"hand, power off, and see what would touch first.",
 			Expect: "probe or endstop, not the nozzle; write it in the sheet and print this list again",
 		})
 	}
 	if t := &b.in.Printer.Geometry.TriggerMM; t.State != parser.Off {
-		s.Items = append(s.Items, Item{
+		s.add(Item{
 			Do:     "Have the bed measured again where a mesh, or the tilt of the bed, was stored.",
 			Expect: "those from before the swap belong to the old height",
 		})
@@ -145,7 +151,8 @@ func (b *builder) fetch() []Item {
 	return []Item{{
 		Do:     fmt.Sprintf("Home, and take tool %d; hand at the switch.", b.in.Printer.Tool),
 		Expect: "the new hotend is the one to work with",
-		Steps:  slices.Concat(b.steps(parser.Task{Kind: parser.TaskHome}), b.raise(b.clear("")), b.steps(parser.Task{Kind: parser.TaskSelect})),
+		Steps: slices.Concat(b.steps(parser.Task{Kind: parser.TaskHome}), b.raise(b.clear("")),
+			b.steps(parser.Task{Kind: parser.TaskSelect})),
 	}}
 }
 
@@ -183,12 +190,14 @@ func (b *builder) byProbe() []Item {
 	g := &b.in.Printer.Geometry
 	t := &g.TriggerMM
 	if b.nozzleSeems() {
-		items = append(items, b.look("write z_reference = \"nozzle\" in the sheet and leave the height as it stands"))
+		items = append(items,
+			b.look("write z_reference = \"nozzle\" in the sheet and leave the height as it stands"))
 	}
 	height, told := b.expected(t)
 	if told && height <= 0 && !b.nozzleSeems() {
 		items = append(items, Item{
-			Do:     fmt.Sprintf("Move the probe down by more than %s before anything homes.", unit.Millimetres(-height)),
+			Do: fmt.Sprintf("Move the probe down by more than %s before anything homes.",
+				unit.Millimetres(-height)),
 			Expect: "the probe is the first to touch: by what the sheet says, the nozzle would be",
 		})
 	}
@@ -200,7 +209,8 @@ func (b *builder) byProbe() []Item {
 func (b *builder) look(then string) Item {
 	t := &b.in.Printer.Geometry.TriggerMM
 	return Item{
-		Do:     fmt.Sprintf("Look whether the nozzle itself is the probe: a trigger height of %s%s with no distance in X and Y speaks for it.", unit.Millimetres(t.Value), place(t.At)),
+		Do: fmt.Sprintf("Look whether the nozzle itself is the probe: a trigger height of %s%s with no "+
+			"distance in X and Y speaks for it.", unit.Millimetres(t.Value), place(t.At)),
 		Expect: "where it is, " + then,
 	}
 }
@@ -212,12 +222,15 @@ func (b *builder) byEndstop() []Item {
 	switch {
 	case b.homesFar():
 		items = append(items, Item{
-			Do:     "It homes far from the bed, where nothing can strike. The danger is the first move down: stay at the switch, and let nothing print before the height is measured.",
+			Do: "It homes far from the bed, where nothing can strike. The danger is the first move " +
+				"down: stay at the switch, and let nothing print before the height is measured.",
 			Expect: "the nozzle stops well above the bed" + b.lowerThan(),
 		})
 	case told && height > 0:
 		items = append(items, Item{
-			Do:     fmt.Sprintf("Look at the switch that homes: it should trigger with the nozzle about %s above the bed (%s before%s).", unit.Millimetres(height), unit.Millimetres(b.endstop().Value), place(b.endstop().At)),
+			Do: fmt.Sprintf("Look at the switch that homes: it should trigger with the nozzle about %s "+
+				"above the bed (%s before%s).", unit.Millimetres(height), unit.Millimetres(b.endstop().Value),
+				place(b.endstop().At)),
 			Expect: "the bed is clear by that much",
 		})
 	case !shift.Given || shift.Value >= 0:
@@ -239,10 +252,12 @@ func (b *builder) byEndstop() []Item {
 	probe := g.TriggerMM.State != parser.Off && g.TriggerMM.State != parser.Absent
 	if probe && !(g.NozzleProbes.Known() && g.NozzleProbes.Value) {
 		if b.nozzleSeems() {
-			items = append(items, b.look("leave its height as it stands, and the steps from here to the flow test out"))
+			items = append(items,
+				b.look("leave its height as it stands, and the steps from here to the flow test out"))
 		}
 		items = append(items, Item{
-			Do:     "The probe only levels, but its trigger height has changed as well. Home again, and measure it in the same way.",
+			Do: "The probe only levels, but its trigger height has changed as well. Home again, " +
+				"and measure it in the same way.",
 			Expect: "the probe triggers before the nozzle touches",
 			Steps:  b.steps(parser.Task{Kind: parser.TaskHome}),
 		})
@@ -270,11 +285,13 @@ func (b *builder) about(s *parser.Setting[float64], it string) string {
 	shift := &b.in.Sheet.New.Nozzle.TipShiftMM
 	switch height, told := b.expected(s); {
 	case told && height > 0:
-		return fmt.Sprintf("%s comes to about %s (%s before%s, and the tip sits %s)", it, unit.Millimetres(height), unit.Millimetres(s.Value), place(s.At), lower(shift.Value))
+		return fmt.Sprintf("%s comes to about %s (%s before%s, and the tip sits %s)", it,
+			unit.Millimetres(height), unit.Millimetres(s.Value), place(s.At), lower(shift.Value))
 	case told:
 		return "it is above 0 mm, since probe or switch was moved"
 	case s.Known():
-		return fmt.Sprintf("before the swap it was %s%s, and the sheet does not say how far the tip is shifted", unit.Millimetres(s.Value), place(s.At))
+		return fmt.Sprintf("before the swap it was %s%s, and the sheet does not say how far the "+
+			"tip is shifted", unit.Millimetres(s.Value), place(s.At))
 	}
 	return "the files hold no height to compare with"
 }
@@ -289,14 +306,17 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 		Expect: "the nozzle stands over the middle of the bed, clear of it",
 		Steps:  step(parser.TaskBeginPaper, b.clear(figure)),
 	}, {
-		Do:     "Lay a sheet of paper (0.1 mm) under the nozzle and keep it moving. Lower by 1 mm, again and again, until the nozzle is close to the paper.",
+		Do: "Lay a sheet of paper (0.1 mm) under the nozzle and keep it moving. Lower by 1 mm, " +
+			"again and again, until the nozzle is close to the paper.",
 		Expect: "a gap of about a millimetre",
 		Steps:  step(parser.TaskLower, coarseMM),
 	}, {
-		Do:     "Then by 0.1 mm, again and again, until the paper just drags.",
-		Expect: "the paper can be pulled and not pushed; if the nozzle never reached it, the height would be wrong by what is left",
-		Else:   "leave off (" + strings.Join(step(parser.TaskAbortPaper, 0), ", then ") + ") and begin again" + b.outOfRange(figure),
-		Steps:  step(parser.TaskLower, fineMM),
+		Do: "Then by 0.1 mm, again and again, until the paper just drags.",
+		Expect: "the paper can be pulled and not pushed; if the nozzle never reached it, the height would " +
+			"be wrong by what is left",
+		Else: "leave off (" + strings.Join(step(parser.TaskAbortPaper, 0), ", then ") +
+			") and begin again" + b.outOfRange(figure),
+		Steps: step(parser.TaskLower, fineMM),
 	}, {
 		Do:     "Only with the paper dragging: take the height.",
 		Expect: expect,
@@ -312,7 +332,9 @@ func (b *builder) paper(figure parser.Key, expect string) []Item {
 	items = append(items, b.keep("the height", figure))
 	if !b.keepsNothing() {
 		if t := &b.in.Printer.Geometry.TriggerMM; figure == parser.ProbeTrigger && !t.At.IsZero() {
-			items = append(items, Item{Do: "Write the same height in the files" + place(t.At) + ": there it has the sign that the option has now.", Expect: "it holds after the next flash and the next reset too"})
+			items = append(items, Item{Do: "Write the same height in the files" + place(t.At) +
+				": there it has the sign that the option has now.",
+				Expect: "it holds after the next flash and the next reset too"})
 		}
 		items = append(items, b.homeAndRaise("as before; the paper drags at a height of 0"))
 	}
@@ -363,109 +385,8 @@ func (b *builder) outOfRange(figure parser.Key) string {
 	if !s.Known() || s.Value <= need {
 		return ""
 	}
-	return fmt.Sprintf("; where a move is refused because it goes too low: it ends at %s%s, so write %s there first and restart", unit.Millimetres(s.Value), place(s.At), unit.Millimetres(need))
-}
-
-// apart measures how far the tools are apart: each one after the swap from the
-// first.
-func (b *builder) apart() Section {
-	s := Section{
-		Title: "Distances between the tools",
-		Note:  "They were measured with the old hotend. Wrong in Z, one nozzle strikes what the other printed; wrong in X and Y, it prints beside it.",
-	}
-	own, g := b.in.Printer.Tool, &b.in.Printer.Geometry
-	var list []string
-	for i := range g.Offsets {
-		if o := &g.Offsets[i]; o.Known() {
-			list = append(list, string(o.Key)+" "+unit.Millimetres(o.Value)+place(o.At))
-		}
-	}
-	now := "They stand in the files or in macros where Preflash does not look."
-	if len(list) > 0 {
-		now = "Now: " + strings.Join(list, ", ") + "."
-	}
-	s.Items = append(s.Items, Item{
-		Do:     fmt.Sprintf("Home, take tool %d without its distance in Z, and measure its height as below. %s", own, now),
-		Expect: "it is fetched whole, and nothing strikes",
-		Steps:  b.bare(own, 0),
-	})
-	items := b.paper("", "write it down; nothing is stored by this")
-	items[len(items)-1].Note = []Reading{{fmt.Sprintf("tool %d", own), "mm"}}
-	s.Items = append(s.Items, items...)
-	last := own
-	for _, other := range b.fromFirst() {
-		s.Items = append(s.Items, Item{
-			Do:     fmt.Sprintf("The same with tool %d: home, take it without its distance, and do the four steps again.", other),
-			Expect: "the paper drags as much as before",
-			Steps:  b.bare(other, last),
-			Note:   []Reading{{fmt.Sprintf("tool %d", other), "mm"}},
-		})
-		s.Items = append(s.Items, b.setDistance(max(own, other))...)
-		last = other
-	}
-	s.Items = append(s.Items, Item{
-		Do:     "Print one layer with each tool, side by side; hand at the switch.",
-		Expect: "both are pressed to the bed alike",
-		Else:   "where one is off by twice its distance, the sign was the wrong one; where by the distance itself, it is not used",
-	}, Item{
-		Do:     "Print a cross with each tool, one over the other, and correct X and Y by what they are apart.",
-		Expect: "lines that meet",
-		Note:   []Reading{{"X", "mm"}, {"Y", "mm"}},
-	})
-	return s
-}
-
-// fromFirst are the tools to compare this one with: the first, or from it all
-// others.
-func (b *builder) fromFirst() (list []int) {
-	if b.in.Printer.Tool > 0 {
-		return []int{0}
-	}
-	for n := range b.otherTools() {
-		list = append(list, n+1)
-	}
-	return list
-}
-
-// bare homes and takes a tool without its distance, which the one in use gives way
-// to. It is the first that homes, as its height is the one in the files, and a tool
-// that hangs lower is taken with the nozzle clear of the bed.
-func (b *builder) bare(tool, inUse int) (steps []string) {
-	take := func(n int) []string { return b.in.Config.Steps(parser.Task{Kind: parser.TaskSelectBare, Tool: n}) }
-	if inUse != 0 {
-		steps = take(0)
-	}
-	steps = slices.Concat(steps, b.steps(parser.Task{Kind: parser.TaskHome}), b.raise(b.clear("")))
-	if tool != 0 || inUse == 0 {
-		steps = append(steps, take(tool)...)
-	}
-	return steps
-}
-
-// setDistance writes the distance in Z of a tool from the first. Its sign where it
-// says how far the nozzle is lifted is the firmware's; where it says where the
-// nozzle sits, up is positive from memory.
-func (b *builder) setDistance(tool int) []Item {
-	g, shift := &b.in.Printer.Geometry, &b.in.Sheet.New.Nozzle.TipShiftMM
-	item := Item{Expect: "it differs from the old one by as much as the tip has moved"}
-	if shift.Given {
-		item.Expect = fmt.Sprintf("it differs from the old one by %s, since the tip sits %s", unit.Millimetres(math.Abs(shift.Value)), lower(shift.Value))
-	}
-	at := ""
-	for i := range g.Offsets {
-		if o := &g.Offsets[i]; o.Key == parser.Offset("z") && max(b.in.Printer.Tool, 1) == tool {
-			at = place(o.At)
-		}
-	}
-	item.Note = []Reading{{"distance in Z", "mm"}}
-	if g.OffsetsLift {
-		item.Do = fmt.Sprintf("Write the distance in Z of tool %d where it stands%s: its height less that of tool 0. Above 0 it lifts the nozzle.", tool, at)
-		item.Steps = b.restart()
-		return []Item{item}
-	}
-	item.Do = fmt.Sprintf("Set the distance in Z of tool %d, and write it in the files%s: the height of tool 0 less its own. A nozzle that hangs lower has one below 0.", tool, at)
-	item.Steps = b.in.Config.Steps(parser.Task{Kind: parser.TaskSetOffset, Tool: tool})
-	return []Item{item, b.keep("the distance", parser.Offset("z"))}
+	return fmt.Sprintf("; where a move is refused because it goes too low: it ends at %s%s, "+
+		"so write %s there first and restart", unit.Millimetres(s.Value), place(s.At), unit.Millimetres(need))
 }
 
 // lower says a shift of the tip in words.

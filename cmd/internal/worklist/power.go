@@ -26,9 +26,10 @@ func (b *builder) beforePower() Section {
 		Title: "Before power",
 		Note:  "Plug pulled, hotend cold. Heater and sensor are measured off the board.",
 		Items: []Item{b.heaterOhms(), b.insulation(), b.sensorOhms(), b.fan(), b.leads(), {
-			Do:     "Pull lightly at each wire of heater and sensor, then move the head by hand to all corners.",
-			Expect: "nothing gives way or chafes; heater and sensor sit in the block over their whole length and are clamped",
-			Else:   "a sensor that slips out reads too cold, and the firmware heats on",
+			Do: "Pull lightly at each wire of heater and sensor, then move the head by hand to all corners.",
+			Expect: "nothing gives way or chafes; heater and sensor sit in the block over their whole " +
+				"length and are clamped",
+			Else: "a sensor that slips out reads too cold, and the firmware heats on",
 		}},
 	}
 }
@@ -42,14 +43,18 @@ func (b *builder) heaterOhms() Item {
 	}
 	formula := fmt.Sprintf("V²/P = (%s)² / %s", unit.Volts(h.RatedV.Value), unit.Watts(h.RatedW.Value))
 	if h.Kind.Value == sheet.PTC {
-		item.Expect = fmt.Sprintf("roughly %s (%s); a PTC's cold reading says little: it tells a whole one from a broken one (no reading) or a shorted one (near 0 Ω), not its power",
+		item.Expect = fmt.Sprintf("roughly %s (%s); a PTC's cold reading says little: it tells a whole one "+
+			"from a broken one (no reading) or a shorted one (near 0 Ω), not its power",
 			unit.Ohms(cold), formula)
 		item.Else = "do not connect it"
 		return item
 	}
-	item.Expect = fmt.Sprintf("%s to %s: %s = %s, within %s", unit.Ohms(cold*(1-heaterShare)), unit.Ohms(cold*(1+heaterShare)),
+	item.Expect = fmt.Sprintf("%s to %s: %s = %s, within %s", unit.Ohms(cold*(1-heaterShare)),
+		unit.Ohms(cold*(1+heaterShare)),
 		formula, unit.Ohms(cold), unit.Percent(heaterShare))
-	item.Else = "about a quarter of that is a heater for half the voltage, about four times that one for twice the voltage, no reading a broken one; do not connect it before the sheet says what it is and the check is clean"
+	item.Else = "about a quarter of that is a heater for half the voltage, about four times that one for " +
+		"twice the voltage, no reading a broken one; do not connect it before the sheet says what it is " +
+		"and the check is clean"
 	return item
 }
 
@@ -91,12 +96,14 @@ func (b *builder) sensorOhms() Item {
 		item.Else = "no reading is a broken sensor, another one a sensor that the sheet does not name"
 		if o := b.other; o != nil {
 			if r := o.Curve.Ohms(room); r >= low && r <= high && o.Curve.Ohms(150) != b.real.Curve.Ohms(150) {
-				item.Expect += fmt.Sprintf(". A sensor for %s would read about the same, %s: only the first heat tells them apart", o.name, unit.Ohms(r))
+				item.Expect += fmt.Sprintf(". A sensor for %s would read about the same, %s: "+
+					"only the first heat tells them apart", o.name, unit.Ohms(r))
 			}
 		}
 		return item
 	}
-	item.Expect = "that of a platinum element: pt100 reads " + rough("pt100", room) + ", pt1000 " + rough("pt1000", room)
+	item.Expect = "that of a platinum element: pt100 reads " + rough("pt100", room) + ", pt1000 " +
+		rough("pt1000", room)
 	return item
 }
 
@@ -131,9 +138,11 @@ func (b *builder) fan() Item {
 	case fan.AlwaysOn.Value:
 		item.Do += ", and wire it to the supply, plus to plus."
 	case c.Fan.Known():
-		item.Do += ", and plug it into the output that follows this hotend, " + c.Fan.Value + place(c.Fan.At) + ", plus to plus."
+		item.Do += ", and plug it into the output that follows this hotend, " + c.Fan.Value +
+			place(c.Fan.At) + ", plus to plus."
 	default:
-		item.Do += ". No output that follows this hotend is known in the configuration: wire it to the supply and say always_on in the sheet, or give it an output."
+		item.Do += ". No output that follows this hotend is known in the configuration: " +
+			"wire it to the supply and say always_on in the sheet, or give it an output."
 	}
 	item.Expect = "a fan for " + gets + ", which is what it gets"
 	if !fan.OutputV.Given {
@@ -143,20 +152,27 @@ func (b *builder) fan() Item {
 		item.Expect += "; the sheet's fan does not fit"
 	}
 	if n := fan.Wires.Value; n > 2 {
-		item.Expect += fmt.Sprintf("; of its %d wires, plus and minus by the label, the others only where the board has an input for them", n)
+		item.Expect += fmt.Sprintf("; of its %d wires, plus and minus by the label, the others only where "+
+			"the board has an input for them", n)
 	}
-	item.Else = "a fan on too high a voltage burns out, one on too low a voltage stands still, and then the heat break clogs. The part fan is another fan on another output, and must be for that output's voltage too"
+	item.Else = "a fan on too high a voltage burns out, one on too low a voltage stands still, " +
+		"and then the heat break clogs. The part fan is another fan on another output, and must be for " +
+		"that output's voltage too"
 	return item
 }
 
 func (b *builder) leads() Item {
 	item := Item{
-		Do:     "Follow both pairs of wires by hand from the hotend to the board: heater on the heater output, sensor on the sensor input.",
-		Expect: "within a pair the wires may be either way round, but the pairs must not be swapped with each other",
-		Else:   "the supply's voltage on a sensor input destroys the board",
+		Do: "Follow both pairs of wires by hand from the hotend to the board: heater on the heater " +
+			"output, sensor on the sensor input.",
+		Expect: "within a pair the wires may be either way round, but the pairs must not be swapped " +
+			"with each other",
+		Else: "the supply's voltage on a sensor input destroys the board",
 	}
 	if b.in.Sheet.New.Sensor.Kind.Value == parser.Thermocouple {
-		item.Expect = "the heater's wires may be either way round; the thermocouple's are polar, and the wrong way round it reads colder as it gets hotter. The pairs must not be swapped with each other"
+		item.Expect = "the heater's wires may be either way round; the thermocouple's are polar, " +
+			"and the wrong way round it reads colder as it gets hotter. The pairs must not be swapped " +
+			"with each other"
 	}
 	return item
 }

@@ -29,7 +29,9 @@ func (b *builder) flow() Section {
 	if pushMM == 0 {
 		longest := &b.in.Printer.Flow.PushMM
 		return Section{Title: "Flow test", Items: []Item{{
-			Do: fmt.Sprintf("Allow pushes of filament in the files first: the longest at once is %s%s, so the firmware refuses every one, the printer's own loading too. %s is usual. Then print this list again.",
+			Do: fmt.Sprintf("Allow pushes of filament in the files first: the longest at once is %s%s, "+
+				"so the firmware refuses every one, the printer's own loading too. %s is usual. "+
+				"Then print this list again.",
 				unit.Millimetres(longest.Value), place(longest.At), unit.Millimetres(mostPushMM)),
 		}}}
 	}
@@ -40,36 +42,43 @@ func (b *builder) flow() Section {
 	total := pushes * pushMM
 	s := Section{
 		Title: "Flow test",
-		Note: fmt.Sprintf("At %s, nozzle in the air, filament loaded. Each weighing takes %d times %s, about %s g with PLA. Several flows in a file: preflash flow works them out.",
+		Note: fmt.Sprintf("At %s, nozzle in the air, filament loaded. Each weighing takes %d times %s, "+
+			"about %s g with PLA. Several flows in a file: preflash flow works them out.",
 			unit.Celsius(at), pushes, unit.Millimetres(pushMM), unit.Figure(total*area*densityGPerMM3, 1)),
 		Items: []Item{b.intoTheAir(), {
 			Do:     fmt.Sprintf("Set %s and wait until the reading has stood for a minute.", unit.Celsius(at)),
 			Expect: "it stands at the target; as long as it is too cold, the firmware pushes no filament",
-			Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: at}),
+			Steps:  b.heatTo(at),
 		}, {
-			Do:     fmt.Sprintf("Slow: push %s of filament at %s (%s of %s filament), the last step %d times, and weigh what comes out.", unit.Millimetres(total), unit.FlowRate(slowMM3S), unit.Speed(slowMM3S/area), unit.Millimetres(d), pushes),
+			Do: fmt.Sprintf("Slow: push %s of filament at %s (%s of %s filament), the last step %d "+
+				"times, and weigh what comes out.", unit.Millimetres(total), unit.FlowRate(slowMM3S),
+				unit.Speed(slowMM3S/area), unit.Millimetres(d), pushes),
 			Expect: "an even strand; this mass is the measure for the next",
 			Else:   "a drive that slips already here has a grip problem, no melting one",
 			Steps:  push(slowMM3S),
 			Note:   []Reading{{"slow", "g"}},
 		}},
 	}
-	off := Item{Do: "Switch the heaters off.", Expect: "no target is left", Steps: b.steps(parser.Task{Kind: parser.TaskHeatersOff})}
+	off := Item{Do: "Switch the heaters off.", Expect: "no target is left",
+		Steps: b.steps(parser.Task{Kind: parser.TaskHeatersOff})}
 	limit := &b.in.Sheet.New.Nozzle.MaxFlowMM3S
 	if !limit.Given {
-		s.Items = append(s.Items, Item{
-			Do:     "The same again, each time a quarter faster, until less than " + unit.Percent(leastShare) + " of that mass comes out or the drive clicks.",
+		s.add(Item{
+			Do: "The same again, each time a quarter faster, until less than " +
+				unit.Percent(leastShare) + " of that mass comes out or the drive clicks.",
 			Expect: "the last flow that was well is new.nozzle.max_flow_mm3_s of the sheet",
 			Note:   []Reading{{"max_flow_mm3_s", "mm³/s"}},
 		}, off)
 		return s
 	}
-	s.Items = append(s.Items, Item{
-		Do:     fmt.Sprintf("Full: the same at %s (%s), the sheet's max_flow_mm3_s.", unit.FlowRate(limit.Value), unit.Speed(limit.Value/area)),
-		Expect: "at least " + unit.Percent(leastShare) + " of the slow mass, no clicking, and the temperature holds",
-		Else:   "try 80 % of it, and write what holds in the sheet and in the slicer",
-		Steps:  push(limit.Value),
-		Note:   []Reading{{"full", "g"}},
+	s.add(Item{
+		Do: fmt.Sprintf("Full: the same at %s (%s), the sheet's max_flow_mm3_s.",
+			unit.FlowRate(limit.Value), unit.Speed(limit.Value/area)),
+		Expect: "at least " + unit.Percent(leastShare) +
+			" of the slow mass, no clicking, and the temperature holds",
+		Else:  "try 80 % of it, and write what holds in the sheet and in the slicer",
+		Steps: push(limit.Value),
+		Note:  []Reading{{"full", "g"}},
 	}, off)
 	return s
 }
@@ -119,19 +128,21 @@ func (b *builder) left() Section {
 	loop := &b.in.Printer.Hotend.Loop
 	if loop.Control.Known() && loop.Control.Value == parser.ControlPID && loop.Kp.Known() {
 		text := "Gains: " + gains(loop.Kp.Value, loop.Ki.Value, loop.Kd.Value) + place(loop.Kp.At)
-		s.Items = append(s.Items, Item{Do: text + ". From the tune above."})
+		s.add(Item{Do: text + ". From the tune above."})
 	}
 	for _, h := range b.heights() {
-		s.Items = append(s.Items, Item{Do: fmt.Sprintf("%s: %s%s. As measured above.", capital(string(h.Key)), unit.Millimetres(h.Value), place(h.At))})
+		s.add(Item{Do: fmt.Sprintf("%s: %s%s. As measured above.", capital(string(h.Key)),
+			unit.Millimetres(h.Value), place(h.At))})
 	}
 	for i := range b.in.Printer.Flow.CarriedOver {
 		c := &b.in.Printer.Flow.CarriedOver[i]
 		if c.State == parser.Set && c.Value != 0 {
-			s.Items = append(s.Items, Item{Do: fmt.Sprintf("%s: %s%s. From a test print with the new hotend.", capital(string(c.Key)), unit.Figure(c.Value, 3), place(c.At))})
+			s.add(Item{Do: fmt.Sprintf("%s: %s%s. From a test print with the new hotend.",
+				capital(string(c.Key)), unit.Figure(c.Value, 3), place(c.At))})
 		}
 	}
 	for _, name := range rules.Assumed(b.in) {
-		s.Items = append(s.Items, Item{Do: "Of the block, assumed so far: " + name + ". From a recorded heat-up (preflash heat)."})
+		s.add(Item{Do: "Of the block, assumed so far: " + name + ". From a recorded heat-up (preflash heat)."})
 	}
 	return s
 }

@@ -21,32 +21,42 @@ const warmK = 20
 // longestS bounds a test that is worth waiting for, s.
 const longestS = 3600
 
-const stops = "the firmware switches every heater off, stops and says that the hotend does not heat as it should"
+const stops = "the firmware switches every heater off, stops and says that the hotend does not heat " +
+	"as it should"
 
 func (b *builder) protection() Section {
 	s := Section{
 		Title: "Protection test",
-		Note:  "The firmware has two checks: the heating check sees a heater that does not heat up, the drop check one that does not hold its temperature. With the heater unplugged from the board nothing gets hot, and a firmware that works sees a heater that does nothing. Unplug and plug with the power off only. Until this test has passed, never leave the printer alone.",
+		Note: "The firmware has two checks: the heating check sees a heater that does not heat up, " +
+			"the drop check one that does not hold its temperature. With the heater unplugged from the " +
+			"board nothing gets hot, and a firmware that works sees a heater that does nothing. " +
+			"Unplug and plug with the power off only. Until this test has passed, never leave the " +
+			"printer alone.",
 	}
 	watch, told := rules.Watch(b.in)
 	switch {
 	case !told:
-		s.Note += " Some figures of the protection cannot be told from these files, so there are no times here: see preflash check."
+		s.Note += " Some figures of the protection cannot be told from these files, so there are no times " +
+			"here: see preflash check."
 	case watch.Form == heat.NoWatch:
-		s.Items = append(s.Items, Item{Do: "Stop here: the runaway protection is off in this configuration. There is nothing to test, and the heater must not get power before it is on."})
+		s.add(
+			Item{Do: "Stop here: the runaway protection is off in this configuration. There is nothing to " +
+				"test, and the heater must not get power before it is on."})
 		return s
 	}
-	s.Items = append(s.Items, Item{Do: "Power off. Unplug the heater from the board, leave the sensor plugged. Power on.", Steps: b.restart()})
-	s.Items = append(s.Items, b.riseTest(watch))
+	s.add(
+		Item{Do: "Power off. Unplug the heater from the board, leave the sensor plugged. Power on.",
+			Steps: b.restart()})
+	s.add(b.riseTest(watch))
 	if watch.Form != heat.NoWatch {
-		s.Items = append(s.Items, b.holdTest(watch)...)
+		s.add(b.holdTest(watch)...)
 	}
-	s.Items = append(s.Items, b.sensorTest(), Item{
+	s.add(b.sensorTest(), Item{
 		Do:     "Power off, plug heater and sensor in again, power on, read the temperatures.",
 		Expect: "the room's, as before",
 		Steps:  append(b.restart(), b.steps(parser.Task{Kind: parser.TaskReport})...),
 	})
-	s.Items = append(s.Items, b.cutOff()...)
+	s.add(b.cutOff()...)
 	return s
 }
 
@@ -54,7 +64,7 @@ func (b *builder) protection() Section {
 func (b *builder) riseTest(watch heat.Watch) Item {
 	item := Item{
 		Do:    fmt.Sprintf("Set %s and look at the clock.", unit.Celsius(coldTargetC)),
-		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC}),
+		Steps: b.heatTo(coldTargetC),
 		Else:  "power off; the protection does not act, whatever the files say",
 		Note:  []Reading{{"stopped after", "s"}},
 	}
@@ -64,17 +74,21 @@ func (b *builder) riseTest(watch heat.Watch) Item {
 	case watch.Form == heat.NoWatch:
 		item.Expect = stops
 	case !ok && watch.Form == heat.WindowWatch:
-		item.Expect = "nothing: the heating check is off in this configuration, and a heater that never warms goes unseen"
+		item.Expect = "nothing: the heating check is off in this configuration, and a heater that never " +
+			"warms goes unseen"
 		item.Else = ""
 	case !ok:
-		item.Expect = fmt.Sprintf("nothing within %s: with these figures the heating check is as good as off", unit.Seconds(longestS))
+		item.Expect = fmt.Sprintf("nothing within %s: with these figures the heating check is as good as off",
+			unit.Seconds(longestS))
 		item.Else = ""
 	case watch.Form == heat.WindowWatch:
 		item.Expect = fmt.Sprintf("after %s (%s that do not come) %s. Measure the heater output then: no voltage",
 			unit.Seconds(trip), unit.Kelvin(watch.Rise.RiseC), stops)
 	default:
-		item.Expect = fmt.Sprintf("after about %s (a window of %s without a gain of %s, then an error sum of %s) %s. Measure the heater output then: no voltage",
-			unit.Seconds(trip), unit.Seconds(watch.Sum.WindowS), unit.Kelvin(watch.Sum.RiseC), unit.DegreeSeconds(watch.Sum.LimitCS), stops)
+		item.Expect = fmt.Sprintf("after about %s (a window of %s without a gain of %s, then an error sum "+
+			"of %s) %s. Measure the heater output then: no voltage",
+			unit.Seconds(trip), unit.Seconds(watch.Sum.WindowS), unit.Kelvin(watch.Sum.RiseC),
+			unit.DegreeSeconds(watch.Sum.LimitCS), stops)
 	}
 	return item
 }
@@ -114,26 +128,33 @@ func (b *builder) holdTest(watch heat.Watch) []Item {
 		trip, trips = watch.Hold.HoldTrip(p, heat.Load{}, target)
 		below = target - watch.Hold.HysteresisC
 	default:
-		return []Item{{Do: "The drop check is off in this configuration: a heater that fails at temperature goes unseen."}}
+		return []Item{{Do: "The drop check is off in this configuration: a heater that fails at " +
+			"temperature goes unseen."}}
 	}
 	again := Item{Do: "Power off and on again.", Steps: b.restart()}
 	if len(again.Steps) > 0 {
 		again.Do = "Have the firmware start again."
 	}
 	if !trips {
-		return []Item{{Do: fmt.Sprintf("The drop check cannot be tested this way: it looks only below %s, which a hotend warmed by hand hardly sinks to.", unit.Celsius(below))}}
+		return []Item{{Do: fmt.Sprintf("The drop check cannot be tested this way: it looks only below %s, "+
+			"which a hotend warmed by hand hardly sinks to.", unit.Celsius(below))}}
 	}
 	item := Item{
-		Do: fmt.Sprintf("The heater still unplugged, warm the block with a hair dryer until it shows more than %s, then set %s and take the dryer away.",
+		Do: fmt.Sprintf("The heater still unplugged, warm the block with a hair dryer until it shows more "+
+			"than %s, then set %s and take the dryer away.",
 			unit.Celsius(target+5), unit.Celsius(target)),
-		Steps: b.steps(parser.Task{Kind: parser.TaskHeat, TempC: target}),
+		Steps: b.heatTo(target),
 		Else:  "power off; a heater that fails while it prints would go unseen",
 	}
 	about := unit.Seconds(math.Round(trip/5) * 5)
 	if watch.Form == heat.ErrorSumWatch {
-		item.Expect = fmt.Sprintf("below %s the shortfall adds up to %s, and the firmware stops, about %s after %s is passed", unit.Celsius(below), unit.DegreeSeconds(watch.Sum.LimitCS), about, unit.Celsius(target))
+		item.Expect = fmt.Sprintf("below %s the shortfall adds up to %s, and the firmware stops, "+
+			"about %s after %s is passed", unit.Celsius(below), unit.DegreeSeconds(watch.Sum.LimitCS), about,
+			unit.Celsius(target))
 	} else {
-		item.Expect = fmt.Sprintf("%s after it has sunk below %s the firmware stops, about %s after %s is passed", unit.Seconds(watch.Hold.PeriodS), unit.Celsius(below), about, unit.Celsius(target))
+		item.Expect = fmt.Sprintf("%s after it has sunk below %s the firmware stops, "+
+			"about %s after %s is passed", unit.Seconds(watch.Hold.PeriodS), unit.Celsius(below), about,
+			unit.Celsius(target))
 	}
 	return []Item{again, item}
 }
@@ -145,10 +166,11 @@ func (b *builder) sensorTest() Item {
 		Do:     "Power off, unplug the sensor too, power on, and ask for heat again.",
 		Expect: "the firmware reports a faulty sensor and gives no heat",
 		Else:   "power off; a wire that breaks would go unseen (rule sensor-fault)",
-		Steps:  append(b.restart(), b.steps(parser.Task{Kind: parser.TaskHeat, TempC: coldTargetC})...),
+		Steps:  append(b.restart(), b.heatTo(coldTargetC)...),
 	}
 	if l.Trips.State == parser.Off {
-		item.Expect = "no word of the sensor: with this definition the firmware looks at neither min nor max temp, and only the heating check stops it, as above"
+		item.Expect = "no word of the sensor: with this definition the firmware looks at neither min nor " +
+			"max temp, and only the heating check stops it, as above"
 		item.Else = "power off; such a sensor that breaks while it prints may go unseen (rule sensor-fault)"
 		return item
 	}
@@ -157,15 +179,19 @@ func (b *builder) sensorTest() Item {
 		return item
 	}
 	open := c.Open(rules.Converter(b.in))
-	if trips := l.MinTemp.Known() && open < l.MinTemp.Value || l.MaxTemp.Known() && open > l.MaxTemp.Value; trips && !l.MinWhileHeating {
+	if trips := l.MinTemp.Known() && open < l.MinTemp.Value || l.MaxTemp.Known() &&
+		open > l.MaxTemp.Value; trips && !l.MinWhileHeating {
 		item.Do, item.Steps = "Power off, unplug the sensor too, power on.", b.restart()
-		item.Expect = "within seconds and without being asked for heat the firmware stops and reports a faulty sensor"
+		item.Expect = "within seconds and without being asked for heat the firmware stops and reports a " +
+			"faulty sensor"
 	}
 	switch {
 	case l.MinTemp.Known() && open < l.MinTemp.Value:
-		item.Expect = fmt.Sprintf("it would read %s, below the min temp of %s: %s", atMost(open), unit.Celsius(l.MinTemp.Value), item.Expect)
+		item.Expect = fmt.Sprintf("it would read %s, below the min temp of %s: %s", atMost(open),
+			unit.Celsius(l.MinTemp.Value), item.Expect)
 	case l.MaxTemp.Known() && open > l.MaxTemp.Value:
-		item.Expect = fmt.Sprintf("it would read %s, above the max temp of %s: %s", atMost(open), unit.Celsius(l.MaxTemp.Value), item.Expect)
+		item.Expect = fmt.Sprintf("it would read %s, above the max temp of %s: %s", atMost(open),
+			unit.Celsius(l.MaxTemp.Value), item.Expect)
 	}
 	late := 0.0
 	for i := range l.Graces {
@@ -198,7 +224,8 @@ func (b *builder) cutOff() []Item {
 		return nil
 	}
 	return []Item{{
-		Do:     "See to a cut-off that needs no firmware, such as a thermal fuse on the block.",
-		Expect: fmt.Sprintf("without one, an output that stays on by a fault takes this block %s (an upper bound), past the %s of the %s", end.Text(), unit.Celsius(rated), by),
+		Do: "See to a cut-off that needs no firmware, such as a thermal fuse on the block.",
+		Expect: fmt.Sprintf("without one, an output that stays on by a fault takes this block %s (an upper "+
+			"bound), past the %s of the %s", end.Text(), unit.Celsius(rated), by),
 	}}
 }

@@ -21,7 +21,8 @@ func TestColdTripInClosedForm(t *testing.T) {
 		}
 		hysteresis := rapid.Float64Range(0, 30).Draw(rt, "hysteresis")
 		limit := rapid.Float64Range(1, 1e5).Draw(rt, "limit")
-		sum := heat.Watch{Form: heat.ErrorSumWatch, Sum: heat.SumWatch{HysteresisC: hysteresis, RiseC: 2, WindowS: window, LimitCS: limit}}
+		sum := heat.Watch{Form: heat.ErrorSumWatch, Sum: heat.SumWatch{HysteresisC: hysteresis, RiseC: 2,
+			WindowS: window, LimitCS: limit}}
 		perSecond := coldTargetC - hysteresis - room
 		// The check at second t has added up t + 1 shortfalls.
 		want := max(math.Ceil(window)+1, math.Ceil(limit/perSecond-1e-9)-1)

@@ -19,35 +19,41 @@ func (b *builder) tune() Section {
 	case !loop.Control.Known():
 		s.Note = "How the heater is controlled cannot be told: " + loop.Control.Why + "."
 	case loop.Control.Value == parser.ControlOpen:
-		s.Note = "The control loop is open: nothing controls the temperature. See preflash check before anything is heated."
+		s.Note = "The control loop is open: nothing controls the temperature. See preflash check before " +
+			"anything is heated."
 	case loop.Control.Value == parser.ControlOnOff:
-		s.Note = "The hotend is under on/off control: there are no gains to tune. It swings by some degrees; PID control is the better one."
+		s.Note = "The hotend is under on/off control: there are no gains to tune. It swings by some " +
+			"degrees; PID control is the better one."
 	case loop.Control.Value == parser.ControlModel:
-		s.Note = "The heater is controlled by a model. Stay with it; no filament, part fan free to run, the hotend at room temperature at the start."
+		s.Note = "The heater is controlled by a model. Stay with it; no filament, part fan free to run, " +
+			"the hotend at room temperature at the start."
 		if highest := b.highest(); highest < modelTuneC && !b.keepsNothing() {
-			s.Items = append(s.Items, Item{Do: fmt.Sprintf("Do not have the firmware measure the model: it heats past %s to do so, whatever the max temp, and no more than %s may be asked of this hotend. Use PID control.",
+			s.add(Item{Do: fmt.Sprintf("Do not have the firmware measure the model: it heats past %s to do "+
+				"so, whatever the max temp, and no more than %s may be asked of this hotend. "+
+				"Use PID control.",
 				unit.Celsius(modelTuneC), unit.Celsius(highest))})
 			break
 		}
-		s.Items = append(s.Items, b.measureModel())
-		s.Items = append(s.Items, b.keep("the figures", parser.ModelPower))
+		s.add(b.measureModel())
+		s.add(b.keep("the figures", parser.ModelPower))
 		if !b.keepsNothing() {
-			s.Items = append(s.Items, Item{
-				Do:     "Write the figures in the configuration too, where the old ones stand: beside the model's heater power" + place(loop.ModelPowerW.At) + ".",
+			s.add(Item{
+				Do: "Write the figures in the configuration too, where the old ones stand: " +
+					"beside the model's heater power" + place(loop.ModelPowerW.At) + ".",
 				Expect: "the same figures after the next flash",
 			})
 		}
 	default:
 		s.Note = "Part fan as in your prints, bed cold, no filament, the nozzle away from the bed. Stay with it."
-		s.Items = append(s.Items, b.starting(at)...)
+		s.add(b.starting(at)...)
 		put := append([]Item{b.measureGains(at), b.putGains()}, b.writeGains()...)
 		if b.in.Sheet.Tuned.Gains() != nil {
-			s.Items = append(s.Items, b.compareGains())
+			s.add(b.compareGains())
 			for i := range put[1:] {
 				put[i+1].Do = "After such a tune: " + put[i+1].Do
 			}
 		}
-		s.Items = append(s.Items, put...)
+		s.add(put...)
 	}
 	return Section{Title: s.Title, Note: s.Note, Items: append(s.Items, b.holds(at))}
 }
@@ -68,7 +74,8 @@ func (b *builder) measureModel() Item {
 		Steps:  b.steps(parser.Task{Kind: parser.TaskTuneModel}),
 	}
 	if !b.keepsNothing() {
-		item.Expect = fmt.Sprintf("it homes, goes to 1 mm above the middle of the bed, cools with the part fan, heats past %s whatever the max temp, and prints the figures", unit.Celsius(modelTuneC))
+		item.Expect = fmt.Sprintf("it homes, goes to 1 mm above the middle of the bed, cools with the part "+
+			"fan, heats past %s whatever the max temp, and prints the figures", unit.Celsius(modelTuneC))
 	}
 	return item
 }
@@ -85,7 +92,8 @@ func (b *builder) starting(at float64) []Item {
 		return nil
 	}
 	item := Item{
-		Do: fmt.Sprintf("Only if the tune fails with the present gains: begin from %s. That is a starting point and no tune (SIMC on the model of this hotend%s).",
+		Do: fmt.Sprintf("Only if the tune fails with the present gains: begin from %s. That is a starting "+
+			"point and no tune (SIMC on the model of this hotend%s).",
 			gains(g.Kp, g.Ki, g.Kd), b.assumed()),
 		Steps: b.steps(parser.Task{Kind: parser.TaskSetGains, Kp: round(g.Kp), Ki: round(g.Ki), Kd: round(g.Kd)}),
 	}
@@ -94,7 +102,8 @@ func (b *builder) starting(at float64) []Item {
 	}
 	begin := loop
 	begin.Kp, begin.Ki, begin.Kd = g.Kp, g.Ki, g.Kd
-	item.Expect = "by the model, " + response("the present gains", p, loop, at) + "; " + response("these", p, begin, at)
+	item.Expect = "by the model, " + response("the present gains", p, loop, at) + "; " +
+		response("these", p, begin, at)
 	return []Item{item}
 }
 
@@ -104,7 +113,8 @@ func response(gains string, p heat.Plant, loop heat.Loop, at float64) string {
 	overshoots := fmt.Sprintf("%s overshoot %s by %s", gains, unit.Celsius(at), unit.Kelvin(r.OvershootC))
 	switch {
 	case !r.Reached && r.Settles:
-		return fmt.Sprintf("%s come within %s of %s after %s, without overshoot", gains, unit.Kelvin(heat.SettleBandC), unit.Celsius(at), unit.Seconds(r.SettleS))
+		return fmt.Sprintf("%s come within %s of %s after %s, without overshoot", gains,
+			unit.Kelvin(heat.SettleBandC), unit.Celsius(at), unit.Seconds(r.SettleS))
 	case !r.Reached:
 		return gains + " do not reach " + unit.Celsius(at)
 	case r.SwingC > 0:
@@ -138,8 +148,10 @@ func (b *builder) measureGains(at float64) Item {
 		Note:   []Reading{{"kp", ""}, {"ki", ""}, {"kd", ""}},
 	}
 	if n := b.in.Printer.Hotend.Loop.Shared; n > 1 {
-		item.Do += fmt.Sprintf(" All %d hotends run on one set of gains: this tune replaces that of the others too.", n)
-		item.Else = "write down the old gains first: a hotend that they suit and the new ones do not needs gains of its own (one set for each hotend), which the files do not have yet"
+		item.Do += fmt.Sprintf(" All %d hotends run on one set of gains: this tune replaces that of the "+
+			"others too.", n)
+		item.Else = "write down the old gains first: a hotend that they suit and the new ones do not needs " +
+			"gains of its own (one set for each hotend), which the files do not have yet"
 	}
 	if b.in.Sheet.Tuned.Gains() != nil {
 		item.Do = fmt.Sprintf("Tune again, at %s, only if sensor, heater or block changed since.", unit.Celsius(at))
@@ -163,17 +175,20 @@ func (b *builder) keep(what string, keys ...parser.Key) Item {
 	switch {
 	case k.Less && len(k.ByHand) == 0:
 		return Item{
-			Do:     capital(k.Why) + ", and the files hold no height of the switch. So move the switch by what was shown: up where that is above 0, down where it is below.",
+			Do: capital(k.Why) + ", and the files hold no height of the switch. So move the switch by " +
+				"what was shown: up where that is above 0, down where it is below.",
 			Expect: "measured again, the paper drags at a height of 0",
 		}
 	case len(k.ByHand) > 0:
 		item := Item{
-			Do:     fmt.Sprintf("%s. So write %s over the old ones by hand: %s.", capital(k.Why), what, places(k.ByHand)),
+			Do: fmt.Sprintf("%s. So write %s over the old ones by hand: %s.", capital(k.Why), what,
+				places(k.ByHand)),
 			Expect: "the figures that were printed stand there",
 			Steps:  k.Steps,
 		}
 		if k.Less {
-			item.Do = fmt.Sprintf("%s. So write the old figure less the one that was shown, by hand: %s.", capital(k.Why), places(k.ByHand))
+			item.Do = fmt.Sprintf("%s. So write the old figure less the one that was shown, by hand: %s.",
+				capital(k.Why), places(k.ByHand))
 			item.Expect = "the old figure, changed by as much as the nozzle was off"
 			if !b.keepsNothing() {
 				item.Do += " Then flash, and reset the stored settings where there are some."
@@ -187,10 +202,11 @@ func (b *builder) keep(what string, keys ...parser.Key) Item {
 		return Item{Do: capital(k.Why) + "."}
 	case b.keepsNothing():
 		item := Item{
-			Do:     "Save " + what + ".",
-			Expect: "it restarts by itself, and the saved block at the end of the main file holds " + what + "; what stood there by hand before has become a comment",
-			Else:   "a refusal names the option and where it stands: write the new figure there by hand and restart",
-			Steps:  k.Steps,
+			Do: "Save " + what + ".",
+			Expect: "it restarts by itself, and the saved block at the end of the main file holds " + what +
+				"; what stood there by hand before has become a comment",
+			Else:  "a refusal names the option and where it stands: write the new figure there by hand and restart",
+			Steps: k.Steps,
 		}
 		return item
 	}
@@ -243,7 +259,8 @@ func (b *builder) writeGains() []Item {
 func (b *builder) compareGains() Item {
 	loop, t := &b.in.Printer.Hotend.Loop, b.in.Sheet.Tuned
 	item := Item{
-		Do:     fmt.Sprintf("The sheet has a tune at %s: %s. See that the configuration has these gains", unit.Celsius(t.AtC.Value), gains(t.Kp.Value, t.Ki.Value, t.Kd.Value)),
+		Do: fmt.Sprintf("The sheet has a tune at %s: %s. See that the configuration has these gains",
+			unit.Celsius(t.AtC.Value), gains(t.Kp.Value, t.Ki.Value, t.Kd.Value)),
 		Expect: "the same figures, and preflash check says nothing of pid-stale",
 	}
 	if places := gainPlaces(loop); places != "" {
@@ -256,13 +273,17 @@ func (b *builder) compareGains() Item {
 // holds looks whether the loop keeps its target.
 func (b *builder) holds(at float64) Item {
 	item := Item{
-		Do:     fmt.Sprintf("Set %s, let it stand for five minutes, then switch the part fan on full.", unit.Celsius(at)),
-		Expect: fmt.Sprintf("within %s of the target while it stands; with the fan it dips and comes back, and the firmware does not stop", unit.Kelvin(heat.SettleBandC)),
-		Else:   "tune again; a dip that does not come back is a heater with too little power (rule heater-headroom)",
-		Steps:  b.steps(parser.Task{Kind: parser.TaskHeat, TempC: at}),
+		Do: fmt.Sprintf("Set %s, let it stand for five minutes, then switch the part fan on full.",
+			unit.Celsius(at)),
+		Expect: fmt.Sprintf("within %s of the target while it stands; with the fan it dips and comes back, "+
+			"and the firmware does not stop", unit.Kelvin(heat.SettleBandC)),
+		Else: "tune again; a dip that does not come back is a heater with too little power (rule " +
+			"heater-headroom)",
+		Steps: b.heatTo(at),
 	}
 	if c := &b.in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlOnOff {
-		item.Expect = "it swings around the target by a few K; with the fan it dips and comes back, and the firmware does not stop"
+		item.Expect = "it swings around the target by a few K; with the fan it dips and comes back, " +
+			"and the firmware does not stop"
 		item.Else = "a dip that does not come back is a heater with too little power (rule heater-headroom)"
 	}
 	return item

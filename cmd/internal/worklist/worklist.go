@@ -27,6 +27,8 @@ type Section struct {
 	Items []Item
 }
 
+func (s *Section) add(items ...Item) { s.Items = append(s.Items, items...) }
+
 // Item is one thing to do and tick off.
 type Item struct {
 	Do     string
@@ -58,7 +60,9 @@ func New(in *rules.Input, open Open) *List {
 	if !b.placed() {
 		cold := coldSensor()
 		cold.Items = append([]Item{{
-			Do: fmt.Sprintf("Stop here: what the firmware makes of definition %s%s is not known, so nothing may heat. Write a definition that is known for the sheet's sensor, and print this list again; where that sensor is not sure either, measure it first.",
+			Do: fmt.Sprintf("Stop here: what the firmware makes of definition %s%s is not known, "+
+				"so nothing may heat. Write a definition that is known for the sheet's sensor, "+
+				"and print this list again; where that sensor is not sure either, measure it first.",
 				rules.Definition(b.in), place(b.in.Printer.Hotend.Sensor.At)),
 		}}, cold.Items...)
 		list.Sections = append(list.Sections, cold)
@@ -72,7 +76,8 @@ func New(in *rules.Input, open Open) *List {
 	if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlModel {
 		tune, height = height, tune // its tune homes, and moves close to the bed
 	}
-	list.Sections = append(list.Sections, slices.Concat(tune, height, []Section{b.flow(), b.left(), b.done()})...)
+	list.Sections = append(list.Sections,
+		slices.Concat(tune, height, []Section{b.flow(), b.left(), b.done()})...)
 	return list
 }
 
@@ -95,7 +100,9 @@ func fixFirst(errors []string) string {
 	if len(errors) > 1 {
 		noun, them = "errors", "them"
 	}
-	return fmt.Sprintf("The configuration or the sheet still has %d %s: %s. Fix %s before the heater gets power (preflash check says what is wrong, preflash diff what an edit can do), then print this list again: its figures are those of the files as they stand.",
+	return fmt.Sprintf("The configuration or the sheet still has %d %s: %s. Fix %s before the heater gets "+
+		"power (preflash check says what is wrong, preflash diff what an edit can do), then print this "+
+		"list again: its figures are those of the files as they stand.",
 		len(errors), noun, strings.Join(names, ", "), them)
 }
 
@@ -164,6 +171,11 @@ func apart(believed, real *sensor.Circuit) bool {
 func (b *builder) steps(task parser.Task) []string {
 	task.Tool = b.in.Printer.Tool
 	return b.in.Config.Steps(task)
+}
+
+// heatTo sets the hotend's target.
+func (b *builder) heatTo(tempC float64) []string {
+	return b.steps(parser.Task{Kind: parser.TaskHeat, TempC: tempC})
 }
 
 // restart brings the firmware back after the power was off, or after it stopped,

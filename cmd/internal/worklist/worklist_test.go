@@ -95,7 +95,9 @@ func section(t testing.TB, list *worklist.List, title string) string {
 		if s.Title == title {
 			lines := []string{s.Note}
 			for _, i := range s.Items {
-				lines = append(lines, strings.Join([]string{i.Do, i.Expect, i.Else, strings.Join(slices.Concat(i.Steps, i.Sheet), "; ")}, " | "))
+				lines = append(lines,
+					strings.Join([]string{i.Do, i.Expect, i.Else,
+						strings.Join(slices.Concat(i.Steps, i.Sheet), "; ")}, " | "))
 			}
 			return strings.Join(lines, "\n")
 		}
@@ -112,13 +114,16 @@ func TestSections(t *testing.T) {
 		says    string // regular expression
 		silence string // regular expression, or ""
 	}{
-		{name: "a cartridge, (12 V)² / 40 W = 3.6 Ω", title: "Before power", says: `3\.2 Ω to 4 Ω: V²/P = \(12 V\)² / 40 W = 3\.6 Ω, within 10 %`,
+		{name: "a cartridge, (12 V)² / 40 W = 3.6 Ω", title: "Before power",
+			says: `3\.2 Ω to 4 Ω: V²/P = \(12 V\)² / 40 W = 3\.6 Ω, within 10 %`,
 			change: func(in *rules.Input) {
 				in.Sheet.New.Heater.RatedV.Value, in.Sheet.New.Heater.RatedW.Value = 12, 40
 			}},
-		{name: "a PTC tells little", title: "Before power", says: `roughly 11\.5 Ω .*says little`, silence: `within 10 %`,
-			change: func(in *rules.Input) { in.Sheet.New.Heater.Kind.Value = sheet.PTC }},
-		{name: "pt100 at 0 °C is 100 Ω (IEC 60751)", title: "Before power", says: `\| 100 Ω at 0 °C; 98\.7 Ω to 101\.3 Ω between -3 °C and 3 °C \|`,
+		{name: "a PTC tells little", title: "Before power", says: `roughly 11\.5 Ω .*says little`,
+			silence: `within 10 %`,
+			change:  func(in *rules.Input) { in.Sheet.New.Heater.Kind.Value = sheet.PTC }},
+		{name: "pt100 at 0 °C is 100 Ω (IEC 60751)", title: "Before power",
+			says: `\| 100 Ω at 0 °C; 98\.7 Ω to 101\.3 Ω between -3 °C and 3 °C \|`,
 			change: func(in *rules.Input) {
 				s := &in.Sheet.New.Sensor
 				s.Kind.Value, s.Curve.Value = parser.Platinum, "pt100"
@@ -129,92 +134,124 @@ func TestSections(t *testing.T) {
 				s := &in.Sheet.New.Sensor
 				s.Kind.Value, s.Curve.Value = parser.PlatinumAmplifier, "pt100"
 			}},
-		{name: "a platinum element that is not named", title: "Before power", says: `pt100 reads about 109 Ω, pt1000 about 1086 Ω`,
+		{name: "a platinum element that is not named", title: "Before power",
+			says: `pt100 reads about 109 Ω, pt1000 about 1086 Ω`,
 			change: func(in *rules.Input) {
 				s := &in.Sheet.New.Sensor
 				s.Kind.Value, s.Curve.Given = parser.PlatinumAmplifier, false
 			}},
-		{name: "a thermocouple is polar", title: "Before power", says: `the thermocouple's are polar`, silence: `within a pair the wires may be either way`,
+		{name: "a thermocouple is polar", title: "Before power", says: `the thermocouple's are polar`,
+			silence: `within a pair the wires may be either way`,
 			change: func(in *rules.Input) {
 				s := &in.Sheet.New.Sensor
 				s.Kind.Value, s.Curve.Given = parser.Thermocouple, false
 			}},
-		{name: "beads are not polar", title: "Before power", says: `within a pair the wires may be either way round, but the pairs must not be swapped`},
-		{name: "a fan for another voltage", title: "Before power", says: `should say 12 V.*a fan for 24 V.*does not fit`,
+		{name: "beads are not polar", title: "Before power",
+			says: `within a pair the wires may be either way round, but the pairs must not be swapped`},
+		{name: "a fan for another voltage", title: "Before power",
+			says:   `should say 12 V.*a fan for 24 V.*does not fit`,
 			change: func(in *rules.Input) { in.Sheet.New.Fan.RatedV = sheet.Key[float64]{Value: 12, Given: true} }},
 		{name: "no fan output", title: "Before power", says: `No output that follows this hotend is known`,
 			change: func(in *rules.Input) { in.Printer.ColdSide.Fan.State = parser.Off }},
-		{name: "nothing stored, nothing to reset", title: "After the restart", says: `FIRMWARE_RESTART`, silence: `stored`},
-		{name: "no hotter than it may get", title: "First heat", says: `no more than 120 °C may be asked`, silence: `Set 150 °C`,
-			change: func(in *rules.Input) { in.Sheet.New.RatedC.Value = 120 }},
-		{name: "a fan that starts late is looked at late", title: "First heat", says: `(?s)Set 150 °C.*from 100 °C on`,
+		{name: "nothing stored, nothing to reset", title: "After the restart", says: `FIRMWARE_RESTART`,
+			silence: `stored`},
+		{name: "no hotter than it may get", title: "First heat", says: `no more than 120 °C may be asked`,
+			silence: `Set 150 °C`,
+			change:  func(in *rules.Input) { in.Sheet.New.RatedC.Value = 120 }},
+		{name: "a fan that starts late is looked at late", title: "First heat",
+			says: `(?s)Set 150 °C.*from 100 °C on`,
 			change: func(in *rules.Input) {
 				in.Printer.ColdSide.WithTarget, in.Printer.ColdSide.OnAboveC.Value = false, 100
 			}},
-		{name: "a fan that runs with its target is looked at first", title: "First heat", says: `(?s)Set 50 °C.*since the target was set.*Set 100 °C`},
-		{name: "figures that cannot be told", title: "Protection test", says: `cannot be told from these files`, silence: `after about`,
+		{name: "a fan that runs with its target is looked at first", title: "First heat",
+			says: `(?s)Set 50 °C.*since the target was set.*Set 100 °C`},
+		{name: "figures that cannot be told", title: "Protection test",
+			says: `cannot be told from these files`, silence: `after about`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Watch.ErrorSumCS.State = parser.Unknown }},
 		{name: "a watch that is as good as off", title: "Protection test", says: `as good as off`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Watch.RiseWindowS.Value = 5000 }},
-		{name: "a tune that was made", title: "Tune, save, write down", says: `has a tune at 230 °C: kp 20, ki 1, kd 90`, silence: `starting point`,
+		{name: "a tune that was made", title: "Tune, save, write down",
+			says: `has a tune at 230 °C: kp 20, ki 1, kd 90`, silence: `starting point`,
 			change: func(in *rules.Input) {
 				k := func(x float64) sheet.Key[float64] { return sheet.Key[float64]{Value: x, Given: true} }
 				in.Sheet.Tuned = &sheet.Tuned{AtC: k(230), Kp: k(20), Ki: k(1), Kd: k(90)}
 			}},
-		{name: "the saving comments the old gains out", title: "Tune, save, write down", says: `what stood there by hand before has become a comment.*\| SAVE_CONFIG$`},
-		{name: "gains for all hotends", title: "Tune, save, write down", says: `All 2 hotends run on one set of gains`,
+		{name: "the saving comments the old gains out", title: "Tune, save, write down",
+			says: `what stood there by hand before has become a comment.*\| SAVE_CONFIG$`},
+		{name: "gains for all hotends", title: "Tune, save, write down",
+			says:   `All 2 hotends run on one set of gains`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Loop.Shared = 2 }},
-		{name: "a definition that is not known is not heated", title: "Which sensor it is", says: `Stop here: .*nothing may heat`,
+		{name: "a definition that is not known is not heated", title: "Which sensor it is",
+			says:   `Stop here: .*nothing may heat`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Sensor.Value.Kind = parser.KindUnknown }},
-		{name: "a switch that strikes", title: "Nozzle height", says: `without that the nozzle strikes the bed`, silence: "Move the probe",
+		{name: "a switch that strikes", title: "Nozzle height",
+			says: `without that the nozzle strikes the bed`, silence: "Move the probe",
 			change: func(in *rules.Input) {
 				in.Sheet.Printer.ZReference.Value = "endstop"
 				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 2, Given: true}
 			}},
-		{name: "a switch that clears the bed", title: "Nozzle height", says: `about 0\.4 mm above the bed \(0\.6 mm before`, silence: "strikes the bed",
+		{name: "a switch that clears the bed", title: "Nozzle height",
+			says: `about 0\.4 mm above the bed \(0\.6 mm before`, silence: "strikes the bed",
 			change: func(in *rules.Input) {
 				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesAtBed}
-				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""), State: parser.Set, Value: 0.6}}
+				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""),
+					State: parser.Set, Value: 0.6}}
 				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 0.2, Given: true}
 			}},
-		{name: "a way down that ends too early", title: "Nozzle height", says: `it ends at -1 mm, so write -3 mm there first`,
+		{name: "a way down that ends too early", title: "Nozzle height",
+			says: `it ends at -1 mm, so write -3 mm there first`,
 			change: func(in *rules.Input) {
 				in.Printer.Geometry.LowestMM = parser.Setting[float64]{State: parser.Set, Value: -1}
 				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: -1.5, Given: true}
 			}},
-		{name: "a nozzle that seems to be the probe", title: "Nozzle height", says: `Look whether the nozzle itself is the probe`,
+		{name: "a nozzle that seems to be the probe", title: "Nozzle height",
+			says:   `Look whether the nozzle itself is the probe`,
 			change: func(in *rules.Input) { in.Printer.Geometry.TriggerMM.Value = -0.9 }},
-		{name: "what is done is not written again", title: "The end of the swap", says: `Check the sheet once more`, silence: `height_on`,
+		{name: "what is done is not written again", title: "The end of the swap",
+			says: `Check the sheet once more`, silence: `height_on`,
 			change: func(in *rules.Input) {
 				in.Sheet.Done.HeightOn = sheet.Key[time.Time]{Value: today, Given: true}
 			}},
 		{name: "what ends it", title: "The end of the swap", says: `height_on`},
-		{name: "a tip below the probe's reach", title: "Nozzle height", says: `Move the probe down by more than 0\.2 mm before anything homes`,
+		{name: "a tip below the probe's reach", title: "Nozzle height",
+			says: `Move the probe down by more than 0\.2 mm before anything homes`,
 			change: func(in *rules.Input) {
 				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 2, Given: true}
 			}},
-		{name: "nothing that finds the bed", title: "Nozzle height", says: `does not say what finds the bed`, silence: "PROBE_CALIBRATE",
-			change: func(in *rules.Input) { in.Sheet.Printer.ZReference.Value = "" }},
-		{name: "2 mm³/s through 2.85 mm are 0.3135 mm/s", title: "Flow test", says: `0\.3 mm/s of 2\.85 mm filament.*G1 E45 F19$`,
+		{name: "nothing that finds the bed", title: "Nozzle height", says: `does not say what finds the bed`,
+			silence: "PROBE_CALIBRATE",
+			change:  func(in *rules.Input) { in.Sheet.Printer.ZReference.Value = "" }},
+		{name: "2 mm³/s through 2.85 mm are 0.3135 mm/s", title: "Flow test",
+			says:   `0\.3 mm/s of 2\.85 mm filament.*G1 E45 F19$`,
 			change: func(in *rules.Input) { in.Printer.Flow.FilamentMM.Value = 2.85 }},
-		{name: "the nozzle is off the bed, and hot, before filament is pushed", title: "Flow test", says: `(?s)^.*G28; G90; G1 Z50 F600.*Set 215 °C and wait.*G1 E45.*TURN_OFF_HEATERS$`},
-		{name: "no homing where it is not known what finds the bed", title: "Flow test", says: `Lift the nozzle by hand`, silence: `G28`,
+		{name: "the nozzle is off the bed, and hot, before filament is pushed", title: "Flow test",
+			says: `(?s)^.*G28; G90; G1 Z50 F600.*Set 215 °C and wait.*G1 E45.*TURN_OFF_HEATERS$`},
+		{name: "no homing where it is not known what finds the bed", title: "Flow test",
+			says: `Lift the nozzle by hand`, silence: `G28`,
 			change: func(in *rules.Input) { in.Sheet.Printer.ZReference.Value = "" }},
-		{name: "a tune that is made again is kept", title: "Tune, save, write down", says: `After such a tune: .*SAVE_CONFIG$`,
+		{name: "a tune that is made again is kept", title: "Tune, save, write down",
+			says: `After such a tune: .*SAVE_CONFIG$`,
 			change: func(in *rules.Input) {
 				k := func(x float64) sheet.Key[float64] { return sheet.Key[float64]{Value: x, Given: true} }
 				in.Sheet.Tuned = &sheet.Tuned{AtC: k(230), Kp: k(20), Ki: k(1), Kd: k(90)}
 			}},
 		{name: "the nozzle leaves the paper upwards", title: "Nozzle height", says: `ACCEPT; G1 Z10 F600$`},
-		{name: "a firmware that pushes nothing", title: "Flow test", says: `Allow pushes of filament in the files first: the longest at once is 0 mm`, silence: "G1 E",
+		{name: "a firmware that pushes nothing", title: "Flow test",
+			says: `Allow pushes of filament in the files first: the longest at once is 0 mm`, silence: "G1 E",
 			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 0 }},
 		{name: "a firmware that pushes next to nothing", title: "Flow test", says: `G1 E0\.45 F50$`,
 			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 0.5 }},
-		{name: "the board starts again after the power was off", title: "Protection test", says: `(?s)leave the sensor plugged\. Power on\. .*? FIRMWARE_RESTART.*as before \|  \| FIRMWARE_RESTART; M105`},
-		{name: "a definition that is held against no limit", title: "Protection test", says: `looks at neither min nor max temp, and only the heating check stops it`, silence: `reports a faulty sensor`,
-			change: func(in *rules.Input) { in.Printer.Limits.Trips.State = parser.Off }},
-		{name: "the part fan while it tunes", title: "Tune, save, write down", says: `Part fan as in your prints, bed cold`},
-		{name: "a nozzle that probes has no height to measure", title: "Left to measurement", says: `Gains`, silence: `trigger height|Nozzle height:`,
+		{name: "the board starts again after the power was off", title: "Protection test",
+			says: `(?s)leave the sensor plugged\. Power on\. .*? ` +
+				`FIRMWARE_RESTART.*as before \|  \| FIRMWARE_RESTART; M105`},
+		{name: "a definition that is held against no limit", title: "Protection test",
+			says:    `looks at neither min nor max temp, and only the heating check stops it`,
+			silence: `reports a faulty sensor`,
+			change:  func(in *rules.Input) { in.Printer.Limits.Trips.State = parser.Off }},
+		{name: "the part fan while it tunes", title: "Tune, save, write down",
+			says: `Part fan as in your prints, bed cold`},
+		{name: "a nozzle that probes has no height to measure", title: "Left to measurement", says: `Gains`,
+			silence: `trigger height|Nozzle height:`,
 			change: func(in *rules.Input) {
 				in.Printer.Geometry.NozzleProbes = parser.Setting[bool]{State: parser.Set, Value: true}
 			}},
@@ -225,9 +262,11 @@ func TestSections(t *testing.T) {
 		{name: "the height of a switch", title: "Left to measurement", says: `endstop height: 0\.6 mm`,
 			change: func(in *rules.Input) {
 				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesAtBed}
-				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""), State: parser.Set, Value: 0.6}}
+				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""),
+					State: parser.Set, Value: 0.6}}
 			}},
-		{name: "the first way down with a shift that is not known", title: "Nozzle height", says: `G90; G1 Z50 F600`, silence: `G1 Z10`,
+		{name: "the first way down with a shift that is not known", title: "Nozzle height",
+			says: `G90; G1 Z50 F600`, silence: `G1 Z10`,
 			change: func(in *rules.Input) {
 				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesFar}
 			}},
@@ -236,7 +275,8 @@ func TestSections(t *testing.T) {
 				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesFar}
 				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 14.2, Given: true}
 			}},
-		{name: "no longer than the firmware pushes", title: "Flow test", says: `Each weighing takes 4 times 18 mm`, silence: "45 mm",
+		{name: "no longer than the firmware pushes", title: "Flow test",
+			says: `Each weighing takes 4 times 18 mm`, silence: "45 mm",
 			change: func(in *rules.Input) { in.Printer.Flow.PushMM.Value = 20 }},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
@@ -260,7 +300,8 @@ func TestFirst(t *testing.T) {
 	if got := worklist.New(in, worklist.Open{}).First; got != "" {
 		t.Errorf("a clean printer is told to mend: %s", got)
 	}
-	got := worklist.New(in, worklist.Open{Errors: []string{"runaway-loose", "heater-current", "runaway-loose"}}).First
+	got := worklist.New(in,
+		worklist.Open{Errors: []string{"runaway-loose", "heater-current", "runaway-loose"}}).First
 	if want := "3 errors: heater-current, runaway-loose. Fix them before"; !strings.Contains(got, want) {
 		t.Errorf("%q does not say %q", got, want)
 	}
@@ -328,7 +369,10 @@ func TestProtectionBeforeHeat(t *testing.T) {
 func TestAnyFiguresMakeAWholeList(t *testing.T) {
 	in := input(t)
 	rapid.Check(t, func(rt *rapid.T) {
-		within := func(name string, low, high float64) float64 { return rapid.Float64Range(low, high).Draw(rt, name) }
+		within := func(name string, low, high float64) float64 {
+			return rapid.Float64Range(low,
+				high).Draw(rt, name)
+		}
 		n, p := &in.Sheet.New, in.Printer
 		n.RatedC.Value = within("rated_c", 40, 1000)
 		n.PrintC.Value[1] = within("print_c", n.PrintC.Value[0], 1000)
@@ -398,7 +442,8 @@ func definesInput(t testing.TB, more string) *rules.Input {
 #define X_BED_SIZE 200
 #define Y_BED_SIZE 200
 `
-	return loaded(t, map[string]string{"Configuration.h": usual + more, "swap.toml": strings.ReplaceAll(swap, "printer.cfg", "Configuration.h")})
+	return loaded(t, map[string]string{"Configuration.h": usual + more,
+		"swap.toml": strings.ReplaceAll(swap, "printer.cfg", "Configuration.h")})
 }
 
 // Options of hotends that are not there make no tool.
@@ -425,7 +470,8 @@ func TestModelTune(t *testing.T) {
 		t.Error("the model is measured before the nozzle's height")
 	}
 	text := section(t, list, "Tune, save, write down")
-	if !strings.Contains(text, "M306 E0 T") || !strings.Contains(text, "it homes, goes to 1 mm above the middle of the bed") {
+	if !strings.Contains(text, "M306 E0 T") ||
+		!strings.Contains(text, "it homes, goes to 1 mm above the middle of the bed") {
 		t.Error(text)
 	}
 	in := definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n")
@@ -433,44 +479,5 @@ func TestModelTune(t *testing.T) {
 	text = section(t, worklist.New(in, worklist.Open{}), "Tune, save, write down")
 	if strings.Contains(text, "M306") || !strings.Contains(text, "no more than 180 °C may be asked") {
 		t.Error(text)
-	}
-}
-
-// What paper shows where no command saves it is taken off the old height, and not
-// written over it.
-func TestHeightByHand(t *testing.T) {
-	for _, c := range []struct{ name, more, says string }{
-		{"a height in the files", "#define PIDTEMP\n#define DELTA\n#undef Z_HOME_DIR\n#define Z_HOME_DIR 1\n#define DELTA_HEIGHT 250\n", "write the old figure less the one that was shown, by hand: "},
-		{"none", "#define PIDTEMP\n#define NO_HOME_OFFSETS\n", "move the switch by what was shown: up where that is above 0"},
-	} {
-		in := definesInput(t, c.more)
-		in.Sheet.Printer.ZReference.Value = "endstop"
-		if text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height"); !strings.Contains(text, c.says) || strings.Contains(text, "over the old ones") {
-			t.Errorf("%s: %s", c.name, text)
-		}
-	}
-}
-
-// A probe that only levels is measured against the switch that homes.
-func TestLevellingProbe(t *testing.T) {
-	in := definesInput(t, "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n")
-	text := section(t, worklist.New(in, worklist.Open{}), "Nozzle height")
-	if !strings.Contains(text, "M851 Z<the Z that M114 shows, less the Z that G30 showed>") {
-		t.Error(text)
-	}
-}
-
-// A tool without its distance hangs lower or higher by it: it crosses the bed and
-// goes down as far as that takes.
-func TestDistanceOfTools(t *testing.T) {
-	const second = "[extruder1]\nheater_pin: PA1\nsensor_type: Generic 3950\nmin_temp: 0\nmax_temp: 260\ncontrol: watermark\n" +
-		"[stepper_z]\nendstop_pin: probe:z_virtual_endstop\nposition_min: -2\n[gcode_macro T1]\ngcode:\n  SET_GCODE_OFFSET Z=-12.5\n"
-	in := loaded(t, map[string]string{"printer.cfg": configuration + second, "swap.toml": swap})
-	text := section(t, worklist.New(in, worklist.Open{}), "Distances between the tools")
-	for _, says := range []string{"G28; G90; G1 Z23 F600; ACTIVATE_EXTRUDER EXTRUDER=extruder; SET_GCODE_OFFSET Z=0", "G28; G90; G1 Z23 F600; T1; SET_GCODE_OFFSET Z=0", "ACCEPT; G1 Z23 F600",
-		"G90; G1 Z23 F600", "ends at -2 mm", "so write -14 mm there first", "its height less that of tool 0. Above 0 it lifts the nozzle"} {
-		if !strings.Contains(text, says) {
-			t.Errorf("nothing says %q in\n%s", says, text)
-		}
 	}
 }
