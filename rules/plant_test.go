@@ -97,13 +97,13 @@ func TestLoopsOf(t *testing.T) {
 func TestWatchOf(t *testing.T) {
 	in := healthyInput()
 	want := heat.Watch{Form: heat.WindowWatch,
-		Rise: heat.RiseWatch{RiseC: 2, WindowS: 20, MarginC: 3},
-		Hold: heat.HoldWatch{HysteresisC: 4, PeriodS: 40}}
+		Rise: heat.HeatingCheck{RiseC: 2, WindowS: 20, MarginC: 3},
+		Hold: heat.DropCheck{HysteresisC: 4, PeriodS: 40}}
 	if got, missing := watchOf(in); got != want || missing != nil {
 		t.Errorf("got %+v, missing %v", got, missing)
 	}
 	in.Printer.Hotend.Watch.RiseOn.Value = false
-	want.Rise = heat.RiseWatch{}
+	want.Rise = heat.HeatingCheck{}
 	if got, _ := watchOf(in); got != want {
 		t.Errorf("heating check off: %+v", got)
 	}

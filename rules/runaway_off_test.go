@@ -96,7 +96,7 @@ func TestRunawayOffBed(t *testing.T) {
 
 // A firmware may have no heating check for the bed: that is said whether the rest
 // is on or off, since no edit can change it.
-func TestRunawayOffBedWithoutRiseWatch(t *testing.T) {
+func TestRunawayOffBedWithoutHeatingCheck(t *testing.T) {
 	in := healthyInput()
 	w := &in.Printer.Bed.Watch
 	w.RiseOn, w.RiseWindowS, w.RiseC = off[bool](parser.BedRiseOn), parser.Setting[float64]{},

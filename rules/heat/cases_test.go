@@ -130,8 +130,8 @@ func (r row) defines(t *testing.T) (Plant, Loop, Watch, float64) {
 	loop := Loop{Kp: f("kp"), Ki: f("ki"), Kd: f("kd"), Limit: f("pid_max") / fullCounts,
 		RangeC:    f("functional_range"),
 		FilterOld: 0.95, SampleS: f("sample_s"), KeepsLast: r["generation"] == "newer"}
-	w := Watch{Form: WindowWatch, Rise: RiseWatch{f("rise_c"), f("rise_window_s"), f("temp_hysteresis")},
-		Hold: HoldWatch{HysteresisC: f("hold_hysteresis"), PeriodS: f("hold_period_s")}}
+	w := Watch{Form: WindowWatch, Rise: HeatingCheck{f("rise_c"), f("rise_window_s"), f("temp_hysteresis")},
+		Hold: DropCheck{HysteresisC: f("hold_hysteresis"), PeriodS: f("hold_period_s")}}
 	return r.plant(t), loop, w, f("target_c")
 }
 

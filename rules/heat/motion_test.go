@@ -116,7 +116,7 @@ func TestAbsurdPlantsStayFinite(t *testing.T) {
 		if c := p.Run(p.Ambient(), 1, FanFull, 3600); math.IsNaN(c.Sensor(3600)) {
 			t.Errorf("%+v: the curve ends at %v", b, c.Sensor(3600))
 		}
-		PredictRise(p, FanFull, RiseWatch{2, 20, 3}, 240)
+		PredictRise(p, FanFull, HeatingCheck{2, 20, 3}, 240)
 		PredictSum(p, FanFull, w.Sum, 240)
 	}
 }

@@ -70,13 +70,13 @@ func TestCurvesMeetSciPy(t *testing.T) {
 
 func TestFiguresMeetSciPy(t *testing.T) {
 	ptc, cartridge := ptcPlant(), cartridgePlant()
-	watch := RiseWatch{RiseC: 2, WindowS: 20, MarginC: 3}
+	watch := HeatingCheck{RiseC: 2, WindowS: 20, MarginC: 3}
 	flow := Load{Fan: 1, FlowMM3S: 18}
 	rise := func(p Plant, l Load, target float64) []float64 {
 		r := PredictRise(p, l, watch, target)
 		return []float64{r.ArmedS, r.LastC}
 	}
-	trip, _ := HoldWatch{HysteresisC: 4, PeriodS: 40}.HoldTrip(ptc, flow, 270)
+	trip, _ := DropCheck{HysteresisC: 4, PeriodS: 40}.HoldTrip(ptc, flow, 270)
 	got := map[string][]float64{
 		"rise ptc fan 240":       rise(ptc, FanFull, 240),
 		"rise ptc fan 270":       rise(ptc, FanFull, 270),

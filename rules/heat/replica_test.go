@@ -215,7 +215,7 @@ func (c *widenCase) plant() Plant {
 
 func (c *widenCase) watch() Watch {
 	if c.Style == "defines" {
-		return Watch{Form: WindowWatch, Rise: RiseWatch{c.Rise, c.RiseWindow, c.ArmMargin}}
+		return Watch{Form: WindowWatch, Rise: HeatingCheck{c.Rise, c.RiseWindow, c.ArmMargin}}
 	}
 	return Watch{Form: ErrorSumWatch, Sum: SumWatch{c.Hysteresis, c.Gain, c.GainTime, c.MaxError, c.Smooth}}
 }

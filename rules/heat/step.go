@@ -12,9 +12,9 @@ const (
 // Watch is the whole protection of one heater.
 type Watch struct {
 	Form WatchForm
-	Rise RiseWatch // WindowWatch; a window of 0 is a rise watch that is off
-	Hold HoldWatch // WindowWatch; a period of 0 is a hold watch that is off
-	Sum  SumWatch  // ErrorSumWatch
+	Rise HeatingCheck // WindowWatch; a window of 0 is a rise watch that is off
+	Hold DropCheck    // WindowWatch; a period of 0 is a hold watch that is off
+	Sum  SumWatch     // ErrorSumWatch
 }
 
 // Trip says which watch shut a heater down.

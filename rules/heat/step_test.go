@@ -8,7 +8,7 @@ import (
 var (
 	tunedRange   = Loop{Kp: 21.7, Ki: 1.4, Kd: 84, RangeC: 10, FilterOld: 0.95}
 	tunedClamped = Loop{Form: LoopClamped, Kp: 21.7, Ki: 1.4, Kd: 84, SmoothS: 1}
-	windowWatch  = Watch{Form: WindowWatch, Rise: windowRise, Hold: HoldWatch{HysteresisC: 4, PeriodS: 40}}
+	windowWatch  = Watch{Form: WindowWatch, Rise: windowRise, Hold: DropCheck{HysteresisC: 4, PeriodS: 40}}
 	sumWatch     = Watch{Form: ErrorSumWatch, Sum: sumDefault}
 )
 
@@ -198,7 +198,7 @@ func TestFirstHeatUp(t *testing.T) {
 		t.Errorf("older: %v K", r.OvershootC)
 	}
 	// Gains that starve the heater at the first entry.
-	w := Watch{Form: WindowWatch, Rise: RiseWatch{2, 20, 3}}
+	w := Watch{Form: WindowWatch, Rise: HeatingCheck{2, 20, 3}}
 	loop.Kp, loop.Ki, loop.Kd = 15, 0.6, 120
 	for _, c := range []struct {
 		keeps bool

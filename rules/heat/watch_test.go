@@ -8,7 +8,7 @@ import (
 )
 
 var (
-	windowRise = RiseWatch{RiseC: 2, WindowS: 20, MarginC: 3}
+	windowRise = HeatingCheck{RiseC: 2, WindowS: 20, MarginC: 3}
 	sumDefault = SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 120, SmoothS: 1}
 )
 
@@ -81,7 +81,7 @@ func TestRiseMonitor(t *testing.T) {
 func TestRiseMonitorAgreesWithPrediction(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := anyPlant(t)
-		w := RiseWatch{float64(rapid.IntRange(1, 8).Draw(t, "rise")),
+		w := HeatingCheck{float64(rapid.IntRange(1, 8).Draw(t, "rise")),
 			float64(rapid.IntRange(5, 60).Draw(t, "window")), 3}
 		target := float64(rapid.IntRange(60, 300).Draw(t, "target"))
 		r := PredictRise(p, Load{}, w, target)
@@ -113,7 +113,7 @@ func TestTripShare(t *testing.T) {
 }
 
 func TestHoldMonitor(t *testing.T) {
-	m := HoldWatch{HysteresisC: 4, PeriodS: 40}.Watch(200)
+	m := DropCheck{HysteresisC: 4, PeriodS: 40}.Watch(200)
 	for _, c := range []struct {
 		t, s  float64
 		trips bool
@@ -163,7 +163,7 @@ func TestSumMonitor(t *testing.T) {
 func TestHoldTrip(t *testing.T) {
 	p, flow := ptcPlant(), Load{Fan: 1, FlowMM3S: 18}
 	near(t, "settles", p.Settle(1, flow, 270), 222.91, 0.005) // SciPy
-	window := HoldWatch{HysteresisC: 4, PeriodS: 40}
+	window := DropCheck{HysteresisC: 4, PeriodS: 40}
 	at, ok := window.HoldTrip(p, flow, 270)
 	if near(t, "window watch", at, 50.91, 0.01); !ok { // SciPy
 		t.Error("the window watch never trips")
@@ -192,7 +192,7 @@ func TestHoldTrip(t *testing.T) {
 // A part fan that slows as S sags stands still before the watch looks: it trips
 // only where the heater cannot hold without it either, and later.
 func TestHoldTripWithASlowedFan(t *testing.T) {
-	p, w := ptcPlant(), HoldWatch{HysteresisC: 4, PeriodS: 40}
+	p, w := ptcPlant(), DropCheck{HysteresisC: 4, PeriodS: 40}
 	slow := w
 	slow.SlowsFan = true
 	for _, c := range []struct {

@@ -15,7 +15,7 @@ func TestColdTripInClosedForm(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		window := rapid.Float64Range(1, 600).Draw(rt, "window")
 		room := rapid.Float64Range(0, 40).Draw(rt, "room")
-		rise := heat.Watch{Form: heat.WindowWatch, Rise: heat.RiseWatch{RiseC: 2, WindowS: window, MarginC: 3}}
+		rise := heat.Watch{Form: heat.WindowWatch, Rise: heat.HeatingCheck{RiseC: 2, WindowS: window, MarginC: 3}}
 		if got, ok := coldTrip(rise, room); !ok || got != math.Ceil(window) {
 			rt.Fatalf("the rise watch trips at %v, %v, want %v", got, ok, math.Ceil(window))
 		}
@@ -34,7 +34,7 @@ func TestColdTripInClosedForm(t *testing.T) {
 
 func TestColdTripNever(t *testing.T) {
 	for _, w := range []heat.Watch{
-		{Form: heat.WindowWatch, Hold: heat.HoldWatch{HysteresisC: 4, PeriodS: 40}}, // the rise watch is off
+		{Form: heat.WindowWatch, Hold: heat.DropCheck{HysteresisC: 4, PeriodS: 40}}, // the rise watch is off
 		{Form: heat.ErrorSumWatch, Sum: heat.SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 20, LimitCS: 1e6}},
 		{Form: heat.ErrorSumWatch, Sum: heat.SumWatch{HysteresisC: 400, RiseC: 2, WindowS: 20, LimitCS: 120}},
 	} {

@@ -1,9 +1,9 @@
 package heat
 
-// HoldWatch is the hold watch of a window watch. It is armed once S has
+// DropCheck is the hold watch of a window watch. It is armed once S has
 // reached the target, and trips when S stays below target − HysteresisC for
 // PeriodS.
-type HoldWatch struct {
+type DropCheck struct {
 	HysteresisC float64
 	PeriodS     float64
 	// SlowsFan: the part fan is slowed as S sags, and stands still before the
@@ -13,19 +13,19 @@ type HoldWatch struct {
 
 // HoldMonitor is a hold watch at work on one target.
 type HoldMonitor struct {
-	watch    HoldWatch
+	watch    DropCheck
 	target   float64
 	reached  bool
 	deadline float64
 }
 
 // Watch begins to watch a heater that got a new target.
-func (w HoldWatch) Watch(targetC float64) *HoldMonitor {
+func (w DropCheck) Watch(targetC float64) *HoldMonitor {
 	m := w.start(targetC)
 	return &m
 }
 
-func (w HoldWatch) start(targetC float64) HoldMonitor { return HoldMonitor{watch: w, target: targetC} }
+func (w DropCheck) start(targetC float64) HoldMonitor { return HoldMonitor{watch: w, target: targetC} }
 
 // Feed takes one reading and reports whether the watch trips.
 func (m *HoldMonitor) Feed(t, sensor float64) bool {
@@ -43,7 +43,7 @@ func (m *HoldMonitor) Feed(t, sensor float64) bool {
 type holdKey struct {
 	plant  Plant
 	load   Load
-	window HoldWatch // of the two watches one is zero
+	window DropCheck // of the two watches one is zero
 	sum    SumWatch
 	target float64
 }
@@ -58,7 +58,7 @@ var holds memo[holdKey, holdTrip]
 // HoldTrip returns when the watch trips, in seconds, on a heater that sits at
 // its target and can give no more than full duty under a new load; false where
 // it never trips, because S settles inside the hysteresis.
-func (w HoldWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
+func (w DropCheck) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
 	h := holds.get(holdKey{plant: p, load: l, window: w, target: targetC}, func() holdTrip {
 		floor := targetC - w.HysteresisC
 		if w.SlowsFan {
@@ -75,7 +75,7 @@ func (w HoldWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
 }
 
 // slowed lets a heater sink with a part fan that slows as it does.
-func (w HoldWatch) slowed(p Plant, l Load, targetC float64) holdTrip {
+func (w DropCheck) slowed(p Plant, l Load, targetC float64) holdTrip {
 	floor := targetC - w.HysteresisC
 	if p.Settle(p.DutyLimit, Load{FlowMM3S: l.FlowMM3S}, targetC) >= floor {
 		return holdTrip{}
@@ -99,7 +99,7 @@ func (w HoldWatch) slowed(p Plant, l Load, targetC float64) holdTrip {
 
 // fanShare is what is left of the part fan where S lies so far below the target
 // (as the style's firmware publishes it).
-func (w HoldWatch) fanShare(shortK float64) float64 {
+func (w DropCheck) fanShare(shortK float64) float64 {
 	switch h := w.HysteresisC; {
 	case shortK <= h/4:
 		return 1

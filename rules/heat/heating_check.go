@@ -2,10 +2,10 @@ package heat
 
 import "math"
 
-// RiseWatch is the rise watch of a window watch. On the way to a target it is
+// HeatingCheck is the rise watch of a window watch. On the way to a target it is
 // armed while S < target − (RiseC + MarginC + 1), and then wants RiseC within
 // WindowS, again and again.
-type RiseWatch struct {
+type HeatingCheck struct {
 	RiseC   float64
 	WindowS float64
 	MarginC float64
@@ -13,13 +13,13 @@ type RiseWatch struct {
 
 // ArmBelow is the sensor's temperature from which on the watch is no more
 // armed on the way to a target.
-func (w RiseWatch) ArmBelow(targetC float64) float64 {
+func (w HeatingCheck) ArmBelow(targetC float64) float64 {
 	return targetC - (w.RiseC + w.MarginC + 1)
 }
 
 // RiseMonitor is a rise watch at work on one target.
 type RiseMonitor struct {
-	watch    RiseWatch
+	watch    HeatingCheck
 	below    float64 // armed for goals below
 	began    bool
 	armed    bool
@@ -28,12 +28,12 @@ type RiseMonitor struct {
 }
 
 // Watch begins to watch a heater that got a new target.
-func (w RiseWatch) Watch(targetC float64) *RiseMonitor {
+func (w HeatingCheck) Watch(targetC float64) *RiseMonitor {
 	m := w.start(targetC)
 	return &m
 }
 
-func (w RiseWatch) start(targetC float64) RiseMonitor {
+func (w HeatingCheck) start(targetC float64) RiseMonitor {
 	return RiseMonitor{watch: w, below: targetC - (w.MarginC + 1)}
 }
 
@@ -55,7 +55,7 @@ func (m *RiseMonitor) Feed(t, sensor float64) bool {
 
 // lastWhole is the highest whole degree, as the watch sees it, at which it
 // still arms itself on the way to a target.
-func (w RiseWatch) lastWhole(targetC float64) float64 {
+func (w HeatingCheck) lastWhole(targetC float64) float64 {
 	return math.Ceil(w.ArmBelow(targetC)) - 1
 }
 
@@ -79,7 +79,7 @@ func (r Rise) LeastC() float64 { return min(r.FirstC, r.LastC) }
 
 // Trips reports whether the watch would trip, where the window that matters
 // begins at its worst moment.
-func (r Rise) Trips(w RiseWatch) bool { return r.Armed && r.NeededS > w.WindowS+sameS }
+func (r Rise) Trips(w HeatingCheck) bool { return r.Armed && r.NeededS > w.WindowS+sameS }
 
 // sameS is what two times differ by that are the same, s.
 const sameS = 1e-6
@@ -87,7 +87,7 @@ const sameS = 1e-6
 type riseKey struct {
 	plant  Plant
 	load   Load
-	watch  RiseWatch
+	watch  HeatingCheck
 	target float64
 }
 
@@ -97,19 +97,19 @@ var rises memo[riseKey, Rise]
 // measures the rise in the watch's windows. The last window begins just where
 // the watch ceases to be armed, the worst of all moments at which a real one
 // may begin.
-func PredictRise(p Plant, l Load, w RiseWatch, targetC float64) Rise {
+func PredictRise(p Plant, l Load, w HeatingCheck, targetC float64) Rise {
 	return rises.get(riseKey{p, l, w, targetC}, func() Rise {
 		return w.measure(riseCurve(p, l, w, targetC), targetC)
 	})
 }
 
-func riseCurve(p Plant, l Load, w RiseWatch, targetC float64) Curve {
+func riseCurve(p Plant, l Load, w HeatingCheck, targetC float64) Curve {
 	until := max(w.ArmBelow(targetC), w.lastWhole(targetC)+w.RiseC)
 	return p.beyond(p.Ambient(), p.DutyLimit, l, until, w.WindowS)
 }
 
 // measure reads a rise off a curve that goes far enough.
-func (w RiseWatch) measure(c Curve, targetC float64) Rise {
+func (w HeatingCheck) measure(c Curve, targetC float64) Rise {
 	start, level, whole := c.Points[0].Sensor, w.ArmBelow(targetC), w.lastWhole(targetC)
 	if math.Trunc(start) > whole {
 		return Rise{}
@@ -142,7 +142,7 @@ func (c Curve) takes(from, rise float64) float64 {
 // TripShare is the share of heat-ups whose rise watch trips, over where in a
 // window the last stretch begins and by which fraction the sensor is off a
 // whole degree, both as likely as any.
-func TripShare(p Plant, l Load, w RiseWatch, targetC float64) float64 {
+func TripShare(p Plant, l Load, w HeatingCheck, targetC float64) float64 {
 	c := riseCurve(p, l, w, targetC)
 	const starts, fractions = 20, 10
 	trips := 0
@@ -158,7 +158,7 @@ func TripShare(p Plant, l Load, w RiseWatch, targetC float64) float64 {
 
 // tripsFrom follows the windows of one heat-up, of which the first begins at a
 // time and every reading lies a fraction of a degree lower.
-func (w RiseWatch) tripsFrom(c Curve, targetC, at, fraction float64) bool {
+func (w HeatingCheck) tripsFrom(c Curve, targetC, at, fraction float64) bool {
 	m := w.start(targetC)
 	for end := min(c.EndS()+2*w.WindowS, horizonS); at <= end; at += w.WindowS {
 		if m.Feed(at, c.Sensor(at)-fraction) {
