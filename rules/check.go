@@ -35,9 +35,7 @@ func Check(in *Input) []Finding {
 			if f.At.IsZero() { // nothing in the configuration to point at
 				f.At = in.Sheet.Printer.Config[0].At
 			}
-			f.shorten()
 			unknowns[f.Unknown] = true
-			f.Cause = in.Printer.Causes[f.Unknown]
 			for _, c := range f.Changes {
 				if f.Waived == "" { // otherwise nobody makes it
 					changed[c.Key] = c.Value
@@ -47,6 +45,8 @@ func Check(in *Input) []Finding {
 				found[last[f.Level]].More++
 				return
 			}
+			f.shorten()
+			f.Cause = in.Printer.Causes[f.Unknown]
 			last[f.Level] = len(found)
 			found = append(found, f)
 		})

@@ -27,7 +27,7 @@ are those of the files as they stand: apply the diff first.`,
 			if err != nil {
 				return err
 			}
-			keepAll(&o)
+			o.Keep = true
 			f := fleet.Load(pathsOr(args), o, nil)
 			defer f.Close()
 			result, inputs := f.Check(), f.Inputs()

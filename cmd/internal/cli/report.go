@@ -46,7 +46,7 @@ when it was tried in memory; then the page is written all the same.`,
 				}
 				p.Trials = &t
 			}
-			keepAll(&o)
+			o.Keep = true
 			f := fleet.Load(pathsOr(args), o, nil)
 			defer f.Close()
 			s := f.Survey()

@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"math"
 	"runtime/debug"
 	"time"
 
@@ -37,19 +36,14 @@ func orFailure(err error, failed bool) error {
 
 func (e exit) Error() string { return fmt.Sprintf("exit %d", int(e)) }
 
-// gcPercent and memoryLimit let the heap grow to some tens of megabytes between
-// collections. What lives beyond the limit is only collected more often.
-const (
-	gcPercent   = 400
-	memoryLimit = 120 << 20 // bytes
-)
+// gcPercent lets the heap grow to some tens of megabytes between collections.
+const gcPercent = 400
 
 // Run runs the program with these arguments and returns its exit code.
 func Run(args []string, stdout, stderr io.Writer) int {
 	// What is read of a printer is garbage as soon as it was checked, and there
 	// is little else: collecting it seldom saves a fifth of the processor time.
 	debug.SetGCPercent(gcPercent)
-	debug.SetMemoryLimit(memoryLimit)
 	root := newRoot()
 	root.SetArgs(args)
 	root.SetOut(stdout)
@@ -64,12 +58,6 @@ func Run(args []string, stdout, stderr io.Writer) int {
 	}
 	say(stderr, err)
 	return exitFailure
-}
-
-// keepAll is for what needs the text of all printers at once.
-func keepAll(o *fleet.Options) {
-	o.Keep = true
-	debug.SetMemoryLimit(math.MaxInt64)
 }
 
 // maxSaid is how many bytes of what went wrong are printed.

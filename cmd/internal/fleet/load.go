@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"runtime"
+	"runtime/debug"
 	"strings"
 	"sync"
 	"sync/atomic"
@@ -47,12 +48,19 @@ type Source struct {
 // all is. What goes over it is read again where the proof needs it.
 const keptBytes = 8 << 20
 
+// manyPrinters are so many that what is kept of them adds up: their garbage is
+// collected as often as Go does by itself, whatever the program has set.
+const manyPrinters = 50
+
 // Load finds the sheets that the paths name, reads every printer and checks it.
 // One that cannot be read hides no other. progress, if not nil, is called after
 // each printer, perhaps from several goroutines. Close the fleet when it is
 // done with.
 func Load(paths []string, o Options, progress func(done, all int)) *Fleet {
 	f := open(paths, o)
+	if len(f.Sources) > manyPrinters {
+		defer debug.SetGCPercent(debug.SetGCPercent(100))
+	}
 	var done, kept atomic.Int64
 	f.each(func(i int) {
 		s := f.Sources[i]
