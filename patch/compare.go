@@ -47,8 +47,7 @@ func (g *group) compareFindings(t *trial) error {
 		}
 		// A note may remain beside the change that it is about.
 		if w := worst(t.now.findings, r.Finding); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) {
-			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: "+
-				"%s",
+			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s",
 				w.Rule, w.Text()))
 		}
 	}
@@ -104,8 +103,8 @@ func (g *group) compareTemperature(t *trial) error {
 	}
 	if !isKnown || math.IsInf(isC, 1) {
 		if wasKnown && !math.IsInf(wasC, 1) {
-			return fmt.Errorf("nothing would say any more how hot the hotend is at the highest target, and "+
-				"%s", rated)
+			return fmt.Errorf("nothing would say any more how hot the hotend is at the highest target, "+
+				"and %s", rated)
 		}
 		if rises {
 			return fmt.Errorf("the highest target would rise from %s to %s while nothing says how hot the "+
@@ -281,7 +280,7 @@ func (g *group) compareOptions(t *trial) error {
 }
 
 // owns reports whether an option is one of the tool's own settings, which
-// holdSettings looks at.
+// compareSettings looks at.
 func (t *trial) owns(option string) bool {
 	for _, st := range []*checkedConfig{t.before, t.now} {
 		for _, d := range st.settings {

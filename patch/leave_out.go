@@ -28,6 +28,13 @@ func (f *failure) Error() string {
 	return fmt.Sprintf("%s: the diff failed when it was tried in memory and is not shown%s: %v", f.of.Owner, also, f.err)
 }
 
+// failureOf is the first failure of an error; nil where it came to no proof.
+func failureOf(err error) *failure {
+	var f *failure
+	errors.As(err, &f)
+	return f
+}
+
 // withoutOne proves the group again without one setting's changes, for each of
 // them, and returns what has least against it: nil where nothing is better, or
 // nothing would remain to be shown.
@@ -57,7 +64,7 @@ func (g *group) withoutOne(failed error) (best *group, least error) {
 // against counts what is wrong: what came to no proof is worse than all that a
 // proof may say.
 func against(failed error) int {
-	if f := (*failure)(nil); !errors.As(failed, &f) {
+	if failureOf(failed) == nil {
 		return math.MaxInt
 	}
 	return strings.Count(failed.Error(), "\n")
@@ -76,7 +83,7 @@ func (g *group) suspects(failed error) []Reason {
 			rest = append(rest, r)
 		}
 	}
-	if f := (*failure)(nil); errors.As(failed, &f) && f.others {
+	if f := failureOf(failed); f != nil && f.others {
 		return loose
 	}
 	return append(loose, rest...)
@@ -105,7 +112,7 @@ func (g *group) beside(r Reason) []Reason {
 // firstOf is the first thing that is wrong, as it is said to a printer.
 func firstOf(failed error, owner string) string {
 	text := failed.Error()
-	if f := (*failure)(nil); errors.As(failed, &f) {
+	if f := failureOf(failed); f != nil {
 		text = f.of.Owner + ": " + f.err.Error()
 	}
 	text, _, _ = strings.Cut(text, "\n")

@@ -92,7 +92,7 @@ func alike(a, b parser.Description) bool {
 	return a.State == b.State && reflect.DeepEqual(a.Value, b.Value)
 }
 
-// isOtherToolOf reports whether two printers are two isOtherToolOf of one: they read the same
+// isOtherToolOf reports whether two printers are two tools of one: they read the same
 // files.
 func (t *trial) isOtherToolOf(u *trial) bool {
 	return t.Style.Name() == u.Style.Name() && t.Request.Tool != u.Request.Tool &&
