@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strconv"
 
 	"preflash/parser"
 )
@@ -57,7 +56,7 @@ func pointText(p parser.SensorPoint) string {
 	return plain(p.Ohm, 5) + " Ω at " + plain(p.TempC, 4) + " °C"
 }
 
-func plain(x float64, n int) string { return strconv.FormatFloat(digits(x, n), 'f', -1, 64) }
+func plain(x float64, n int) string { return parser.Decimal(digits(x, n)) }
 
 // wrongOf is which of two points is the wrong one: that without which the others
 // go better with a known curve, the second where both do.

@@ -7,6 +7,8 @@ import (
 	"strconv"
 	"strings"
 	"sync"
+
+	"preflash/parser"
 )
 
 // measure is the unit of a key, as its end tells, and how people type it.
@@ -75,7 +77,7 @@ func literal(example, answer string, u *measure) (value, wrong string) {
 		}
 		x *= factor
 	}
-	return number(x), ""
+	return parser.Decimal(x), ""
 }
 
 // list writes figures, or pairs of them, as an answer gives them.

@@ -113,16 +113,16 @@ func pullup(p *parser.Printer) *Entry {
 	d := &s.Value
 	switch {
 	case own.State == parser.Set:
-		return option("pullup_ohm", number(own.Value), "resistor above the sensor, as configured")
+		return option("pullup_ohm", parser.Decimal(own.Value), "resistor above the sensor, as configured")
 	case own.State == parser.Default && s.Known() && d.Kind == parser.Platinum:
-		return blank("pullup_ohm", number(own.Value),
-			note+"The configuration does not say, and the firmware takes "+number(own.Value)+" then.")
+		return blank("pullup_ohm", parser.Decimal(own.Value),
+			note+"The configuration does not say, and the firmware takes "+parser.Decimal(own.Value)+" then.")
 	case own.State == parser.Absent && s.Known() && d.PullupOhm > 0 && d.PullupOhm != sensor.UsualPullupOhm:
-		return blank("pullup_ohm", number(d.PullupOhm),
-			note+"The sensor definition "+d.Name+" is made for "+number(d.PullupOhm)+
-				"; most boards have "+number(sensor.UsualPullupOhm)+".")
+		return blank("pullup_ohm", parser.Decimal(d.PullupOhm),
+			note+"The sensor definition "+d.Name+" is made for "+parser.Decimal(d.PullupOhm)+
+				"; most boards have "+parser.Decimal(sensor.UsualPullupOhm)+".")
 	}
-	return option("pullup_ohm", number(sensor.UsualPullupOhm), "resistor above the sensor: the board's papers")
+	return option("pullup_ohm", parser.Decimal(sensor.UsualPullupOhm), "resistor above the sensor: the board's papers")
 }
 
 // zReference is what homes Z, as far as the configuration tells.
@@ -259,6 +259,3 @@ func doneGroup() group {
 		option("height_on", "2026-10-02", "the day on which the nozzle's height was measured again"),
 	}}
 }
-
-// number writes a figure as TOML takes it.
-func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }

@@ -59,10 +59,10 @@ func oldGroups(p *parser.Printer) []group {
 	groups = append(groups, oldSensor(&p.Hotend.Sensor))
 	if d := &p.Flow.NozzleMM; d.Known() && within(d.Value, 0.05, 5) {
 		groups = append(groups,
-			group{header: "old.nozzle", entries: []*Entry{set("diameter_mm", number(d.Value), "")}})
+			group{header: "old.nozzle", entries: []*Entry{set("diameter_mm", parser.Decimal(d.Value), "")}})
 	}
 	if t := &p.ColdSide.OnAboveC; t.State == parser.Set && within(t.Value, 0, 500) {
-		groups = append(groups, group{header: "old.fan", entries: []*Entry{set("on_above_c", number(t.Value), "")}})
+		groups = append(groups, group{header: "old.fan", entries: []*Entry{set("on_above_c", parser.Decimal(t.Value), "")}})
 	}
 	return groups
 }
@@ -166,7 +166,7 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 	}
 	if d.Form == parser.FormBeta && kind == parser.NTC && d.CubicC == 0 && within(d.R25Ohm, 1, 1e8) &&
 		within(d.BetaK, 500, 10_000) {
-		return kind, set("beta", fmt.Sprintf("{ r25_ohm = %s, b_k = %s }", number(d.R25Ohm), number(d.BetaK)), "")
+		return kind, set("beta", fmt.Sprintf("{ r25_ohm = %s, b_k = %s }", parser.Decimal(d.R25Ohm), parser.Decimal(d.BetaK)), "")
 	}
 	c, err := sensor.OfDef(d)
 	if err != nil {
@@ -182,7 +182,7 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 	}
 	list := make([]string, len(points))
 	for i, p := range points {
-		list[i] = "[" + number(p.TempC) + ", " + number(p.Ohm) + "]"
+		list[i] = "[" + parser.Decimal(p.TempC) + ", " + parser.Decimal(p.Ohm) + "]"
 	}
 	return kind, set("points", "["+strings.Join(list, ", ")+"]", "")
 }
