@@ -71,6 +71,12 @@ func Quote(text string) string { return Clip(text, 60) }
 // without an exponent.
 func Decimal(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
+// Significant rounds a number to so many significant digits.
+func Significant(x float64, digits int) float64 {
+	rounded, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'g', digits, 64), 64) // always a number
+	return rounded
+}
+
 // NewFile wraps bytes that did not come from a Tree, as tests and generated
 // text do.
 func NewFile(name string, data []byte) *File {

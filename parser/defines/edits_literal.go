@@ -3,6 +3,8 @@ package defines
 import (
 	"strconv"
 	"strings"
+
+	"preflash/parser"
 )
 
 // literal writes a figure in the manner of the value that it replaces: its
@@ -78,9 +80,9 @@ func written(x float64) string {
 	if x == float64(int64(x)) {
 		return strconv.FormatInt(int64(x), 10)
 	}
-	short, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 7, 64), 64)
+	short := parser.Significant(x, 7)
 	if a := short; a < 1e-3 && a > -1e-3 {
 		return strconv.FormatFloat(short, 'e', -1, 64)
 	}
-	return strconv.FormatFloat(short, 'f', -1, 64)
+	return parser.Decimal(short)
 }

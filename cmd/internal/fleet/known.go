@@ -12,9 +12,9 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
-	"strconv"
 	"time"
 
+	"preflash/cmd/internal/jsontext"
 	"preflash/parser"
 	"preflash/rules"
 )
@@ -206,8 +206,7 @@ func entryOf(sheet string, tool int, f *Finding, today time.Time) knownEntry {
 		More: f.More, Since: today.Format(time.DateOnly)}
 	e.Unit = f.figure.Unit
 	if f.figure.Given() {
-		// More digits may differ between processors.
-		rounded, _ := strconv.ParseFloat(strconv.FormatFloat(f.figure.Value, 'g', 6, 64), 64)
+		rounded := parser.Significant(f.figure.Value, jsontext.Digits)
 		e.Figure = &rounded
 	}
 	return e

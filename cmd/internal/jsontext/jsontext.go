@@ -8,15 +8,18 @@ import (
 	"io"
 	"math"
 	"reflect"
-	"strconv"
 	"unicode/utf16"
 	"unicode/utf8"
 
+	"preflash/parser"
 	"preflash/patch"
 )
 
-// Value rounds numbers to six significant digits: more is noise, and may
-// differ between processors. What is no number in JSON (infinite, not a number)
+// Digits is how many significant digits a number keeps: more is noise, and may
+// differ between processors.
+const Digits = 6
+
+// Value rounds numbers to Digits. What is no number in JSON (infinite, not a number)
 // becomes null.
 func Value(value any) any {
 	switch v := value.(type) {
@@ -27,8 +30,7 @@ func Value(value any) any {
 		if v == 0 {
 			return 0.0 // also where it was a negative zero
 		}
-		rounded, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'g', 6, 64), 64)
-		return rounded
+		return parser.Significant(v, Digits)
 	case nil, bool, int, string:
 		return v
 	}

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 
 	"preflash/parser"
@@ -206,16 +205,7 @@ func pointsOf(d *parser.SensorDef, c sensor.Curve) []parser.SensorPoint {
 	}
 	var points []parser.SensorPoint
 	for _, t := range [...]float64{25, 150, 250} {
-		points = append(points, parser.SensorPoint{TempC: t, Ohm: sevenDigits(c.Ohms(t))})
+		points = append(points, parser.SensorPoint{TempC: t, Ohm: parser.Significant(c.Ohms(t), 7)})
 	}
 	return points
-}
-
-// sevenDigits rounds a computed figure to what a person would copy.
-func sevenDigits(x float64) float64 {
-	y, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 7, 64), 64)
-	if err != nil {
-		return x
-	}
-	return y
 }
