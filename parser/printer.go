@@ -1,5 +1,7 @@
 package parser
 
+import "iter"
+
 // Printer is what a configuration says about one printer, as far as the
 // hotend that the sheet names is concerned. A style fills it; rules read it.
 type Printer struct {
@@ -163,13 +165,15 @@ type Watch struct {
 	CanTurnOn bool
 }
 
-// Describe lists the settings of the watch.
-func (w *Watch) Describe() []Description {
-	list := []Description{w.On.Describe(), w.RiseOn.Describe()}
-	for _, s := range [...]*Setting[float64]{&w.RiseC, &w.RiseWindowS, &w.ArmMarginC, &w.HysteresisC, &w.HoldPeriodS, &w.ErrorSumCS} {
-		list = append(list, s.Describe())
+// Describe calls add with each setting of the watch.
+func (w *Watch) Describe(add func(Description)) {
+	add(w.On.Describe())
+	add(w.RiseOn.Describe())
+	for _, s := range [...]*Setting[float64]{
+		&w.RiseC, &w.RiseWindowS, &w.ArmMarginC, &w.HysteresisC, &w.HoldPeriodS, &w.ErrorSumCS,
+	} {
+		add(s.Describe())
 	}
-	return list
 }
 
 // WatchFigures are the figures of a watch; those that its form lacks are 0.
@@ -315,23 +319,20 @@ type Remark struct {
 	Text string
 }
 
-// Settings lists every setting that the configuration has an opinion on, in a
+// Settings gives every setting that the configuration has an opinion on, in a
 // fixed order: what `values` prints.
-func (p *Printer) Settings() []Description {
-	all := make([]Description, 0, 64) // about as many as there are
+func (p *Printer) Settings() iter.Seq[Description] { return p.settings }
+
+func (p *Printer) settings(yield func(Description) bool) {
+	more := true
 	add := func(d Description) {
 		if d.State != Absent {
-			all = append(all, d)
+			more = more && yield(d)
 		}
 	}
 	numbers := func(list ...Setting[float64]) {
 		for i := range list {
 			add(list[i].Describe())
-		}
-	}
-	watch := func(w *Watch) {
-		for _, d := range w.Describe() {
-			add(d)
 		}
 	}
 	h, l := &p.Hotend, &p.Hotend.Loop
@@ -351,13 +352,13 @@ func (p *Printer) Settings() []Description {
 	numbers(l.Kp, l.Ki, l.Kd, l.RangeC, l.FilterOld, l.SmoothS, l.BandC)
 	numbers(l.PowerLimits...)
 	numbers(l.ModelPowerW, l.ModelRefC)
-	watch(&h.Watch)
+	h.Watch.Describe(add)
 	add(h.Watch.SlowsFan.Describe())
 	numbers(h.Watch.StillS)
 	add(p.Watchdog.Describe())
 	add(p.Bed.Heated.Describe())
 	add(p.Bed.Sensor.Describe())
-	watch(&p.Bed.Watch)
+	p.Bed.Watch.Describe(add)
 	add(p.ColdSide.Fan.Describe())
 	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS, p.Flow.PushMM, p.Flow.CrossMM2)
 	numbers(p.Flow.CarriedOver...)
@@ -367,5 +368,4 @@ func (p *Printer) Settings() []Description {
 	add(p.Geometry.NozzleProbes.Describe())
 	numbers(p.Geometry.Offsets...)
 	add(p.Storage.On.Describe())
-	return all
 }

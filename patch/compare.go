@@ -132,7 +132,7 @@ func (g *group) compareTemperature(t *trial) error {
 // unless a rule that may ask for it did.
 func (g *group) compareSettings(t *trial) error {
 	var errs []error
-	for _, is := range t.now.config.Printer().Settings() {
+	for is := range t.now.config.Printer().Settings() {
 		if _, was := t.before.settings[is.Key]; was || is.State == parser.Off || len(t.askedFor(is.Key)) > 0 {
 			continue
 		}
@@ -142,7 +142,7 @@ func (g *group) compareSettings(t *trial) error {
 		}
 		errs = append(errs, fmt.Errorf("the %s would come into force although no rule asked for it", is.Key))
 	}
-	for _, was := range t.before.config.Printer().Settings() {
+	for was := range t.before.config.Printer().Settings() {
 		is, still := t.now.settings[was.Key]
 		if !still {
 			errs = append(errs, fmt.Errorf("the %s would be lost", was.Key))

@@ -88,7 +88,7 @@ func (c *config) placed(key parser.Key, err error) error {
 	if e := (*parser.Error)(nil); errors.As(err, &e) {
 		return err
 	}
-	for _, d := range c.printer.Settings() {
+	for d := range c.printer.Settings() {
 		if d.Key == key && !d.At.IsZero() {
 			return parser.Errorf(d.At, "%v", err)
 		}

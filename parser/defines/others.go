@@ -61,7 +61,7 @@ func (c *config) other(name string, tool int, prefix, sensor string, watch *watc
 	}
 	if watch != nil && c.gen != gen10 { // which had neither a chamber nor a cooler
 		w := r.watch(watch)
-		h.Settings = append(h.Settings, w.Describe()...)
+		w.Describe(func(d parser.Description) { h.Settings = append(h.Settings, d) })
 	}
 	return h
 }

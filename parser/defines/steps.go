@@ -177,7 +177,7 @@ func (c *config) heldIn(keys []parser.Key, height bool) (list []parser.Place) {
 	if height {
 		keys = []parser.Key{parser.Endstop("")}
 	}
-	for _, s := range c.printer.Settings() {
+	for s := range c.printer.Settings() {
 		for _, key := range keys {
 			if s.Key == key && !s.At.IsZero() {
 				list = append(list, s.Place)

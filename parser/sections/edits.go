@@ -16,7 +16,7 @@ import (
 // place are an error.
 func (c *config) Edits(changes []parser.Change) ([]parser.Edit, error) {
 	e := editor{config: c, settings: make(map[parser.Key]parser.Description)}
-	for _, s := range c.printer.Settings() {
+	for s := range c.printer.Settings() {
 		e.settings[s.Key] = s
 	}
 	for _, change := range changes {

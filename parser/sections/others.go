@@ -27,7 +27,8 @@ func (c *config) Others() []parser.Heater {
 		if s.name != bedHeater {
 			sensor := c.sensor(parser.HotendSensor, s.name)
 			w := c.watch(s.name, hotendWatch, parser.Setting[float64]{State: parser.Unknown})
-			h.Settings = append(append(h.Settings, sensor.Describe()), w.Describe()...)
+			h.Settings = append(h.Settings, sensor.Describe())
+			w.Describe(func(d parser.Description) { h.Settings = append(h.Settings, d) })
 		}
 		list = append(list, h)
 	}

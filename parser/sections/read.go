@@ -53,7 +53,7 @@ func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, erro
 		end := len(f.Data)
 		if i == 0 {
 			r.main = f
-			r.options = make([]option, 0, len(f.Data)/bytesPerOption+16)
+			r.options = make([]option, 0, bytes.Count(f.Data, []byte{'\n'})) // most lines are options
 			r.byName = make(map[string]*section, len(f.Data)/bytesPerSection+8)
 			end = r.findSaved(f)
 		} else {
@@ -81,11 +81,8 @@ func (r *reader) seen(name string) *parser.File {
 	return nil
 }
 
-// Guesses at how much text an option and a section take, from below.
-const (
-	bytesPerOption  = 64
-	bytesPerSection = 160
-)
+// bytesPerSection guesses at how much text a section takes, from below.
+const bytesPerSection = 160
 
 var bom = []byte("\xef\xbb\xbf")
 

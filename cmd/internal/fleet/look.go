@@ -186,7 +186,7 @@ func (c *Configuration) reads(name string) bool {
 // sets lists what a configuration sets by itself.
 func (c *Configuration) sets() []parser.Key {
 	var keys []parser.Key
-	for _, s := range c.Printer().Settings() {
+	for s := range c.Printer().Settings() {
 		if s.State == parser.Set {
 			keys = append(keys, s.Key)
 		}
