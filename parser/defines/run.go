@@ -1,7 +1,6 @@
 package defines
 
 import (
-	"math"
 	"path"
 	"strings"
 
@@ -53,14 +52,10 @@ func (s *source) open(name string) (*header, error) {
 	if err != nil {
 		return nil, err
 	}
-	u := &header{file: file, from: int32(len(s.lines)), to: math.MaxInt32}
-	s.grow(file.Data)
-	s.order = append(s.order, u)
-	u.text, err = s.scan(u)
-	if err != nil {
+	u := &header{file: file}
+	if err := s.scan(u); err != nil {
 		return nil, err
 	}
-	u.to = int32(len(s.lines))
 	u.second = s.holds(u, secondVersion)
 	s.units[name] = u
 	return u, nil

@@ -1,6 +1,7 @@
 package defines
 
 import (
+	"math"
 	"strings"
 
 	"preflash/parser"
@@ -61,14 +62,18 @@ type scanner struct {
 }
 
 // scan appends the directives of a file to s.lines.
-func (s *source) scan(u *header) (text string, err error) {
-	text = textOf(u.file.Data)
-	c := scanner{s: s, unit: u, file: u.file, text: text}
+func (s *source) scan(u *header) error {
+	u.from, u.to = int32(len(s.lines)), math.MaxInt32
+	s.grow(u.file.Data)
+	s.order = append(s.order, u)
+	u.text = textOf(u.file.Data)
+	c := scanner{s: s, unit: u, file: u.file, text: u.text}
 	c.run()
 	if c.err != nil {
-		return "", c.err
+		return c.err
 	}
-	return text, nil
+	u.to = int32(len(s.lines))
+	return nil
 }
 
 func (c *scanner) fail(at int, message string) int {

@@ -44,11 +44,13 @@ func heats(s *section) bool {
 // toolOf is the tool that a hotend's section belongs to, from 0.
 func toolOf(section string) int {
 	number, ok := strings.CutPrefix(section, "extruder")
-	switch n, err := strconv.Atoi(number); {
-	case !ok:
-	case number == "":
+	if !ok {
+		return parser.NoTool
+	}
+	if number == "" {
 		return 0
-	case err == nil && n > 0 && hotendName(n) == section:
+	}
+	if n, err := strconv.Atoi(number); err == nil && n > 0 && hotendName(n) == section {
 		return n
 	}
 	return parser.NoTool
