@@ -38,7 +38,7 @@ func (c *config) Others() []parser.Heater {
 // none of the tool's own settings. What is absent is off.
 func (c *config) other(name string, tool int, prefix, sensor string, watch *watchSpelling) parser.Heater {
 	r := &reader{s: c.s, gen: c.gen} // its slots are for nobody
-	h := parser.Heater{Name: name, Tool: tool}
+	h := parser.Heater{Name: name, Tool: tool, Settings: make([]parser.Description, 0, 5)}
 	for _, f := range [...]numberSpelling{
 		{key: parser.MinTemp, names: []string{prefix + "_MINTEMP"}, absent: absentOff},
 		{key: parser.MaxTemp, names: []string{prefix + "_MAXTEMP"}, absent: absentOff},

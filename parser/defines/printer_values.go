@@ -94,9 +94,13 @@ type numberSpelling struct {
 // else one that occurs at all, else the first.
 func (r *reader) pick(names []string) (string, macro) {
 	var best string
-	var found macro
-	for _, name := range names {
-		switch m := r.s.macro(name); {
+	var found, first macro
+	for i, name := range names {
+		m := r.s.macro(name)
+		if i == 0 {
+			first = m
+		}
+		switch {
 		case m.state == parser.Yes:
 			return name, m
 		case m.state == parser.Maybe && found.state != parser.Maybe:
@@ -106,8 +110,7 @@ func (r *reader) pick(names []string) (string, macro) {
 		}
 	}
 	if best == "" {
-		best = names[0]
-		found = r.s.macro(best)
+		return names[0], first
 	}
 	return best, found
 }
