@@ -61,8 +61,11 @@ func (s *source) openFirmware(outside []parser.Define) error {
 		to   **header
 		text string
 	}{
-		{&s.firmware.first, derivedFirst}, {&s.firmware.second, derivedSecond}, {&s.firmware.last, derivedLast},
-		{&s.firmware.bases[older], basisText(older)}, {&s.firmware.bases[newer], basisText(newer)},
+		{&s.firmware.first, derivedFirst},
+		{&s.firmware.second, derivedSecond},
+		{&s.firmware.last, derivedLast},
+		{&s.firmware.bases[older], basisText(older)},
+		{&s.firmware.bases[newer], basisText(newer)},
 		{&s.firmware.bases[older|newer], basisText(older | newer)},
 		{&s.firmware.sheet, outsideText(outside)},
 	} {
@@ -175,8 +178,8 @@ func isMultiple(name string) bool {
 // see derived/second.h. What their names go on with, such as _STANDALONE, makes
 // them another.
 var serialDrivers = [...]struct{ name, kind string }{
-	{"TMC2130", "1"}, {"TMC2160", "1"}, {"TMC2208", "1"}, {"TMC2209", "1"}, {"TMC2660", "2"}, {"TMC5130", "1"},
-	{"TMC5160", "1"}, {"TMC26X", "3"},
+	{"TMC2130", "1"}, {"TMC2160", "1"}, {"TMC2208", "1"}, {"TMC2209", "1"},
+	{"TMC2660", "2"}, {"TMC5130", "1"}, {"TMC5160", "1"}, {"TMC26X", "3"},
 }
 
 // driver is the kind of an axis's driver.

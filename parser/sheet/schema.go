@@ -105,7 +105,8 @@ func readHotend(t *parser.Tree, s *scope, dir string, supplyV float64) Hotend {
 	h := Hotend{Use: use(t, s, dir)}
 	h.Name = s.label("name", false, "the hotend's name")
 	h.RatedC = s.float("rated_c", temperature().needed())
-	h.PrintC = get(s, "print_c", true, [2]float64{}, words("the lowest and the highest printing temperature, [190, 270]"),
+	h.PrintC = get(s, "print_c", true, [2]float64{},
+		words("the lowest and the highest printing temperature, [190, 270]"),
 		func(v *value) ([2]float64, string) {
 			pair, problem := takePair(v, temperature(), temperature())
 			if problem == "" && pair[0] > pair[1] {
@@ -194,7 +195,9 @@ func readSensor(s *scope) Sensor {
 func readKind(s *scope) Key[parser.SensorKind] {
 	word := choice(s, "kind", false, "", "ntc", "platinum", "platinum-amplifier", "thermocouple")
 	k := Key[parser.SensorKind]{Given: word.Given, At: word.At, Path: word.Path}
-	for _, kind := range []parser.SensorKind{parser.NTC, parser.Platinum, parser.PlatinumAmplifier, parser.Thermocouple} {
+	for _, kind := range []parser.SensorKind{
+		parser.NTC, parser.Platinum, parser.PlatinumAmplifier, parser.Thermocouple,
+	} {
 		if kind.String() == word.Value {
 			k.Value = kind
 		}
@@ -223,7 +226,8 @@ func readBeta(s *scope) Key[Beta] {
 // a chip reads must be said.
 func (s *scope) kindByCurve(n *Sensor) {
 	own := func(given bool, at parser.Span) bool { return given && at.File == s.walk.own }
-	described := own(n.Curve.Given, n.Curve.At) || own(n.Points.Given, n.Points.At) || own(n.Beta.Given, n.Beta.At)
+	described := own(n.Curve.Given, n.Curve.At) || own(n.Points.Given, n.Points.At) ||
+		own(n.Beta.Given, n.Beta.At)
 	if n.Kind.Given && (own(true, n.Kind.At) || !described) || s.misspelt("kind") {
 		return
 	}
@@ -232,7 +236,8 @@ func (s *scope) kindByCurve(n *Sensor) {
 	case n.Curve.Given:
 		k.At, k.Value = n.Curve.At, kindOfCurve(n.Curve.Value)
 		if k.Value == parser.KindUnknown && n.Curve.Value != "" {
-			s.missing("kind", k.Path+" is missing; "+n.Curve.Path+" does not tell it: correct the curve, or give the kind")
+			s.missing("kind", k.Path+" is missing; "+n.Curve.Path+" does not tell it: "+
+				"correct the curve, or give the kind")
 		}
 	case n.Beta.Given:
 		k.At, k.Value = n.Beta.At, parser.NTC
@@ -243,7 +248,8 @@ func (s *scope) kindByCurve(n *Sensor) {
 		}
 	default:
 		if !s.misspelt("curve", "points", "beta") {
-			s.missing("curve", s.path+" has no curve; give curve (a known one), points or beta; or kind, for an amplifier or a thermocouple")
+			s.missing("curve", s.path+" has no curve; give curve (a known one), points or beta; "+
+				"or kind, for an amplifier or a thermocouple")
 		}
 		return
 	}
@@ -296,7 +302,8 @@ func (s *scope) checkCurve(n *Sensor, pairs [][2]float64) {
 			s.missing("curve", s.path+" has no curve; give curve (a known one), points or beta")
 		}
 		if kind == parser.Platinum && n.Beta.Given {
-			s.walk.fault(n.Beta.At, n.Beta.Path, n.Beta.Path+" describes an NTC; for platinum give curve or points")
+			s.walk.fault(n.Beta.At, n.Beta.Path,
+				n.Beta.Path+" describes an NTC; for platinum give curve or points")
 		}
 		if n.Points.Given && pairs != nil && !rising(pairs, kind == parser.Platinum) {
 			must := "must fall all the way as it gets warmer, as an NTC's does"
@@ -308,7 +315,8 @@ func (s *scope) checkCurve(n *Sensor, pairs [][2]float64) {
 	case parser.PlatinumAmplifier, parser.Thermocouple:
 		for _, p := range parts {
 			if *p.given && (kind == parser.Thermocouple || p.path != n.Curve.Path) {
-				s.walk.fault(p.at, p.path, p.path+" means nothing here: the chip of a "+kind.String()+" reports a temperature; remove it")
+				s.walk.fault(p.at, p.path, p.path+" means nothing here: the chip of a "+kind.String()+
+					" reports a temperature; remove it")
 			}
 		}
 	}
@@ -335,7 +343,8 @@ func readHeater(s *scope) Heater {
 	}
 	if h.HotW.Given && h.Kind.Value == Cartridge {
 		if h.Kind.At.File == h.HotW.At.File {
-			s.walk.fault(h.HotW.At, h.HotW.Path, h.HotW.Path+" is for a PTC heater; a cartridge's power hardly depends on its temperature; remove it, or correct the kind")
+			s.walk.fault(h.HotW.At, h.HotW.Path, h.HotW.Path+" is for a PTC heater; "+
+				"a cartridge's power hardly depends on its temperature; remove it, or correct the kind")
 		} else {
 			h.HotW.Given = false // the sheet put another heater in
 			drop(&h.HotW, s.at)
@@ -366,7 +375,8 @@ func (s *scope) checkHotPower(h *Heater) {
 		switch {
 		case i > 0 && p[0] > ptcFallsC && p[1] > points[i-1][1]:
 			s.walk.fault(h.HotW.At, h.HotW.Path, fmt.Sprintf(
-				"%s: the power rises above %d °C, and a PTC heater's falls; correct the points, or the kind", h.HotW.Path, ptcFallsC))
+				"%s: the power rises above %d °C, and a PTC heater's falls; correct the points, or the kind",
+				h.HotW.Path, ptcFallsC))
 			return
 		case p[0] == 25 && h.RatedW.Value > 0 && math.Abs(h.RatedW.Value-p[1]) > ptcLabelShare*h.RatedW.Value:
 			at, path := h.HotW.At, h.HotW.Path
@@ -374,7 +384,8 @@ func (s *scope) checkHotPower(h *Heater) {
 				at, path = h.RatedW.At, h.RatedW.Path
 			}
 			s.walk.fault(at, path, fmt.Sprintf(
-				"%s at 25 °C and %s differ by more than a tenth; correct one of them", h.HotW.Path, h.RatedW.Path))
+				"%s at 25 °C and %s differ by more than a tenth; correct one of them",
+				h.HotW.Path, h.RatedW.Path))
 			return
 		}
 	}
@@ -388,7 +399,8 @@ func readBlock(s *scope) Block {
 		SensorLagS:        s.float("sensor_lag_s", span(0.05, 120, "s").or(4.5)),
 	}
 	if still, fan := &b.LossWPerK, &b.LossFanWPerK; still.Given && fan.Given && fan.Value < still.Value {
-		s.walk.fault(fan.At, fan.Path, fan.Path+": impossible; with the part fan on the block loses at least as much as with it off")
+		s.walk.fault(fan.At, fan.Path,
+			fan.Path+": impossible; with the part fan on the block loses at least as much as with it off")
 	}
 	s.done()
 	return b
@@ -433,7 +445,8 @@ func readTuned(s *scope) *Tuned {
 }
 
 func readDone(s *scope) Done {
-	d := Done{HeightOn: s.day("height_on", false, "the day on which the nozzle's height was measured again, such as 2026-11-20")}
+	d := Done{HeightOn: s.day("height_on", false,
+		"the day on which the nozzle's height was measured again, such as 2026-11-20")}
 	s.done()
 	return d
 }
