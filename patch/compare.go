@@ -47,8 +47,8 @@ func (g *group) compareFindings(t *trial) error {
 		}
 		// A note may remain beside the change that it is about.
 		if w := worst(t.now.findings, r.Finding); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) {
-			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s",
-				w.Rule, w.Text()))
+			errs = append(errs, fmt.Errorf(
+				"%s still speaks after the change that should have silenced it: %s", w.Rule, w.Text()))
 		}
 	}
 	for _, f := range t.now.findings {
@@ -193,7 +193,8 @@ func (g *group) compareSetting(t *trial, was, is parser.Description) error {
 	if wasKnown && len(askers) == 0 && !on(is) && !isFormula(was, is) {
 		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
 	}
-	if len(askers) == 0 && is.State != parser.Off || wasKnown && len(t.askedBy[was.Key]) == 0 && !is.At.IsZero() {
+	if len(askers) == 0 && is.State != parser.Off ||
+		wasKnown && len(t.askedBy[was.Key]) == 0 && !is.At.IsZero() {
 		g.aside(t, is, fmt.Sprintf("the %s would be %s instead of %s", was.Key, is.Text(), was.Text()))
 	}
 	if !wasKnown || !was.Key.Looser(is.Value, was.Value) {
