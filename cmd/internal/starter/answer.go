@@ -29,8 +29,10 @@ var measures = []measure{
 
 // unitOf is the unit of a key; nil for none.
 func unitOf(key string) *measure {
-	if i := slices.IndexFunc(measures, func(m measure) bool { return strings.HasSuffix(key, m.end) }); i >= 0 {
-		return &measures[i]
+	for i := range measures {
+		if strings.HasSuffix(key, measures[i].end) {
+			return &measures[i]
+		}
 	}
 	return nil
 }

@@ -33,7 +33,9 @@ type Questions struct {
 // shown, and the question comes again. The end of the input leaves the rest
 // blank. It returns the sheet as it is then.
 func (q *Questions) Ask(text string, in io.Reader, out io.Writer) (string, error) {
-	a := &asking{Questions: q, text: text, lines: bufio.NewScanner(in), out: out, passed: make(map[string]bool)}
+	a := &asking{
+		Questions: q, text: text, lines: bufio.NewScanner(in), out: out, passed: make(map[string]bool),
+	}
 	a.intro()
 	for {
 		b, n := a.next()
@@ -163,7 +165,8 @@ func (a *asking) end() {
 	if len(list) == 1 {
 		are = "is"
 	}
-	a.say(fmt.Sprintf("%s %s left: %s.", plaintext.Plural(len(list), "blank"), are, strings.Join(names, ", ")))
+	blanks := plaintext.Plural(len(list), "blank")
+	a.say(fmt.Sprintf("%s %s left: %s.", blanks, are, strings.Join(names, ", ")))
 }
 
 // say prints wrapped text.

@@ -61,7 +61,8 @@ func oldGroups(p *parser.Printer) []group {
 			group{header: "old.nozzle", entries: []*Entry{set("diameter_mm", parser.Decimal(d.Value), "")}})
 	}
 	if t := &p.ColdSide.OnAboveC; t.State == parser.Set && within(t.Value, 0, 500) {
-		groups = append(groups, group{header: "old.fan", entries: []*Entry{set("on_above_c", parser.Decimal(t.Value), "")}})
+		on := set("on_above_c", parser.Decimal(t.Value), "")
+		groups = append(groups, group{header: "old.fan", entries: []*Entry{on}})
 	}
 	return groups
 }
@@ -165,7 +166,8 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 	}
 	if d.Form == parser.FormBeta && kind == parser.NTC && d.CubicC == 0 && within(d.R25Ohm, 1, 1e8) &&
 		within(d.BetaK, 500, 10_000) {
-		return kind, set("beta", fmt.Sprintf("{ r25_ohm = %s, b_k = %s }", parser.Decimal(d.R25Ohm), parser.Decimal(d.BetaK)), "")
+		return kind, set("beta", fmt.Sprintf("{ r25_ohm = %s, b_k = %s }",
+			parser.Decimal(d.R25Ohm), parser.Decimal(d.BetaK)), "")
 	}
 	c, err := sensor.OfDef(d)
 	if err != nil {

@@ -153,7 +153,8 @@ func (w *writer) entry(e *Entry, after bool) {
 	switch {
 	case e.Blank:
 		above, beside = e.Note, "BLANK, "+e.word()+": such as "+e.Example
-	case utf8.RuneCountInString(text) >= noteColumn || noteColumn+2+utf8.RuneCountInString(beside) > lineWidth:
+	case utf8.RuneCountInString(text) >= noteColumn,
+		noteColumn+2+utf8.RuneCountInString(beside) > lineWidth:
 		above, beside = sentence(e.Note), ""
 	}
 	if above != "" {
