@@ -9,6 +9,7 @@ import (
 	"sync"
 
 	"preflash/parser"
+	"preflash/parser/sheet"
 )
 
 // measure is the unit of a key, as its end tells, and how people type it.
@@ -54,7 +55,7 @@ var (
 func literal(example, answer string, u *measure) (value, wrong string) {
 	switch {
 	case strings.HasPrefix(example, `"`):
-		return quote(strings.Trim(answer, `"`)), ""
+		return sheet.Quote(strings.Trim(answer, `"`)), ""
 	case strings.HasPrefix(example, "["):
 		return list(example, answer)
 	}

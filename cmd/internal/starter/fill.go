@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"preflash/parser"
+	"preflash/parser/sheet"
 	"preflash/patch"
 	"preflash/rules/sensor"
 	"preflash/rules/unit"
@@ -78,8 +79,8 @@ func printerGroup(f Facts) group {
 			"in the order in which they are read"
 	}
 	g := group{header: "printer", entries: []*Entry{
-		set("name", quote(f.Name), ""),
-		set("style", quote(f.Printer.Style), ""),
+		set("name", sheet.Quote(f.Name), ""),
+		set("style", sheet.Quote(f.Printer.Style), ""),
 		config,
 	}}
 	if len(f.Absent) > 0 {

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"preflash/parser"
+	"preflash/parser/sheet"
 	"preflash/rules/sensor"
 	"preflash/rules/unit"
 )
@@ -130,7 +131,7 @@ func oldSensor(s *parser.Setting[parser.SensorDef]) group {
 		g.notes = append(g.notes, "It stands for no curve that Preflash knows.")
 		return g
 	}
-	g.entries = append(g.entries, set("kind", quote(kind.String()), ""))
+	g.entries = append(g.entries, set("kind", sheet.Quote(kind.String()), ""))
 	if curve != nil {
 		g.entries = append(g.entries, curve)
 	}
@@ -152,10 +153,10 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 		if kind == parser.KindUnknown {
 			kind = k.Kind
 		}
-		return kind, set("curve", quote(d.Curve), "")
+		return kind, set("curve", sheet.Quote(d.Curve), "")
 	case parser.FormPoints:
 		if k, ok := sensor.Find(d.Curve); ok && k.Kind == kind {
-			return kind, set("curve", quote(d.Curve), "")
+			return kind, set("curve", sheet.Quote(d.Curve), "")
 		}
 	case parser.FormBeta:
 	default:

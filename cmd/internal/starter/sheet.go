@@ -178,32 +178,10 @@ func sentence(note string) string {
 	return string(unicode.ToUpper(first)) + strings.TrimSuffix(note[size:], ".") + "."
 }
 
-// quote writes text as a basic string of TOML, without a character that acts
-// on a terminal or hides.
-func quote(text string) string {
-	var b strings.Builder
-	b.WriteByte('"')
-	for _, r := range text {
-		switch {
-		case r == '"' || r == '\\':
-			b.WriteByte('\\')
-			b.WriteRune(r)
-		case r > 0xFFFF && patch.Hidden(r):
-			fmt.Fprintf(&b, `\U%08X`, r)
-		case patch.Hidden(r):
-			fmt.Fprintf(&b, `\u%04X`, r)
-		default:
-			b.WriteRune(r)
-		}
-	}
-	b.WriteByte('"')
-	return b.String()
-}
-
 func quoteAll(list []string) string {
 	quoted := make([]string, len(list))
 	for i, text := range list {
-		quoted[i] = quote(text)
+		quoted[i] = sheet.Quote(text)
 	}
 	return "[" + strings.Join(quoted, ", ") + "]"
 }
