@@ -13,7 +13,6 @@ import (
 	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/parser/sheet"
-	"preflash/patch"
 	"preflash/rules/sensor"
 )
 
@@ -171,19 +170,7 @@ func (a *asking) end() {
 
 // say prints wrapped text.
 func (a *asking) say(text string) {
-	for _, line := range wrapped(patch.Visible(text)) {
-		fmt.Fprintln(a.out, line)
-	}
-}
-
-func wrapped(text string) []string {
-	var w writer
-	w.comment(text)
-	var list []string
-	for line := range strings.Lines(w.b.String()) {
-		list = append(list, strings.TrimPrefix(strings.TrimSpace(line), "# "))
-	}
-	return list
+	fmt.Fprint(a.out, plaintext.Hanging("", "", text, lineWidth))
 }
 
 // parts are the tables as a person calls them.

@@ -9,6 +9,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/parser/sheet"
 	"preflash/patch"
@@ -126,23 +127,17 @@ func (w *writer) gap() {
 
 // comment writes text as lines of comment; those of a list item hang.
 func (w *writer) comment(text string) {
-	text = patch.Visible(text)
-	line, indent := "#", "#"
-	if strings.HasPrefix(text, "- ") {
-		indent = "#  "
+	head, indent := "# ", "# "
+	switch {
+	case strings.HasPrefix(text, "- "):
+		indent = "#   "
+	case strings.HasPrefix(text, "    "):
+		head = "#    "
 	}
-	if strings.HasPrefix(text, "    ") {
-		line = "#   "
+	for _, line := range plaintext.Wrap(patch.Visible(text), lineWidth-max(len(head), len(indent))) {
+		w.add(strings.TrimRight(head+line, " "))
+		head = indent
 	}
-	for _, word := range strings.Fields(text) {
-		if line != "#" && line != indent &&
-			utf8.RuneCountInString(line)+1+utf8.RuneCountInString(word) > lineWidth {
-			w.add(line)
-			line = indent
-		}
-		line += " " + word
-	}
-	w.add(line)
 }
 
 // entry writes a key. What must be said about it at length stands above it, and
