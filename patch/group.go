@@ -381,12 +381,13 @@ func (g *group) compareAll() error {
 	if err := g.refuseHardLinks(); err != nil {
 		return err
 	}
+	edited := g.editedLines()
 	var errs []error
 	for _, t := range g.trials {
 		if t.now == t.before {
 			continue // untouched
 		}
-		if err := g.compareTrial(t); err != nil {
+		if err := g.compareTrial(t, edited); err != nil {
 			errs = append(errs, err)
 		}
 		g.plan.after[t.Owner] = t.now.input
