@@ -68,7 +68,22 @@ func against(failed error) int {
 	if failureOf(failed) == nil {
 		return math.MaxInt
 	}
-	return strings.Count(failed.Error(), "\n")
+	return parts(failed)
+}
+
+// parts is how many errors an error is made of.
+func parts(err error) int {
+	switch e := err.(type) {
+	case *failure:
+		return parts(e.err)
+	case interface{ Unwrap() []error }:
+		sum := 0
+		for _, one := range e.Unwrap() {
+			sum += parts(one)
+		}
+		return sum
+	}
+	return 1
 }
 
 // suspects lists what was asked for in the order in which it is to be left out:
