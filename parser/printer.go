@@ -147,7 +147,7 @@ type Watch struct {
 	RiseOn      Setting[bool]    // WatchWindow: the rise watch, which can be off alone
 	RiseC       Setting[float64] // K
 	RiseWindowS Setting[float64] // s
-	ArmMarginC  Setting[float64] // WatchWindow: the rise watch is armed below target − (RiseC + this + 1), K
+	ArmMarginC  Setting[float64] // WatchWindow, K: armed below target − (RiseC + this + 1)
 	HysteresisC Setting[float64] // K
 	HoldPeriodS Setting[float64] // WatchWindow, s
 	ErrorSumCS  Setting[float64] // WatchSum, °C·s
@@ -238,8 +238,8 @@ type Flow struct {
 	NozzleMM    Setting[float64]
 	FilamentMM  Setting[float64]
 	MaxMM3PerS  Setting[float64]   // volumetric limit; Off where there is none
-	PushMM      Setting[float64]   // longest push of filament without a move, mm; absent where nothing limits it
-	CrossMM2    Setting[float64]   // largest cross section of a line, mm²; absent where it follows the nozzle
+	PushMM      Setting[float64]   // longest push of filament without a move, mm; absent where unlimited
+	CrossMM2    Setting[float64]   // largest section of a line, mm²; absent where it follows the nozzle
 	CarriedOver []Setting[float64] // advance, retraction, load and unload figures that belong to a melt path
 }
 
@@ -309,7 +309,7 @@ const (
 	RemarkMismatch                       // the sheet names a tool that the configuration lacks
 	RemarkGap                            // something that could not be read, and what it could override
 	RemarkUnrecognised                   // looks like a protection or a sensor, and fits no known option
-	RemarkUnreadable                     // a part that is beyond every limit of reading: the rest is known without it
+	RemarkUnreadable                     // a part is beyond every limit of reading: the rest is known
 )
 
 // Remark is something that a style noticed while it read, in a sentence.
@@ -360,7 +360,8 @@ func (p *Printer) settings(yield func(Description) bool) {
 	add(p.Bed.Sensor.Describe())
 	p.Bed.Watch.Describe(add)
 	add(p.ColdSide.Fan.Describe())
-	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS, p.Flow.PushMM, p.Flow.CrossMM2)
+	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown)
+	numbers(p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS, p.Flow.PushMM, p.Flow.CrossMM2)
 	numbers(p.Flow.CarriedOver...)
 	add(p.Geometry.Homes.Describe())
 	numbers(p.Geometry.EndstopMM...)

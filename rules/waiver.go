@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"slices"
 	"time"
 
@@ -110,7 +109,7 @@ func WaiverLines(f *Finding) []string {
 	}
 	var lines []string
 	if f.About != "" {
-		lines = append(lines, fmt.Sprintf("setting = %q", f.About))
+		lines = append(lines, "setting = "+sheet.Quote(f.About))
 	}
 	if f.Figure.Given() {
 		lines = append(lines, "at = "+f.Figure.Shown())

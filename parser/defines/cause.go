@@ -76,7 +76,8 @@ func (s *source) root(d doubt, c parser.Cause) (parser.Cause, bool) {
 		if u := s.unitOf(d.cause); c.Condition.IsZero() && !u.firmware {
 			l := &s.lines[d.cause]
 			start := skipBlanks(u.text, int(l.start))
-			c.Condition, c.Quoted = u.span(int32(start), int32(trimEnd(u.text, start, int(l.end)))), s.quote(d.cause)
+			end := trimEnd(u.text, start, int(l.end))
+			c.Condition, c.Quoted = u.span(int32(start), int32(end)), s.quote(d.cause)
 		}
 		next, ok := s.doubts[d.cause]
 		if !ok {

@@ -184,8 +184,8 @@ func isMultiple(name string) bool {
 // see derived/second.h. What their names go on with, such as _STANDALONE, makes
 // them another.
 var serialDrivers = [...]struct{ name, kind string }{
-	{"TMC2130", "1"}, {"TMC2160", "1"}, {"TMC2208", "1"}, {"TMC2209", "1"}, {"TMC2660", "2"}, {"TMC5130", "1"},
-	{"TMC5160", "1"}, {"TMC26X", "3"},
+	{"TMC2130", "1"}, {"TMC2160", "1"}, {"TMC2208", "1"}, {"TMC2209", "1"},
+	{"TMC2660", "2"}, {"TMC5130", "1"}, {"TMC5160", "1"}, {"TMC26X", "3"},
 }
 
 // driver is the kind of an axis's driver.

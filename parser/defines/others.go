@@ -43,7 +43,8 @@ func (c *config) other(name string, tool int, prefix, sensor string, watch *watc
 		{key: parser.MinTemp, names: []string{prefix + "_MINTEMP"}, absent: absentOff},
 		{key: parser.MaxTemp, names: []string{prefix + "_MAXTEMP"}, absent: absentOff},
 		{key: parser.Margin, names: []string{prefix + "_OVERSHOOT"}, absent: absentOff},
-		{key: parser.PowerLimit("heater"), names: []string{"MAX_" + prefix + "_POWER"}, unit: unitCounts, absent: absentOff},
+		{key: parser.PowerLimit("heater"), names: []string{"MAX_" + prefix + "_POWER"},
+			unit: unitCounts, absent: absentOff},
 	} {
 		s := r.value(f)
 		h.Settings = append(h.Settings, s.Describe())
@@ -83,8 +84,11 @@ func elsewhere(name string, hotend int) bool {
 // looksMeasuring looks for the figures of a custom sensor, for the other limits of
 // a heater, and for what puts its trips off.
 func looksMeasuring(name string) bool {
-	for _, end := range [...]string{"_OHMS", "_BETA", "_SH_C_COEFF", "_RESISTANCE_25C_OHMS", "_HYSTERESIS", "_BED_POWER", "_CHAMBER_POWER",
-		"_THERMOCOUPLE_ERRORS", "THERMOCOUPLE_MAX_ERRORS", "PREHEAT_TIME_BED_MS", "_CHECK_INTERVAL"} {
+	for _, end := range [...]string{
+		"_OHMS", "_BETA", "_SH_C_COEFF", "_RESISTANCE_25C_OHMS", "_HYSTERESIS", "_BED_POWER",
+		"_CHAMBER_POWER", "_THERMOCOUPLE_ERRORS", "THERMOCOUPLE_MAX_ERRORS", "PREHEAT_TIME_BED_MS",
+		"_CHECK_INTERVAL",
+	} {
 		if strings.HasSuffix(name, end) {
 			return true
 		}

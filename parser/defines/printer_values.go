@@ -18,7 +18,7 @@ type reader struct {
 	tools   int   // how many sheets may name, 0 where that cannot be told
 	hotends int   // how many there are, as far as that can be told
 	slots   []slot
-	hangs   map[parser.Key]string // the option that decides whether a setting counts, where that cannot be told
+	hangs   map[parser.Key]string // which option decides whether a setting counts, where it is open
 }
 
 // unit is how an option counts what the neutral setting has in SI units.
@@ -130,7 +130,8 @@ func fillFrom[T any](r *reader, s *parser.Setting[T], m macro) bool {
 			}
 		}
 		if m.winner.function {
-			s.State, s.Why = parser.Unknown, m.winner.at.String()+": "+s.Name+" takes parameters, which this option does not"
+			s.State = parser.Unknown
+			s.Why = m.winner.at.String() + ": " + s.Name + " takes parameters, which this option does not"
 			return false
 		}
 		return true
@@ -199,8 +200,10 @@ func (r *reader) unsettled(d *define) string {
 func (r *reader) number(f numberSpelling) parser.Setting[float64] {
 	s := r.value(f)
 	if s.State != parser.Absent {
-		r.slots = append(r.slots, slot{key: f.key, kind: slotNumber, name: s.Name, unit: f.unit, round: f.round,
-			list: f.list, element: f.element, repeats: f.repeats, near: f.near})
+		r.slots = append(r.slots, slot{
+			key: f.key, kind: slotNumber, name: s.Name, unit: f.unit, round: f.round,
+			list: f.list, element: f.element, repeats: f.repeats, near: f.near,
+		})
 	}
 	return s
 }

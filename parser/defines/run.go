@@ -125,8 +125,7 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 	around, aroundCause := live, cause
 	for i := u.from; i < u.to; i++ {
 		if s.steps++; s.steps > maxSteps {
-			return parser.Errorf(u.span(s.lines[i].start, s.lines[i].start), "reading takes more than %d steps"+
-				" up to here; no configuration does: look for macros or includes that multiply", maxSteps)
+			return tooMany(u.span(s.lines[i].start, s.lines[i].start))
 		}
 		d := &s.lines[i]
 		switch d.kind {
@@ -281,7 +280,8 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 		return s.remember(u, d, live)
 	case kindError:
 		if live == parser.Yes {
-			s.note(i, parser.RemarkBroken, "#error stops the build here: "+u.file.Cite(parser.Quote(s.body(i))))
+			s.note(i, parser.RemarkBroken,
+				"#error stops the build here: "+u.file.Cite(parser.Quote(s.body(i))))
 		}
 	case kindBad:
 		if live == parser.Yes {
@@ -296,7 +296,8 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 // last; nothing was put there: nothing happens.
 func (s *source) remember(u *header, d *directive, live parser.Tri) error {
 	if live != parser.Yes {
-		return parser.Errorf(u.span(d.start, d.start), "what a macro is gets saved or restored here, and whether it does cannot be told; take it out of the condition")
+		return parser.Errorf(u.span(d.start, d.start), "what a macro is gets saved or restored here, "+
+			"and whether it does cannot be told; take it out of the condition")
 	}
 	if s.pushed == nil {
 		s.pushed = make(map[int32][]state)
@@ -326,8 +327,16 @@ func (s *source) note(line int32, kind parser.RemarkKind, text string) {
 		At: u.span(int32(start), int32(trimEnd(u.text, start, int(d.end))))})
 }
 
+func tooMany(at parser.Span) error {
+	return parser.Errorf(at, "reading takes more than %d steps up to here; no configuration does: "+
+		"look for macros or includes that multiply", maxSteps)
+}
+
 // String is the directive as a person writes it.
 func (k kind) String() string {
-	return [...]string{"#define", "#undef", "#if", "#ifdef", "#ifndef", "#elif", "#elifdef", "#elifndef",
-		"#else", "#endif", "#include", "#import", "#pragma once", "#error", "#pragma push_macro", "#pragma pop_macro", "#"}[k]
+	return [...]string{
+		"#define", "#undef", "#if", "#ifdef", "#ifndef", "#elif", "#elifdef", "#elifndef", "#else",
+		"#endif", "#include", "#import", "#pragma once", "#error", "#pragma push_macro",
+		"#pragma pop_macro", "#",
+	}[k]
 }

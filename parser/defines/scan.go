@@ -127,7 +127,8 @@ func (c *scanner) line(start int) int {
 		default:
 			c.lex(v, false)
 			if strings.Contains(v.text, "_Pragma") && strings.Contains(v.text, "_macro") {
-				return c.fail(start, "_Pragma with push_macro or pop_macro is not followed here; write it as #pragma")
+				return c.fail(start,
+					"_Pragma with push_macro or pop_macro is not followed here; write it as #pragma")
 			}
 			return v.end
 		}
@@ -286,7 +287,8 @@ func (c *scanner) pragma(v *view, d *directive, p int) bool {
 	}
 	open := skipBlanks(v.text, q)
 	quote := skipBlanks(v.text, min(open+1, len(v.text)))
-	if !strings.HasPrefix(v.text[open:], "(") || !strings.HasPrefix(v.text[quote:], `"`) || c.name(v, d, quote+1) == quote+1 {
+	if !strings.HasPrefix(v.text[open:], "(") || !strings.HasPrefix(v.text[quote:], `"`) ||
+		c.name(v, d, quote+1) == quote+1 {
 		d.kind = kindBad
 	}
 	return true

@@ -17,7 +17,7 @@ func (c *config) Others() []parser.Heater {
 		}
 		h := parser.Heater{Name: "[" + s.name + "]", Tool: toolOf(s.name)}
 		anyFigure := func(key parser.Key, option string) {
-			f := c.read(numberOption{key: key, section: s.name, option: option, optional: true, demand: anything})
+			f := c.optional(key, s.name, option, 0, anything)
 			h.Settings = append(h.Settings, f.Describe())
 		}
 		anyFigure(parser.MinTemp, "min_temp")
@@ -38,7 +38,8 @@ func (c *config) Others() []parser.Heater {
 // heats reports whether a section describes a heater, or a fan that is driven
 // by a temperature of its own.
 func heats(s *section) bool {
-	return s.kind == bedHeater || s.kind == "heater_generic" || s.kind == "temperature_fan" || toolOf(s.name) != parser.NoTool
+	return s.kind == bedHeater || s.kind == "heater_generic" || s.kind == "temperature_fan" ||
+		toolOf(s.name) != parser.NoTool
 }
 
 // toolOf is the tool that a hotend's section belongs to, from 0.

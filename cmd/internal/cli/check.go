@@ -119,16 +119,17 @@ hold, without the repository's configuration.`,
 	c.add(cmd)
 	c.addRules(cmd)
 	format.add(cmd, "text", "json", "sarif", "markdown")
-	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
-	cmd.Flags().StringVar(&since, "changed-since", "",
+	flags := cmd.Flags()
+	flags.StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
+	flags.StringVar(&since, "changed-since", "",
 		"check only printers whose sheet, hotend file or configuration changed in git since this revision")
-	cmd.Flags().BoolVar(&explain, "explain", false,
+	flags.BoolVar(&explain, "explain", false,
 		"say more of each finding: further figures, and what they rest on")
-	cmd.Flags().BoolVar(&all, "all", false, "show every finding of every printer, also what is waived or known")
-	cmd.Flags().StringVar(&known, "known", "", "let the findings pass that this file says are known")
-	cmd.Flags().StringVar(&writeKnown.Name, "write-known", "",
+	flags.BoolVar(&all, "all", false, "show every finding of every printer, also what is waived or known")
+	flags.StringVar(&known, "known", "", "let the findings pass that this file says are known")
+	flags.StringVar(&writeKnown.Name, "write-known", "",
 		"make what is found now known, and write it to this file")
-	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
+	flags.StringVar(&color, "color", "auto", "auto, always or never")
 	completeFlag(cmd, "fail-on", words("error", "warning", "note"))
 	completeFlag(cmd, "color", words("auto", "always", "never"))
 	return cmd

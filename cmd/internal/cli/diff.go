@@ -60,7 +60,8 @@ something could not be read or the diff failed when it was tried.`,
 			}
 			for _, r := range d.Refusals {
 				for text := range strings.Lines(r.Err.Error()) {
-					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(strings.TrimSuffix(text, "\n")))
+					text = patch.Visible(strings.TrimSuffix(text, "\n"))
+					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", text)
 				}
 			}
 			if d.Elsewhere > 0 {

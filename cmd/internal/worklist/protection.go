@@ -89,7 +89,8 @@ func (b *builder) riseTest(watch heat.Watch) Item {
 			unit.Seconds(longestS))
 		item.Else = ""
 	case watch.Form == heat.WindowWatch:
-		item.Expect = fmt.Sprintf("after %s (%s that do not come) %s. Measure the heater output then: no voltage",
+		item.Expect = fmt.Sprintf("after %s (%s that do not come) %s. "+
+			"Measure the heater output then: no voltage",
 			unit.Seconds(trip), unit.Kelvin(watch.Rise.RiseC), stops)
 	default:
 		item.Expect = fmt.Sprintf("after about %s (a window of %s without a gain of %s, then an error sum "+
