@@ -17,27 +17,29 @@ func TestFromPointsRefuses(t *testing.T) {
 		}
 		return points
 	}
+	const rises = "an NTC's resistance falls while it gets hotter"
 	for _, c := range []struct {
 		name   string
 		points []parser.SensorPoint
+		says   string
 	}{
-		{"hot first, the same resistance", p(250, 230, 25, 230, 300, 100)},
-		{"none", nil},
-		{"one", p(25, 100e3)},
-		{"rising", p(25, 100e3, 150, 200e3, 250, 230)},
-		{"same temperature", p(25, 100e3, 25, 1770, 250, 230)},
-		{"same resistance", p(25, 100e3, 150, 1770, 250, 1770)},
-		{"three times the same", p(25, 100e3, 25, 100e3, 25, 100e3)},
-		{"negative", p(25, 100e3, 150, -1770, 250, 230)},
-		{"not a number", p(25, math.NaN(), 150, 1770, 250, 230)},
-		{"infinite", p(25, math.Inf(1), 150, 1770, 250, 230)},
-		{"below absolute zero", p(-300, 100e3, 150, 1770, 250, 230)},
+		{"none", nil, "0 points are too few"},
+		{"one", p(25, 100e3), "1 points are too few"},
+		{"rising", p(25, 100e3, 150, 200e3, 250, 230), rises},
+		{"same temperature", p(25, 100e3, 25, 1770, 250, 230), rises},
+		{"same resistance", p(25, 100e3, 150, 1770, 250, 1770), rises},
+		{"same resistance, hot first", p(250, 230, 25, 230, 300, 100), rises},
+		{"three times the same", p(25, 100e3, 25, 100e3, 25, 100e3), rises},
+		{"negative", p(25, 100e3, 150, -1770, 250, 230), "-1770 Ω at 150 °C cannot be"},
+		{"not a number", p(25, math.NaN(), 150, 1770, 250, 230), "cannot be"},
+		{"infinite", p(25, math.Inf(1), 150, 1770, 250, 230), "cannot be"},
+		{"below absolute zero", p(-300, 100e3, 150, 1770, 250, 230), "100000 Ω at -300 °C cannot be"},
 		// Each point is colder where it has more ohm, yet no curve of this
 		// form passes the three without turning back.
-		{"turns back", p(25, 100e3, 26, 1000, 250, 999)},
+		{"turns back", p(25, 100e3, 26, 1000, 250, 999), "does not fall steadily"},
 	} {
-		if got, err := FromPoints(c.points); err == nil {
-			t.Errorf("%s: %+v, want an error", c.name, got)
+		if got, err := FromPoints(c.points); err == nil || !strings.Contains(err.Error(), c.says) {
+			t.Errorf("%s: %+v, %v; want %q", c.name, got, err, c.says)
 		}
 	}
 }
