@@ -335,6 +335,9 @@ func TestRankRefuses(t *testing.T) {
 			"260000 Ω at 150 °C does not go with 100000 Ω at 25 °C and the other points"},
 		{"turns back before", p(25, 100e3, 150, 100, 250, 230), 1,
 			"100 Ω at 150 °C does not go with 230 Ω at 250 °C and the other points"},
+		{"the coldest in kΩ", p(25, 100, 150, 1770, 250, 230), 0,
+			"100 Ω at 25 °C does not go with 1770 Ω at 150 °C and the other points: a sensor's resistance " +
+				"falls or rises steadily; correct one or measure again. As 100 kΩ it does: write 100000 Ω"},
 		{"stands still", p(25, 100e3, 150, 1770, 250, 1770), 2, "does not go with"},
 		{"no resistance", p(25, 100e3, 150, -1), 1, "cannot be"},
 		{"not a number", p(math.NaN(), 100e3, 150, 1770), 0, "cannot be"},
