@@ -62,7 +62,8 @@ func TestMisspeltKeys(t *testing.T) {
 		text[at] = slip + " = " + rest
 		_, err := readIn(tree, strings.Join(text, "\n"))
 		var e *parser.Error
-		if !errors.As(err, &e) || e.Line != at+1 || e.Column != 1 || !strings.Contains(e.Message, "did you mean "+name+"?") {
+		if !errors.As(err, &e) || e.Line != at+1 || e.Column != 1 ||
+			!strings.Contains(e.Message, "did you mean "+name+"?") {
 			t.Fatalf("%q in line %d: %v", slip, at+1, err)
 		}
 	})
@@ -106,7 +107,8 @@ func TestTreeAgreesWithLibrary(t *testing.T) {
 		"'quoted key' = \"\"\"\nlong\n\"\"\"\n\"\\u00e9\" = 'x'\n",
 		// refused by both
 		"a = 1\na = 2\n", "[a]\n[a]\n", "a.b = 1\n[a]\n", "[a.b]\nc = 1\n[a]\nb.d = 2\n",
-		"a = { b = 1 }\n[a.c]\n", "a = [1]\n[[a]]\n", "[[a]]\n[a]\n", "a = { b = 1 }\na.c = 2\n", "[a]\n[[a]]\n",
+		"a = { b = 1 }\n[a.c]\n", "a = [1]\n[[a]]\n", "[[a]]\n[a]\n", "a = { b = 1 }\na.c = 2\n",
+		"[a]\n[[a]]\n",
 		"a = 1\n[a.b]\n", "a = { b = 1, b = 2 }\n",
 	} {
 		var want map[string]any
@@ -177,7 +179,10 @@ func TestNearest(t *testing.T) {
 
 // Whatever the bytes: no crash, and each error has a place inside the file.
 func FuzzSheet(f *testing.F) {
-	for _, doc := range []string{full, least, strings.Replace(usingSheet, "../", "", 1), hotendFile, "", "\ufeff", "[[waiver]]", "a.b.c = {d=[[]]}\n[a]", "x = 1979-05-27 07:32:00"} {
+	for _, doc := range []string{
+		full, least, strings.Replace(usingSheet, "../", "", 1), hotendFile, "", "\ufeff", "[[waiver]]",
+		"a.b.c = {d=[[]]}\n[a]", "x = 1979-05-27 07:32:00",
+	} {
 		f.Add([]byte(doc))
 	}
 	tree := overlayTree(f)
@@ -187,7 +192,8 @@ func FuzzSheet(f *testing.F) {
 		}
 		s, err := readIn(tree, string(data))
 		if err == nil {
-			if s.New.PrintC.Value[0] > s.New.PrintC.Value[1] || s.Printer.SupplyV.Value <= 0 || s.New.Heater.RatedW.Value <= 0 {
+			if s.New.PrintC.Value[0] > s.New.PrintC.Value[1] || s.Printer.SupplyV.Value <= 0 ||
+				s.New.Heater.RatedW.Value <= 0 {
 				t.Fatalf("an impossible sheet was taken: %+v", s)
 			}
 			return
