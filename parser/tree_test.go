@@ -121,7 +121,8 @@ func TestGlob(t *testing.T) {
 	if got, err := tree.Glob("o*/fan.cfg"); err != nil || !slices.Equal(got, []string{"out/fan.cfg"}) {
 		t.Errorf("Glob behind a link out of the tree = %q, %v, want out/fan.cfg", got, err)
 	}
-	if !tree.Lacks("out/fan.cfg") || !tree.Lacks("../x") || !tree.Lacks("none") || tree.Lacks("top.cfg") || tree.Lacks("x1") {
+	if !tree.Lacks("out/fan.cfg") || !tree.Lacks("../x") || !tree.Lacks("none") || tree.Lacks("top.cfg") ||
+		tree.Lacks("x1") {
 		t.Error("Lacks is wrong")
 	}
 	if got := tree.FromRoot(filepath.ToSlash(tree.Dir()) + "/a/../b.cfg"); got != "b.cfg" {
@@ -150,7 +151,8 @@ func TestGlob(t *testing.T) {
 		}
 	}
 	for pattern, want := range map[string]string{
-		"../*.cfg": "outside the root", "/etc/*": "outside the root", "out/*": "outside the root", "a[": "not a valid pattern",
+		"../*.cfg": "outside the root", "/etc/*": "outside the root", "out/*": "outside the root",
+		"a[": "not a valid pattern",
 	} {
 		if got, err := tree.Glob(pattern); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("Glob(%q) = %q, %v, want an error with %q", pattern, got, err, want)
@@ -170,7 +172,8 @@ func TestWalk(t *testing.T) {
 	var got, problems []string
 	walk := func(dir string) {
 		got, problems = nil, nil
-		tree.Walk(dir, func(file string) bool { got = append(got, file); return true }, func(err error) { problems = append(problems, err.Error()) })
+		tree.Walk(dir, func(file string) bool { got = append(got, file); return true },
+			func(err error) { problems = append(problems, err.Error()) })
 	}
 	walk(".")
 	// The link is named, and not followed: no sheet is found twice.
