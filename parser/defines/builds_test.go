@@ -109,8 +109,8 @@ func TestBounds(t *testing.T) {
 		l := readText(t, 0, "h", test.version+test.text+limits).printer.Limits
 		if l.MinTemp.Least != test.least || l.MaxTemp.Most != test.most || l.Graces[0].Least != test.grace {
 			t.Errorf("%s%s: min temp from %v, max temp to %v, grace from %v; want %v, %v, %v",
-				test.version, test.text, l.MinTemp.Least, l.MaxTemp.Most, l.Graces[0].Least, test.least,
-				test.most, test.grace)
+				test.version, test.text, l.MinTemp.Least, l.MaxTemp.Most, l.Graces[0].Least,
+				test.least, test.most, test.grace)
 		}
 	}
 }

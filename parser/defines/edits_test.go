@@ -22,6 +22,7 @@ func edited(t *testing.T, c *config, changes ...parser.Change) string {
 func to(key parser.Key, value any) parser.Change { return parser.Change{Key: key, Value: value} }
 
 func TestEdits(t *testing.T) {
+	const bed = "#define THERMAL_PROTECTION_BED\n"
 	lower := []parser.Change{to(parser.MaxTemp, 270.0)}
 	on := []parser.Change{to(parser.HotendWatchOn, true)}
 	numbered := parser.SensorDef{Form: parser.FormPoints, Name: "1"}
@@ -107,15 +108,11 @@ func TestEdits(t *testing.T) {
 		{"uncomment one that says 0", "//#define THERMAL_PROTECTION_HOTENDS 0\n" + rest,
 			on, "#define THERMAL_PROTECTION_HOTENDS 1\n" + rest},
 		{"commented out, with the owner's words",
-			"#define THERMAL_PROTECTION_BED\n//#define THERMAL_PROTECTION_HOTENDS off, it was noisy\n" + rest,
-			on,
-			"#define THERMAL_PROTECTION_BED\n" + hotends +
-				"//#define THERMAL_PROTECTION_HOTENDS off, it was noisy\n" + rest},
+			bed + "//#define THERMAL_PROTECTION_HOTENDS off, it was noisy\n" + rest, on,
+			bed + hotends + "//#define THERMAL_PROTECTION_HOTENDS off, it was noisy\n" + rest},
 		{"commented out, and so is its next line",
-			"#define THERMAL_PROTECTION_BED\n//#define THERMAL_PROTECTION_HOTENDS \\\n#define X 1\n" + rest,
-			on,
-			"#define THERMAL_PROTECTION_BED\n" + hotends +
-				"//#define THERMAL_PROTECTION_HOTENDS \\\n#define X 1\n" + rest},
+			bed + "//#define THERMAL_PROTECTION_HOTENDS \\\n#define X 1\n" + rest, on,
+			bed + hotends + "//#define THERMAL_PROTECTION_HOTENDS \\\n#define X 1\n" + rest},
 		{"0 to 1", "#define THERMAL_PROTECTION_HOTENDS 0\n" + rest,
 			on, "#define THERMAL_PROTECTION_HOTENDS 1\n" + rest},
 		{"false to true", "#define THERMAL_PROTECTION_HOTENDS  false // no\n" + rest,
@@ -123,10 +120,8 @@ func TestEdits(t *testing.T) {
 		{"after an undef", hotends + "#undef THERMAL_PROTECTION_HOTENDS // no\n" + rest, on,
 			hotends + "#undef THERMAL_PROTECTION_HOTENDS // no\n" + hotends + rest},
 		{"a dead one, beside its relative",
-			"#if 0\n//#define THERMAL_PROTECTION_HOTENDS\n#endif\n#define THERMAL_PROTECTION_BED\n" + rest,
-			on,
-			"#if 0\n//#define THERMAL_PROTECTION_HOTENDS\n#endif\n#define THERMAL_PROTECTION_BED\n" +
-				hotends + rest},
+			"#if 0\n//#define THERMAL_PROTECTION_HOTENDS\n#endif\n" + bed + rest, on,
+			"#if 0\n//#define THERMAL_PROTECTION_HOTENDS\n#endif\n" + bed + hotends + rest},
 		{"window from 0", hotends + strings.Replace(rest, "20", "0", 1),
 			[]parser.Change{to(parser.HotendRiseOn, true)}, hotends + strings.Replace(rest, "20", "40", 1)},
 		{"window in a comment, and another figure",
@@ -225,9 +220,9 @@ func TestEditsRefused(t *testing.T) {
 			"too old"},
 		{"cubic coefficient in a generation that may not read it",
 			"#define CONFIGURATION_H_VERSION 020007\n#define TEMP_SENSOR_0 5\n",
-			to(parser.HotendSensor,
-				parser.SensorDef{Form: parser.FormBeta, R25Ohm: 1e5, BetaK: 4834, CubicC: 1.56e-7}),
-			"HOTEND0_SH_C_COEFF"},
+			to(parser.HotendSensor, parser.SensorDef{
+				Form: parser.FormBeta, R25Ohm: 1e5, BetaK: 4834, CubicC: 1.56e-7,
+			}), "HOTEND0_SH_C_COEFF"},
 		{"no definition of the curve", "#define TEMP_SENSOR_0 5\n",
 			to(parser.HotendSensor, parser.SensorDef{Form: parser.FormCurve, Curve: "ntc-100k-9999"}),
 			"custom"},
@@ -250,9 +245,10 @@ func TestEditsRefused(t *testing.T) {
 // Edits in several files come in reading order, and other files keep their
 // bytes.
 func TestEditsOrder(t *testing.T) {
-	c := readText(t, 0, "z.h",
-		"#define TEMP_SENSOR_0 5\n//#define THERMAL_PROTECTION_HOTENDS\n#define HEATER_0_MAXTEMP 285\n",
-		"a.h", rest)
+	c := readText(t, 0, "z.h", `#define TEMP_SENSOR_0 5
+//#define THERMAL_PROTECTION_HOTENDS
+#define HEATER_0_MAXTEMP 285
+`, "a.h", rest)
 	edits, err := c.Edits([]parser.Change{
 		{Key: parser.HotendWatchOn, Value: true}, {Key: parser.MaxTemp, Value: 260.0},
 		{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormPoints, Name: "1"}},

@@ -216,12 +216,9 @@ func TestManyAlternatives(t *testing.T) {
 func TestReadingEnds(t *testing.T) {
 	const lines, includes = 1 << 16, 63
 	part := strings.Repeat("#define A 1\n", lines)
+	main := strings.Repeat("#include \"part.h\"\n", includes)
 	text := func(pad int) files {
-		return files{
-			"main.h": strings.Repeat("#include \"part.h\"\n", includes) +
-				strings.Repeat("#define B 1\n", pad),
-			"part.h": part,
-		}
+		return files{"main.h": main + strings.Repeat("#define B 1\n", pad), "part.h": part}
 	}
 	s, err := read(t, text(0))
 	if err != nil {

@@ -31,8 +31,8 @@ func TestOptionNames(t *testing.T) {
 func TestSpellingsAreOptions(t *testing.T) {
 	var names []string
 	for _, w := range []*watchSpelling{&hotendWatch, &bedWatch} {
-		names = append(names, w.on, w.hold, w.hysteresis, w.riseWindow, w.rise, w.oldHold, w.oldHysteresis,
-			w.arm)
+		names = append(names, w.on, w.hold, w.hysteresis, w.riseWindow, w.rise, w.oldHold,
+			w.oldHysteresis, w.arm)
 		names = append(names, w.near...)
 	}
 	for _, g := range gainNames {

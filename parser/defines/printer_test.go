@@ -289,11 +289,11 @@ func TestPrinterParts(t *testing.T) {
 
 func TestVersionGeneration(t *testing.T) {
 	for text, want := range map[string]generation{
-		"010000": gen10, "010100": gen11, "010109": gen11, "020000": gen20, "020008": gen20,
-		"02000900": gen20, "02000901": genOlder,
-		"02000902": genBetween, "02010202": genBetween, "02010300": genNewer, "02010301": genAbove,
-		"03000000": genAbove,
-		"":         genUnknown, "1.1.9": genUnknown, "0x0109": genUnknown, "20000": genUnknown,
+		"010000": gen10, "010100": gen11, "010109": gen11,
+		"020000": gen20, "020008": gen20, "02000900": gen20, "02000901": genOlder,
+		"02000902": genBetween, "02010202": genBetween, "02010300": genNewer,
+		"02010301": genAbove, "03000000": genAbove,
+		"": genUnknown, "1.1.9": genUnknown, "0x0109": genUnknown, "20000": genUnknown,
 		"000901": genUnknown,
 	} {
 		if got := versionGeneration(text); got != want {

@@ -251,8 +251,8 @@ func TestSensorSettings(t *testing.T) {
 		{"in parentheses", "#define TEMP_SENSOR_0 (5)\n", five},
 		{"another macro", "#define BEAD 5\n#define TEMP_SENSOR_0 BEAD\n", five},
 		{"low pull-up", "#define TEMP_SENSOR_0 1010\n", parser.SensorDef{
-			Form: parser.FormPoints, Kind: parser.Platinum, Name: "1010", Curve: "pt1000", PullupOhm: 1000,
-			HighC: 300,
+			Form: parser.FormPoints, Kind: parser.Platinum, Name: "1010",
+			Curve: "pt1000", PullupOhm: 1000, HighC: 300,
 		}},
 		{"chip", "#define TEMP_SENSOR_0 -3\n",
 			parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple, Name: "-3"}},
@@ -265,17 +265,17 @@ func TestSensorSettings(t *testing.T) {
 		{"placeholder without a figure", "#define TEMP_SENSOR_0 999\n",
 			parser.SensorDef{Form: parser.FormPlaceholder, Name: "999", FixedC: 25}},
 		{"table of an older generation", "#define CONFIGURATION_H_VERSION 010109\n#define TEMP_SENSOR_0 1\n",
-			parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "1", Curve: "ntc-100k-4092",
-				PullupOhm: 4700, HighC: 300}},
+			parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "1",
+				Curve: "ntc-100k-4092", PullupOhm: 4700, HighC: 300}},
 		{"not known", newerLine + "#define TEMP_SENSOR_0 777\n", parser.SensorDef{
 			Name: "777",
-			Note: "the newer generation of this firmware has no such definition, and refuses to build " +
-				"with it",
+			Note: "the newer generation of this firmware has no such definition, " +
+				"and refuses to build with it",
 		}},
 		{"of the other generation", olderLine + "#define TEMP_SENSOR_0 504\n", parser.SensorDef{
 			Name: "504",
-			Note: "the older generation of this firmware has no such definition, and refuses to build " +
-				"with it",
+			Note: "the older generation of this firmware has no such definition, " +
+				"and refuses to build with it",
 		}},
 	}
 	for _, test := range tests {
