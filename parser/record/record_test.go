@@ -134,8 +134,8 @@ func TestHeatScales(t *testing.T) {
 			continue
 		}
 		h.Rescale(c.want[0], 0)
-		if got := h.Rows[1].Duty; math.Abs(got-c.largest/2/c.want[0]) > 1e-12 || h.DutyFull != c.want[0] ||
-			len(h.DutyMay) != 1 {
+		if got := h.Rows[1].Duty; math.Abs(got-c.largest/2/c.want[0]) > 1e-12 ||
+			h.DutyFull != c.want[0] || len(h.DutyMay) != 1 {
 			t.Errorf("%g: duty %g of %+v", c.largest, got, h)
 		}
 	}
@@ -190,8 +190,8 @@ time_s,temp_c,duty,fan
 			}
 		})
 	}
-	if last := plain.Rows[2]; last.Duty != 0 || last.Fan != 1 || plain.DutyFull != 1 || plain.FanFull != 1 ||
-		!plain.HasFan {
+	if last := plain.Rows[2]; last.Duty != 0 || last.Fan != 1 ||
+		plain.DutyFull != 1 || plain.FanFull != 1 || !plain.HasFan {
 		t.Errorf("read as %+v", plain)
 	}
 	percent, err := ReadHeat(file(heatHead+"0,20,100\n10,60,50\n"), 100, 0)
@@ -206,8 +206,8 @@ time_s,temp_c,duty,fan
 
 func TestReadSensor(t *testing.T) {
 	s, err := ReadSensor(file("ohm,temp_c\n100000,25\n1770,150\n"))
-	if err != nil || s.Indicated || len(s.Rows) != 2 || s.Rows[1].ActualC != 150 || s.Rows[1].Ohm != 1770 ||
-		s.Rows[1].Line != 3 {
+	if err != nil || s.Indicated || len(s.Rows) != 2 ||
+		s.Rows[1].ActualC != 150 || s.Rows[1].Ohm != 1770 || s.Rows[1].Line != 3 {
 		t.Errorf("%+v, %v", s, err)
 	}
 	s, err = ReadSensor(file("indicated_c,actual_c\n24,25\n195,210\n"))
@@ -283,8 +283,8 @@ func FuzzRecord(f *testing.F) {
 	for _, seed := range []string{
 		heatHead + "0,20,1\n5,60,0.5\n", "time_s,temp_c,duty,fan\r\n0,20,255,0\r\n5,60,0,255\r\n",
 		sensorHead + "25,100000\n150,1770\n", "indicated_c,actual_c\n25,25\n200,\"214,2\"\n",
-		"\ufeff# weighed\nflow_mm3_s,commanded_mm,mass_g,filament\n5,200,0.6,\"PLA, white\"\n" +
-			"10,200,0.5,PETG\n",
+		"\ufeff# weighed\nflow_mm3_s,commanded_mm,mass_g,filament\n" +
+			"5,200,0.6,\"PLA, white\"\n10,200,0.5,PETG\n",
 		"time_s;temp_c;duty\n0;20;1\n", "\"", "a,b\n\"\n", "",
 	} {
 		f.Add([]byte(seed))
@@ -333,8 +333,8 @@ func FuzzRecord(f *testing.F) {
 		w, err := ReadFlow(parser.NewFile("f.csv", data))
 		if !refused(t, data, err) {
 			for _, r := range w.Rows {
-				if finite(t, r.FlowMM3S, r.CommandedMM, r.MassG); r.FlowMM3S <= 0 || r.CommandedMM <= 0 ||
-					r.MassG < 0 {
+				finite(t, r.FlowMM3S, r.CommandedMM, r.MassG)
+				if r.FlowMM3S <= 0 || r.CommandedMM <= 0 || r.MassG < 0 {
 					t.Fatalf("row %+v", r)
 				}
 			}
