@@ -274,10 +274,8 @@ func drawText(t *rapid.T, name string, faults bool) string {
 	}
 	inOption := false
 	for range rapid.IntRange(0, 14).Draw(t, "lines") {
-		kinds := []string{
-			"option", "option", "option", "continuation", "continuation", "empty", "comment", "header",
-			"include",
-		}
+		kinds := []string{"option", "option", "option", "continuation", "continuation",
+			"empty", "comment", "header", "include"}
 		if faults {
 			kinds = append(kinds, "bare", "no name", "missing", "cycle")
 		}

@@ -287,13 +287,13 @@ func TestUnrecognised(t *testing.T) {
 		"[extruder]\nskip_check_heater: true\n":             "skip_check_heater in [extruder]",
 		"[danger_options]\nadc_ignore_limits: True\n":       "[danger_options]",
 		"[extruder]\n[verify_heater extruder]\nmax_eror: 1": "max_eror is no option",
-		"[extruder]\n[verify_heater extrudr]\n": "correct the name of [verify_heater " +
-			"extrudr]: no heater",
-		"[extruder]\n[verify_heater  extruder]\n": "is a second protection beside " +
-			"[verify_heater extruder]",
-		"[heater_generic a]\n[verify_heater heater_generic a]\n": "no heater of this configuration is " +
-			"called so",
-		"[extruder]\n[heater_bed]\nthermal_runaway: off\n": "thermal_runaway in [heater_bed]",
+		"[extruder]\n[heater_bed]\nthermal_runaway: off\n":  "thermal_runaway in [heater_bed]",
+
+		"[extruder]\n[verify_heater extrudr]\n":   "correct the name of [verify_heater extrudr]: no heater",
+		"[extruder]\n[verify_heater  extruder]\n": "is a second protection beside [verify_heater extruder]",
+
+		"[heater_generic a]\n[verify_heater heater_generic a]\n": "no heater of this " +
+			"configuration is called so",
 	} {
 		c := readText(t, text)
 		all := remarksOf(c, parser.RemarkUnrecognised)
