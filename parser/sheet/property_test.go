@@ -22,19 +22,9 @@ func readIn(tree *parser.Tree, data string) (*Sheet, error) {
 	}), "swap.toml")
 }
 
-func overlayTree(t testing.TB) *parser.Tree {
-	t.Helper()
-	tree, err := parser.OpenTree(t.TempDir())
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { tree.Close() })
-	return tree
-}
-
 // A slip in any key is found at that key, and the key is named.
 func TestMisspeltKeys(t *testing.T) {
-	tree := overlayTree(t)
+	tree := openTree(t, t.TempDir())
 	lines := strings.Split(full, "\n")
 	var keyed []int
 	for i, l := range lines {
@@ -72,7 +62,7 @@ func TestMisspeltKeys(t *testing.T) {
 // A number inside its bounds is taken as it is, one outside is refused, in
 // every way to write it.
 func TestBounds(t *testing.T) {
-	tree := overlayTree(t)
+	tree := openTree(t, t.TempDir())
 	rapid.Check(t, func(t *rapid.T) {
 		x := rapid.Float64Range(-10, 10).Draw(t, "exponent")
 		x = math.Copysign(math.Pow(10, x), rapid.Float64Range(-1, 3).Draw(t, "sign"))
@@ -185,7 +175,7 @@ func FuzzSheet(f *testing.F) {
 	} {
 		f.Add([]byte(doc))
 	}
-	tree := overlayTree(f)
+	tree := openTree(f, f.TempDir())
 	f.Fuzz(func(t *testing.T, data []byte) {
 		if len(data) > 1<<16 {
 			t.Skip("longer than any sheet")

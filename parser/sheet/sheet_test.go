@@ -109,12 +109,18 @@ func read(t testing.TB, text string, others map[string]string) (*Sheet, error) {
 			t.Fatal(err)
 		}
 	}
+	return Read(openTree(t, dir), "fleet/egret/swap.toml")
+}
+
+// openTree opens a folder for the time of a test.
+func openTree(t testing.TB, dir string) *parser.Tree {
+	t.Helper()
 	tree, err := parser.OpenTree(dir)
 	if err != nil {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { tree.Close() })
-	return Read(tree, "fleet/egret/swap.toml")
+	return tree
 }
 
 func mustRead(t testing.TB, text string, others map[string]string) *Sheet {
@@ -337,7 +343,7 @@ func TestOldIsOptional(t *testing.T) {
 }
 
 func BenchmarkRead(b *testing.B) {
-	tree := overlayTree(b)
+	tree := openTree(b, b.TempDir())
 	for b.Loop() {
 		if _, err := readIn(tree, full); err != nil {
 			b.Fatal(err)

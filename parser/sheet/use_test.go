@@ -3,8 +3,6 @@ package sheet
 import (
 	"strings"
 	"testing"
-
-	"preflash/parser"
 )
 
 const hotendFile = `# a hotend that several printers share
@@ -133,18 +131,8 @@ func TestUseThatCannotBeRead(t *testing.T) {
 			}
 		})
 	}
-	if _, err := Read(emptyTree(t), "swap.toml"); err == nil ||
-		!strings.Contains(err.Error(), "does not exist") {
+	_, err := Read(openTree(t, t.TempDir()), "swap.toml")
+	if err == nil || !strings.Contains(err.Error(), "does not exist") {
 		t.Errorf("a missing sheet: %v", err)
 	}
-}
-
-func emptyTree(t *testing.T) *parser.Tree {
-	t.Helper()
-	tree, err := parser.OpenTree(t.TempDir())
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { tree.Close() })
-	return tree
 }
