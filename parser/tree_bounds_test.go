@@ -153,9 +153,7 @@ func TestFileIsReadOnce(t *testing.T) {
 	if tree.disk.reads != 1 {
 		t.Errorf("read %d times", tree.disk.reads)
 	}
-	if err := os.WriteFile(filepath.Join(dir, "a.cfg"), []byte("two, longer"), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	writeFile(t, dir, "a.cfg", "two, longer")
 	if f, err := tree.Open("hard.cfg"); err != nil || string(f.Data) != "two, longer" {
 		t.Errorf("after a change: %v, %v", f, err)
 	}
@@ -166,10 +164,7 @@ func TestKeptBytes(t *testing.T) {
 	const size, files = maxKeptBytes / 4, 5
 	tree, dir := newTree(t, nil)
 	for i := range files {
-		name := filepath.Join(dir, fmt.Sprintf("%d.cfg", i))
-		if err := os.WriteFile(name, []byte(strings.Repeat("x", size)), 0o666); err != nil {
-			t.Fatal(err)
-		}
+		writeFile(t, dir, fmt.Sprintf("%d.cfg", i), strings.Repeat("x", size))
 	}
 	open := func(i int) {
 		t.Helper()
@@ -198,11 +193,7 @@ func TestKeptBytes(t *testing.T) {
 
 // The bytes of one printer are counted as often as they are asked for.
 func TestPrinterBytes(t *testing.T) {
-	tree, dir := newTree(t, nil)
-	full := []byte(strings.Repeat("x", MaxFileBytes))
-	if err := os.WriteFile(filepath.Join(dir, "a.cfg"), full, 0o666); err != nil {
-		t.Fatal(err)
-	}
+	tree, _ := newTree(t, map[string]string{"a.cfg": strings.Repeat("x", MaxFileBytes)})
 	one, _ := tree.ForPrinter()
 	const fit = MaxPrinterBytes / MaxFileBytes
 	for i := range fit + 1 {
@@ -264,9 +255,7 @@ func TestListLimits(t *testing.T) {
 	tree, dir := newTree(t, nil)
 	add := func(from, to int) {
 		for i := from; i < to; i++ {
-			if err := os.WriteFile(filepath.Join(dir, fmt.Sprintf("%d.cfg", i)), nil, 0o666); err != nil {
-				t.Fatal(err)
-			}
+			writeFile(t, dir, fmt.Sprintf("%d.cfg", i), "")
 		}
 	}
 	for _, n := range []int{MaxListed - 1, MaxListed, MaxListed + 1} {

@@ -14,13 +14,7 @@ func newTree(t *testing.T, files map[string]string) (*Tree, string) {
 	t.Helper()
 	dir := t.TempDir()
 	for name, text := range files {
-		full := filepath.Join(dir, filepath.FromSlash(name))
-		if err := os.MkdirAll(filepath.Dir(full), 0o777); err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(full, []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
+		writeFile(t, dir, name, text)
 	}
 	tree, err := OpenTree(dir)
 	if err != nil {
@@ -30,6 +24,17 @@ func newTree(t *testing.T, files map[string]string) (*Tree, string) {
 	return tree, dir
 }
 
+func writeFile(t *testing.T, dir, name, text string) {
+	t.Helper()
+	full := filepath.Join(dir, filepath.FromSlash(name))
+	if err := os.MkdirAll(filepath.Dir(full), 0o777); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(full, []byte(text), 0o666); err != nil {
+		t.Fatal(err)
+	}
+}
+
 func TestOpenRefuses(t *testing.T) {
 	tree, dir := newTree(t, map[string]string{
 		"folder/a.h": "x",
@@ -37,17 +42,12 @@ func TestOpenRefuses(t *testing.T) {
 		"utf16le.h":  "\xff\xfe#\x00",
 		"utf16be.h":  "\xfe\xff\x00#",
 	})
-	large := filepath.Join(dir, "large.h")
-	if err := os.WriteFile(large, nil, 0o666); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.Truncate(large, MaxFileBytes+1); err != nil {
+	writeFile(t, dir, "large.h", "")
+	if err := os.Truncate(filepath.Join(dir, "large.h"), MaxFileBytes+1); err != nil {
 		t.Fatal(err)
 	}
 	outside := filepath.Join(t.TempDir(), "secret")
-	if err := os.WriteFile(outside, []byte("secret"), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	writeFile(t, filepath.Dir(outside), "secret", "secret")
 	if err := os.Symlink(outside, filepath.Join(dir, "link.h")); err != nil {
 		t.Fatal(err)
 	}
