@@ -23,12 +23,14 @@ func TestPrint(t *testing.T) {
 		want     string
 	}{{false, head + "+b: \x1b[2J\n"}, {true, head + "+b: \\u001b[2J\n"}} {
 		var out bytes.Buffer
-		if err := p.Print(&out, Options{Lead: []string{"why"}, Terminal: tt.terminal}); err != nil || out.String() != tt.want {
+		err := p.Print(&out, Options{Lead: []string{"why"}, Terminal: tt.terminal})
+		if err != nil || out.String() != tt.want {
 			t.Errorf("terminal %v: %q, %v, want %q", tt.terminal, out.String(), err, tt.want)
 		}
 	}
 	var out bytes.Buffer
-	if err := (&Plan{Files: []FileChange{{Name: "../a.cfg", Old: one.Old, New: one.New}}}).Print(&out, Options{}); err == nil || out.Len() > 0 {
+	outside := &Plan{Files: []FileChange{{Name: "../a.cfg", Old: one.Old, New: one.New}}}
+	if err := outside.Print(&out, Options{}); err == nil || out.Len() > 0 {
 		t.Errorf("a file outside: %v, %q", err, out.String())
 	}
 	// A lead that is no lead: the diff cannot be applied, and is not shown.
@@ -206,7 +208,9 @@ func TestParseExtent(t *testing.T) {
 func TestUnquoteName(t *testing.T) {
 	for text, want := range map[string]string{
 		`a/x`: "a/x", `a/x y` + "\t": "a/x y", `"a/\303\244"`: "a/ä", `"a/\t\"\\"`: "a/\t\"\\",
-		`""`: "", `"\377"`: "\xff", ``: "!", `"`: "!", `"a`: "!", `"a"b"`: "!", `"a\`: "!", `"a\"`: "!", `"\8"`: "!", `"\40"`: "!", `"\777"`: "!", `"\00"`: "!",
+		`""`: "", `"\377"`: "\xff",
+		``: "!", `"`: "!", `"a`: "!", `"a"b"`: "!", `"a\`: "!", `"a\"`: "!",
+		`"\8"`: "!", `"\40"`: "!", `"\777"`: "!", `"\00"`: "!",
 	} {
 		got, ok := unquoteName(text)
 		if !ok {
