@@ -14,6 +14,7 @@ import (
 	"strings"
 	"testing"
 
+	"preflash/cmd/internal/testfiles"
 	"preflash/patch"
 )
 
@@ -237,8 +238,9 @@ func TestDemoDiffApplies(t *testing.T) {
 		}
 	}
 	for _, gone := range []struct{ printer, finding string }{
-		{"egret-02", "error sensor-curve"}, {"egret-02", "error temp-ceiling"}, {"egret-02", "error runaway-off"},
-		{"egret-03", "error runaway-loose"}, {"egret-03", "error heater-duty"}, {"egret-03", "error heater-model"},
+		{"egret-02", "error sensor-curve"}, {"egret-02", "error temp-ceiling"},
+		{"egret-02", "error runaway-off"}, {"egret-03", "error runaway-loose"},
+		{"egret-03", "error heater-duty"}, {"egret-03", "error heater-model"},
 		{"egret-05", "error cold-extrusion"}, {"egret-05", "error sensor-curve"},
 		{"egret-05", "error runaway-loose"},
 		{"egret-06", "error heater-duty"}, {"egret-06", "warning temp-reach"},
@@ -321,9 +323,7 @@ func applied(t *testing.T, dir string, diff []byte) map[string]string {
 		t.Fatal(err)
 	}
 	for name, text := range changed {
-		if err := os.WriteFile(filepath.Join(dir, filepath.FromSlash(name)), text, 0o666); err != nil {
-			t.Fatal(err)
-		}
+		testfiles.Write(t, dir, map[string]string{name: string(text)})
 	}
 	return contents(t, dir)
 }

@@ -2,11 +2,12 @@ package cli
 
 import (
 	"bytes"
-	"os"
 	"path/filepath"
 	"strconv"
 	"strings"
 	"testing"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 const formsDir = "../../../testdata/forms"
@@ -38,20 +39,8 @@ func TestFormsSheets(t *testing.T) {
 			t.Errorf("%s: exit %d\n%s", f.name, exit, &stderr)
 			continue
 		}
-		golden := filepath.Join("../../cmd/internal/cli/testdata/forms", f.name+".sheet")
-		if *updateForms {
-			if err := os.WriteFile(golden, out.Bytes(), 0o644); err != nil {
-				t.Fatal(err)
-			}
-		}
-		want, err := os.ReadFile(golden)
-		if err != nil {
-			t.Fatal(err)
-		}
 		text := out.String()
-		if text != string(want) {
-			t.Errorf("%s differs; got\n%s", golden, text)
-		}
+		testfiles.Golden(t, *updateForms, filepath.Join(formsGolden, f.name+".sheet"), text)
 		z := "z_reference = " + strconv.Quote(f.z)
 		if !strings.Contains(text, z) || strings.Contains(text, z+"              # BLANK") != (f.z == "") {
 			t.Errorf("%s: no line %s", f.name, z)

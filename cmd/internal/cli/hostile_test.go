@@ -4,11 +4,13 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
+	"preflash/cmd/internal/testfiles"
 	"preflash/parser"
 )
 
@@ -107,7 +109,8 @@ func TestHostileCorpus(t *testing.T) {
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
 			// The sheet itself, since a folder is searched for sheets only.
-			got := checkSheet(t, hostileDir, filepath.Join(hostileDir, c.name, "swap.toml"), "sarif", "markdown")
+			sheet := filepath.Join(hostileDir, c.name, "swap.toml")
+			got := checkSheet(t, hostileDir, sheet, "sarif", "markdown")
 			if got.exit != c.exit {
 				t.Errorf("exit %d, want %d", got.exit, c.exit)
 			}
@@ -121,8 +124,7 @@ func TestHostileCorpus(t *testing.T) {
 			for _, command := range [][]string{{"values", "--all"}, {"values", "--all", "--format", "json"},
 				{"diff"}, {"bench"}, {"report"}} {
 				var stdout, stderr bytes.Buffer
-				Run(append(command, "--root", hostileDir, filepath.Join(hostileDir, c.name, "swap.toml")),
-					&stdout, &stderr)
+				Run(append(command, "--root", hostileDir, sheet), &stdout, &stderr)
 				got.others = append(got.others, stdout.String(), stderr.String())
 			}
 			harmless(t, got)
@@ -173,6 +175,16 @@ func TestHostileTogether(t *testing.T) {
 	}
 }
 
+// hostileSheet is a sheet of the corpus that is as it should be.
+func hostileSheet(t *testing.T) string {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join(hostileDir, "empty", "swap.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(text)
+}
+
 // TestLargeInput builds what is too large to commit.
 func TestLargeInput(t *testing.T) {
 	const plain = "#define TEMP_SENSOR_0 61\n"
@@ -198,31 +210,22 @@ func TestLargeInput(t *testing.T) {
 			strings.Repeat(" : 1", 50_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
 		{name: "a line of 10 MB", header: plain + "// " + strings.Repeat("x", 10_000_000) + "\n",
 			exit: exitFailure},
-		{name: "a line of 7 MB", header: plain + "// " + strings.Repeat("x", 7_000_000) + "\n", exit: exitFound},
+		{name: "a line of 7 MB", header: plain + "// " + strings.Repeat("x", 7_000_000) + "\n",
+			exit: exitFound},
 		{name: "a splice of a million lines", header: plain + "#define LONG " +
 			strings.Repeat("\\\n", 1_000_000) + "1\n", exit: exitFound},
 		{name: "a redefinition of everything", header: many(100_000, "#define TEMP_SENSOR_0 %d\n"),
 			exit: exitFound},
-		{name: "includes too deep", header: plain + "#include \"0.h\"\n", exit: exitFailure, extra: chain(20)},
+		{name: "includes too deep", header: plain + "#include \"0.h\"\n", exit: exitFailure,
+			extra: chain(20)},
 		{name: "includes too many", header: plain + many(300, "#include \"%d.h\"\n"), exit: exitFailure,
 			extra: leaves(300)},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			dir := t.TempDir()
-			write := func(name, text string) {
-				if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
-					t.Fatal(err)
-				}
-			}
-			write("Configuration.h", c.header)
-			for name, text := range c.extra {
-				write(name, text)
-			}
-			sheet, err := os.ReadFile(filepath.Join(hostileDir, "empty", "swap.toml"))
-			if err != nil {
-				t.Fatal(err)
-			}
-			write("swap.toml", string(sheet))
+			files := map[string]string{"Configuration.h": c.header, "swap.toml": hostileSheet(t)}
+			maps.Copy(files, c.extra)
+			testfiles.Write(t, dir, files)
 			got := checkSheet(t, dir, dir)
 			if got.exit != c.exit {
 				t.Errorf("exit %d, want %d\n%.2000s", got.exit, c.exit, got.text)
@@ -241,19 +244,12 @@ func TestFloodIsBounded(t *testing.T) {
 		return // a million lines, ten times, by one goroutine
 	}
 	dir := t.TempDir()
-	sheet, err := os.ReadFile(filepath.Join(hostileDir, "empty", "swap.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
 	const errors = 6 << 20 / len("#error\n")
-	for name, text := range map[string]string{"swap.toml": string(sheet),
-		"Configuration.h": strings.Repeat("#error\n", errors)} {
-		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
-			t.Fatal(err)
-		}
-	}
+	testfiles.Write(t, dir, map[string]string{"swap.toml": hostileSheet(t),
+		"Configuration.h": strings.Repeat("#error\n", errors)})
 	for _, command := range [][]string{
-		{"check"}, {"check", "--format", "json"}, {"check", "--format", "sarif"}, {"check", "--format", "markdown"},
+		{"check"}, {"check", "--format", "json"}, {"check", "--format", "sarif"},
+		{"check", "--format", "markdown"},
 		{"bench"}, {"bench", "--format", "markdown"}, {"report"}, {"diff"}, {"values", "--all"},
 		{"values", "--all", "--format", "json"},
 	} {
@@ -262,7 +258,7 @@ func TestFloodIsBounded(t *testing.T) {
 		if n := stdout.Len() + stderr.Len(); n >= 1_000_000 {
 			t.Errorf("%v prints %d bytes", command, n)
 		}
-		if said := strings.Contains(stdout.String(), "more of config-broken"); command[0] == "check" && !said {
+		if command[0] == "check" && !strings.Contains(stdout.String(), "more of config-broken") {
 			t.Errorf("%v does not say how many there are:\n%.2000s", command, &stdout)
 		}
 	}

@@ -13,6 +13,8 @@ import (
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 var updateReadme = flag.Bool("update-readme", false, "write what the program prints into README.md")
@@ -95,9 +97,7 @@ func TestReadmeCommands(t *testing.T) {
 		t.Fatalf("only %d commands: %q", n, commands)
 	}
 	dir := t.TempDir()
-	if err := os.WriteFile(filepath.Join(dir, "readme.txtar"), []byte(script.String()), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	testfiles.Write(t, dir, map[string]string{"readme.txtar": script.String()})
 	demo, err := filepath.Abs("../../../testdata/demo")
 	if err != nil {
 		t.Fatal(err)
@@ -119,7 +119,9 @@ func TestReadmeCommands(t *testing.T) {
 			return nil
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"shown": func(ts *testscript.TestScript, _ bool, args []string) { shown(ts, args[0], string(page)) },
+			"shown": func(ts *testscript.TestScript, _ bool, args []string) {
+				shown(ts, args[0], string(page))
+			},
 		},
 	})
 }

@@ -13,6 +13,8 @@ import (
 	"time"
 
 	"github.com/pelletier/go-toml/v2"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 // TestSheetRoundTrip begins a sheet for every printer of the demo, has check
@@ -47,7 +49,8 @@ func TestSheetRoundTrip(t *testing.T) {
 
 			save(t, fill(t, begun, owner))
 			if got := findingsHere(t); !slices.Equal(got, want) {
-				t.Errorf("filled, the sheet leads to\n%s\nnot to\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
+				t.Errorf("filled, the sheet leads to\n%s\nnot to\n%s",
+					strings.Join(got, "\n"), strings.Join(want, "\n"))
 			}
 		})
 	}
@@ -55,9 +58,7 @@ func TestSheetRoundTrip(t *testing.T) {
 
 func save(t *testing.T, text string) {
 	t.Helper()
-	if err := os.WriteFile("swap.toml", []byte(text), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	testfiles.Write(t, ".", map[string]string{"swap.toml": text})
 }
 
 // namesBlanks demands that check names every blank by its line, and nothing
@@ -103,7 +104,8 @@ func fill(t *testing.T, text string, owner map[string]any) string {
 			continue
 		}
 		key, _, isKey := strings.Cut(bare, " = ")
-		blank := strings.Contains(line, "# BLANK") || key == "z_reference" // which only the owner sees for sure
+		// Which z_reference it is only the owner sees for sure.
+		blank := strings.Contains(line, "# BLANK") || key == "z_reference"
 		if !isKey || strings.Contains(key, " ") || !off && !blank ||
 			strings.HasPrefix(header, "old") || key == "use" {
 			b.WriteString(line)

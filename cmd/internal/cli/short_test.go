@@ -13,7 +13,8 @@ import (
 func TestCheckIsShort(t *testing.T) {
 	run := func(args ...string) (string, int) {
 		var stdout bytes.Buffer
-		Run(append([]string{"check", "--today", "2026-11-25", "--root", "../../.."}, args...), &stdout, io.Discard)
+		args = append([]string{"check", "--today", "2026-11-25", "--root", "../../.."}, args...)
+		Run(args, &stdout, io.Discard)
 		return stdout.String(), strings.Count(stdout.String(), "\n")
 	}
 	const fleet, one = 90, 40
@@ -24,7 +25,8 @@ func TestCheckIsShort(t *testing.T) {
 	}
 	for name, list := range demoFaults {
 		for _, f := range list {
-			if rule, isError := strings.CutPrefix(f, "error "); isError && !strings.Contains(text, "["+rule+"]") {
+			rule, isError := strings.CutPrefix(f, "error ")
+			if isError && !strings.Contains(text, "["+rule+"]") {
 				t.Errorf("%s: %s is not among\n%s", name, rule, text)
 			}
 		}

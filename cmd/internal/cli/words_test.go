@@ -35,7 +35,8 @@ func TestPlainWords(t *testing.T) {
 	texts := 0
 	for _, part := range []string{"parser", "rules", "patch", "cmd"} {
 		err := filepath.WalkDir(filepath.Join(top, part), func(name string, d fs.DirEntry, err error) error {
-			if err != nil || d.IsDir() || !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") {
+			if err != nil || d.IsDir() || !strings.HasSuffix(name, ".go") ||
+				strings.HasSuffix(name, "_test.go") {
 				return err
 			}
 			return eachText(name, func(at, text string) {

@@ -50,7 +50,8 @@ func TestJSONKeepsText(t *testing.T) {
 		p, f := r.Printers[0], r.Printers[0].Findings[0]
 		for _, pair := range [][2]string{
 			{back.Printers[0].Name, p.Name}, {back.Printers[0].Files[0], p.Files[0]},
-			{back.Printers[0].Findings[0].Message, f.Message}, {back.Printers[0].Findings[0].File, f.Region.File},
+			{back.Printers[0].Findings[0].Message, f.Message},
+			{back.Printers[0].Findings[0].File, f.Region.File},
 			{back.Printers[1].Error.Message, r.Printers[1].Problem.Message},
 		} {
 			// encoding/json replaces each byte that is not UTF-8.

@@ -50,13 +50,15 @@ func TestMarkdownLeavesNoneOut(t *testing.T) {
 		for range tt.printers {
 			p := fleet.Printer{Name: "egret-01"}
 			for _, level := range []rules.Level{rules.Error, rules.Warning, rules.Note} {
-				p.Findings = append(p.Findings, fleet.Finding{Rule: "temp-ceiling", Level: level, Message: message})
+				p.Findings = append(p.Findings,
+					fleet.Finding{Rule: "temp-ceiling", Level: level, Message: message})
 			}
 			r.Printers = append(r.Printers, p)
 		}
 		got := markdownOf(t, r, []byte("+x\n"))
 		for word, want := range map[string]int{"error": tt.errors, "warning": tt.warnings, "note": tt.notes} {
-			if n := strings.Count(got, "- **"+word+"** egret-01, temp-ceiling: lower the max temp"); n != want {
+			item := "- **" + word + "** egret-01, temp-ceiling: lower the max temp"
+			if n := strings.Count(got, item); n != want {
 				t.Errorf("%d printers: %d of the %ss are listed, want %d", tt.printers, n, word, want)
 			}
 		}

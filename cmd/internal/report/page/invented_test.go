@@ -48,7 +48,8 @@ func invented() *fleet.Survey {
 		broken,
 		printer("egret-05", fleet.Finding{Rule: "fan-wires", Level: rules.Note,
 			Message: "A fan with 3 wires goes on an output with 2.", Waived: "the third wire is cut"}),
-		printer("egret-06", fleet.Finding{Rule: "sensor-unknown", Level: rules.Error, Region: at("egret-06", 7),
+		printer("egret-06", fleet.Finding{
+			Rule: "sensor-unknown", Level: rules.Error, Region: at("egret-06", 7),
 			Message: "The sensor is called \x1b[2J\u202eevil</script>\r\n" +
 				"`*_@bench_*` [x](http://bench.invalid) D\xfcse: it fits no known curve."}),
 	}}
