@@ -71,22 +71,7 @@ func TestRenewed(t *testing.T) {
 }
 
 func TestFileRefIn(t *testing.T) {
-	dir := t.TempDir()
-	if err := os.WriteFile(filepath.Join(dir, "a"), []byte("x"), 0o666); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.Link(filepath.Join(dir, "a"), filepath.Join(dir, "b")); err != nil {
-		t.Skip(err)
-	}
-	tree, err := parser.OpenTree(dir)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer tree.Close()
-	file, err := tree.Open("a")
-	if err != nil {
-		t.Fatal(err)
-	}
+	file := diskFile(t)
 	p := Plan{changed: []FileRef{RefOf(file)}}
 	for _, tt := range []struct {
 		ref  FileRef
@@ -108,8 +93,8 @@ func TestFileRefIn(t *testing.T) {
 	}
 }
 
-// diskID is the identity of a new file.
-func diskID(t *testing.T) parser.FileID {
+// diskFile is a new file, with the identity that its disk gives it.
+func diskFile(t *testing.T) *parser.File {
 	t.Helper()
 	dir := t.TempDir()
 	if err := os.WriteFile(filepath.Join(dir, "f"), nil, 0o666); err != nil {
@@ -124,13 +109,13 @@ func diskID(t *testing.T) parser.FileID {
 	if err != nil || file.ID == (parser.FileID{}) {
 		t.Fatalf("%+v, %v", file, err)
 	}
-	return file.ID
+	return file
 }
 
 // A diff parts two names of one file by a hard link.
 func TestRefuseHardLinks(t *testing.T) {
 	g, trial := alter(t, nil, nil)
-	id, other := diskID(t), diskID(t)
+	id, other := diskFile(t).ID, diskFile(t).ID
 	g.plan.changed = []FileRef{{Real: "a", ID: id}}
 	for _, tt := range []struct {
 		name  string
