@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"bytes"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -33,13 +32,11 @@ var forms = []struct {
 func TestFormsSheets(t *testing.T) {
 	t.Chdir(formsDir)
 	for _, f := range forms {
-		var out, stderr bytes.Buffer
-		if exit := Run([]string{"sheet", "--root", ".", "--tool", strconv.Itoa(f.tool), f.name},
-			&out, &stderr); exit != exitClean {
-			t.Errorf("%s: exit %d\n%s", f.name, exit, &stderr)
+		text, stderr, exit := run("sheet", "--root", ".", "--tool", strconv.Itoa(f.tool), f.name)
+		if exit != exitClean {
+			t.Errorf("%s: exit %d\n%s", f.name, exit, stderr)
 			continue
 		}
-		text := out.String()
 		testfiles.Golden(t, *updateForms, filepath.Join(formsGolden, f.name+".sheet"), text)
 		z := "z_reference = " + strconv.Quote(f.z)
 		if !strings.Contains(text, z) || strings.Contains(text, z+"              # BLANK") != (f.z == "") {
@@ -55,13 +52,12 @@ func TestFormsSheets(t *testing.T) {
 func TestFormsTools(t *testing.T) {
 	t.Chdir(formsDir)
 	for _, f := range forms {
-		var out, stderr bytes.Buffer
-		if exit := Run([]string{"sheet", "--tool", strconv.Itoa(f.tools), f.name},
-			&out, &stderr); exit != exitFailure || out.Len() > 0 {
+		out, stderr, exit := run("sheet", "--tool", strconv.Itoa(f.tools), f.name)
+		if exit != exitFailure || out != "" {
 			t.Errorf("%s: exit %d for tool %d", f.name, exit, f.tools)
 		}
-		if !strings.Contains(stderr.String(), "is not there: this configuration has ") {
-			t.Errorf("%s: %s", f.name, &stderr)
+		if !strings.Contains(stderr, "is not there: this configuration has ") {
+			t.Errorf("%s: %s", f.name, stderr)
 		}
 	}
 }

@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"bytes"
 	"flag"
 	"path/filepath"
 	"testing"
@@ -32,11 +31,11 @@ func TestForms(t *testing.T) {
 			{name + ".txt", []string{"bench", "--root", "..", "--today", "2026-11-26", name}, exitClean},
 			{name + ".diff", []string{"diff", "--root", "..", "--today", "2026-11-26", name}, exitFound},
 		} {
-			var stdout, stderr bytes.Buffer
-			if got := Run(c.args, &stdout, &stderr); got != c.exit {
-				t.Errorf("%s: exit %d: %s", c.file, got, &stderr)
+			stdout, stderr, exit := run(c.args...)
+			if exit != c.exit {
+				t.Errorf("%s: exit %d: %s", c.file, exit, stderr)
 			}
-			testfiles.Golden(t, *updateForms, filepath.Join(formsGolden, c.file), stdout.String())
+			testfiles.Golden(t, *updateForms, filepath.Join(formsGolden, c.file), stdout)
 		}
 	}
 }

@@ -15,7 +15,6 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v6"
 
 	"preflash/cmd/internal/testfiles"
-	"preflash/parser"
 )
 
 // hangs is after how long a command is taken to hang. Nothing that a fuzzer
@@ -80,10 +79,8 @@ func FuzzCommands(f *testing.F) {
 			if strings.HasPrefix(strings.TrimLeft(line, " \t"), "::") || strings.Contains(line, "##") {
 				t.Errorf("a service could take this line for a command: %q", line)
 			}
-			for _, r := range strings.TrimRight(line, "\n") {
-				if r != '\t' && parser.Hidden(r) {
-					t.Fatalf("%U stands raw in %q", r, line)
-				}
+			if r, found := testfiles.Hidden(line); found {
+				t.Fatalf("%U stands raw in %q", r, line)
 			}
 		}
 		for _, command := range []string{"check", "values --all"} {

@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"bytes"
 	"fmt"
 	"path/filepath"
 	"strings"
@@ -54,15 +53,13 @@ func TestHeatRefusesWhatMisleads(t *testing.T) {
 			}
 			dir := t.TempDir()
 			testfiles.Write(t, dir, map[string]string{"log.csv": text.String()})
-			var stdout, stderr bytes.Buffer
-			args := []string{"heat", filepath.Join(dir, "log.csv"), "--rated-w", "50", "--rated-v", "24",
-				"--supply-v", "24"}
-			code := Run(args, &stdout, &stderr)
-			if c.says == "" && (code != exitClean || !strings.Contains(stdout.String(), "[new.block]")) {
-				t.Errorf("exit %d: %s", code, &stderr)
+			stdout, stderr, code := run("heat", filepath.Join(dir, "log.csv"),
+				"--rated-w", "50", "--rated-v", "24", "--supply-v", "24")
+			if c.says == "" && (code != exitClean || !strings.Contains(stdout, "[new.block]")) {
+				t.Errorf("exit %d: %s", code, stderr)
 			}
-			if c.says != "" && (code != exitFailure || !strings.Contains(stderr.String(), c.says)) {
-				t.Errorf("exit %d, want %q: %s%s", code, c.says, &stderr, &stdout)
+			if c.says != "" && (code != exitFailure || !strings.Contains(stderr, c.says)) {
+				t.Errorf("exit %d, want %q: %s%s", code, c.says, stderr, stdout)
 			}
 		})
 	}

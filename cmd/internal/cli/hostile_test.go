@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"bytes"
 	"encoding/json"
 	"fmt"
 	"maps"
@@ -11,7 +10,6 @@ import (
 	"testing"
 
 	"preflash/cmd/internal/testfiles"
-	"preflash/parser"
 )
 
 const hostileDir = "../../../testdata/hostile"
@@ -59,16 +57,15 @@ type checked struct {
 func checkSheet(t *testing.T, root, dir string, more ...string) checked {
 	t.Helper()
 	var out checked
-	run := func(format string) string {
-		var stdout, stderr bytes.Buffer
-		out.exit = Run([]string{"check", "--today", "2026-11-25", "--root", root, "--format", format, dir},
-			&stdout, &stderr)
-		return stdout.String() + stderr.String()
+	check := func(format string) string {
+		stdout, stderr, exit := run("check", "--today", "2026-11-25", "--root", root, "--format", format, dir)
+		out.exit = exit
+		return stdout + stderr
 	}
-	out.text = run("text")
-	out.json = run("json")
+	out.text = check("text")
+	out.json = check("json")
 	for _, format := range more {
-		out.others = append(out.others, run(format))
+		out.others = append(out.others, check(format))
 	}
 	var result struct {
 		Printers []struct {
@@ -123,9 +120,8 @@ func TestHostileCorpus(t *testing.T) {
 			// The other commands show what configurations hold as well.
 			for _, command := range [][]string{{"values", "--all"}, {"values", "--all", "--format", "json"},
 				{"diff"}, {"bench"}, {"report"}} {
-				var stdout, stderr bytes.Buffer
-				Run(append(command, "--root", hostileDir, sheet), &stdout, &stderr)
-				got.others = append(got.others, stdout.String(), stderr.String())
+				stdout, stderr, _ := run(append(command, "--root", hostileDir, sheet)...)
+				got.others = append(got.others, stdout, stderr)
 			}
 			harmless(t, got)
 			if t.Failed() {
@@ -150,10 +146,8 @@ func hasPlace(places []string, want string) bool {
 func harmless(t *testing.T, got checked) {
 	t.Helper()
 	for _, out := range append([]string{got.text, got.json}, got.others...) {
-		for _, r := range out {
-			if r != '\n' && r != '\t' && parser.Hidden(r) {
-				t.Fatalf("the output holds %U raw", r)
-			}
+		if r, found := testfiles.Hidden(out); found {
+			t.Fatalf("the output holds %U raw", r)
 		}
 		if strings.Contains(out, "do-not-show-this") {
 			t.Error("the output quotes a file that is no hotend file")
@@ -163,13 +157,12 @@ func harmless(t *testing.T, got checked) {
 
 // TestHostileTogether sees that unreadable printers hide no other.
 func TestHostileTogether(t *testing.T) {
-	var stdout, stderr bytes.Buffer
-	if exit := Run([]string{"check", "--all", "--root", hostileDir, hostileDir},
-		&stdout, &stderr); exit != exitFailure {
-		t.Errorf("exit %d, want %d\n%s", exit, exitFailure, &stderr)
+	stdout, stderr, exit := run("check", "--all", "--root", hostileDir, hostileDir)
+	if exit != exitFailure {
+		t.Errorf("exit %d, want %d\n%s", exit, exitFailure, stderr)
 	}
 	for _, c := range hostileCases(t) {
-		if !strings.Contains(stdout.String()+stderr.String(), c.name+"/") {
+		if !strings.Contains(stdout+stderr, c.name+"/") {
 			t.Errorf("%s is not in the output", c.name)
 		}
 	}
@@ -253,13 +246,12 @@ func TestFloodIsBounded(t *testing.T) {
 		{"bench"}, {"bench", "--format", "markdown"}, {"report"}, {"diff"}, {"values", "--all"},
 		{"values", "--all", "--format", "json"},
 	} {
-		var stdout, stderr bytes.Buffer
-		Run(append(command, "--root", dir, dir), &stdout, &stderr)
-		if n := stdout.Len() + stderr.Len(); n >= 1_000_000 {
+		stdout, stderr, _ := run(append(command, "--root", dir, dir)...)
+		if n := len(stdout) + len(stderr); n >= 1_000_000 {
 			t.Errorf("%v prints %d bytes", command, n)
 		}
-		if command[0] == "check" && !strings.Contains(stdout.String(), "more of config-broken") {
-			t.Errorf("%v does not say how many there are:\n%.2000s", command, &stdout)
+		if command[0] == "check" && !strings.Contains(stdout, "more of config-broken") {
+			t.Errorf("%v does not say how many there are:\n%.2000s", command, stdout)
 		}
 	}
 }

@@ -44,14 +44,13 @@ func TestReadme(t *testing.T) {
 		if !ok {
 			t.Fatalf("%q is no preflash command", command)
 		}
-		var stdout, stderr bytes.Buffer
 		if strings.HasPrefix(args, "check") { // the demo's waivers end some day
 			args += " --today 2026-11-25"
 		}
-		if Run(strings.Fields(args), &stdout, &stderr) == exitFailure {
-			t.Errorf("%s: %s", command, &stderr)
+		got, stderr, exit := run(strings.Fields(args)...)
+		if exit == exitFailure {
+			t.Errorf("%s: %s", command, stderr)
 		}
-		got := stdout.String()
 		if *updateReadme {
 			parts[i+1] = command + "\n" + shorten(got, want) + end + rest
 			continue

@@ -19,21 +19,15 @@ const (
 )
 
 // BenchmarkOnePrinter reads and checks one printer of defines, 280 KB.
-func BenchmarkOnePrinter(b *testing.B) {
-	b.Chdir(b.TempDir())
-	writeFleet(b, 1, 0, definesSize, sectionsSize)
-	b.SetBytes(definesSize)
-	collectSeldom(b)
-	for b.Loop() {
-		check(Options{Today: today})
-	}
-}
+func BenchmarkOnePrinter(b *testing.B) { benchmarkOne(b, 1, 0, definesSize) }
 
 // BenchmarkOneSections does the same for one printer of sections, 30 KB.
-func BenchmarkOneSections(b *testing.B) {
+func BenchmarkOneSections(b *testing.B) { benchmarkOne(b, 0, 1, sectionsSize) }
+
+func benchmarkOne(b *testing.B, defines, sections int, size int64) {
 	b.Chdir(b.TempDir())
-	writeFleet(b, 0, 1, definesSize, sectionsSize)
-	b.SetBytes(sectionsSize)
+	writeFleet(b, defines, sections, definesSize, sectionsSize)
+	b.SetBytes(size)
 	collectSeldom(b)
 	for b.Loop() {
 		check(Options{Today: today})

@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/testfiles"
 )
 
 func jsonText(t testing.TB, r *fleet.Result) string {
@@ -40,7 +41,7 @@ func TestJSONKeepsText(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		r := anyResult().Draw(rt, "result")
 		got := jsonText(t, r)
-		if c, found := hidden(got); found {
+		if c, found := testfiles.Hidden(got); found {
 			rt.Errorf("holds %U: %q", c, got)
 		}
 		var back resultJSON

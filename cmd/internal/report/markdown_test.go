@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/testfiles"
 	"preflash/patch"
 	"preflash/rules"
 )
@@ -103,7 +104,7 @@ func TestMarkdownWorstFirst(t *testing.T) {
 func TestMarkdownHidesNothing(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		got := markdownOf(t, anyResult().Draw(rt, "result"), nil)
-		if r, found := hidden(got); found || !utf8.ValidString(got) {
+		if r, found := testfiles.Hidden(got); found || !utf8.ValidString(got) {
 			rt.Errorf("holds %U, or is not UTF-8: %q", r, got)
 		}
 	})

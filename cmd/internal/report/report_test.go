@@ -13,7 +13,6 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/testfiles"
-	"preflash/parser"
 	"preflash/rules"
 )
 
@@ -128,17 +127,6 @@ func workshop() *fleet.Result {
 	}
 	return &fleet.Result{Version: "v1.2.3", Printers: []fleet.Printer{clean("egret-01"), clean("egret-02"),
 		egret03, broken, waived, odd}}
-}
-
-// hidden finds the first character that hides or acts, line breaks and tabs
-// aside.
-func hidden(s string) (rune, bool) {
-	for _, r := range s {
-		if r != '\n' && r != '\t' && parser.Hidden(r) {
-			return r, true
-		}
-	}
-	return 0, false
 }
 
 func cleanFleet(n int) *fleet.Result {

@@ -11,6 +11,7 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/plaintext"
+	"preflash/cmd/internal/testfiles"
 	"preflash/rules"
 )
 
@@ -210,7 +211,7 @@ func anyResult() *rapid.Generator[*fleet.Result] {
 func TestTextHidesNothing(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		got := text(t, anyResult().Draw(rt, "result"), TextOptions{})
-		if r, found := hidden(got); found || !utf8.ValidString(got) {
+		if r, found := testfiles.Hidden(got); found || !utf8.ValidString(got) {
 			rt.Errorf("holds %U, or is not UTF-8: %q", r, got)
 		}
 	})

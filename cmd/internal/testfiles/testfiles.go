@@ -1,11 +1,13 @@
-// Package testfiles writes what tests work on, and holds what they print to
-// golden files.
+// Package testfiles writes what tests work on, and holds what is printed to
+// golden files and to harmless characters.
 package testfiles
 
 import (
 	"os"
 	"path/filepath"
 	"testing"
+
+	"preflash/parser"
 )
 
 // Sheet is a whole sheet of a printer; a test replaces what it is about.
@@ -53,4 +55,15 @@ func Golden(t testing.TB, update bool, name, got string) {
 	if got != string(want) {
 		t.Errorf("differs from %s, which -update… of this package's tests writes anew; got\n%s", name, got)
 	}
+}
+
+// Hidden finds the first character that hides or acts, line breaks and tabs
+// aside.
+func Hidden(text string) (r rune, found bool) {
+	for _, r := range text {
+		if r != '\n' && r != '\t' && parser.Hidden(r) {
+			return r, true
+		}
+	}
+	return 0, false
 }

@@ -6,7 +6,6 @@ import (
 	"testing"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/parser"
 	"preflash/patch"
 	"preflash/rules"
 )
@@ -64,15 +63,4 @@ func render(t testing.TB, page func(io.Writer) error) string {
 		t.Fatal(err)
 	}
 	return b.String()
-}
-
-// hidden finds the first character that hides or acts, line breaks and tabs
-// aside.
-func hidden(s string) (rune, bool) {
-	for _, r := range s {
-		if r != '\n' && r != '\t' && parser.Hidden(r) {
-			return r, true
-		}
-	}
-	return 0, false
 }

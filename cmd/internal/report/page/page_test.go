@@ -111,7 +111,7 @@ func inventedTrials(t *testing.T) *measure.FlowTrials {
 func TestHTMLStructure(t *testing.T) {
 	for name, page := range pages(t) {
 		t.Run(name, func(t *testing.T) {
-			if r, found := hidden(page); found {
+			if r, found := testfiles.Hidden(page); found {
 				t.Errorf("the page holds %U raw", r)
 			}
 			ids := map[string]bool{}
@@ -234,7 +234,7 @@ func TestHTMLUntrusted(t *testing.T) {
 		"nozzle_diameter: 0.4\n"
 	testfiles.Write(t, dir, map[string]string{"swap.toml": sheet, "a & <b>.cfg": config})
 	page := htmlOf(t, survey(t, "."))
-	if r, found := hidden(page); found {
+	if r, found := testfiles.Hidden(page); found {
 		t.Errorf("the page holds %U raw", r)
 	}
 	var text strings.Builder
