@@ -3,7 +3,6 @@ package worklist_test
 import (
 	"fmt"
 	"math"
-	"os"
 	"path/filepath"
 	"regexp"
 	"strconv"
@@ -11,8 +10,8 @@ import (
 	"testing"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/testfiles"
 	"preflash/cmd/internal/worklist"
-	"preflash/parser/sheet"
 	"preflash/rules"
 )
 
@@ -210,7 +209,8 @@ func workItem(c console, item worklist.Item) (commands int, err error) {
 func TestStepsRun(t *testing.T) {
 	commands := 0
 	for _, root := range []string{"../../../testdata/forms", "../../../testdata/demo"} {
-		f := fleet.Load([]string{root}, fleet.Options{Today: today, Root: "../../../testdata", Keep: true}, nil)
+		o := fleet.Options{Today: today, Root: "../../../testdata", Keep: true}
+		f := fleet.Load([]string{root}, o, nil)
 		defer f.Close()
 		r, inputs := f.Check(), f.Inputs()
 		for i, in := range inputs {
@@ -245,7 +245,7 @@ func TestStepsRunFurther(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			const shift = 0.3
 			in := definesInput(t, more+"#define EXTRUDE_MINTEMP 170\n#define PREVENT_COLD_EXTRUSION\n")
-			in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: shift, Given: true}
+			in.Sheet.New.Nozzle.TipShiftMM = given(shift)
 			if n := work(t, newDefinesConsole(t, []string{in.Printer.Files[0].Name}, shift, 0),
 				worklist.New(in, worklist.Open{})); n < 20 {
 				t.Errorf("the list has %d commands", n)
@@ -258,18 +258,27 @@ func TestStepsRunFurther(t *testing.T) {
 // an included file, a length at the limit.
 func TestConsolesRefuse(t *testing.T) {
 	dir := t.TempDir()
-	write := func(name, text string) {
-		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
-	}
-	write("printer.cfg", "[include hot.cfg]\n[stepper_z]\nendstop_pin: probe:z_virtual_endstop\n"+
-		"position_min: -2\n[probe]\nz_offset: 2\n")
-	write("hot.cfg", "[extruder]\ncontrol: pid\nmin_temp: 0\nmax_temp: 250\nstep_pin: PB1\n")
-	write("Configuration.h", "#define CONFIGURATION_H_VERSION 02010300\n#define EXTRUDERS 1\n"+
-		"#define TEMP_SENSOR_0 1\n"+
-		"#define HEATER_0_MAXTEMP 275\n#define PIDTEMP\n#define EEPROM_SETTINGS\n"+
-		"#define PREVENT_COLD_EXTRUSION\n#define EXTRUDE_MINTEMP 170\n#define Z_HOME_DIR -1\n")
+	testfiles.Write(t, dir, map[string]string{"printer.cfg": `[include hot.cfg]
+[stepper_z]
+endstop_pin: probe:z_virtual_endstop
+position_min: -2
+[probe]
+z_offset: 2
+`, "hot.cfg": `[extruder]
+control: pid
+min_temp: 0
+max_temp: 250
+step_pin: PB1
+`, "Configuration.h": `#define CONFIGURATION_H_VERSION 02010300
+#define EXTRUDERS 1
+#define TEMP_SENSOR_0 1
+#define HEATER_0_MAXTEMP 275
+#define PIDTEMP
+#define EEPROM_SETTINGS
+#define PREVENT_COLD_EXTRUSION
+#define EXTRUDE_MINTEMP 170
+#define Z_HOME_DIR -1
+`})
 	flat := []string{"G28", "G90", "G1 Z10 F600"}
 	const heat = "SET_HEATER_TEMPERATURE HEATER=extruder TARGET="
 	for _, c := range []struct {

@@ -15,7 +15,8 @@ func TestColdTripInClosedForm(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		window := rapid.Float64Range(1, 600).Draw(rt, "window")
 		room := rapid.Float64Range(0, 40).Draw(rt, "room")
-		rise := heat.Watch{Form: heat.WindowWatch, Rise: heat.HeatingCheck{RiseC: 2, WindowS: window, MarginC: 3}}
+		rise := heat.Watch{Form: heat.WindowWatch,
+			Rise: heat.HeatingCheck{RiseC: 2, WindowS: window, MarginC: 3}}
 		if got, ok := coldTrip(rise, room); !ok || got != math.Ceil(window) {
 			rt.Fatalf("the rise watch trips at %v, %v, want %v", got, ok, math.Ceil(window))
 		}
