@@ -4,6 +4,7 @@ import (
 	"maps"
 	"os"
 	"path"
+	"runtime"
 	"runtime/debug"
 	"slices"
 	"strings"
@@ -123,14 +124,20 @@ func TestReadConfigurationCloses(t *testing.T) {
 		"a/swap.toml":       "format = 1\n[printer]\nconfig = [\"printer.cfg\"]\n",
 		"a/empty.swap.toml": "format = 1\n"})
 	defer debug.SetGCPercent(debug.SetGCPercent(-1)) // a collection closes what is lost
-	open := func() int {
-		list, err := os.ReadDir("/proc/self/fd") // no such folder: nothing to count
-		if err != nil {
-			return 0
-		}
-		return len(list)
+	here, err := os.Getwd()
+	if err != nil {
+		t.Fatal(err)
 	}
-	before := open()
+	// What other tests lost may be closed meanwhile, so only what leads here counts.
+	open := func() (count int) {
+		list, _ := os.ReadDir("/proc/self/fd") // no such folder: nothing to count
+		for _, fd := range list {
+			if to, _ := os.Readlink("/proc/self/fd/" + fd.Name()); to == here {
+				count++
+			}
+		}
+		return count
+	}
 	if _, err := ReadConfiguration([]string{"a/gone.cfg"}, "", 0); err == nil {
 		t.Error("what is not there was read")
 	}
@@ -145,12 +152,12 @@ func TestReadConfigurationCloses(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if during := open(); during != before && during != before+2 {
-		t.Errorf("%d roots are open, want 2", during-before)
+	if during := open(); during != 2 && runtime.GOOS == "linux" {
+		t.Errorf("%d roots are open, want 2", during)
 	}
 	_, _ = one.Tree.Close(), two.Tree.Close()
-	if after := open(); after != before {
-		t.Errorf("%d roots are still open", after-before)
+	if after := open(); after != 0 {
+		t.Errorf("%d roots are still open", after)
 	}
 }
 
