@@ -76,7 +76,7 @@ func TestFiguresMeetSciPy(t *testing.T) {
 		r := PredictRise(p, l, watch, target)
 		return []float64{r.ArmedS, r.LastC}
 	}
-	trip, _ := DropCheck{HysteresisC: 4, PeriodS: 40}.HoldTrip(ptc, flow, 270)
+	trip, _ := DropCheck{HysteresisC: 4, PeriodS: 40}.TripsAfter(ptc, flow, 270)
 	got := map[string][]float64{
 		"rise ptc fan 240":       rise(ptc, FanFull, 240),
 		"rise ptc fan 270":       rise(ptc, FanFull, 270),

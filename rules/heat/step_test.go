@@ -8,7 +8,7 @@ import (
 var (
 	tunedRange   = Loop{Kp: 21.7, Ki: 1.4, Kd: 84, RangeC: 10, FilterOld: 0.95}
 	tunedClamped = Loop{Form: LoopClamped, Kp: 21.7, Ki: 1.4, Kd: 84, SmoothS: 1}
-	windowWatch  = Watch{Form: WindowWatch, Rise: windowRise, Hold: DropCheck{HysteresisC: 4, PeriodS: 40}}
+	windowWatch  = Watch{Form: WindowWatch, Heating: windowRise, Drop: DropCheck{HysteresisC: 4, PeriodS: 40}}
 	sumWatch     = Watch{Form: ErrorSumWatch, Sum: sumDefault}
 )
 
@@ -25,12 +25,12 @@ func TestStep(t *testing.T) {
 		{name: "tuned, ranged", loop: tunedRange, watch: windowWatch, settles: true, reached: true, most: 10},
 		{name: "tuned, clamped", loop: tunedClamped, watch: sumWatch, settles: true, reached: true, most: 10},
 		// Proportional control alone stays so far below its target that the
-		// rise watch, armed for the last time just below 234 °C, trips.
-		{name: "no integral", loop: Loop{Kp: 21.7, RangeC: 10}, watch: windowWatch, trip: RiseTrip},
+		// heating check, armed for the last time just below 234 °C, trips.
+		{name: "no integral", loop: Loop{Kp: 21.7, RangeC: 10}, watch: windowWatch, trip: HeatingTrip},
 		{name: "no integral, sum", loop: Loop{Form: LoopClamped, Kp: 21.7, SmoothS: 1}, watch: sumWatch,
 			trip: SumTrip},
 		// So weak that the loop lets the heater starve inside a wide range.
-		{name: "starving, window", loop: Loop{Kp: 0.3, RangeC: 300}, watch: windowWatch, trip: RiseTrip},
+		{name: "starving, window", loop: Loop{Kp: 0.3, RangeC: 300}, watch: windowWatch, trip: HeatingTrip},
 		{name: "starving, sum", loop: Loop{Form: LoopClamped, Kp: 0.3, SmoothS: 1}, watch: sumWatch,
 			trip: SumTrip},
 		{name: "on/off", loop: Loop{OnOff: true}, watch: windowWatch, settles: true, reached: true,
@@ -198,19 +198,19 @@ func TestFirstHeatUp(t *testing.T) {
 		t.Errorf("older: %v K", r.OvershootC)
 	}
 	// Gains that starve the heater at the first entry.
-	w := Watch{Form: WindowWatch, Rise: HeatingCheck{2, 20, 3}}
+	w := Watch{Form: WindowWatch, Heating: HeatingCheck{2, 20, 3}}
 	loop.Kp, loop.Ki, loop.Kd = 15, 0.6, 120
 	for _, c := range []struct {
 		keeps bool
 		every float64
 		trip  Trip
-	}{{true, 0.16, RiseTrip}, {true, 0.01, NoTrip}, {false, 0.16, NoTrip}, {false, 0.08, NoTrip},
+	}{{true, 0.16, HeatingTrip}, {true, 0.01, NoTrip}, {false, 0.16, NoTrip}, {false, 0.08, NoTrip},
 		{false, 0.01, NoTrip}} {
 		loop.KeepsLast, loop.SampleS = c.keeps, c.every
 		if r = Step(p, Load{}, loop, w, 220); r.Trip != c.trip {
 			t.Errorf("%+v: %+v", c, r)
 		}
-		if c.trip == RiseTrip {
+		if c.trip == HeatingTrip {
 			near(t, "trip", r.TripS, 120, 1)
 		}
 	}

@@ -35,7 +35,7 @@ func TestWorkedExample(t *testing.T) {
 	near(t, "rise of the cartridge", r.LastC, 15.9, 0.05)
 }
 
-func TestRiseThatIsNeverArmedOrNeverGetsThere(t *testing.T) {
+func TestHeatingCheckThatIsNeverArmedOrNeverGetsThere(t *testing.T) {
 	p := ptcPlant()
 	if r := PredictRise(p, FanFull, windowRise, 27); r.Armed || r.Trips(windowRise) {
 		t.Errorf("a target just above ambient arms the watch: %+v", r)
@@ -46,7 +46,7 @@ func TestRiseThatIsNeverArmedOrNeverGetsThere(t *testing.T) {
 	}
 }
 
-func TestRiseMonitor(t *testing.T) {
+func TestHeatingMonitor(t *testing.T) {
 	m := windowRise.Watch(100) // armed below 94
 	for _, c := range []struct {
 		t, s  float64
@@ -78,7 +78,7 @@ func TestRiseMonitor(t *testing.T) {
 // A real watch that meets the predicted heat-up must agree wherever the
 // prediction says that nothing trips, at whatever moments it samples and
 // whatever fraction of a degree it starts from.
-func TestRiseMonitorAgreesWithPrediction(t *testing.T) {
+func TestHeatingMonitorAgreesWithPrediction(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := anyPlant(t)
 		w := HeatingCheck{float64(rapid.IntRange(1, 8).Draw(t, "rise")),
@@ -112,7 +112,7 @@ func TestTripShare(t *testing.T) {
 	}
 }
 
-func TestHoldMonitor(t *testing.T) {
+func TestDropMonitor(t *testing.T) {
 	m := DropCheck{HysteresisC: 4, PeriodS: 40}.Watch(200)
 	for _, c := range []struct {
 		t, s  float64
@@ -160,11 +160,11 @@ func TestSumMonitor(t *testing.T) {
 	}
 }
 
-func TestHoldTrip(t *testing.T) {
+func TestDropTrip(t *testing.T) {
 	p, flow := ptcPlant(), Load{Fan: 1, FlowMM3S: 18}
 	near(t, "settles", p.Settle(1, flow, 270), 222.91, 0.005) // SciPy
 	window := DropCheck{HysteresisC: 4, PeriodS: 40}
-	at, ok := window.HoldTrip(p, flow, 270)
+	at, ok := window.TripsAfter(p, flow, 270)
 	if near(t, "window watch", at, 50.91, 0.01); !ok { // SciPy
 		t.Error("the window watch never trips")
 	}
@@ -175,11 +175,11 @@ func TestHoldTrip(t *testing.T) {
 	for ; sum < 120; second++ {
 		sum += max(0, 265-c.Sensor(second))
 	}
-	if at, ok := sumDefault.HoldTrip(p, flow, 270); !ok || math.Abs(at-second) > 2 {
+	if at, ok := sumDefault.TripsAfter(p, flow, 270); !ok || math.Abs(at-second) > 2 {
 		t.Errorf("the sum watch trips at %v, %v; want about %v", at, ok, second)
 	}
-	for name, trip := range map[string]func(Plant, Load, float64) (float64, bool){"window": window.HoldTrip,
-		"sum": sumDefault.HoldTrip} {
+	for name, trip := range map[string]func(Plant, Load, float64) (float64, bool){"window": window.TripsAfter,
+		"sum": sumDefault.TripsAfter} {
 		if at, ok := trip(p, flow, 220); ok {
 			t.Errorf("%s: 220 °C can be held, but it trips after %v s", name, at)
 		}
@@ -191,7 +191,7 @@ func TestHoldTrip(t *testing.T) {
 
 // A part fan that slows as S sags stands still before the watch looks: it trips
 // only where the heater cannot hold without it either, and later.
-func TestHoldTripWithASlowedFan(t *testing.T) {
+func TestDropTripWithASlowedFan(t *testing.T) {
 	p, w := ptcPlant(), DropCheck{HysteresisC: 4, PeriodS: 40}
 	slow := w
 	slow.SlowsFan = true
@@ -199,8 +199,8 @@ func TestHoldTripWithASlowedFan(t *testing.T) {
 		flow        float64
 		full, still bool
 	}{{18, true, true}, {8, true, false}, {0, false, false}} {
-		full, trips := w.HoldTrip(p, Load{Fan: 1, FlowMM3S: c.flow}, 270)
-		later, tripsSlow := slow.HoldTrip(p, Load{Fan: 1, FlowMM3S: c.flow}, 270)
+		full, trips := w.TripsAfter(p, Load{Fan: 1, FlowMM3S: c.flow}, 270)
+		later, tripsSlow := slow.TripsAfter(p, Load{Fan: 1, FlowMM3S: c.flow}, 270)
 		if trips != c.full || tripsSlow != c.still || tripsSlow && later <= full {
 			t.Errorf("%v mm³/s: fan full %v, %v; slowed %v, %v", c.flow, full, trips, later, tripsSlow)
 		}
