@@ -160,7 +160,7 @@ func TripShare(p Plant, l Load, w HeatingCheck, targetC float64) float64 {
 // time and every reading lies a fraction of a degree lower.
 func (w HeatingCheck) tripsFrom(c Curve, targetC, at, fraction float64) bool {
 	m := w.start(targetC)
-	for end := min(c.EndS()+2*w.WindowS, horizonS); at <= end; at += w.WindowS {
+	for ; at <= horizonS; at += w.WindowS {
 		if m.Feed(at, c.Sensor(at)-fraction) {
 			return true
 		}
