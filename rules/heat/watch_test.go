@@ -46,6 +46,56 @@ func TestHeatingCheckThatIsNeverArmedOrNeverGetsThere(t *testing.T) {
 	}
 }
 
+// The style's firmware arms the check with the defaults only from T ≤ target − 7,
+// T cut to whole degrees.
+func TestWhenTheHeatingCheckIsArmed(t *testing.T) {
+	p := ptcPlant()
+	for _, c := range []struct {
+		room, target float64
+		armed        bool
+	}{{22, 29, true}, {22.9, 29, true}, {23, 29, false}, {22, 28.1, true}, {22, 28, false}, {21.9, 28, true}} {
+		p.AmbientC = c.room
+		if r := PredictRise(p, Load{}, windowRise, c.target); r.Armed != c.armed {
+			t.Errorf("from %v to %v °C: %+v", c.room, c.target, r)
+		}
+	}
+}
+
+// What the check sees of a cartridge, in closed form: the first window, the last,
+// and the time over the required rise from the last whole degree, though that be
+// longer than the window.
+func TestRiseInClosedForm(t *testing.T) {
+	p := cartridgePlant() // to 358 °C with the fan
+	sensor := func(at float64) float64 { return closedForm(p, FanFull, 25, at) }
+	time := func(level float64) float64 { return closedTime(p, FanFull, 25, level) }
+	for _, w := range []HeatingCheck{{2, 20, 3}, {2, 1, 3}, {8, 1, 3}, {8, 60, 3}} {
+		level := 340 - w.RiseC - 4
+		r := PredictRise(p, FanFull, w, 340)
+		near(t, "armed for the last time", r.ArmedS, time(level), 1e-3)
+		near(t, "last rise", r.LastC, sensor(r.ArmedS+w.WindowS)-level, 1e-3)
+		near(t, "first rise", r.FirstC, sensor(w.WindowS)-25, 1e-3)
+		near(t, "time needed", r.NeededS, time(level-1+w.RiseC)-time(level-1), 0.01)
+		if least := min(r.FirstC, r.LastC); r.LeastC() != least {
+			t.Errorf("the least rise is %v, want %v", r.LeastC(), least)
+		}
+	}
+}
+
+// A rise that takes just the window trips nothing, nor does what differs by no
+// more than rounding.
+func TestTripsOnTheLimit(t *testing.T) {
+	w := HeatingCheck{RiseC: 2, WindowS: 20}
+	for needs, trips := range map[float64]bool{19: false, 20: false, 20 + sameS/2: false, 20 + sameS: false,
+		20 + 2*sameS: true, math.Inf(1): true} {
+		if got := (Rise{Armed: true, NeededS: needs}).Trips(w); got != trips {
+			t.Errorf("%v s: trips is %v", needs, got)
+		}
+		if (Rise{NeededS: needs}).Trips(w) {
+			t.Errorf("%v s: it trips unarmed", needs)
+		}
+	}
+}
+
 func TestHeatingMonitor(t *testing.T) {
 	m := windowRise.Watch(100) // armed below 94
 	for _, c := range []struct {
