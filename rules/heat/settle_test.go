@@ -73,6 +73,9 @@ func TestHowRunsEnd(t *testing.T) {
 		{"gets nearer for hours", 0, func(at float64) float64 { return 200 - 100*math.Exp(-at/1000) }, 3600,
 			Response{}},
 		{"swings without end", 0, saw(200, 3), 900, Response{SwingC: 3, PeriodS: 40}},
+		{"swings twice in the last third", 0,
+			func(at float64) float64 { return 200 + 3*math.Sin(2*math.Pi*at/140) }, 900,
+			Response{SwingC: 3, PeriodS: 140}},
 		{"hangs 3 K off, after 5", 0, until(590, 205, 203), 900, Response{}},
 		{"a peak where the last sixth begins", 0,
 			func(at float64) float64 { return until(749, 203, until(750, 210, 203)(at))(at) }, 900, Response{}},
@@ -118,7 +121,7 @@ func TestTurns(t *testing.T) {
 		{"one", []float64{2, 3, 4, 3, 2}, 1, 0},
 		{"two", []float64{2, 3, 4, 3, 2, 3, 4, 3}, 2, 4},
 		{"three", []float64{2, 4, 1, 4, 2, 1, 3, 5, 1}, 3, 3},
-		{"ripples", []float64{2, 2.25, 2, 2.25, 2, 2.25, 2}, 0, 0},
+		{"ripples", []float64{0, turnK, 0, turnK, 0, turnK, 0}, 0, 0},
 		{"ripples on a swing", []float64{2, 3, 2.9, 4, 3.9, 3, 3.1, 2, 3, 4, 3}, 2, 6},
 	} {
 		var u turns

@@ -126,6 +126,26 @@ func TestIntegralIsFrozenAndClamped(t *testing.T) {
 	}
 }
 
+// A fast loop is followed in longer strides far below its range, which must not
+// show; the target may be the room itself.
+func TestStridesOfAFastLoop(t *testing.T) {
+	for _, sampleS := range []float64{0.01, 0.08} {
+		for _, p := range []Plant{ptcPlant(), cartridgePlant()} {
+			loop := tunedRange
+			loop.SampleS = sampleS
+			got := Step(p, Load{}, loop, windowWatch, 240)
+			want, _ := StepTrace(p, Load{}, loop, windowWatch, 240)
+			near(t, "peak", got.PeakC, want.PeakC, 0.02)
+			near(t, "settled", got.SettleS, want.SettleS, 0.1)
+			near(t, "block's peak", got.BlockPeakC, want.BlockPeakC, 0.02)
+		}
+	}
+	if r := Step(ptcPlant(), Load{}, tunedRange, Watch{}, 22); !r.Reached || r.OvershootC != 0 || !r.Settles ||
+		r.SettleS != 0 {
+		t.Errorf("to the temperature of the room: %+v", r)
+	}
+}
+
 // Far below the target another limit may hold than near it: the block then
 // comes in hotter, and overshoots more.
 func TestFarLimit(t *testing.T) {

@@ -199,6 +199,10 @@ func TestSumMonitor(t *testing.T) {
 		{10, 30, 10, false},
 		{11, 46, 10, false}, // above the band nothing is reset
 		{12, 45, 0, false},
+		{13, 30, 5, false},
+		{14, 35, 0, false}, // the band begins here
+		{15, 10, 25, false},
+		{16, 10, 50, true}, // just the limit
 	} {
 		if got := m.Feed(c.t, c.s); got != c.trips || m.SumCS != c.sum {
 			t.Errorf("at %v s, %v °C: trips is %v, sum %v; want %v, %v", c.t, c.s, got, m.SumCS, c.trips,
@@ -207,6 +211,107 @@ func TestSumMonitor(t *testing.T) {
 	}
 	if m.MostCS != 53 {
 		t.Errorf("largest sum held against the limit: %v, want 53", m.MostCS)
+	}
+}
+
+// What the sum watch sees of a cartridge at full duty: its reading lags by the
+// smoothing, its power acts a reading late, and the sight ends in the band.
+func TestSightInClosedForm(t *testing.T) {
+	p, w := cartridgePlant(), SumWatch{HysteresisC: 5}
+	s := w.sight(p, FanFull, 300)
+	if s.Readings[0] != 25 || s.Readings[1] != 25 || s.Readings[2] <= 25 {
+		t.Errorf("it begins with %v", s.Readings[:3])
+	}
+	in := closedTime(p, FanFull, 25, 295) + clampedSampleS
+	if near(t, "in the band", s.endS(), in+clampedSampleS, clampedSampleS); !s.Gets {
+		t.Error("it never gets there")
+	}
+	near(t, "seen after 60 s", s.at(60.1), closedForm(p, FanFull, 25, 60-clampedSampleS), 1e-3)
+	near(t, "seen before", s.at(-1), 25, 0)
+	near(t, "seen later", s.at(1e4), 295, 0.5)
+
+	// 358.3 °C is all that it gets to, at first by 30/12 K/s: a band from 358 °C on
+	// is met, one from 359 °C not, and the sight ends where nothing moves.
+	if s := w.sight(p, FanFull, 363); !s.Gets {
+		t.Error("358 °C are never met")
+	}
+	if s := w.sight(p, FanFull, 364); s.Gets || s.endS() != horizonS {
+		t.Errorf("359 °C are met after %v s", s.endS())
+	} else {
+		tau := 12 / 0.09
+		near(t, "at rest", float64(len(s.Readings))*clampedSampleS, tau*math.Log(30./12/restKPerS), 64*clampedSampleS)
+	}
+	near(t, "the end of a sight", (&Sight{Readings: make([]float64, 10), Gets: true}).endS(), 3, 1e-12)
+}
+
+// Half a kelvin each second from 20 °C on is 1.5 K in a window of 3 s, too little:
+// from then on the shortfall to 35 °C counts, 15 + 14.5 + 14 …, and the most where
+// the checks begin as long before the first reading as they may.
+func TestMostOfTheSums(t *testing.T) {
+	s := Sight{Gets: true}
+	for at := 0.0; at < 30.2; at += clampedSampleS {
+		s.Readings = append(s.Readings, 20+at/2)
+	}
+	w := SumWatch{HysteresisC: 5, RiseC: 2, WindowS: 3, LimitCS: 50}
+	sum := func(phase float64) (sum float64) {
+		for at := phase; at < 31; at++ {
+			sum += max(0, 35-s.at(at))
+		}
+		return sum
+	}
+	want := 0.0
+	for phase := -0.279; phase < 1; phase += 0.001 {
+		want = max(want, sum(phase))
+	}
+	near(t, "most", w.most(&s, 40), want, 0.2)
+	// The looks come 0.279 s early, and what they see is 0.15 s old on average.
+	near(t, "by hand", want, 30*15-0.5*435+29*0.5*(0.279+0.15), 2.5)
+	s.Gets = false
+	if got := w.most(&s, 40); !math.IsInf(got, 1) {
+		t.Errorf("the band is never met, but the most is %v", got)
+	}
+}
+
+// A heater that stays cold gains nothing: after the window of 20 s everything
+// counts, 170 K each second, in all eight phases.
+func TestSumOutcomeOfADeadHeater(t *testing.T) {
+	p := ptcPlant()
+	p.SupplyV = 0
+	p.AmbientC = 25
+	want := SumOutcome{Trips: true, Share: 1, TripS: 21, MostCS: math.Inf(1)}
+	if got := PredictSum(p, FanFull, sumDefault, 200); got != want {
+		t.Errorf("got %+v, want %+v", got, want)
+	}
+	trace := SumTrace(p, FanFull, sumDefault, 200, 30)
+	if len(trace) != 31 {
+		t.Fatalf("%d looks in 30 s", len(trace))
+	}
+	for i, s := range trace {
+		held := 0.0
+		if i > 20 {
+			held = float64(i+1) * 170
+		}
+		near(t, "time", s.TimeS, float64(i), 0)
+		near(t, "held against the limit", s.HeldC, held, 1e-6)
+	}
+}
+
+// Of a heat-up that always gains enough nothing is ever held against the limit; of
+// another the trace shows the most.
+func TestSumTrace(t *testing.T) {
+	trace := SumTrace(cartridgePlant(), Load{}, sumDefault, 200, 60)
+	if len(trace) != 61 || trace[0].TimeS != 0 {
+		t.Errorf("%d looks from %+v on", len(trace), trace[:min(1, len(trace))])
+	}
+	for _, s := range trace {
+		near(t, "held", s.HeldC, 0, 0)
+	}
+	out, most := PredictSum(ptcPlant(), FanFull, sumDefault, 272), 0.0
+	for _, s := range SumTrace(ptcPlant(), FanFull, sumDefault, 272, 900) {
+		most = max(most, s.HeldC)
+	}
+	if near(t, "most", most, out.MostCS, 0); !(most > 50) {
+		t.Errorf("only %v is held", most)
 	}
 }
 
