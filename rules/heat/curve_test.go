@@ -9,7 +9,8 @@ import (
 // by three times the slope. A cubic through points and slopes is t³ itself.
 func TestCurveIsTheCubic(t *testing.T) {
 	for _, sign := range []float64{1, -1} {
-		c := Curve{SpacingS: 2, lagS: 3, Points: []State{{0, 0}, {sign * 44, sign * 8}, {sign * 208, sign * 64}}}
+		c := Curve{SpacingS: 2, lagS: 3,
+			Points: []State{{0, 0}, {sign * 44, sign * 8}, {sign * 208, sign * 64}}}
 		for _, x := range []struct{ at, want float64 }{
 			{-3, 0}, {0, 0}, {0.5, 0.125}, {1, 1}, {2, 8}, {3, 27}, {3.5, 42.875}, {4, 64}, {9, 64},
 		} {
@@ -68,7 +69,8 @@ func TestAtRest(t *testing.T) {
 		}
 	}
 	// Just on either limit it still moves.
-	cold := Plant{cartridgePlant().Heater, Block{CapacityJPerK: 1, LossWPerK: 1, LagS: 1, AmbientC: restKPerS}}
+	cold := Plant{cartridgePlant().Heater,
+		Block{CapacityJPerK: 1, LossWPerK: 1, LagS: 1, AmbientC: restKPerS}}
 	if newMotion(cold, Load{}).atRest(State{}, 0) {
 		t.Error("at rest, with all that is allowed between it and the room")
 	}

@@ -57,8 +57,8 @@ func TestSlowedFanAgainstItsEquations(t *testing.T) {
 	flow := Load{Fan: 1, FlowMM3S: 4}
 	w := DropCheck{HysteresisC: 20, PeriodS: 40, SlowsFan: true}
 	melt := MeltJPerMM3K * flow.FlowMM3S
-	h := truth{capacity: p.CapacityJPerK, loss: p.LossWPerK + melt, lossFan: p.LossFanWPerK + melt, lag: p.LagS,
-		room: p.AmbientC, power: func(float64) float64 { return 12 }}
+	h := truth{capacity: p.CapacityJPerK, loss: p.LossWPerK + melt, lossFan: p.LossFanWPerK + melt,
+		lag: p.LagS, room: p.AmbientC, power: func(float64) float64 { return 12 }}
 	block, sensor, at := 270.0, 270.0, 0.0
 	for ; sensor >= 250; at += 0.01 {
 		short, fan := 270-sensor, 0.0

@@ -194,12 +194,11 @@ func TestWhichLossIsFitted(t *testing.T) {
 	} {
 		p := newProblem(cartridgePlant().Heater, Estimate{Value: 25}, steady(12, 60, c.fan, nil))
 		f := p.fit(p.guess(3))
-		if f.Fitted != Capacity|Lag|c.fitted || f.PartFan != c.part || (f.PartLoss.Value != 0) != (c.part != 0) {
+		if f.Fitted != Capacity|Lag|c.fitted || f.PartFan != c.part ||
+			(f.PartLoss.Value != 0) != (c.part != 0) {
 			t.Errorf("a fan of %v: fitted %b, %v at %v", c.fan, f.Fitted, f.PartLoss, f.PartFan)
 		}
-		if got, want := max(f.Loss.Value, f.LossFan.Value, f.PartLoss.Value), 0.07; math.Abs(got-want) > 1e-9 {
-			t.Errorf("a fan of %v: the loss is %v, want %v", c.fan, got, want)
-		}
+		near(t, "the first guess of it", max(f.Loss.Value, f.LossFan.Value, f.PartLoss.Value), 0.07, 1e-9)
 	}
 }
 
@@ -240,7 +239,8 @@ func TestRunByHand(t *testing.T) {
 	var log []Reading
 	for _, r := range [][4]float64{ // time, duty, fan, temperature
 		{100, 1, 0, 20}, {101, 1, 1, 74.9}, {102, 0, 1, 75}, {104, 0.009, 0.51, 80}, {107, 0.01, 0.5, 90},
-		{111, 0, 0, 85}, {114, 0, 1, 80}, {134, 0.5, 0, 76}, {135, 0.5, 1, 75}, {136, 0, 1, 60}, {137, 0, 1, 85},
+		{111, 0, 0, 85}, {114, 0, 1, 80}, {134, 0.5, 0, 76}, {135, 0.5, 1, 75}, {136, 0, 1, 60},
+		{137, 0, 1, 85},
 	} {
 		log = append(log, Reading{Input{r[0], r[1], r[2]}, r[3]})
 	}
@@ -262,42 +262,37 @@ func TestFewestRows(t *testing.T) {
 	}
 }
 
-// Only what the log tells and the fit has can be unlike any hotend; losses and
-// capacity scale with the power, up to the limits themselves.
+// Capacity, loss and loss with the fan scale with the power, and may be what they
+// are in any hotend, the least and the most included. What a log does not tell, or
+// was not fitted, speaks against nothing.
 func TestPhysical(t *testing.T) {
-	told := func(v float64) Estimate { return Estimate{v, 0.01 * v} }
 	for _, c := range []struct {
-		name                    string
-		fitted                  Figures
-		capacity, loss, lossFan Estimate
-		times                   float64
-		physical                bool
+		name     string
+		figures  [3]float64
+		times    float64
+		physical bool
 	}{
-		{name: "usual", fitted: AllFigures, capacity: told(16), loss: told(0.07), lossFan: told(0.1), times: 1,
-			physical: true},
-		{name: "all at their least", fitted: AllFigures, capacity: told(4), loss: told(0.035),
-			lossFan: told(0.04), times: 1, physical: true},
-		{name: "all at their most", fitted: AllFigures, capacity: told(60), loss: told(0.25), lossFan: told(0.4),
-			times: 1, physical: true},
-		{name: "too small a block", fitted: AllFigures, capacity: told(3.9), loss: told(0.07),
-			lossFan: told(0.1), times: 1},
-		{name: "too large a block", fitted: AllFigures, capacity: told(61), loss: told(0.07), lossFan: told(0.1),
-			times: 1},
-		{name: "too little loss", fitted: AllFigures, capacity: told(16), loss: told(0.034), lossFan: told(0.1),
-			times: 1},
-		{name: "too much loss with the fan", fitted: AllFigures, capacity: told(16), loss: told(0.07),
-			lossFan: told(0.41), times: 1},
-		{name: "small, with twice the power", fitted: AllFigures, capacity: told(3), loss: told(0.03),
-			lossFan: told(0.05), times: 2, physical: true},
-		{name: "usual, with ten times the power", fitted: AllFigures, capacity: told(16), loss: told(0.07),
-			lossFan: told(0.1), times: 10},
-		{name: "not fitted", fitted: Capacity | Lag, capacity: told(16), times: 1, physical: true},
-		{name: "not told", fitted: AllFigures, capacity: told(16), loss: Estimate{0.01, 0.1}, lossFan: told(0.1),
-			times: 1, physical: true},
+		{"usual", [3]float64{16, 0.07, 0.1}, 1, true},
+		{"all at their least", [3]float64{4, 0.035, 0.04}, 1, true},
+		{"all at their most", [3]float64{60, 0.25, 0.4}, 1, true},
+		{"too small a block", [3]float64{3.9, 0.07, 0.1}, 1, false},
+		{"too large a block", [3]float64{61, 0.07, 0.1}, 1, false},
+		{"too little loss", [3]float64{16, 0.034, 0.1}, 1, false},
+		{"too much loss with the fan", [3]float64{16, 0.07, 0.41}, 1, false},
+		{"small, with twice the power", [3]float64{3, 0.03, 0.05}, 2, true},
+		{"usual, with ten times the power", [3]float64{16, 0.07, 0.1}, 10, false},
 	} {
-		f := Fit{Fitted: c.fitted, Capacity: c.capacity, Loss: c.loss, LossFan: c.lossFan}
+		told := func(i int) Estimate { return Estimate{c.figures[i], 0.01 * c.figures[i]} }
+		f := Fit{Fitted: AllFigures, Capacity: told(0), Loss: told(1), LossFan: told(2)}
 		if got := f.Physical(c.times); got != c.physical {
 			t.Errorf("%s: physical is %v", c.name, got)
 		}
+		f.Fitted = Lag
+		if !f.Physical(c.times) {
+			t.Errorf("%s, not fitted: not physical", c.name)
+		}
+	}
+	if f := (Fit{Fitted: Loss, Loss: Estimate{0.01, 0.1}}); !f.Physical(1) {
+		t.Error("a loss that is not told: not physical")
 	}
 }

@@ -56,8 +56,8 @@ func TestProcessOfThePlant(t *testing.T) {
 // fast as the loss holds nothing.
 func TestWhatCanBeHeld(t *testing.T) {
 	p := cartridgePlant()
-	for at, want := range map[float64]bool{24: false, 25: false, 25.1: true, 490: true, 524.9: true, 525: false,
-		526: false} {
+	for at, want := range map[float64]bool{24: false, 25: false, 25.1: true, 490: true, 524.9: true,
+		525: false, 526: false} {
 		if _, ok := p.Process(Loop{}, at); ok != want {
 			t.Errorf("%v °C: held is %v", at, ok)
 		}

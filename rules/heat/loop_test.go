@@ -10,7 +10,8 @@ func TestFunctionalRange(t *testing.T) {
 		sensor, half float64
 		inside       bool
 	}{
-		{189, 100, false}, {189.9, 100, false}, {190, 10, true}, {195, 5, true}, {198, 2, true}, {205, 0, true},
+		{189, 100, false}, {189.9, 100, false}, {190, 10, true}, {195, 5, true}, {198, 2, true},
+		{205, 0, true},
 		{210, 0, true}, {210.1, 0, false},
 	} {
 		control := Loop{Kp: 2, Ki: 1, RangeC: 10, FarLimit: 200. / 255}.Start(1)
@@ -24,7 +25,8 @@ func TestFunctionalRange(t *testing.T) {
 // Without a band the heater is on below the target, and not at it.
 func TestOnOffWithoutBand(t *testing.T) {
 	control := Loop{OnOff: true}.Start(1)
-	for _, x := range []struct{ sensor, duty float64 }{{199.9, 1}, {200, 0}, {200, 0}, {199.9, 1}, {200.1, 0}} {
+	for _, x := range []struct{ sensor, duty float64 }{{199.9, 1}, {200, 0}, {200, 0}, {199.9, 1},
+		{200.1, 0}} {
 		if got := control.Duty(200, x.sensor); got != x.duty {
 			t.Errorf("at %v °C: duty %v, want %v", x.sensor, got, x.duty)
 		}

@@ -16,8 +16,8 @@ func TestMonitorOfHalfAWatch(t *testing.T) {
 		{"heating alone", Watch{Form: WindowWatch, Heating: heating}, HeatingTrip, NoTrip, 20},
 		{"drop alone", Watch{Form: WindowWatch, Drop: drop}, NoTrip, DropTrip, 0},
 		{"a window of 0", Watch{WindowWatch, HeatingCheck{RiseC: 2}, drop, SumWatch{}}, NoTrip, DropTrip, 0},
-		{"a period of 0", Watch{WindowWatch, heating, DropCheck{HysteresisC: 4}, SumWatch{}}, HeatingTrip, NoTrip,
-			20},
+		{"a period of 0", Watch{WindowWatch, heating, DropCheck{HysteresisC: 4}, SumWatch{}}, HeatingTrip,
+			NoTrip, 20},
 	} {
 		cold, fallen := c.watch.begin(200, phases[:]), c.watch.begin(200, phases[:])
 		fallen.feed(0, 200)

@@ -32,7 +32,8 @@ func TestStepResponseInClosedForm(t *testing.T) {
 // 25 °C on.
 func TestLongestStep(t *testing.T) {
 	for _, c := range []struct{ capacity, lag, want float64 }{
-		{16.7, 4.5, 1}, {16.7, 3, 0.75}, {16.7, 0.001, leastLagS / 4}, {0.1, 4.5, 0.1 / (0.068 + 18./175) / 4},
+		{16.7, 4.5, 1}, {16.7, 3, 0.75}, {16.7, 0.001, leastLagS / 4},
+		{0.1, 4.5, 0.1 / (0.068 + 18./175) / 4},
 		{1e-9, 4.5, leastBlockS / 4},
 	} {
 		p := ptcPlant()

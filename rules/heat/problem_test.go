@@ -54,8 +54,8 @@ func TestWhatAProblemFits(t *testing.T) {
 		log[39].Fan = c.fan
 		p := newProblem(cartridgePlant().Heater, c.room, log)
 		if p.size() != c.size || p.atRest != c.rest || p.fanVaries != c.varies || len(p.starts) != c.stretch {
-			t.Errorf("%s: fits %d, at rest %v, fan varies %v, starts %v", c.name, p.size(), p.atRest, p.fanVaries,
-				p.starts)
+			t.Errorf("%s: fits %d, at rest %v, fan varies %v, starts %v", c.name, p.size(), p.atRest,
+				p.fanVaries, p.starts)
 		}
 		if run := p.run(); run.Bridged != (len(c.pauses) > 5) || len(run.Gaps) != len(c.pauses) {
 			t.Errorf("%s: gaps %v, bridged %v", c.name, run.Gaps, run.Bridged)

@@ -78,7 +78,8 @@ func TestHowRunsEnd(t *testing.T) {
 			Response{SwingC: 3, PeriodS: 140}},
 		{"hangs 3 K off, after 5", 0, until(590, 205, 203), 900, Response{}},
 		{"a peak where the last sixth begins", 0,
-			func(at float64) float64 { return until(749, 203, until(750, 210, 203)(at))(at) }, 900, Response{}},
+			func(at float64) float64 { return until(749, 203, until(750, 210, 203)(at))(at) }, 900,
+			Response{}},
 	} {
 		endS, r := judged(c.aheadK, c.reading)
 		if endS != c.endS || r.Settles != c.want.Settles || r.SettleS != c.want.SettleS ||

@@ -140,8 +140,8 @@ func TestStridesOfAFastLoop(t *testing.T) {
 			near(t, "block's peak", got.BlockPeakC, want.BlockPeakC, 0.02)
 		}
 	}
-	if r := Step(ptcPlant(), Load{}, tunedRange, Watch{}, 22); !r.Reached || r.OvershootC != 0 || !r.Settles ||
-		r.SettleS != 0 {
+	if r := Step(ptcPlant(), Load{}, tunedRange, Watch{}, 22); !r.Reached || r.OvershootC != 0 ||
+		!r.Settles || r.SettleS != 0 {
 		t.Errorf("to the temperature of the room: %+v", r)
 	}
 }

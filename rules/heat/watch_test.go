@@ -53,7 +53,8 @@ func TestWhenTheHeatingCheckIsArmed(t *testing.T) {
 	for _, c := range []struct {
 		room, target float64
 		armed        bool
-	}{{22, 29, true}, {22.9, 29, true}, {23, 29, false}, {22, 28.1, true}, {22, 28, false}, {21.9, 28, true}} {
+	}{{22, 29, true}, {22.9, 29, true}, {23, 29, false}, {22, 28.1, true}, {22, 28, false},
+		{21.9, 28, true}} {
 		p.AmbientC = c.room
 		if r := PredictRise(p, Load{}, windowRise, c.target); r.Armed != c.armed {
 			t.Errorf("from %v to %v °C: %+v", c.room, c.target, r)
@@ -239,7 +240,8 @@ func TestSightInClosedForm(t *testing.T) {
 		t.Errorf("359 °C are met after %v s", s.endS())
 	} else {
 		tau := 12 / 0.09
-		near(t, "at rest", float64(len(s.Readings))*clampedSampleS, tau*math.Log(30./12/restKPerS), 64*clampedSampleS)
+		near(t, "at rest", float64(len(s.Readings))*clampedSampleS, tau*math.Log(30./12/restKPerS),
+			64*clampedSampleS)
 	}
 	near(t, "the end of a sight", (&Sight{Readings: make([]float64, 10), Gets: true}).endS(), 3, 1e-12)
 }

@@ -142,7 +142,7 @@ func (w SumWatch) leastFor(
 	if most(least) < w.LimitCS {
 		high = least
 	}
-	for high-low > 1 && high > least {
+	for high-low > 1 {
 		if mid := math.Floor((low + high) / 2); most(mid) < w.LimitCS {
 			high = mid
 		} else {

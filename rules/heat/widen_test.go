@@ -7,7 +7,8 @@ import (
 
 func TestRoundUp(t *testing.T) {
 	for _, c := range []struct{ x, want float64 }{
-		{0.1, 5}, {5, 5}, {5.1, 10}, {20 + 4e-6, 20}, {20.01, 25}, {55.1, 60}, {60, 60}, {60.1, 70}, {100, 100},
+		{0.1, 5}, {5, 5}, {5.1, 10}, {20 + 4e-6, 20}, {20.01, 25}, {55.1, 60}, {60, 60}, {60.1, 70},
+		{100, 100},
 		{100.1, 110},
 	} {
 		near(t, "rounded up", roundUp(c.x), c.want, 0)
@@ -72,6 +73,10 @@ func TestWidenSumWatch(t *testing.T) {
 		t.Fatalf("a window of %v s is the least", least)
 	}
 	atWidest := most(least - 2)
+	next := least - 1
+	for most(next) >= atWidest {
+		next++
+	}
 	for _, c := range []struct {
 		name           string
 		windowS, limit float64
@@ -91,6 +96,8 @@ func TestWidenSumWatch(t *testing.T) {
 			[2]float64{least - 2, math.Floor(atWidest) + 1}, true},
 		{"a limit just met", least - 2, atWidest, Bounds{least - 2, 360},
 			[2]float64{least - 2, math.Floor(atWidest) + 1}, true},
+		{"a limit just met, but by no wider window", least - 2, atWidest, Bounds{120, 360},
+			[2]float64{next, atWidest}, true},
 		{"just as far as it may be", 1, 30, Bounds{least - 2, math.Floor(atWidest) + 1},
 			[2]float64{least - 2, math.Floor(atWidest) + 1}, true},
 		{"farther than it may be", 1, 30, Bounds{least - 2, math.Floor(atWidest)}, [2]float64{}, false},
@@ -99,8 +106,8 @@ func TestWidenSumWatch(t *testing.T) {
 		v.WindowS, v.LimitCS = c.windowS, c.limit
 		got, ok := v.leastFor(sights, 272, c.bounds, math.Ceil)
 		if ok != c.ok || got.WindowS != c.want[0] || got.LimitCS != c.want[1] {
-			t.Errorf("%s: window %v s, limit %v, %v; want %v, %v", c.name, got.WindowS, got.LimitCS, ok, c.want,
-				c.ok)
+			t.Errorf("%s: window %v s, limit %v, %v; want %v, %v", c.name, got.WindowS, got.LimitCS, ok,
+				c.want, c.ok)
 		}
 	}
 	never := []Sight{w.sight(ptcPlant(), FanFull, 400)}
