@@ -222,6 +222,7 @@ func TestFiguresOfResiduals(t *testing.T) {
 
 	still, x := alternating(12)
 	near(t, "correlation in turn", still.fit(x).Correlation, 0, 0)
+	near(t, "time of the first of equals", still.fit(x).WorstS, 0, 0)
 	for i := range still.tempC {
 		still.tempC[i] = 27
 	}
