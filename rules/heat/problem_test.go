@@ -178,6 +178,22 @@ func TestSolveOfAJostledRun(t *testing.T) {
 	}
 }
 
+// What is said of the room counts by the noise that the log turns out to have, here
+// four times the one that the search begins with, and the block is fitted under it.
+func TestSolveWithARoomThatIsOff(t *testing.T) {
+	plant := cartridgePlant()
+	p := newProblem(plant.Heater, Estimate{32, 3}, jostled(plant, 2, 0, 150))
+	x, ok := p.solve()
+	if !ok {
+		t.Fatal("no fit")
+	}
+	noise := math.Sqrt(p.variance(x))
+	near(t, "noise", noise, 2, 0.3)
+	near(t, "weight of the room", p.ambientWeight, noise/3, 0.02*noise/3)
+	again, _ := p.descend(x)
+	near(t, "room, fitted once more", p.ambientC(again), p.ambientC(x), 0.01)
+}
+
 // A result is one where another step would gain no more than a ten-thousandth of
 // the cost, which is quadratic near the bottom.
 func TestConverged(t *testing.T) {
