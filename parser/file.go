@@ -14,6 +14,7 @@ import (
 	"strings"
 	"sync"
 	"sync/atomic"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -66,6 +67,16 @@ func Clip(text string, most int) string {
 
 // Quote shortens a piece of a file for a sentence.
 func Quote(text string) string { return Clip(text, 60) }
+
+// Hidden reports whether a character can act on a screen without being seen:
+// control and format characters (Unicode Cc and Cf) and the two separators of
+// lines and paragraphs.
+func Hidden(r rune) bool {
+	if r < 0x7f {
+		return r < ' '
+	}
+	return r <= 0x9f || unicode.In(r, unicode.Cf, unicode.Zl, unicode.Zp)
+}
 
 // Decimal writes a number with as few decimals as tell it from others, and
 // without an exponent.

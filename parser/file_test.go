@@ -81,3 +81,14 @@ func TestCite(t *testing.T) {
 		}
 	}
 }
+
+func TestHidden(t *testing.T) {
+	for r, want := range map[rune]bool{
+		' ': false, '\n': true, 0x1f: true, 0x7e: false, 0x7f: true, 0x9f: true, 0xa0: false, 'é': false,
+		0x202e: true, 0x2028: true, 0xe0041: true,
+	} {
+		if Hidden(r) != want {
+			t.Errorf("%U is hidden: %v", r, !want)
+		}
+	}
+}

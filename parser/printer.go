@@ -1,5 +1,7 @@
 package parser
 
+import "iter"
+
 // Printer is what a configuration says about one printer, as far as the
 // hotend that the sheet names is concerned. A style fills it; rules read it.
 type Printer struct {
@@ -145,7 +147,7 @@ type Watch struct {
 	RiseOn      Setting[bool]    // WatchWindow: the rise watch, which can be off alone
 	RiseC       Setting[float64] // K
 	RiseWindowS Setting[float64] // s
-	ArmMarginC  Setting[float64] // WatchWindow: the rise watch is armed below target − (RiseC + this + 1), K
+	ArmMarginC  Setting[float64] // WatchWindow, K: armed below target − (RiseC + this + 1)
 	HysteresisC Setting[float64] // K
 	HoldPeriodS Setting[float64] // WatchWindow, s
 	ErrorSumCS  Setting[float64] // WatchSum, °C·s
@@ -163,13 +165,15 @@ type Watch struct {
 	CanTurnOn bool
 }
 
-// Describe lists the settings of the watch.
-func (w *Watch) Describe() []Description {
-	list := []Description{w.On.Describe(), w.RiseOn.Describe()}
-	for _, s := range [...]*Setting[float64]{&w.RiseC, &w.RiseWindowS, &w.ArmMarginC, &w.HysteresisC, &w.HoldPeriodS, &w.ErrorSumCS} {
-		list = append(list, s.Describe())
+// Describe calls add with each setting of the watch.
+func (w *Watch) Describe(add func(Description)) {
+	add(w.On.Describe())
+	add(w.RiseOn.Describe())
+	for _, s := range [...]*Setting[float64]{
+		&w.RiseC, &w.RiseWindowS, &w.ArmMarginC, &w.HysteresisC, &w.HoldPeriodS, &w.ErrorSumCS,
+	} {
+		add(s.Describe())
 	}
-	return list
 }
 
 // WatchFigures are the figures of a watch; those that its form lacks are 0.
@@ -234,8 +238,8 @@ type Flow struct {
 	NozzleMM    Setting[float64]
 	FilamentMM  Setting[float64]
 	MaxMM3PerS  Setting[float64]   // volumetric limit; Off where there is none
-	PushMM      Setting[float64]   // longest push of filament without a move, mm; absent where nothing limits it
-	CrossMM2    Setting[float64]   // largest cross section of a line, mm²; absent where it follows the nozzle
+	PushMM      Setting[float64]   // longest push of filament without a move, mm; absent where unlimited
+	CrossMM2    Setting[float64]   // largest section of a line, mm²; absent where it follows the nozzle
 	CarriedOver []Setting[float64] // advance, retraction, load and unload figures that belong to a melt path
 }
 
@@ -305,7 +309,7 @@ const (
 	RemarkMismatch                       // the sheet names a tool that the configuration lacks
 	RemarkGap                            // something that could not be read, and what it could override
 	RemarkUnrecognised                   // looks like a protection or a sensor, and fits no known option
-	RemarkUnreadable                     // a part that is beyond every limit of reading: the rest is known without it
+	RemarkUnreadable                     // a part is beyond every limit of reading: the rest is known
 )
 
 // Remark is something that a style noticed while it read, in a sentence.
@@ -315,23 +319,20 @@ type Remark struct {
 	Text string
 }
 
-// Settings lists every setting that the configuration has an opinion on, in a
+// Settings gives every setting that the configuration has an opinion on, in a
 // fixed order: what `values` prints.
-func (p *Printer) Settings() []Description {
-	all := make([]Description, 0, 64) // about as many as there are
+func (p *Printer) Settings() iter.Seq[Description] { return p.settings }
+
+func (p *Printer) settings(yield func(Description) bool) {
+	more := true
 	add := func(d Description) {
 		if d.State != Absent {
-			all = append(all, d)
+			more = more && yield(d)
 		}
 	}
 	numbers := func(list ...Setting[float64]) {
 		for i := range list {
 			add(list[i].Describe())
-		}
-	}
-	watch := func(w *Watch) {
-		for _, d := range w.Describe() {
-			add(d)
 		}
 	}
 	h, l := &p.Hotend, &p.Hotend.Loop
@@ -351,15 +352,16 @@ func (p *Printer) Settings() []Description {
 	numbers(l.Kp, l.Ki, l.Kd, l.RangeC, l.FilterOld, l.SmoothS, l.BandC)
 	numbers(l.PowerLimits...)
 	numbers(l.ModelPowerW, l.ModelRefC)
-	watch(&h.Watch)
+	h.Watch.Describe(add)
 	add(h.Watch.SlowsFan.Describe())
 	numbers(h.Watch.StillS)
 	add(p.Watchdog.Describe())
 	add(p.Bed.Heated.Describe())
 	add(p.Bed.Sensor.Describe())
-	watch(&p.Bed.Watch)
+	p.Bed.Watch.Describe(add)
 	add(p.ColdSide.Fan.Describe())
-	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown, p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS, p.Flow.PushMM, p.Flow.CrossMM2)
+	numbers(p.ColdSide.OnAboveC, p.ColdSide.Power, p.ColdSide.AtShutdown)
+	numbers(p.Flow.NozzleMM, p.Flow.FilamentMM, p.Flow.MaxMM3PerS, p.Flow.PushMM, p.Flow.CrossMM2)
 	numbers(p.Flow.CarriedOver...)
 	add(p.Geometry.Homes.Describe())
 	numbers(p.Geometry.EndstopMM...)
@@ -367,5 +369,4 @@ func (p *Printer) Settings() []Description {
 	add(p.Geometry.NozzleProbes.Describe())
 	numbers(p.Geometry.Offsets...)
 	add(p.Storage.On.Describe())
-	return all
 }

@@ -142,7 +142,7 @@ const (
 	// shown.
 	TaskBeginPaper // over the middle of the bed, LengthMM above it or LeastClearMM, begin to measure Figure
 	TaskLower      // lower the nozzle by LengthMM
-	TaskEndPaper   // the paper drags: take the height, and leave the paper upwards, to LengthMM or LeastClearMM
+	TaskEndPaper   // the paper drags: take the height, and go up to LengthMM or LeastClearMM
 	TaskAbortPaper // leave off
 )
 

@@ -36,7 +36,7 @@ var rows = sync.OnceValue(func() map[Key]row {
 		MaxTemp:      {unit: "°C", safer: Lower},
 		Margin:       {unit: "K", safer: Higher},
 		ColdGuard:    {safer: On},
-		MinExtrude:   {unit: "°C", safer: Higher, with: []Key{ColdGuard}}, // a guard that is on needs a figure
+		MinExtrude:   {unit: "°C", safer: Higher, with: []Key{ColdGuard}}, // one that is on needs it
 		AutoTarget:   {unit: "°C", safer: Lower},
 		SecondDiff:   {unit: "K", safer: Lower},
 		Trips:        {safer: On, with: []Key{HotendSensor}}, // some definitions are held against no limit

@@ -79,7 +79,7 @@ func TestSettingsListsEvery(t *testing.T) {
 	}
 	fill(reflect.ValueOf(&p).Elem(), "")
 	listed := make(map[Key]bool)
-	for _, s := range p.Settings() {
+	for s := range p.Settings() {
 		listed[s.Key] = true
 	}
 	left := []Key{

@@ -38,7 +38,8 @@ type Tree struct {
 func OpenTree(dir string) (*Tree, error) {
 	root, err := os.OpenRoot(dir)
 	if err != nil {
-		return nil, &Error{File: filepath.ToSlash(dir), Message: "cannot be opened as a folder: " + reason(err)}
+		return nil, &Error{File: filepath.ToSlash(dir),
+			Message: "cannot be opened as a folder: " + reason(err)}
 	}
 	abs, err := filepath.Abs(dir)
 	if err != nil {
@@ -167,7 +168,8 @@ func (t *Tree) read(f *File) error {
 	}
 	if at := bytes.IndexByte(f.Data, 0); at >= 0 {
 		line := 1 + bytes.Count(f.Data[:at], []byte("\n"))
-		return &Error{Line: line, Message: fmt.Sprintf("holds a NUL byte in line %d; it is not a text file", line)}
+		return &Error{Line: line,
+			Message: fmt.Sprintf("holds a NUL byte in line %d; it is not a text file", line)}
 	}
 	return nil
 }
@@ -228,14 +230,16 @@ func readAll(file io.Reader, size int64) ([]byte, error) {
 }
 
 // OutsideRoot is what is said of a file that the tree does not hold.
-const OutsideRoot = "lies outside the root that bounds all reading; move it inside, or name a wider folder with --root"
+const OutsideRoot = "lies outside the root that bounds all reading; " +
+	"move it inside, or name a wider folder with --root"
 
 var (
 	errOutside  = errors.New(OutsideRoot)
 	errTooLarge = fmt.Errorf("is larger than %d MiB; no configuration is", MaxFileBytes>>20)
 	errTooDeep  = fmt.Errorf("lies more than %d folders deep; move it nearer to the root", MaxFolderDepth)
-	errLoop     = fmt.Errorf("leads through more than %d links, or in a circle; let it name the file itself", maxLinks)
-	errPrivate  = errors.New("belongs to git, and is not read; name a file outside of .git")
+	errLoop     = fmt.Errorf("leads through more than %d links, or in a circle; "+
+		"let it name the file itself", maxLinks)
+	errPrivate = errors.New("belongs to git, and is not read; name a file outside of .git")
 )
 
 // reason says why a file could not be read, without the operating system's

@@ -79,7 +79,10 @@ func (d *disk) spelling(id FileID, real string, lists func(real string) bool) st
 		d.spelled[id] = real
 	}
 	d.mu.Unlock()
-	if !met || known == real || (id == FileID{}) || !strings.EqualFold(known, real) || lists(known) && lists(real) {
+	if !met || (id == FileID{}) || !strings.EqualFold(known, real) {
+		return real
+	}
+	if known == real || lists(known) && lists(real) {
 		return real
 	}
 	return known

@@ -142,7 +142,8 @@ func (t *Tree) listing(real string) ([]string, error) {
 	case err != nil && err != io.EOF:
 		return nil, err
 	case len(names) > MaxListed:
-		return nil, fmt.Errorf("holds more than %d files, too many for a pattern; put those that are meant into a folder of their own", MaxListed)
+		return nil, fmt.Errorf("holds more than %d files, too many for a pattern; "+
+			"put those that are meant into a folder of their own", MaxListed)
 	}
 	slices.Sort(names)
 	t.disk.listings.Store(real, names)

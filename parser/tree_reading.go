@@ -75,7 +75,8 @@ func (r *Reading) step(n int) error {
 
 func (r *Reading) count(n int) error {
 	if r.steps += n; r.steps > MaxPrinterSteps {
-		return fmt.Errorf("is where reading this printer takes more than %d steps; look for patterns or includes that multiply", MaxPrinterSteps)
+		return fmt.Errorf("is where reading this printer takes more than %d steps; "+
+			"look for patterns or includes that multiply", MaxPrinterSteps)
 	}
 	return nil
 }
@@ -87,7 +88,8 @@ func (r *Reading) bytes(n int) error {
 	r.mu.Lock()
 	defer r.mu.Unlock()
 	if r.sum += n; r.sum > MaxPrinterBytes {
-		return fmt.Errorf("is where this printer takes more than %d MiB; no printer needs so much: include fewer files", MaxPrinterBytes>>20)
+		return fmt.Errorf("is where this printer takes more than %d MiB; no printer needs so much: "+
+			"include fewer files", MaxPrinterBytes>>20)
 	}
 	return nil
 }

@@ -60,7 +60,9 @@ func (t *Tree) follow(at traced, name string) traced {
 	links := at.links[:len(at.links):len(at.links)]
 	real := at.real
 	rest := strings.Split(name, "/")
-	stop := func(err error) traced { return traced{path.Join(append([]string{real}, rest...)...), links, err} }
+	stop := func(err error) traced {
+		return traced{path.Join(append([]string{real}, rest...)...), links, err}
+	}
 	for len(rest) > 0 {
 		part := rest[0]
 		switch part {

@@ -13,11 +13,11 @@ import (
 	"preflash/rules/unit"
 )
 
-// compareTrial compares what the changes led to with the start. All that is wrong
-// is in the error, a *failure.
-func (g *group) compareTrial(t *trial) error {
-	others := errors.Join(g.compareHeaters(t), g.compareOptions(t))
-	err := errors.Join(g.compareFindings(t), g.compareTemperature(t), g.compareSettings(t), others)
+// compareTrial compares what the changes led to with the start, edited being the
+// lines that they touch. All that is wrong is in the error, a *failure.
+func (g *group) compareTrial(t *trial, edited editedLines) error {
+	others := errors.Join(g.compareHeaters(t), g.compareOptions(t, edited))
+	err := errors.Join(g.compareFindings(t), g.compareTemperature(t), g.compareSettings(t, edited), others)
 	if err == nil {
 		return nil
 	}
@@ -47,8 +47,8 @@ func (g *group) compareFindings(t *trial) error {
 		}
 		// A note may remain beside the change that it is about.
 		if w := worst(t.now.findings, r.Finding); w != nil && (w.Level > rules.Note || len(w.Changes) > 0) {
-			errs = append(errs, fmt.Errorf("%s still speaks after the change that should have silenced it: %s",
-				w.Rule, w.Text()))
+			errs = append(errs, fmt.Errorf(
+				"%s still speaks after the change that should have silenced it: %s", w.Rule, w.Text()))
 		}
 	}
 	for _, f := range t.now.findings {
@@ -130,37 +130,37 @@ func (g *group) compareTemperature(t *trial) error {
 // compareSettings demands that only what was asked for changed, that no
 // protection turned off, and that no figure moved to the less safe side
 // unless a rule that may ask for it did.
-func (g *group) compareSettings(t *trial) error {
+func (g *group) compareSettings(t *trial, edited editedLines) error {
 	var errs []error
-	for _, is := range t.now.config.Printer().Settings() {
+	for is := range t.now.config.Printer().Settings() {
 		if _, was := t.before.settings[is.Key]; was || is.State == parser.Off || len(t.askedFor(is.Key)) > 0 {
 			continue
 		}
 		if is.Key.Safer() == parser.Neither {
-			g.aside(t, is, fmt.Sprintf("the %s, %s, would come into force", is.Key, is.Text()))
+			if !edited.touches(is.At, false) {
+				g.aside(t, fmt.Sprintf("the %s, %s, would come into force", is.Key, is.Text()))
+			}
 			continue
 		}
 		errs = append(errs, fmt.Errorf("the %s would come into force although no rule asked for it", is.Key))
 	}
-	for _, was := range t.before.config.Printer().Settings() {
+	for was := range t.before.config.Printer().Settings() {
 		is, still := t.now.settings[was.Key]
 		if !still {
 			errs = append(errs, fmt.Errorf("the %s would be lost", was.Key))
 			continue
 		}
-		if err := g.compareSetting(t, was, is); err != nil {
+		if err := g.compareSetting(t, was, is, edited); err != nil {
 			errs = append(errs, err)
 		}
 	}
 	return errors.Join(errs...)
 }
 
-// aside says what becomes of a setting that nobody asked to change, where no edit
-// names it.
-func (g *group) aside(t *trial, is parser.Description, text string) {
-	if !g.editedLines().touches(is.At, false) {
-		g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, text})
-	}
+// aside says what becomes of something that nobody asked to change and that no
+// edit names.
+func (g *group) aside(t *trial, text string) {
+	g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, text})
 }
 
 // askedFor lists the rules that asked for a setting, or for one that carries it
@@ -173,7 +173,7 @@ func (t *trial) askedFor(key parser.Key) []string {
 	return asked
 }
 
-func (g *group) compareSetting(t *trial, was, is parser.Description) error {
+func (g *group) compareSetting(t *trial, was, is parser.Description, edited editedLines) error {
 	if alike(was, is) {
 		return nil
 	}
@@ -193,8 +193,10 @@ func (g *group) compareSetting(t *trial, was, is parser.Description) error {
 	if wasKnown && len(askers) == 0 && !on(is) && !isFormula(was, is) {
 		return fmt.Errorf("the %s would change although no rule asked for it", was.Key)
 	}
-	if len(askers) == 0 && is.State != parser.Off || wasKnown && len(t.askedBy[was.Key]) == 0 && !is.At.IsZero() {
-		g.aside(t, is, fmt.Sprintf("the %s would be %s instead of %s", was.Key, is.Text(), was.Text()))
+	unasked := len(askers) == 0 && is.State != parser.Off ||
+		wasKnown && len(t.askedBy[was.Key]) == 0 && !is.At.IsZero()
+	if unasked && !edited.touches(is.At, false) {
+		g.aside(t, fmt.Sprintf("the %s would be %s instead of %s", was.Key, is.Text(), was.Text()))
 	}
 	if !wasKnown || !was.Key.Looser(is.Value, was.Value) {
 		return nil
@@ -254,9 +256,8 @@ func (g *group) compareHeaters(t *trial) error {
 
 // compareOptions looks for options that change although no edit touches them. One
 // that guards another heater is an error, any other is said.
-func (g *group) compareOptions(t *trial) error {
+func (g *group) compareOptions(t *trial, edited editedLines) error {
 	before, after := inForce(t.before.config), inForce(t.now.config)
-	edited := g.editedLines()
 	var errs []error
 	all := maps.Clone(before)
 	maps.Copy(all, after)
@@ -273,7 +274,7 @@ func (g *group) compareOptions(t *trial) error {
 			errs = append(errs,
 				fmt.Errorf("%s: it guards or measures another heater, and no edit touches it", text))
 		default:
-			g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, text})
+			g.aside(t, text)
 		}
 	}
 	return errors.Join(errs...)

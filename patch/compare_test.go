@@ -308,7 +308,7 @@ func TestCompareSettings(t *testing.T) {
 			for key, by := range tt.asked {
 				trial.askedBy[key] = by
 			}
-			expect(t, g.compareSettings(trial), tt.want)
+			expect(t, g.compareSettings(trial, g.editedLines()), tt.want)
 			said := ""
 			for _, a := range g.plan.Asides {
 				said += a.Text
@@ -403,7 +403,7 @@ func TestCompareOptions(t *testing.T) {
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			g, trial := alter(t, tt.before, tt.after)
-			expect(t, g.compareOptions(trial), tt.want)
+			expect(t, g.compareOptions(trial, g.editedLines()), tt.want)
 			aside := ""
 			for _, a := range g.plan.Asides {
 				aside += a.Text

@@ -101,8 +101,8 @@ func (g *group) prove() error {
 			return err
 		}
 	}
-	return fmt.Errorf("%s: the diff still fails after %d attempts in memory, each without a change that was in the way; "+
-		"make some of the changes by hand",
+	return fmt.Errorf("%s: the diff still fails after %d attempts in memory, "+
+		"each without a change that was in the way; make some of the changes by hand",
 		g.trials[0].Owner, maxAttempts)
 }
 
@@ -232,8 +232,8 @@ func (g *group) collect(t *trial, late bool) error {
 			continue
 		}
 		if u, key := g.overruling(t, f); u != nil {
-			g.leftOut[claimOf(t.Owner, f)] = fmt.Errorf("%s wants the %s that both read at a value that protects more",
-				u.Owner, key)
+			err := fmt.Errorf("%s wants the %s that both read at a value that protects more", u.Owner, key)
+			g.leftOut[claimOf(t.Owner, f)] = err
 			continue
 		}
 		t.roundReasons = append(t.roundReasons, Reason{Owner: t.Owner, Finding: f})
@@ -381,12 +381,13 @@ func (g *group) compareAll() error {
 	if err := g.refuseHardLinks(); err != nil {
 		return err
 	}
+	edited := g.editedLines()
 	var errs []error
 	for _, t := range g.trials {
 		if t.now == t.before {
 			continue // untouched
 		}
-		if err := g.compareTrial(t); err != nil {
+		if err := g.compareTrial(t, edited); err != nil {
 			errs = append(errs, err)
 		}
 		g.plan.after[t.Owner] = t.now.input

@@ -25,7 +25,8 @@ func (f *failure) Error() string {
 	if f.of.Silent {
 		also = " (it reads a file of the diff; name its sheet as well, and its own changes are made with it)"
 	}
-	return fmt.Sprintf("%s: the diff failed when it was tried in memory and is not shown%s: %v", f.of.Owner, also, f.err)
+	return fmt.Sprintf("%s: the diff failed when it was tried in memory and is not shown%s: %v",
+		f.of.Owner, also, f.err)
 }
 
 // failureOf is the first failure of an error; nil where it came to no proof.
@@ -44,8 +45,8 @@ func (g *group) withoutOne(failed error) (best *group, least error) {
 		less := *g
 		less.leftOut, less.late = maps.Clone(g.leftOut), maps.Clone(g.late)
 		for _, same := range g.beside(r) {
-			less.leftOut[claimOf(same.Owner, same.Finding)] = errors.New("the diff fails with it when tried in memory: " +
-				firstOf(failed, same.Owner))
+			why := "the diff fails with it when tried in memory: " + firstOf(failed, same.Owner)
+			less.leftOut[claimOf(same.Owner, same.Finding)] = errors.New(why)
 		}
 		err := less.prove()
 		if err == nil && len(less.plan.Files) > 0 {
@@ -67,7 +68,22 @@ func against(failed error) int {
 	if failureOf(failed) == nil {
 		return math.MaxInt
 	}
-	return strings.Count(failed.Error(), "\n")
+	return parts(failed)
+}
+
+// parts is how many errors an error is made of.
+func parts(err error) int {
+	switch e := err.(type) {
+	case *failure:
+		return parts(e.err)
+	case interface{ Unwrap() []error }:
+		sum := 0
+		for _, one := range e.Unwrap() {
+			sum += parts(one)
+		}
+		return sum
+	}
+	return 1
 }
 
 // suspects lists what was asked for in the order in which it is to be left out:

@@ -106,9 +106,4 @@ func TestNameEnds(t *testing.T) {
 			t.Errorf("%q is quoted as %s, want %s", name, got, want)
 		}
 	}
-	for r, want := range map[rune]bool{' ': false, 0x1f: true, 0x7e: false, 0x7f: true, 0x9f: true, 0xa0: false} {
-		if Hidden(r) != want {
-			t.Errorf("%U is hidden: %v", r, !want)
-		}
-	}
 }

@@ -20,9 +20,9 @@ func TestCompareEdited(t *testing.T) {
 			f := st.config.Printer().Files[0]
 			g.plan.Files = append(g.plan.Files, FileChange{f.Real, f.Data, append([]byte("#"), f.Data...)})
 		}
-		expect(t, g.compareOptions(trial), "")
+		expect(t, g.compareOptions(trial, g.editedLines()), "")
 		if name == "comes" {
-			expect(t, g.compareSettings(trial), "")
+			expect(t, g.compareSettings(trial, g.editedLines()), "")
 		}
 		if len(g.plan.Asides) > 0 {
 			t.Errorf("%s: said aside: %v", name, g.plan.Asides)

@@ -6,17 +6,14 @@ import (
 	"bytes"
 	"cmp"
 	"fmt"
-	"slices"
 
 	"preflash/parser"
 )
 
-// Apply returns the text of f with the edits made. Edits may come in any
-// order; insertions at one place keep theirs. Edits that overlap, belong to
-// another file or point outside of f are an error.
+// Apply returns the text of f with the edits made. They come sorted by place, as
+// Merge gives them; insertions at one place keep their order. Edits that overlap
+// or are not sorted, belong to another file or point outside of f are an error.
 func Apply(f *parser.File, edits []parser.Edit) ([]byte, error) {
-	edits = slices.Clone(edits)
-	slices.SortStableFunc(edits, byPlace)
 	for i, e := range edits {
 		if !sameFile(e.At.File, f) {
 			return nil, &parser.Error{File: f.Name,

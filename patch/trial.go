@@ -32,7 +32,7 @@ type checkedConfig struct {
 func (s *Source) checked(config parser.Config, findings []rules.Finding) *checkedConfig {
 	c := &checkedConfig{config: config, input: s.Input(config), findings: findings,
 		settings: make(map[parser.Key]parser.Description)}
-	for _, d := range config.Printer().Settings() {
+	for d := range config.Printer().Settings() {
 		c.settings[d.Key] = d
 	}
 	return c

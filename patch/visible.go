@@ -3,19 +3,10 @@ package patch
 import (
 	"fmt"
 	"strings"
-	"unicode"
 	"unicode/utf8"
-)
 
-// Hidden reports whether a character can act on a screen without being seen:
-// control and format characters (Unicode Cc and Cf) and the two separators of
-// lines and paragraphs.
-func Hidden(r rune) bool {
-	if r < 0x7f {
-		return r < ' '
-	}
-	return r <= 0x9f || unicode.In(r, unicode.Cf, unicode.Zl, unicode.Zp)
-}
+	"preflash/parser"
+)
 
 // Visible writes hidden characters, but for the tab, as \uXXXX (\UXXXXXXXX
 // above U+FFFF) and bytes that are not UTF-8 as \xNN, so that no text from a
@@ -30,7 +21,7 @@ func Visible(s string) string {
 		r, n := utf8.DecodeRuneInString(s[i:])
 		if r == utf8.RuneError && n == 1 {
 			fmt.Fprintf(&b, `\x%02x`, s[i])
-		} else if r == '\t' || !Hidden(r) {
+		} else if r == '\t' || !parser.Hidden(r) {
 			b.WriteString(s[i : i+n])
 		} else if r > 0xffff {
 			fmt.Fprintf(&b, `\U%08x`, r)

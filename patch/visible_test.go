@@ -3,6 +3,8 @@ package patch
 import (
 	"testing"
 	"unicode/utf8"
+
+	"preflash/parser"
 )
 
 func TestVisible(t *testing.T) {
@@ -35,7 +37,7 @@ func FuzzVisible(f *testing.F) {
 			t.Errorf("%q is not UTF-8", got)
 		}
 		for _, r := range got {
-			if r != '\t' && Hidden(r) {
+			if r != '\t' && parser.Hidden(r) {
 				t.Errorf("%q still holds %U", got, r)
 			}
 		}

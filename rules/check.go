@@ -9,9 +9,8 @@ import (
 // mostOfARule is how many findings of one rule and level are listed one by one.
 const mostOfARule = 1000
 
-// Check runs every rule over one printer. Findings come in the order of
-// danger. Those that a waiver of the sheet covers carry its
-// reason in Waived.
+// Check runs every rule over one printer. Findings come in the order of danger.
+// Those that a waiver of the sheet covers carry its reason in Waived.
 func Check(in *Input) []Finding {
 	var found []Finding
 	changed := make(map[parser.Key]any)

@@ -19,7 +19,7 @@ look.`,
 		if lacksHotend(in.Printer) {
 			return
 		}
-		for _, s := range in.Printer.Settings() {
+		for s := range in.Printer.Settings() {
 			if s.State == parser.Unknown && !in.unknowns[s.Key] {
 				f := Findingf(Note, s.At, "cannot tell the %s: %s", s.Key, s.Why).Of(s.Key)
 				f.Unknown = s.Key

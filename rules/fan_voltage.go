@@ -7,8 +7,7 @@ import (
 	"preflash/rules/unit"
 )
 
-// fanTolerance is how far a fan's supply may be off: common practice, no
-// source.
+// fanTolerance is how far a fan's supply may be off: common practice, no source.
 const fanTolerance = 0.15
 
 var fanVoltage = &Rule{

@@ -31,8 +31,7 @@ func outputs(in *Input) float64 {
 	return 1
 }
 
-// heaterOf gives the heaters that run on the hotend's command, at full duty, as
-// one.
+// heaterOf gives the heaters that run on the hotend's command, at full duty, as one.
 func heaterOf(in *Input) heat.Heater {
 	h := in.Sheet.New.Heater
 	n := outputs(in)

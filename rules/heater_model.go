@@ -8,8 +8,7 @@ import (
 	"preflash/rules/unit"
 )
 
-// modelTolerance is how far off the configured power may be: common practice, no
-// source.
+// modelTolerance is how far off the configured power may be: common practice, no source.
 const modelTolerance = 0.15
 
 var heaterModel = &Rule{

@@ -39,8 +39,8 @@ const (
 )
 
 // stepTarget is the target of the step, °C, and where the firmware then shuts
-// down: the top of the printing range, or the highest that it takes after this
-// run.
+// down: the top of the printing range, or the highest that it takes after
+// this run.
 func stepTarget(in *Input) (atC, tripC float64) {
 	atC, tripC = in.Sheet.New.PrintC.Value[1], math.Inf(1)
 	c, ok := ceilingOf(in, func(Finding) {})
@@ -119,8 +119,7 @@ func (s *steps) everywhere(variant int) bool {
 	return !slices.ContainsFunc(s.boards(variant), func(b board) bool { return b.fault == noStepFault })
 }
 
-// level is an error where the worst comes to pass on every board of a
-// generation.
+// level is an error where the worst comes to pass on every board of a generation.
 func (s *steps) level() Level {
 	if s.everywhere(s.worst.variant) {
 		return Error
@@ -128,8 +127,7 @@ func (s *steps) level() Level {
 	return Warning
 }
 
-// board is how boards that read the sensor so often behave, at the worse power
-// limit.
+// board is how boards that read the sensor so often behave, at the worse power limit.
 type board struct {
 	sampleS float64
 	fault   stepFault

@@ -32,8 +32,7 @@ func Converter(in *Input) sensor.Converter {
 // limit of sensor-curve.
 const RightWithinK = curveWarnK
 
-// SensorBand is the uncertainty of the sheet's sensor itself at a temperature,
-// K.
+// SensorBand is the uncertainty of the sheet's sensor itself at a temperature, K.
 func SensorBand(in *Input, real *sensor.Circuit, tempC float64) float64 {
 	return bandAt(in, real.Curve, tempC)
 }

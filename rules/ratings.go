@@ -50,8 +50,7 @@ func (r rating) highestMaxTemp(marginK float64) float64 {
 // rounding forgives what binary fractions do to figures written in decimals.
 const rounding = 1e-9
 
-// ceiling is how hot the firmware lets the hotend get, °C. What does not look is
-// infinite.
+// ceiling is how hot the firmware lets the hotend get, °C. What does not look is infinite.
 type ceiling struct {
 	maxC, marginK float64
 	buildsC       float64 // the highest max temp that it is built with
@@ -207,8 +206,7 @@ func tableTopC(in *Input) float64 {
 	return top
 }
 
-// afterChanges is the ceiling once temp-ceiling and temp-reach have made their
-// changes.
+// afterChanges is the ceiling once temp-ceiling and temp-reach have made their changes.
 func (c ceiling) afterChanges(h *sheet.Hotend) ceiling {
 	highest := c.highest(weakestRating(h))
 	needed := c.neededMaxTemp(h.PrintC.Value[1])

@@ -69,8 +69,7 @@ func dropCheckTight(w *parser.Watch, report func(Finding)) {
 		Of(s.Key).Change(s.To(w.Usual.HoldPeriodS)))
 }
 
-// tight is a watch held against the new hotend on the way to the top of its
-// range.
+// tight is a watch held against the new hotend on the way to the top of its range.
 type tight struct {
 	ranges
 	in    *Input

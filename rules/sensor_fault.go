@@ -121,8 +121,7 @@ func limitsOf(in *Input) faultLimits {
 	return l
 }
 
-// usualMins are the min temps that a person would write, °C: common practice, no
-// source.
+// usualMins are the min temps that a person would write, °C: common practice, no source.
 var usualMins = [...]float64{0, 5}
 
 // raised is a min temp with which both faults show; false where none does, or

@@ -18,8 +18,7 @@ import (
 // whatever it leaves: common practice, no source.
 const hopelessK = 20
 
-// repair is what makes the firmware read the sensor right, or as right as can
-// be.
+// repair is what makes the firmware read the sensor right, or as right as can be.
 type repair struct {
 	changes []parser.Change
 	def     parser.SensorDef
@@ -81,8 +80,8 @@ func (r *reading) afterChanges(in *Input) *reading {
 // best is the definition of the sheet's sensor that the firmware should have:
 // one that it carries, else a custom one, else the better of the two that leave
 // more than they should. Its form is FormUnknown where there is none. One that
-// would hide a broken sensor, where the configured definition does not, is passed
-// over.
+// would hide a broken sensor, where the configured definition does not, is
+// passed over.
 func (r *reading) best(in *Input) repair {
 	r = r.afterChanges(in)
 	limits := limitsOf(in)

@@ -16,7 +16,7 @@ var settingShadowed = &Rule{
 nothing, so all but one should go. Saved values that a hand-written one hides
 are saved-hidden's business.`,
 	Check: func(in *Input, report func(Finding)) {
-		for _, s := range in.Printer.Settings() {
+		for s := range in.Printer.Settings() {
 			var losers []string
 			others := 0
 			for _, h := range s.Hides {

@@ -65,8 +65,7 @@ func stores(value any) bool {
 	return !isSensor || def.Form == parser.FormBeta
 }
 
-// drops reports whether a change of this run makes the firmware drop all that it
-// stored.
+// drops reports whether a change of this run makes the firmware drop all that it stored.
 func drops(in *Input) bool {
 	def, changed := in.Changed[parser.HotendSensor].(parser.SensorDef)
 	return changed && Drops(in, def)

@@ -5,8 +5,7 @@ import (
 	"preflash/rules/unit"
 )
 
-// How much of its rating a supply gives day by day: common practice, no
-// source.
+// How much of its rating a supply gives day by day: common practice, no source.
 const supplyShare = 0.8
 
 var supplyBudget = &Rule{

@@ -43,13 +43,10 @@ above it goes down with it, to the lower figure of new.print_c.`,
 			return
 		}
 		c, ok := ceilingOf(in, report)
-		if !ok {
+		if !ok || c.usableC() <= weakest.C+rounding && c.tripC() <= weakest.C+tripSlackC+rounding {
 			return
 		}
 		highest := c.builds(withinRating(in, c, weakest))
-		if c.usableC() <= weakest.C+rounding && c.tripC() <= weakest.C+tripSlackC+rounding {
-			return
-		}
 		f := Findingf(Error, placed(s.At, weakest.At),
 			"lower the max temp to %s: users can ask for %s, the firmware shuts down at %s, and the %s is "+
 				"rated for %s",

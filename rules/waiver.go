@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"slices"
 	"time"
 
@@ -69,9 +68,13 @@ func (w *waivers) cover(rule *Rule, f *Finding) string {
 // it names is one of the printer's.
 func (w *waivers) misspelt(in *Input, i int) string {
 	name := w.list[i].Setting.Value
-	if slices.Contains(w.about[i], name) || slices.ContainsFunc(in.Printer.Settings(),
-		func(s parser.Description) bool { return string(s.Key) == name }) {
+	if slices.Contains(w.about[i], name) {
 		return ""
+	}
+	for s := range in.Printer.Settings() {
+		if string(s.Key) == name {
+			return ""
+		}
 	}
 	return parser.Nearest(name, w.about[i])
 }
@@ -106,7 +109,7 @@ func WaiverLines(f *Finding) []string {
 	}
 	var lines []string
 	if f.About != "" {
-		lines = append(lines, fmt.Sprintf("setting = %q", f.About))
+		lines = append(lines, "setting = "+sheet.Quote(f.About))
 	}
 	if f.Figure.Given() {
 		lines = append(lines, "at = "+f.Figure.Shown())

@@ -32,7 +32,8 @@ func (r *reader) unbuildable(p *parser.Printer) {
 		return
 	}
 	broken := func(at parser.Span, text string) {
-		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkBroken, At: at, Text: "the firmware refuses to build: " + text})
+		text = "the firmware refuses to build: " + text
+		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkBroken, At: at, Text: text})
 	}
 	r.refused(broken)
 	for _, check := range [...]struct {
@@ -86,8 +87,8 @@ func (r *reader) versionsDiffer(*parser.Printer) (parser.Span, string) {
 	if first == nil || second == nil || first.value() == second.value() {
 		return parser.Span{}, ""
 	}
-	return second.body, second.name + " is " + second.value() + " and " + first.name + " is " + first.value() +
-		"; take both files from one version"
+	return second.body, second.name + " is " + second.value() +
+		" and " + first.name + " is " + first.value() + "; take both files from one version"
 }
 
 // longestWindowS is the longest rise window that builds, s.
@@ -98,7 +99,8 @@ func (r *reader) windowLong(*parser.Printer) (parser.Span, string) {
 	if d == nil || x <= longestWindowS {
 		return parser.Span{}, ""
 	}
-	return d.body, d.name + " is " + d.value() + ", and it counts seconds: " + strconv.Itoa(longestWindowS) + " at most"
+	return d.body, d.name + " is " + d.value() + ", and it counts seconds: " +
+		strconv.Itoa(longestWindowS) + " at most"
 }
 
 // Floors of the bead of 4.7 MΩ, which is nearly open when cold.
@@ -205,7 +207,9 @@ func (r *reader) platinumChip(p *parser.Printer) (parser.Span, string) {
 
 func (r *reader) chipsDiffer(*parser.Printer) (parser.Span, string) {
 	var first *define
-	for _, name := range [...]string{"TEMP_SENSOR_0", "TEMP_SENSOR_1", "TEMP_SENSOR_2", "TEMP_SENSOR_REDUNDANT"} {
+	for _, name := range [...]string{
+		"TEMP_SENSOR_0", "TEMP_SENSOR_1", "TEMP_SENSOR_2", "TEMP_SENSOR_REDUNDANT",
+	} {
 		x, d := r.plain(name)
 		if d == nil || !isChip(&parser.SensorDef{Name: strconv.Itoa(int(x))}) {
 			continue
@@ -261,7 +265,8 @@ func (r *reader) autoTargetTurned(*parser.Printer) (parser.Span, string) {
 func (r *reader) secondIsFirst(p *parser.Printer) (parser.Span, string) {
 	const source, target = "TEMP_SENSOR_REDUNDANT_SOURCE", "TEMP_SENSOR_REDUNDANT_TARGET"
 	d := r.defined(source)
-	if d == nil || !p.Hotend.Second.Known() || p.Hotend.Second.Value.Name == "" || d.value() != r.target(target) {
+	second := &p.Hotend.Second
+	if d == nil || !second.Known() || second.Value.Name == "" || d.value() != r.target(target) {
 		return parser.Span{}, ""
 	}
 	return d.body, source + " and " + target + " are one sensor"

@@ -1,6 +1,10 @@
 package defines
 
-import "preflash/parser"
+import (
+	"iter"
+
+	"preflash/parser"
+)
 
 // hangsOn notes that a setting cannot be told because one of these options
 // cannot.
@@ -18,11 +22,11 @@ func (r *reader) hangsOn(key parser.Key, options ...string) {
 
 // causes says what the settings that cannot be told hang on. A setting that
 // cannot be told for the same reason as another hangs on the same.
-func (r *reader) causes(settings []parser.Description) map[parser.Key]parser.Cause {
+func (r *reader) causes(settings iter.Seq[parser.Description]) map[parser.Key]parser.Cause {
 	var causes map[parser.Key]parser.Cause
 	var reasons map[string]parser.Cause
 	for _, pass := range [...]bool{true, false} {
-		for _, d := range settings {
+		for d := range settings {
 			if d.State != parser.Unknown {
 				continue
 			}
@@ -72,7 +76,8 @@ func (s *source) root(d doubt, c parser.Cause) (parser.Cause, bool) {
 		if u := s.unitOf(d.cause); c.Condition.IsZero() && !u.firmware {
 			l := &s.lines[d.cause]
 			start := skipBlanks(u.text, int(l.start))
-			c.Condition, c.Quoted = u.span(int32(start), int32(trimEnd(u.text, start, int(l.end)))), s.quote(d.cause)
+			end := trimEnd(u.text, start, int(l.end))
+			c.Condition, c.Quoted = u.span(int32(start), int32(end)), s.quote(d.cause)
 		}
 		next, ok := s.doubts[d.cause]
 		if !ok {

@@ -38,7 +38,8 @@ func (s *source) condition(line int32, sure bool) parser.Tri {
 			}
 			quoted := parser.Quote(strings.TrimSpace(s.lines[line].kind.String() + " " + text))
 			s.note(line, parser.RemarkBroken,
-				fmt.Sprintf("the compiler refuses the condition %q: %s; correct it", s.unitOf(line).file.Cite(quoted), d.text))
+				fmt.Sprintf("the compiler refuses the condition %q: %s; correct it",
+					s.unitOf(line).file.Cite(quoted), d.text))
 		}
 		return parser.Maybe
 	case v.bits != 0:
@@ -59,7 +60,8 @@ func (s *source) noteOption(condition string) {
 			continue
 		}
 		if _, known := s.number(s.body(line)); known == parser.No {
-			s.note(line, parser.RemarkBroken, t.text+" is “"+parser.Quote(s.body(line))+"”, and the firmware counts with it; write one whole number")
+			s.note(line, parser.RemarkBroken, t.text+" is “"+parser.Quote(s.body(line))+
+				"”, and the firmware counts with it; write one whole number")
 			return
 		}
 	}

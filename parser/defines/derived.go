@@ -2,9 +2,9 @@ package defines
 
 import (
 	_ "embed"
-	"math"
 	"slices"
 	"strings"
+	"sync"
 
 	"preflash/parser"
 )
@@ -55,34 +55,43 @@ type firmware struct {
 	passed              bool    // the second was read
 }
 
-// openFirmware scans what does not lie in the tree.
-func (s *source) openFirmware(outside []parser.Define) error {
-	for _, part := range []struct {
-		to   **header
-		text string
-	}{
-		{&s.firmware.first, derivedFirst}, {&s.firmware.second, derivedSecond}, {&s.firmware.last, derivedLast},
-		{&s.firmware.bases[older], basisText(older)}, {&s.firmware.bases[newer], basisText(newer)},
-		{&s.firmware.bases[older|newer], basisText(older | newer)},
-		{&s.firmware.sheet, outsideText(outside)},
-	} {
-		if part.to == &s.firmware.sheet {
-			if err := s.tell(outside); err != nil {
-				return err
-			}
+// derivedHeaders has scanned the headers that are the same for every printer, in
+// the order of the fields of firmware.
+var derivedHeaders = sync.OnceValues(func() (*source, error) {
+	s := &source{}
+	for _, text := range [...]string{derivedFirst, derivedSecond, derivedLast,
+		basisText(older), basisText(newer), basisText(older | newer)} {
+		if _, err := s.openText(text); err != nil {
+			return nil, err
 		}
-		file := parser.NewFile("", []byte(part.text))
-		u := &header{file: file, firmware: true, from: int32(len(s.lines)), to: math.MaxInt32}
-		s.order = append(s.order, u)
-		s.grow(u.file.Data)
-		var err error
-		if u.text, err = s.scan(u); err != nil {
-			return err
-		}
-		u.to = int32(len(s.lines))
-		*part.to = u
 	}
-	return nil
+	return s, nil
+})
+
+// openFirmware opens what does not lie in the tree.
+func (s *source) openFirmware(outside []parser.Define) error {
+	derived, err := derivedHeaders()
+	if err != nil {
+		return err
+	}
+	s.lines, s.table = slices.Clone(derived.lines), derived.table.clone()
+	f := &s.firmware
+	for i, to := range [...]**header{&f.first, &f.second, &f.last,
+		&f.bases[older], &f.bases[newer], &f.bases[older|newer]} {
+		u := *derived.order[i]
+		*to, s.order = &u, append(s.order, &u)
+	}
+	if err := s.tell(outside); err != nil {
+		return err
+	}
+	f.sheet, err = s.openText(outsideText(outside))
+	return err
+}
+
+// openText scans a header that is no file.
+func (s *source) openText(text string) (*header, error) {
+	u := &header{file: parser.NewFile("", []byte(text)), firmware: true}
+	return u, s.scan(u)
 }
 
 // begin runs what the firmware reads before the first file.
@@ -175,8 +184,8 @@ func isMultiple(name string) bool {
 // see derived/second.h. What their names go on with, such as _STANDALONE, makes
 // them another.
 var serialDrivers = [...]struct{ name, kind string }{
-	{"TMC2130", "1"}, {"TMC2160", "1"}, {"TMC2208", "1"}, {"TMC2209", "1"}, {"TMC2660", "2"}, {"TMC5130", "1"},
-	{"TMC5160", "1"}, {"TMC26X", "3"},
+	{"TMC2130", "1"}, {"TMC2160", "1"}, {"TMC2208", "1"}, {"TMC2209", "1"},
+	{"TMC2660", "2"}, {"TMC5130", "1"}, {"TMC5160", "1"}, {"TMC26X", "3"},
 }
 
 // driver is the kind of an axis's driver.

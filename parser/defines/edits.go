@@ -88,7 +88,7 @@ func (c *config) placed(key parser.Key, err error) error {
 	if e := (*parser.Error)(nil); errors.As(err, &e) {
 		return err
 	}
-	for _, d := range c.printer.Settings() {
+	for d := range c.printer.Settings() {
 		if d.Key == key && !d.At.IsZero() {
 			return parser.Errorf(d.At, "%v", err)
 		}
@@ -268,7 +268,8 @@ func (p *plan) startPeriod(s *slot) error {
 			return err
 		}
 	}
-	if s.companion == "" || slices.Contains(p.claimed, s.companion) || p.s.macro(s.companion).state != parser.No {
+	if s.companion == "" || slices.Contains(p.claimed, s.companion) ||
+		p.s.macro(s.companion).state != parser.No {
 		return nil
 	}
 	companion := figure(s.companion)
@@ -343,7 +344,8 @@ func (c *config) merged(edits []parser.Edit) ([]parser.Edit, error) {
 		case e.At == last.At && e.At.Start == e.At.End:
 			last.New += e.New
 		case e.At.File == last.At.File && e.At.Start < last.At.End:
-			return nil, parser.Errorf(e.At, "the changes of %s and %s meet here; make one of them by hand", last.For, e.For)
+			return nil, parser.Errorf(e.At,
+				"the changes of %s and %s meet here; make one of them by hand", last.For, e.For)
 		default:
 			out = append(out, e)
 		}

@@ -24,7 +24,7 @@ func FuzzEdits(f *testing.F) {
 			return
 		}
 		c.Entries()
-		for _, d := range c.printer.Settings() {
+		for d := range c.printer.Settings() {
 			for _, v := range []any{value, true, parser.SensorDef{Form: parser.FormBeta, R25Ohm: 1e5, BetaK: 3950, CubicC: 1e-8}} {
 				edits, err := c.Edits([]parser.Change{{Key: d.Key, Value: v}})
 				if err != nil {

@@ -101,7 +101,7 @@ func follows(gen generation, changed, other parser.Key) bool {
 
 func settingsOf(c *config) map[parser.Key]parser.Description {
 	all := make(map[parser.Key]parser.Description)
-	for _, d := range c.printer.Settings() {
+	for d := range c.printer.Settings() {
 		all[d.Key] = d
 	}
 	return all
@@ -120,7 +120,7 @@ func TestEditsReadBack(t *testing.T) {
 		c := readText(t, 0, mess(rt, text)...)
 		before := settingsOf(c)
 		var keys []parser.Key
-		for _, d := range c.printer.Settings() {
+		for d := range c.printer.Settings() {
 			if s := c.slot(d.Key); s != nil && d.State != parser.Unknown && (s.kind == slotNumber || s.kind == slotSensor) && d.State == parser.Set {
 				keys = append(keys, d.Key)
 			}
@@ -233,7 +233,7 @@ func TestEditsSwitchOn(t *testing.T) {
 // A reading of the same bytes gives the same settings in the same order.
 func TestReadIsStable(t *testing.T) {
 	a, b := readText(t, 0, "h", third), readText(t, 0, "h", third)
-	if x, y := fmt.Sprint(a.printer.Settings()[0].Value, a.printer.Storage.Keeps), fmt.Sprint(b.printer.Settings()[0].Value, b.printer.Storage.Keeps); x != y {
+	if x, y := fmt.Sprint(a.printer.Hotend.Sensor.Value, a.printer.Storage.Keeps), fmt.Sprint(b.printer.Hotend.Sensor.Value, b.printer.Storage.Keeps); x != y {
 		t.Errorf("%s against %s", x, y)
 	}
 }

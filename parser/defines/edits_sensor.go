@@ -33,23 +33,35 @@ func (p *plan) namedNumber(def parser.SensorDef) (int, bool) {
 	return number, ok && d.Form == def.Form
 }
 
-// setCustom writes definition 1000 and its options, which often stand in a branch
-// that is read only once the number is 1000.
-func (p *plan) setCustom(s, to *slot, def parser.SensorDef) error {
+// takesCustom is nil where the firmware is known to read definition 1000 with
+// the figures of def.
+func (p *plan) takesCustom(s *slot, def *parser.SensorDef) error {
 	known := p.gen >= gen20
 	for _, o := range &customOptions {
 		known = known || len(p.s.mentions(s.heater+o.suffix)) > 0
 	}
 	if !known {
-		return fmt.Errorf("nothing shows that this firmware knows a custom sensor (%s 1000): it is too old, or the file with %s_BETA is not named in the sheet", s.name, s.heater)
+		return fmt.Errorf("nothing shows that this firmware knows a custom sensor (%s 1000): "+
+			"it is too old, or the file with %s_BETA is not named in the sheet", s.name, s.heater)
 	}
 	if def.CubicC != 0 && !readsCubic(p.s, p.basis, s.heater) {
-		return fmt.Errorf("nothing shows that this firmware reads %s, without which the curve cannot be written; use a newer firmware", s.heater+cubicSuffix)
+		return fmt.Errorf("nothing shows that this firmware reads %s, "+
+			"without which the curve cannot be written; use a newer firmware", s.heater+cubicSuffix)
 	}
 	for _, o := range &customOptions {
-		if x := *o.of(&def); x != 0 && (x < o.least || x > o.most) {
-			return fmt.Errorf("the custom sensor would need %s%s %g, and this firmware takes %g to %g", s.heater, o.suffix, x, o.least, o.most)
+		if x := *o.of(def); x != 0 && (x < o.least || x > o.most) {
+			return fmt.Errorf("the custom sensor would need %s%s %g, and this firmware takes %g to %g",
+				s.heater, o.suffix, x, o.least, o.most)
 		}
+	}
+	return nil
+}
+
+// setCustom writes definition 1000 and its options, which often stand in a branch
+// that is read only once the number is 1000.
+func (p *plan) setCustom(s, to *slot, def parser.SensorDef) error {
+	if err := p.takesCustom(s, &def); err != nil {
+		return err
 	}
 	if err := p.set(to, customSensor); err != nil {
 		return err
@@ -86,7 +98,8 @@ func (p *plan) setCustom(s, to *slot, def parser.SensorDef) error {
 				return err
 			}
 		case len(waits) > 1:
-			return parser.Errorf(waits[1].at, "%s stands in several branches that are not read now, as at %s; write the custom sensor by hand", name, waits[0].at)
+			return parser.Errorf(waits[1].at, "%s stands in several branches that are not read now, "+
+				"as at %s; write the custom sensor by hand", name, waits[0].at)
 		default:
 			if d := waits[0]; d.commentedOut {
 				p.replace(d.uncomment, "")
@@ -102,7 +115,10 @@ func (p *plan) setCustom(s, to *slot, def parser.SensorDef) error {
 func (p *plan) waiting(name string) (list []*define) {
 	for _, commented := range []bool{false, true} {
 		for _, d := range p.s.mentions(name) {
-			if d.reached == parser.No && d.commentedOut == commented && !d.function && (!commented || d.revivable()) {
+			if d.reached != parser.No || d.commentedOut != commented || d.function {
+				continue
+			}
+			if !commented || d.revivable() {
 				list = append(list, d)
 			}
 		}

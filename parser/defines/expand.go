@@ -372,7 +372,8 @@ func (e *expander) join(out, list []token, paste bool) []token {
 	kind, end := nextToken(text, 0)
 	if end != len(text) || isPaste(left) {
 		e.mayDiffer([]token{left, right})
-		e.fail("## joins " + parser.Quote(left.text) + " and " + parser.Quote(right.text) + " to no valid token")
+		e.fail("## joins " + parser.Quote(left.text) + " and " + parser.Quote(right.text) +
+			" to no valid token")
 		return out
 	}
 	return append(append(out, token{kind: kind, text: text, space: left.space}), list[1:]...)

@@ -118,15 +118,9 @@ func checkUncomment(t *testing.T, d *define) {
 	data := d.at.File.Data
 	cut := slices.Concat(data[:d.uncomment.Start], data[d.uncomment.End:])
 	after := &source{}
-	after.grow(cut)
-	file := parser.NewFile("cut.h", cut)
-	u := &header{file: file}
-	var err error
-	if u.text, err = after.scan(u); err != nil {
+	if after.scan(&header{file: parser.NewFile("cut.h", cut)}) != nil {
 		return // a raw string or the like in its value
 	}
-	u.to = int32(len(after.lines))
-	after.order = []*header{u}
 	for i := range after.lines {
 		l := &after.lines[i]
 		if l.kind == kindDefine && !l.comment && int(l.nameAt) == d.at.Start-(d.uncomment.End-d.uncomment.Start) {

@@ -169,10 +169,12 @@ func judgedByBoth(s *source) []parser.Remark {
 	const versions = "02000901 and 02010300"
 	if _, d := statedGeneration(s); d != nil {
 		return []parser.Remark{{Kind: parser.RemarkGap, At: d.body, Text: d.name + " is " + d.value() +
-			"; what the firmware does is known of " + versions + ": where these two differ, the worse counts"}}
+			"; what the firmware does is known of " + versions + ": " +
+			"where these two differ, the worse counts"}}
 	}
-	return []parser.Remark{{Kind: parser.RemarkGap, Text: "nothing in these files says which firmware they are" +
-		" for (" + versionOptions[0] + "); where " + versions + " differ, the worse counts"}}
+	return []parser.Remark{{Kind: parser.RemarkGap, Text: "nothing in these files says " +
+		"which firmware they are for (" + versionOptions[0] + "); " +
+		"where " + versions + " differ, the worse counts"}}
 }
 
 // outOfOrder says that the second file is named before the first, which the
@@ -182,6 +184,7 @@ func outOfOrder(s *source) []parser.Remark {
 	if m.winner == nil || len(s.files) < 2 || m.winner.at.File != s.files[0] {
 		return nil
 	}
-	return []parser.Remark{{Kind: parser.RemarkGap, At: m.winner.at, Text: "this is the second file, and the sheet" +
-		" names it before " + s.files[1].Name + "; name them in the order in which the firmware reads them"}}
+	return []parser.Remark{{Kind: parser.RemarkGap, At: m.winner.at,
+		Text: "this is the second file, and the sheet names it before " + s.files[1].Name + "; " +
+			"name them in the order in which the firmware reads them"}}
 }

@@ -8,6 +8,8 @@ import (
 	"preflash/parser"
 )
 
+const couldOverride = "whatever it defines could override what is read"
+
 // include follows the #include of a line. Only "x" is followed; x lies beside
 // the file that includes it.
 func (s *source) include(u *header, line int32, live parser.Tri, cause int32) error {
@@ -26,19 +28,22 @@ func (s *source) include(u *header, line int32, live parser.Tri, cause int32) er
 	if s.units[name] == nil {
 		switch {
 		case len(s.absent) > 0 && s.tree.Absent(s.absent, name) && s.tree.Lacks(name):
-			s.note(line, parser.RemarkGap, name+" is absent here; whatever it defines could override what is read")
+			s.note(line, parser.RemarkGap, name+" is absent here; "+couldOverride)
 			return nil
 		case live == parser.Maybe && !s.tree.Exists(name):
-			s.note(line, parser.RemarkGap, name+" does not exist, and whether it is included cannot be told; whatever it defines could override what is read")
+			s.note(line, parser.RemarkGap,
+				name+" does not exist, and whether it is included cannot be told; "+couldOverride)
 			return nil
 		}
 	}
 	if s.depth == parser.MaxIncludeDepth {
-		return parser.Errorf(at, "includes nest deeper than %d levels: %s", parser.MaxIncludeDepth, s.chain(target))
+		const deepest = parser.MaxIncludeDepth
+		return parser.Errorf(at, "includes nest deeper than %d levels: %s", deepest, s.chain(target))
 	}
 	if live == parser.Maybe {
 		if next := s.units[name]; next != nil && next.reading {
-			s.note(line, parser.RemarkGap, name+" includes itself, under a condition that cannot be told; this is passed over")
+			s.note(line, parser.RemarkGap,
+				name+" includes itself, under a condition that cannot be told; this is passed over")
 			return nil
 		}
 	}
@@ -84,12 +89,14 @@ func (s *source) included(line int32) (string, bool) {
 		e.close()
 		switch {
 		case e.over:
-			s.note(line, parser.RemarkUnreadable, "this #include cannot be read: "+e.broken+"; whatever it defines could override what is read")
+			s.note(line, parser.RemarkUnreadable,
+				"this #include cannot be read: "+e.broken+"; "+couldOverride)
 			return "", false
 		case first.kind == tokenString || first.text == "<":
 			text = first.text
 		case first.kind == tokenUnknown || first.kind == tokenWord:
-			s.note(line, parser.RemarkGap, "cannot tell which file "+s.unitOf(line).file.Cite(parser.Quote(text))+" is; whatever it defines could override what is read")
+			quoted := s.unitOf(line).file.Cite(parser.Quote(text))
+			s.note(line, parser.RemarkGap, "cannot tell which file "+quoted+" is; "+couldOverride)
 			return "", false
 		default:
 			text = ""
@@ -103,7 +110,8 @@ func (s *source) included(line int32) (string, bool) {
 		return "", false
 	}
 	if s.lines[line].reached == parser.Yes {
-		s.note(line, parser.RemarkBroken, `the compiler refuses this line: an #include needs "file" or <file>`)
+		s.note(line, parser.RemarkBroken,
+			`the compiler refuses this line: an #include needs "file" or <file>`)
 	}
 	return "", false
 }

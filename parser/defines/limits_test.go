@@ -106,7 +106,7 @@ func TestTooMuchForAValue(t *testing.T) {
 		{"#define CONFIGURATION_H_VERSION 020007\n#define PREVENT_COLD_EXTRUSION D60\n", parser.ColdGuard, "it expands to more than 100,000 tokens"},
 	} {
 		found := false
-		for _, d := range readText(t, 0, "main.h", doubling.String()+test.text).Printer().Settings() {
+		for d := range readText(t, 0, "main.h", doubling.String()+test.text).Printer().Settings() {
 			if d.Key != test.key {
 				continue
 			}

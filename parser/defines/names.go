@@ -63,6 +63,11 @@ func (t *nameTable) intern(text string) int32 {
 	return id - 1
 }
 
+// clone copies a table.
+func (t *nameTable) clone() nameTable {
+	return nameTable{slices.Clone(t.all), slices.Clone(t.slots), t.seed}
+}
+
 // rehash gives the table so many slots, a power of two.
 func (t *nameTable) rehash(slots int) {
 	t.slots = make([]int32, slots)

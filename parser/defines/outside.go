@@ -20,7 +20,8 @@ func (s *source) refused(d *parser.Define) string {
 		return "is one of the style's own tests; say what is defined of the names that it asks for"
 	case s.isOption != nil && s.isOption(d.Name) || isFanPin(d.Name):
 		return "is an option of the style, and what the files say of it counts; remove it here"
-	case isMultiple(d.Name) || strings.HasPrefix(d.Name, own) || n.derived && s.originOf(d.Name) != originBoard:
+	case isMultiple(d.Name) || strings.HasPrefix(d.Name, own),
+		n.derived && s.originOf(d.Name) != originBoard:
 		return "is derived by the firmware from the options in the files; remove it here"
 	case !d.Undefined && !isPlain(d.Value):
 		return "has the value “" + parser.Quote(d.Value) + "”; it must be one whole number or one name"
@@ -69,7 +70,8 @@ func (s *source) tell(outside []parser.Define) error {
 		}
 		n := &s.table.all[s.table.intern(d.Name)]
 		if n.sheetSays {
-			return parser.Errorf(d.At, "%s stands in the sheet twice; say once whether it is defined", parser.Quote(d.Name))
+			return parser.Errorf(d.At,
+				"%s stands in the sheet twice; say once whether it is defined", parser.Quote(d.Name))
 		}
 		n.sheetSays = true
 	}
@@ -82,7 +84,8 @@ func (s *source) contradicted(outside []parser.Define) error {
 	for i := range outside {
 		if found := s.mentions(outside[i].Name); len(found) > 0 {
 			return parser.Errorf(outside[i].At,
-				"%s stands in the files (%s), and what they say of it counts; remove it here, or change it there",
+				"%s stands in the files (%s), and what they say of it counts; "+
+					"remove it here, or change it there",
 				outside[i].Name, found[0].at)
 		}
 	}

@@ -35,15 +35,22 @@ func (r *reader) printer(tool int) *parser.Printer {
 	p.Storage = r.storage(p)
 	r.unbuildable(p)
 	if s := &p.Hotend.Sensor; !mismatched(p) && s.State == parser.Set && s.Value.Form == parser.FormNone {
-		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: s.At,
-			Text: "the configuration has no sensor for tool " + strconv.Itoa(tool) + ": " + s.Name + " is 0"})
+		mismatch(p, s.At,
+			"the configuration has no sensor for tool "+strconv.Itoa(tool)+": "+s.Name+" is 0")
 	}
 	return p
 }
 
 // mismatched reports whether the sheet's tool is known to be missing.
 func mismatched(p *parser.Printer) bool {
-	return slices.ContainsFunc(p.Remarks, func(r parser.Remark) bool { return r.Kind == parser.RemarkMismatch })
+	return slices.ContainsFunc(p.Remarks, func(r parser.Remark) bool {
+		return r.Kind == parser.RemarkMismatch
+	})
+}
+
+// mismatch remarks that the sheet's tool is missing.
+func mismatch(p *parser.Printer, at parser.Span, text string) {
+	p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: at, Text: text})
 }
 
 // tool finds the hotend's index and whether the configuration has that tool.
@@ -56,12 +63,11 @@ func (r *reader) tool(p *parser.Printer) {
 		if r.s.macro("TEMP_SENSOR_0").removed {
 			text += "; its TEMP_SENSOR_0 has no effect"
 		}
-		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: count.At, Text: text})
+		mismatch(p, count.At, text)
 		return
 	case count.Known() && float64(p.Tool) >= count.Value:
-		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: count.At,
-			Text: "correct printer.tool, which is " + strconv.Itoa(p.Tool) + ", counted from 0: the configuration has " +
-				strconv.Itoa(int(count.Value)) + " (EXTRUDERS)"})
+		mismatch(p, count.At, "correct printer.tool, which is "+strconv.Itoa(p.Tool)+", counted from 0: "+
+			"the configuration has "+strconv.Itoa(int(count.Value))+" (EXTRUDERS)")
 	}
 	extruders := 1
 	if count.Known() && count.Value <= mostHotends {
@@ -79,8 +85,8 @@ func (r *reader) tool(p *parser.Printer) {
 		}
 	}
 	if p.Tool == 1 && r.on("TEMP_SENSOR_1_AS_REDUNDANT") == parser.Yes {
-		p.Remarks = append(p.Remarks, parser.Remark{Kind: parser.RemarkMismatch, At: r.s.macro("TEMP_SENSOR_1_AS_REDUNDANT").winner.at,
-			Text: "correct printer.tool, which is 1: the configuration uses that sensor as a second one for tool 0 (TEMP_SENSOR_1_AS_REDUNDANT)"})
+		mismatch(p, r.s.macro("TEMP_SENSOR_1_AS_REDUNDANT").winner.at, "correct printer.tool, which is 1: "+
+			"the configuration uses that sensor as a second one for tool 0 (TEMP_SENSOR_1_AS_REDUNDANT)")
 	}
 }
 
@@ -111,12 +117,18 @@ func (r *reader) bed() parser.Bed {
 func (r *reader) limits(n string) parser.Limits {
 	minName, maxName := "HEATER_"+n+"_MINTEMP", "HEATER_"+n+"_MAXTEMP"
 	l := parser.Limits{}
-	l.MinTemp = r.number(numberSpelling{key: parser.MinTemp, names: []string{minName}, round: roundNearest,
-		near: []string{maxName, "BED_MINTEMP", "TEMP_SENSOR_" + n}})
-	l.MaxTemp = r.number(numberSpelling{key: parser.MaxTemp, names: []string{maxName}, round: roundDown,
-		near: []string{minName, "BED_MAXTEMP", "TEMP_SENSOR_" + n}})
-	margin := numberSpelling{key: parser.Margin, names: []string{"HOTEND_OVERSHOOT"}, round: roundUp, absent: absentDefault,
-		near: []string{"BED_OVERSHOOT", maxName}}
+	l.MinTemp = r.number(numberSpelling{
+		key: parser.MinTemp, names: []string{minName}, round: roundNearest,
+		near: []string{maxName, "BED_MINTEMP", "TEMP_SENSOR_" + n},
+	})
+	l.MaxTemp = r.number(numberSpelling{
+		key: parser.MaxTemp, names: []string{maxName}, round: roundDown,
+		near: []string{minName, "BED_MAXTEMP", "TEMP_SENSOR_" + n},
+	})
+	margin := numberSpelling{
+		key: parser.Margin, names: []string{"HOTEND_OVERSHOOT"}, round: roundUp,
+		absent: absentDefault, near: []string{"BED_OVERSHOOT", maxName},
+	}
 	if r.gen >= genOlder || len(r.s.mentions(margin.names[0])) > 0 {
 		margin.usual = 15 // in both that are known; earlier ones may not clamp at all
 	}
@@ -128,19 +140,31 @@ func (r *reader) limits(n string) parser.Limits {
 	if r.gen == gen10 {
 		guards[0], guards[1] = guards[1], guards[0]
 	}
-	l.ColdGuard = r.flag(parser.ColdGuard, guards, []string{"EXTRUDE_MINTEMP", "PREVENT_LENGTHY_EXTRUDE", "PIDTEMP"})
-	l.MinExtrude = r.number(numberSpelling{key: parser.MinExtrude, names: []string{"EXTRUDE_MINTEMP"}, round: roundNearest,
-		near: []string{l.ColdGuard.Name, "PREVENT_LENGTHY_EXTRUDE"}})
+	l.ColdGuard = r.flag(parser.ColdGuard, guards,
+		[]string{"EXTRUDE_MINTEMP", "PREVENT_LENGTHY_EXTRUDE", "PIDTEMP"})
+	l.MinExtrude = r.number(numberSpelling{
+		key: parser.MinExtrude, names: []string{"EXTRUDE_MINTEMP"}, round: roundNearest,
+		near: []string{l.ColdGuard.Name, "PREVENT_LENGTHY_EXTRUDE"},
+	})
 	// As the style's firmware publishes it, in both generations: for so long
 	// after the target rises from 0, the minimum is not looked at.
-	l.Graces = appendFound(l.Graces, r.number(numberSpelling{key: parser.Grace("while heating up"),
-		names: []string{"PREHEAT_TIME_HOTEND_MS", "MILLISECONDS_PREHEAT_TIME"}, unit: unitMillis, round: roundDown, absent: absentHidden}))
+	l.Graces = appendFound(l.Graces, r.number(numberSpelling{
+		key:   parser.Grace("while heating up"),
+		names: []string{"PREHEAT_TIME_HOTEND_MS", "MILLISECONDS_PREHEAT_TIME"},
+		unit:  unitMillis, round: roundDown, absent: absentHidden,
+	}))
 	// The first bad reading switches every heater off and sets the targets to 0,
 	// so that most faults do not show again once this time is over.
-	l.HaltGrace = r.number(numberSpelling{key: parser.HaltGrace, names: []string{"BOGUS_TEMPERATURE_GRACE_PERIOD"}, unit: unitMillis,
-		round: roundDown, absent: absentHidden})
-	l.BadSamples = appendFound(l.BadSamples, r.number(numberSpelling{key: parser.BadSamples("below the minimum"),
-		names: []string{"MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED"}, round: roundDown, absent: absentHidden}))
+	l.HaltGrace = r.number(numberSpelling{
+		key: parser.HaltGrace, names: []string{"BOGUS_TEMPERATURE_GRACE_PERIOD"},
+		unit: unitMillis, round: roundDown, absent: absentHidden,
+	})
+	l.BadSamples = appendFound(l.BadSamples,
+		r.number(numberSpelling{
+			key:   parser.BadSamples("below the minimum"),
+			names: []string{"MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED"},
+			round: roundDown, absent: absentHidden,
+		}))
 	return l
 }
 
@@ -182,11 +206,15 @@ var targets = [...]struct {
 func (r *reader) presets() []parser.Setting[float64] {
 	var list []parser.Setting[float64]
 	for i, names := range presetNames {
-		list = appendFound(list, r.number(numberSpelling{key: parser.Preset(i + 1), names: names, round: roundDown, absent: absentHidden}))
+		list = appendFound(list, r.number(numberSpelling{
+			key: parser.Preset(i + 1), names: names, round: roundDown, absent: absentHidden,
+		}))
 	}
 	for _, t := range targets {
 		if r.any(t.gates) != parser.No {
-			list = appendFound(list, r.number(numberSpelling{key: t.key, names: []string{t.name}, round: roundDown, absent: absentHidden}))
+			list = appendFound(list, r.number(numberSpelling{
+				key: t.key, names: []string{t.name}, round: roundDown, absent: absentHidden,
+			}))
 		}
 	}
 	return list

@@ -19,7 +19,8 @@ func autoFanNames(hotend int) []string {
 // coldSide reads the fan that cools the heat break.
 func (r *reader) coldSide() parser.ColdSide {
 	c := parser.ColdSide{Fan: r.autoFan(r.hotend)}
-	if c.Fan.State == parser.Unknown && r.s.macro(c.Fan.Name).state != parser.Yes && len(r.s.mentions(c.Fan.Name)) == 0 {
+	if c.Fan.State == parser.Unknown &&
+		r.s.macro(c.Fan.Name).state != parser.Yes && len(r.s.mentions(c.Fan.Name)) == 0 {
 		c.Fan.Why = c.Fan.Name + " is not set: the board's own pin file decides"
 	}
 	for n := range mostHotends {
@@ -32,10 +33,15 @@ func (r *reader) coldSide() parser.ColdSide {
 			c.Elsewhere = append(c.Elsewhere, f.Place)
 		}
 	}
-	c.OnAboveC = r.number(numberSpelling{key: parser.FanOnAbove, names: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE"}, round: roundNearest,
-		absent: absentDefault, usual: 50, near: []string{"EXTRUDER_AUTO_FAN_SPEED", c.Fan.Name}})
-	c.Power = r.number(numberSpelling{key: parser.FanPower, names: []string{"EXTRUDER_AUTO_FAN_SPEED"}, unit: unitCounts, round: roundNearest,
-		absent: absentDefault, usual: 1, near: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE", c.Fan.Name}})
+	c.OnAboveC = r.number(numberSpelling{
+		key: parser.FanOnAbove, names: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE"}, round: roundNearest,
+		absent: absentDefault, usual: 50, near: []string{"EXTRUDER_AUTO_FAN_SPEED", c.Fan.Name},
+	})
+	c.Power = r.number(numberSpelling{
+		key: parser.FanPower, names: []string{"EXTRUDER_AUTO_FAN_SPEED"},
+		unit: unitCounts, round: roundNearest, absent: absentDefault, usual: 1,
+		near: []string{"EXTRUDER_AUTO_FAN_TEMPERATURE", c.Fan.Name},
+	})
 	return c
 }
 

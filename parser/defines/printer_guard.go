@@ -43,8 +43,10 @@ func (r *reader) guards(p *parser.Printer) {
 	}
 	l.FaultChecks = r.ignored(parser.FaultChecks, "IGNORE_THERMOCOUPLE_ERRORS")
 	// Each reading takes a quarter of a second.
-	l.Graces = appendFound(l.Graces, r.number(numberSpelling{key: parser.Grace("for faults of a chip"),
-		names: []string{"THERMOCOUPLE_MAX_ERRORS"}, unit: unitQuarters, round: roundDown, absent: absentHidden}))
+	l.Graces = appendFound(l.Graces, r.number(numberSpelling{
+		key: parser.Grace("for faults of a chip"), names: []string{"THERMOCOUPLE_MAX_ERRORS"},
+		unit: unitQuarters, round: roundDown, absent: absentHidden,
+	}))
 }
 
 // ignored reads an option that switches something off: the setting is on while
@@ -70,7 +72,8 @@ func (r *reader) ignored(key parser.Key, name string) parser.Setting[bool] {
 // and for a firmware that was read.
 func (r *reader) watchdog(p *parser.Printer) {
 	const name = "USE_WATCHDOG"
-	if len(r.s.mentions(name)) > 0 || (r.checks == older || r.checks == newer) && r.s.macro(secondVersion).state == parser.Yes {
+	one := r.checks == older || r.checks == newer
+	if len(r.s.mentions(name)) > 0 || one && r.s.macro(secondVersion).state == parser.Yes {
 		p.Watchdog = r.flag(parser.Watchdog, []string{name}, []string{"EMERGENCY_PARSER", "EEPROM_SETTINGS"})
 	}
 }
@@ -94,8 +97,10 @@ func (r *reader) autoTarget(l *parser.Limits) {
 	if on == parser.No || !l.AutoAlways && r.asShipped() {
 		return
 	}
-	l.AutoMax = r.number(numberSpelling{key: parser.AutoTarget, names: []string{"AUTOTEMP_MAX"}, round: roundDown,
-		absent: absentDefault, usual: 250, near: []string{"AUTOTEMP_MIN", gate}})
+	l.AutoMax = r.number(numberSpelling{
+		key: parser.AutoTarget, names: []string{"AUTOTEMP_MAX"}, round: roundDown,
+		absent: absentDefault, usual: 250, near: []string{"AUTOTEMP_MIN", gate},
+	})
 	if on == parser.Maybe {
 		l.AutoMax.State, l.AutoMax.Why = parser.Unknown, "it cannot be told whether "+gate+" is on"
 	}
@@ -105,7 +110,8 @@ func (r *reader) autoTarget(l *parser.Limits) {
 func (r *reader) asShipped() bool {
 	for i := range autoFigures {
 		f := &autoFigures[i]
-		if v := r.value(numberSpelling{names: []string{f.name}, absent: absentDefault, usual: f.value}); v.Value != f.value {
+		v := r.value(numberSpelling{names: []string{f.name}, absent: absentDefault, usual: f.value})
+		if v.Value != f.value {
 			return false
 		}
 	}
@@ -123,8 +129,10 @@ func (r *reader) atTemperature(w *parser.Watch) {
 	if r.on("THERMAL_PROTECTION_VARIANCE_MONITOR") == parser.No {
 		return
 	}
-	f := numberSpelling{key: parser.HotendStill, names: []string{"THERMAL_PROTECTION_VARIANCE_MONITOR_PERIOD"},
-		round: roundUp, absent: absentDefault}
+	f := numberSpelling{
+		key: parser.HotendStill, names: []string{"THERMAL_PROTECTION_VARIANCE_MONITOR_PERIOD"},
+		round: roundUp, absent: absentDefault,
+	}
 	if f.usual = w.HoldPeriodS.Value; !w.HoldPeriodS.Known() {
 		f.absent = absentUnknown
 	}
@@ -138,16 +146,24 @@ func (r *reader) outputs() parser.Setting[float64] {
 	if on.State == parser.Off {
 		return parser.Setting[float64]{}
 	}
-	return parser.Setting[float64]{Key: on.Key, Name: name, Value: 2,
-		State: on.State, Place: on.Place, Hides: on.Hides, Why: on.Why}
+	return parser.Setting[float64]{
+		Key: on.Key, Name: name, Value: 2, State: on.State, Place: on.Place, Hides: on.Hides, Why: on.Why,
+	}
 }
 
 // second reads a second sensor that must agree with the hotend's own.
 func (r *reader) second(h *parser.Hotend) {
-	const old, number, target = "TEMP_SENSOR_1_AS_REDUNDANT", "TEMP_SENSOR_REDUNDANT", "TEMP_SENSOR_REDUNDANT_TARGET"
+	const (
+		old    = "TEMP_SENSOR_1_AS_REDUNDANT"
+		number = "TEMP_SENSOR_REDUNDANT"
+		target = "TEMP_SENSOR_REDUNDANT_TARGET"
+	)
 	none := parser.Setting[parser.SensorDef]{}
-	diff := numberSpelling{key: parser.SecondDiff, names: []string{"TEMP_SENSOR_REDUNDANT_MAX_DIFF", "MAX_REDUNDANT_TEMP_SENSOR_DIFF"},
-		round: roundNearest, absent: absentDefault, usual: 10}
+	diff := numberSpelling{
+		key:   parser.SecondDiff,
+		names: []string{"TEMP_SENSOR_REDUNDANT_MAX_DIFF", "MAX_REDUNDANT_TEMP_SENSOR_DIFF"},
+		round: roundNearest, absent: absentDefault, usual: 10,
+	}
 	on := r.on(old)
 	if on != parser.No && r.hotend == 0 {
 		h.Second = r.sensor(parser.SecondSensor, "TEMP_SENSOR_1", "HOTEND1")
@@ -164,7 +180,8 @@ func (r *reader) second(h *parser.Hotend) {
 			return
 		}
 		if of == "" && h.Second.Known() {
-			h.Second.State, h.Second.Why = parser.Unknown, "which sensor it must agree with cannot be told ("+target+")"
+			h.Second.State = parser.Unknown
+			h.Second.Why = "which sensor it must agree with cannot be told (" + target + ")"
 		}
 	}
 	if h.Second.Known() && h.Second.Value.Form == parser.FormNone {

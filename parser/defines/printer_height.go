@@ -9,8 +9,9 @@ import (
 // probes are the options that say that the printer has a probe, as both
 // generations publish them; the last three are the newer one's.
 var probes = []string{
-	"FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "BLTOUCH", "TOUCH_MI_PROBE", "Z_PROBE_ALLEN_KEY", "Z_PROBE_SLED", "SOLENOID_PROBE",
-	"SENSORLESS_PROBING", "RACK_AND_PINION_PROBE", "MAGLEV4", "MAG_MOUNTED_PROBE", "BD_SENSOR",
+	"FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "BLTOUCH", "TOUCH_MI_PROBE", "Z_PROBE_ALLEN_KEY",
+	"Z_PROBE_SLED", "SOLENOID_PROBE", "SENSORLESS_PROBING", "RACK_AND_PINION_PROBE", "MAGLEV4",
+	"MAG_MOUNTED_PROBE", "BD_SENSOR",
 }
 
 // nozzleProbes say that the nozzle itself touches; of the second, with which the
@@ -31,22 +32,28 @@ func (r *reader) geometry() parser.Geometry {
 	// Offsets are seen from hotend 0: those of the next one tell of that.
 	index := max(r.hotend, 1)
 	for _, axis := range [...]string{"x", "y", "z"} {
-		g.Offsets = appendFound(g.Offsets, r.number(numberSpelling{key: parser.Offset(axis), names: []string{"HOTEND_OFFSET_" + strings.ToUpper(axis)},
-			list: true, element: index, absent: absentHidden}))
+		g.Offsets = appendFound(g.Offsets, r.number(numberSpelling{
+			key: parser.Offset(axis), names: []string{"HOTEND_OFFSET_" + strings.ToUpper(axis)},
+			list: true, element: index, absent: absentHidden,
+		}))
 	}
 	return g
 }
 
 // probing are the options that need a probe, unless the person is the probe.
 var probing = []string{
-	"AUTO_BED_LEVELING_3POINT", "AUTO_BED_LEVELING_LINEAR", "AUTO_BED_LEVELING_BILINEAR", "AUTO_BED_LEVELING_NONLINEAR",
+	"AUTO_BED_LEVELING_3POINT", "AUTO_BED_LEVELING_LINEAR",
+	"AUTO_BED_LEVELING_BILINEAR", "AUTO_BED_LEVELING_NONLINEAR",
 	"AUTO_BED_LEVELING_UBL", "AUTO_BED_LEVELING_FEATURE", "ENABLE_AUTO_BED_LEVELING",
 }
 
 // trigger reads the height at which the probe triggers. The option holds where
 // the probe is, seen from the nozzle: below is negative.
 func (r *reader) trigger() parser.Setting[float64] {
-	f := numberSpelling{key: parser.ProbeTrigger, names: []string{"NOZZLE_TO_PROBE_OFFSET"}, unit: unitNegative, list: true, element: 2}
+	f := numberSpelling{
+		key: parser.ProbeTrigger, names: []string{"NOZZLE_TO_PROBE_OFFSET"},
+		unit: unitNegative, list: true, element: 2,
+	}
 	if r.s.macro(f.names[0]).state == parser.No {
 		f = numberSpelling{key: f.key, names: []string{"Z_PROBE_OFFSET_FROM_EXTRUDER"}, unit: unitNegative}
 		if r.gen >= gen20 && len(r.s.mentions(f.names[0])) == 0 {
@@ -103,14 +110,16 @@ func (r *reader) homing(g *parser.Geometry) {
 		}
 		h.Value = parser.HomesAtBed
 		// The names are from memory.
-		g.HomesByStall = r.on("SENSORLESS_HOMING") == parser.Yes && r.s.macro("Z_STALL_SENSITIVITY").state == parser.Yes
+		g.HomesByStall = r.on("SENSORLESS_HOMING") == parser.Yes &&
+			r.s.macro("Z_STALL_SENSITIVITY").state == parser.Yes
 	}
 	g.Homes = h
 	name := "MANUAL_Z_HOME_POS"
 	if h.Value == parser.HomesFar && r.on("DELTA") == parser.Yes {
 		name = "DELTA_HEIGHT"
 	}
-	g.EndstopMM = appendFound(nil, r.value(numberSpelling{key: parser.Endstop(""), names: []string{name}, absent: absentHidden}))
+	g.EndstopMM = appendFound(nil,
+		r.value(numberSpelling{key: parser.Endstop(""), names: []string{name}, absent: absentHidden}))
 }
 
 // homesWithProbe reports whether a printer that homes towards the bed does so with

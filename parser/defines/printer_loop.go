@@ -4,23 +4,31 @@ import "preflash/parser"
 
 // modelList is a list of the model-based control: one element for each hotend.
 func (r *reader) modelList(key parser.Key, name string, near ...string) parser.Setting[float64] {
-	return r.number(numberSpelling{key: key, names: []string{name}, list: true, element: r.hotend, near: near})
+	return r.number(numberSpelling{
+		key: key, names: []string{name}, list: true, element: r.hotend, near: near,
+	})
 }
 
 // loop reads how the hotend is driven.
 func (r *reader) loop() parser.Loop {
 	l := parser.Loop{Form: parser.LoopRange, Control: r.control()}
 	powers := func(kind, name string, near ...string) {
-		l.PowerLimits = append(l.PowerLimits, r.number(numberSpelling{key: parser.PowerLimit(kind), names: []string{name},
-			unit: unitCounts, round: roundDown, absent: absentDefault, usual: 1, near: near}))
+		l.PowerLimits = append(l.PowerLimits, r.number(numberSpelling{
+			key: parser.PowerLimit(kind), names: []string{name}, unit: unitCounts,
+			round: roundDown, absent: absentDefault, usual: 1, near: near,
+		}))
 	}
 	switch l.Control.Value {
 	case parser.ControlPID, parser.ControlOpen:
 		r.gains(&l)
-		l.RangeC = r.number(numberSpelling{key: parser.FunctionalRange, names: []string{"PID_FUNCTIONAL_RANGE"}, absent: absentDefault, usual: 10,
-			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
-		l.FilterOld = r.number(numberSpelling{key: parser.DerivativeShare, names: []string{"PID_K1", "K1"}, absent: absentDefault, usual: 0.95,
-			near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"}})
+		l.RangeC = r.number(numberSpelling{
+			key: parser.FunctionalRange, names: []string{"PID_FUNCTIONAL_RANGE"},
+			absent: absentDefault, usual: 10, near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"},
+		})
+		l.FilterOld = r.number(numberSpelling{
+			key: parser.DerivativeShare, names: []string{"PID_K1", "K1"}, absent: absentDefault,
+			usual: 0.95, near: []string{"PID_MAX", "BANG_MAX", "PIDTEMP"},
+		})
 		b := r.basis
 		l.Variants = loopVariants(b)
 		if r.any(ownGains) == parser.No {
@@ -38,7 +46,8 @@ func (r *reader) loop() parser.Loop {
 		powers("model", "MPC_MAX", "MPC_HEATER_POWER", "MPCTEMP")
 		l.ModelPowerW = r.modelList(parser.ModelPower, "MPC_HEATER_POWER", "MPC_MAX", "MPCTEMP")
 		if r.on("MPC_PTC") == parser.Yes {
-			l.ModelRefC = r.modelList(parser.ModelRefTemp, "MPC_HEATER_REFTEMP", "MPC_HEATER_ALPHA", "MPC_HEATER_POWER")
+			l.ModelRefC = r.modelList(parser.ModelRefTemp,
+				"MPC_HEATER_REFTEMP", "MPC_HEATER_ALPHA", "MPC_HEATER_POWER")
 		}
 	}
 	return l
@@ -53,10 +62,14 @@ var ownGains = []string{"PID_PARAMS_PER_HOTEND", "PID_PARAMS_PER_EXTRUDER"}
 func loopVariants(b basis) []parser.LoopVariant {
 	var list []parser.LoopVariant
 	if b.may(older) {
-		list = append(list, parser.LoopVariant{Name: "older", OwnFar: true, SamplesS: []float64{0.16, 0.08, 0.01}})
+		list = append(list, parser.LoopVariant{
+			Name: "older", OwnFar: true, SamplesS: []float64{0.16, 0.08, 0.01},
+		})
 	}
 	if b.may(newer) {
-		list = append(list, parser.LoopVariant{Name: "newer", KeepsLast: true, SamplesS: []float64{0.16, 0.01}})
+		list = append(list, parser.LoopVariant{
+			Name: "newer", KeepsLast: true, SamplesS: []float64{0.16, 0.01},
+		})
 	}
 	return list
 }
@@ -121,7 +134,10 @@ func (r *reader) gains(l *parser.Loop) {
 	lists := r.any(ownGains) == parser.Yes
 	for i, to := range [...]*parser.Setting[float64]{&l.Kp, &l.Ki, &l.Kd} {
 		g := &gainNames[i]
-		f := numberSpelling{key: g.key, names: []string{g.newName, g.oldName}, near: []string{"PID_FUNCTIONAL_RANGE", "PIDTEMP"}}
+		f := numberSpelling{
+			key: g.key, names: []string{g.newName, g.oldName},
+			near: []string{"PID_FUNCTIONAL_RANGE", "PIDTEMP"},
+		}
 		if lists {
 			f.names = []string{g.newList, g.oldList, g.newName, g.oldName}
 			f.list, f.element, f.repeats = true, r.hotend, true

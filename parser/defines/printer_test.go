@@ -45,7 +45,7 @@ func writeFile(t testing.TB, dir, name, text string) {
 // described gives one setting as "value state @place", the place being the
 // text of its line up to the place, so that a reader can judge it.
 func described(c *config, key parser.Key) string {
-	for _, d := range c.printer.Settings() {
+	for d := range c.printer.Settings() {
 		if d.Key != key {
 			continue
 		}

@@ -18,7 +18,7 @@ type reader struct {
 	tools   int   // how many sheets may name, 0 where that cannot be told
 	hotends int   // how many there are, as far as that can be told
 	slots   []slot
-	hangs   map[parser.Key]string // the option that decides whether a setting counts, where that cannot be told
+	hangs   map[parser.Key]string // which option decides whether a setting counts, where it is open
 }
 
 // unit is how an option counts what the neutral setting has in SI units.
@@ -94,9 +94,13 @@ type numberSpelling struct {
 // else one that occurs at all, else the first.
 func (r *reader) pick(names []string) (string, macro) {
 	var best string
-	var found macro
-	for _, name := range names {
-		switch m := r.s.macro(name); {
+	var found, first macro
+	for i, name := range names {
+		m := r.s.macro(name)
+		if i == 0 {
+			first = m
+		}
+		switch {
 		case m.state == parser.Yes:
 			return name, m
 		case m.state == parser.Maybe && found.state != parser.Maybe:
@@ -106,8 +110,7 @@ func (r *reader) pick(names []string) (string, macro) {
 		}
 	}
 	if best == "" {
-		best = names[0]
-		found = r.s.macro(best)
+		return names[0], first
 	}
 	return best, found
 }
@@ -127,7 +130,8 @@ func fillFrom[T any](r *reader, s *parser.Setting[T], m macro) bool {
 			}
 		}
 		if m.winner.function {
-			s.State, s.Why = parser.Unknown, m.winner.at.String()+": "+s.Name+" takes parameters, which this option does not"
+			s.State = parser.Unknown
+			s.Why = m.winner.at.String() + ": " + s.Name + " takes parameters, which this option does not"
 			return false
 		}
 		return true
@@ -196,8 +200,10 @@ func (r *reader) unsettled(d *define) string {
 func (r *reader) number(f numberSpelling) parser.Setting[float64] {
 	s := r.value(f)
 	if s.State != parser.Absent {
-		r.slots = append(r.slots, slot{key: f.key, kind: slotNumber, name: s.Name, unit: f.unit, round: f.round,
-			list: f.list, element: f.element, repeats: f.repeats, near: f.near})
+		r.slots = append(r.slots, slot{
+			key: f.key, kind: slotNumber, name: s.Name, unit: f.unit, round: f.round,
+			list: f.list, element: f.element, repeats: f.repeats, near: f.near,
+		})
 	}
 	return s
 }

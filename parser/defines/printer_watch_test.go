@@ -148,7 +148,7 @@ func TestUnknownSettings(t *testing.T) {
 			if got := strings.Replace(described(c, test.key), "x.h:", "h:", 1); got != test.want {
 				t.Errorf("%s, want %s", got, test.want)
 			}
-			for _, d := range c.printer.Settings() {
+			for d := range c.printer.Settings() {
 				if d.Key == test.key && !strings.Contains(d.Why, test.why) {
 					t.Errorf("why is %q, want %q in it", d.Why, test.why)
 				}

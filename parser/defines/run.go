@@ -1,7 +1,6 @@
 package defines
 
 import (
-	"math"
 	"path"
 	"strings"
 
@@ -53,14 +52,10 @@ func (s *source) open(name string) (*header, error) {
 	if err != nil {
 		return nil, err
 	}
-	u := &header{file: file, from: int32(len(s.lines)), to: math.MaxInt32}
-	s.grow(file.Data)
-	s.order = append(s.order, u)
-	u.text, err = s.scan(u)
-	if err != nil {
+	u := &header{file: file}
+	if err := s.scan(u); err != nil {
 		return nil, err
 	}
-	u.to = int32(len(s.lines))
 	u.second = s.holds(u, secondVersion)
 	s.units[name] = u
 	return u, nil
@@ -126,81 +121,90 @@ func (s *source) read(u *header, live parser.Tri, cause int32) error {
 	u.reading = true
 	defer func() { u.reading = outer }()
 
-	var frames []frame
-	around, aroundCause := live, cause
+	frames := []frame{{live: live, cause: cause}} // the file itself, then what is open
 	for i := u.from; i < u.to; i++ {
 		if s.steps++; s.steps > maxSteps {
-			return parser.Errorf(u.span(s.lines[i].start, s.lines[i].start), "reading takes more than %d steps"+
-				" up to here; no configuration does: look for macros or includes that multiply", maxSteps)
+			return tooMany(u.span(s.lines[i].start, s.lines[i].start))
 		}
-		d := &s.lines[i]
+		d, top := &s.lines[i], &frames[len(frames)-1]
+		var err error
 		switch d.kind {
 		case kindIf, kindIfdef, kindIfndef:
-			if len(frames) == maxNesting {
+			if len(frames) > maxNesting {
 				return parser.Errorf(u.span(d.start, d.start),
 					"conditionals nest deeper than %d levels here; close them with #endif", maxNesting)
 			}
-			f := frame{line: i, parent: live, live: parser.No, taken: parser.Yes, cause: cause}
-			if live != parser.No {
-				f.taken = parser.No
-				s.branch(&f, i, s.judge(i, live == parser.Yes))
-			}
-			frames = append(frames, f)
-			live, cause = f.live, f.cause
-			continue
+			frames = append(frames, s.enter(top, i))
 		case kindElif, kindElifdef, kindElifndef, kindElse, kindEndif:
-			if len(frames) == 0 {
+			if len(frames) == 1 {
 				return parser.Errorf(u.span(d.start, d.start),
 					"%s without an #if before it; remove it, or restore the #if", d.kind)
 			}
-			f := &frames[len(frames)-1]
-			switch {
-			case d.kind == kindEndif:
-				if f.group {
-					if f.live != parser.No {
-						s.endBranch()
-					}
-					s.closeGroup()
-				}
-				frames = frames[:len(frames)-1]
-				live, cause = around, aroundCause
-				if len(frames) > 0 {
-					live, cause = frames[len(frames)-1].live, frames[len(frames)-1].cause
-				}
-				continue
-			case f.orElse:
-				line, _ := u.file.Position(int(s.lines[f.line].start))
-				return parser.Errorf(u.span(d.start, d.start),
-					"%s after the #else of the #if in line %d; remove one of them", d.kind, line)
+			if d.kind != kindEndif {
+				err = s.turn(u, top, i)
+				break
 			}
-			f.orElse = d.kind == kindElse
-			if f.group && f.live != parser.No {
-				s.endBranch()
+			s.leave(top)
+			frames = frames[:len(frames)-1]
+		default:
+			if top.live != parser.No {
+				err = s.act(u, i, top.live, top.cause)
 			}
-			f.live = parser.No
-			if f.taken != parser.Yes {
-				c := parser.Yes
-				if d.kind != kindElse {
-					c = s.judge(i, f.parent == parser.Yes && f.taken == parser.No)
-				}
-				s.branch(f, i, c)
-			}
-			live, cause = f.live, f.cause
-			continue
 		}
-		if live == parser.No {
-			continue
-		}
-		if err := s.act(u, i, live, cause); err != nil {
+		if err != nil {
 			return err
 		}
 	}
-	if n := len(frames); n > 0 {
+	if n := len(frames); n > 1 {
 		d := &s.lines[frames[n-1].line]
 		return parser.Errorf(u.span(d.start, d.start),
 			"the %s of this line is never closed; close it with #endif", d.kind)
 	}
 	return nil
+}
+
+// enter opens the conditional of an #if.
+func (s *source) enter(around *frame, line int32) frame {
+	f := frame{line: line, parent: around.live, live: parser.No, taken: parser.Yes, cause: around.cause}
+	if around.live != parser.No {
+		f.taken = parser.No
+		s.branch(&f, line, s.judge(line, around.live == parser.Yes))
+	}
+	return f
+}
+
+// turn goes on to the next branch.
+func (s *source) turn(u *header, f *frame, line int32) error {
+	d := &s.lines[line]
+	if f.orElse {
+		first, _ := u.file.Position(int(s.lines[f.line].start))
+		return parser.Errorf(u.span(d.start, d.start),
+			"%s after the #else of the #if in line %d; remove one of them", d.kind, first)
+	}
+	f.orElse = d.kind == kindElse
+	if f.group && f.live != parser.No {
+		s.endBranch()
+	}
+	f.live = parser.No
+	if f.taken != parser.Yes {
+		c := parser.Yes
+		if !f.orElse {
+			c = s.judge(line, f.parent == parser.Yes && f.taken == parser.No)
+		}
+		s.branch(f, line, c)
+	}
+	return nil
+}
+
+// leave closes a conditional at its #endif.
+func (s *source) leave(f *frame) {
+	if !f.group {
+		return
+	}
+	if f.live != parser.No {
+		s.endBranch()
+	}
+	s.closeGroup()
 }
 
 // branch enters a branch whose own condition is c. No branch before it was
@@ -286,7 +290,8 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 		return s.remember(u, d, live)
 	case kindError:
 		if live == parser.Yes {
-			s.note(i, parser.RemarkBroken, "#error stops the build here: "+u.file.Cite(parser.Quote(s.body(i))))
+			s.note(i, parser.RemarkBroken,
+				"#error stops the build here: "+u.file.Cite(parser.Quote(s.body(i))))
 		}
 	case kindBad:
 		if live == parser.Yes {
@@ -301,7 +306,8 @@ func (s *source) act(u *header, i int32, live parser.Tri, cause int32) error {
 // last; nothing was put there: nothing happens.
 func (s *source) remember(u *header, d *directive, live parser.Tri) error {
 	if live != parser.Yes {
-		return parser.Errorf(u.span(d.start, d.start), "what a macro is gets saved or restored here, and whether it does cannot be told; take it out of the condition")
+		return parser.Errorf(u.span(d.start, d.start), "what a macro is gets saved or restored here, "+
+			"and whether it does cannot be told; take it out of the condition")
 	}
 	if s.pushed == nil {
 		s.pushed = make(map[int32][]state)
@@ -331,8 +337,16 @@ func (s *source) note(line int32, kind parser.RemarkKind, text string) {
 		At: u.span(int32(start), int32(trimEnd(u.text, start, int(d.end))))})
 }
 
+func tooMany(at parser.Span) error {
+	return parser.Errorf(at, "reading takes more than %d steps up to here; no configuration does: "+
+		"look for macros or includes that multiply", maxSteps)
+}
+
 // String is the directive as a person writes it.
 func (k kind) String() string {
-	return [...]string{"#define", "#undef", "#if", "#ifdef", "#ifndef", "#elif", "#elifdef", "#elifndef",
-		"#else", "#endif", "#include", "#import", "#pragma once", "#error", "#pragma push_macro", "#pragma pop_macro", "#"}[k]
+	return [...]string{
+		"#define", "#undef", "#if", "#ifdef", "#ifndef", "#elif", "#elifdef", "#elifndef", "#else",
+		"#endif", "#include", "#import", "#pragma once", "#error", "#pragma push_macro",
+		"#pragma pop_macro", "#",
+	}[k]
 }

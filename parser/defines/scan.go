@@ -1,6 +1,7 @@
 package defines
 
 import (
+	"math"
 	"strings"
 
 	"preflash/parser"
@@ -61,14 +62,18 @@ type scanner struct {
 }
 
 // scan appends the directives of a file to s.lines.
-func (s *source) scan(u *header) (text string, err error) {
-	text = textOf(u.file.Data)
-	c := scanner{s: s, unit: u, file: u.file, text: text}
+func (s *source) scan(u *header) error {
+	u.from, u.to = int32(len(s.lines)), math.MaxInt32
+	s.grow(u.file.Data)
+	s.order = append(s.order, u)
+	u.text = textOf(u.file.Data)
+	c := scanner{s: s, unit: u, file: u.file, text: u.text}
 	c.run()
 	if c.err != nil {
-		return "", c.err
+		return c.err
 	}
-	return text, nil
+	u.to = int32(len(s.lines))
+	return nil
 }
 
 func (c *scanner) fail(at int, message string) int {
@@ -122,7 +127,8 @@ func (c *scanner) line(start int) int {
 		default:
 			c.lex(v, false)
 			if strings.Contains(v.text, "_Pragma") && strings.Contains(v.text, "_macro") {
-				return c.fail(start, "_Pragma with push_macro or pop_macro is not followed here; write it as #pragma")
+				return c.fail(start,
+					"_Pragma with push_macro or pop_macro is not followed here; write it as #pragma")
 			}
 			return v.end
 		}
@@ -281,7 +287,8 @@ func (c *scanner) pragma(v *view, d *directive, p int) bool {
 	}
 	open := skipBlanks(v.text, q)
 	quote := skipBlanks(v.text, min(open+1, len(v.text)))
-	if !strings.HasPrefix(v.text[open:], "(") || !strings.HasPrefix(v.text[quote:], `"`) || c.name(v, d, quote+1) == quote+1 {
+	if !strings.HasPrefix(v.text[open:], "(") || !strings.HasPrefix(v.text[quote:], `"`) ||
+		c.name(v, d, quote+1) == quote+1 {
 		d.kind = kindBad
 	}
 	return true

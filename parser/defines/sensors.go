@@ -49,7 +49,8 @@ func (r *reader) sensor(key parser.Key, name, heater string) parser.Setting[pars
 		s.State, s.Why = parser.Unknown, r.unsettled(m.winner)
 		return s
 	case known == parser.No || number != math.Trunc(number) || math.Abs(number) > 1e6:
-		s.State, s.Why = parser.Unknown, m.winner.body.String()+": "+name+" is “"+m.winner.value()+"”, which is no number of a definition"
+		s.State, s.Why = parser.Unknown, m.winner.body.String()+": "+name+" is “"+m.winner.value()+
+			"”, which is no number of a definition"
 		return s
 	}
 	s.State = parser.Set

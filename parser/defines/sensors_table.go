@@ -46,11 +46,14 @@ var specials = [...]special{
 	{number: 0, form: parser.FormNone},
 	{number: 20, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 1100, r0Ohm: 100},
 	{number: 21, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 500, r0Ohm: 100},
-	{number: 22, kind: parser.NTC, note: "its table goes back and forth, so that one reading stands for two temperatures"},
+	{number: 22, kind: parser.NTC,
+		note: "its table goes back and forth, so that one reading stands for two temperatures"},
 	{number: 68, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 500, r0Ohm: 100},
 	{number: 100, note: "the controller chip's own temperature; no sensor for a hotend"},
 	{number: 201, kind: parser.PlatinumAmplifier, form: parser.FormAmplifier, high: 432, r0Ohm: 100},
-	{number: 331, kind: parser.NTC, note: "its table is that of 1 for a pull-up on 3.3 V and a converter on 5 V, which the configuration cannot show"},
+	{number: 331, kind: parser.NTC,
+		note: "its table is that of 1 for a pull-up on 3.3 V and a converter on 5 V, " +
+			"which the configuration cannot show"},
 	{number: placeholderCold, form: parser.FormPlaceholder},
 	{number: placeholderHot, form: parser.FormPlaceholder},
 	// The firmware shows 999 °C at most.
@@ -115,8 +118,8 @@ func readTables(sensors, rows string) ([]table, error) {
 			return nil, fmt.Errorf("definition %q", line)
 		}
 		t := table{in: basisNames[f[1]], def: parser.SensorDef{
-			Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: f[0], Curve: f[3],
-			Points: points[version{f[0], f[1]}], Note: strings.Trim(f[7], `"`),
+			Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: f[0],
+			Curve: f[3], Points: points[version{f[0], f[1]}], Note: strings.Trim(f[7], `"`),
 		}}
 		if f[2] == "platinum" {
 			t.def.Kind = parser.Platinum
@@ -135,7 +138,8 @@ func readTables(sensors, rows string) ([]table, error) {
 			return nil, fmt.Errorf("definition %q has no number, generation or rows", line)
 		}
 		if t.def.LowC < t.def.Points[0].TempC {
-			t.def.Points = append([]parser.SensorPoint{{TempC: t.def.LowC, Ohm: fullScaleOhm}}, t.def.Points...)
+			coldest := parser.SensorPoint{TempC: t.def.LowC, Ohm: fullScaleOhm}
+			t.def.Points = append([]parser.SensorPoint{coldest}, t.def.Points...)
 		}
 		list = append(list, t)
 	}
@@ -163,7 +167,10 @@ func (b basis) definition(number int) (parser.SensorDef, bool) {
 		if s.number != number {
 			continue
 		}
-		d := parser.SensorDef{Form: s.form, Kind: s.kind, Name: strconv.Itoa(number), LowC: s.low, HighC: s.high, R0Ohm: s.r0Ohm, Note: s.note}
+		d := parser.SensorDef{
+			Form: s.form, Kind: s.kind, Name: strconv.Itoa(number),
+			LowC: s.low, HighC: s.high, R0Ohm: s.r0Ohm, Note: s.note,
+		}
 		for _, n := range newerOnly {
 			if n == number && b.is(older) {
 				return parser.SensorDef{}, false

@@ -46,10 +46,12 @@ func (c *config) Steps(task parser.Task) []string {
 		}
 		return append([]string{"M218" + tool + " Z0"}, take...)
 	case parser.TaskSetOffset: // that a nozzle which hangs lower is below 0 is from memory
-		return []string{"M218" + tool + " Z<the height of tool 0, less that of tool " + strconv.Itoa(task.Tool) + ">"}
+		less := "less that of tool " + strconv.Itoa(task.Tool)
+		return []string{"M218" + tool + " Z<the height of tool 0, " + less + ">"}
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
-		return []string{"M83", "G1 E" + parser.Decimal(task.LengthMM) + " F" + parser.Decimal(math.Round(60*task.SpeedMMS))}
+		return []string{"M83",
+			"G1 E" + parser.Decimal(task.LengthMM) + " F" + parser.Decimal(math.Round(60*task.SpeedMMS))}
 	}
 	return c.paperSteps(task)
 }
@@ -151,7 +153,8 @@ func (c *config) figure(name string) float64 {
 	if !c.read() {
 		return 0
 	}
-	s := (&reader{s: c.s, gen: c.gen, basis: c.basis}).value(numberSpelling{names: []string{name}, absent: absentHidden})
+	r := &reader{s: c.s, gen: c.gen, basis: c.basis}
+	s := r.value(numberSpelling{names: []string{name}, absent: absentHidden})
 	if !s.Known() {
 		return 0
 	}
@@ -162,12 +165,20 @@ func (c *config) figure(name string) float64 {
 // has one, and else in the files alone.
 func (c *config) Keep(keys ...parser.Key) parser.Keeping {
 	// That the place where it homed is the option's figure is from memory.
-	height := slices.ContainsFunc(keys, func(k parser.Key) bool { return k == parser.Endstop("") || k == parser.TowerHeight })
+	height := slices.ContainsFunc(keys, func(k parser.Key) bool {
+		return k == parser.Endstop("") || k == parser.TowerHeight
+	})
 	if on := &c.printer.Storage.On; on.State == parser.Off || on.State == parser.Set && !on.Value {
-		return parser.Keeping{ByHand: c.heldIn(keys, height), Less: height, Why: "this firmware stores none, so they hold until the next start only"}
+		return parser.Keeping{
+			ByHand: c.heldIn(keys, height), Less: height,
+			Why: "this firmware stores none, so they hold until the next start only",
+		}
 	}
 	if height && !c.homeOffset() {
-		return parser.Keeping{ByHand: c.heldIn(keys, height), Less: true, Why: "this firmware takes no home offset at the console"}
+		return parser.Keeping{
+			ByHand: c.heldIn(keys, height), Less: true,
+			Why: "this firmware takes no home offset at the console",
+		}
 	}
 	return parser.Keeping{Steps: []string{"M500"}}
 }
@@ -177,7 +188,7 @@ func (c *config) heldIn(keys []parser.Key, height bool) (list []parser.Place) {
 	if height {
 		keys = []parser.Key{parser.Endstop("")}
 	}
-	for _, s := range c.printer.Settings() {
+	for s := range c.printer.Settings() {
 		for _, key := range keys {
 			if s.Key == key && !s.At.IsZero() {
 				list = append(list, s.Place)

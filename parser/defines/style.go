@@ -103,8 +103,11 @@ func readConfig(t *parser.Tree, request parser.Request) (*config, error) {
 	p.Remarks = append(p.Remarks, outOfOrder(s)...)
 	p.Remarks = append(p.Remarks, unrecognised(s)...)
 	p.Remarks = append(p.Remarks, overrides(t, s)...)
-	return &config{tree: t, request: request, s: s, gen: r.gen, basis: r.basis, hotend: r.hotend, hotends: r.hotends, tools: r.tools, slots: r.slots, printer: p,
-		looks: r.basis.may(newer) && r.on(storedMaxTemp) == parser.No}, nil
+	return &config{
+		tree: t, request: request, s: s, gen: r.gen, basis: r.basis, hotend: r.hotend,
+		hotends: r.hotends, tools: r.tools, slots: r.slots, printer: p,
+		looks: r.basis.may(newer) && r.on(storedMaxTemp) == parser.No,
+	}, nil
 }
 
 // config is one configuration that was read.
@@ -144,7 +147,10 @@ func (c *config) Entries() []parser.Entry {
 			}
 		}
 		p := placeOf(d)
-		list = append(list, parser.Entry{Name: name, Value: p.Written, Means: c.s.means(p.Written), At: p.At, Active: m.state, Elsewhere: elsewhere(name, c.hotend)})
+		list = append(list, parser.Entry{
+			Name: name, Value: p.Written, Means: c.s.means(p.Written),
+			At: p.At, Active: m.state, Elsewhere: elsewhere(name, c.hotend),
+		})
 	}
 	return list
 }

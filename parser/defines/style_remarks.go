@@ -29,7 +29,8 @@ func unrecognised(s *source) []parser.Remark {
 			continue
 		}
 		remarks = append(remarks, parser.Remark{Kind: parser.RemarkUnrecognised, At: m.winner.at,
-			Text: name + " looks like a protection or a sensor and is not known here: what it does is not checked"})
+			Text: name + " looks like a protection or a sensor and is not known here: " +
+				"what it does is not checked"})
 	}
 	return remarks
 }
@@ -42,7 +43,8 @@ func looksProtective(name string) bool {
 	for i := 0; i < len(name); {
 		switch word := name[i:]; name[i] {
 		case 'T':
-			if strings.HasPrefix(word, "THERMAL_") || strings.HasPrefix(word, "THERMISTOR") || strings.HasPrefix(word, "TEMP_SENSOR") {
+			if strings.HasPrefix(word, "THERMAL_") || strings.HasPrefix(word, "THERMISTOR") ||
+				strings.HasPrefix(word, "TEMP_SENSOR") {
 				return true
 			}
 		case 'R':
@@ -123,7 +125,8 @@ func overrides(t *parser.Tree, s *source) []parser.Remark {
 func override(t *parser.Tree, s *source, name string) []parser.Remark {
 	f, err := t.Open(name)
 	if err != nil {
-		return []parser.Remark{{Kind: parser.RemarkGap, Text: err.Error() + "; it could set options that the headers do not show"}}
+		return []parser.Remark{{Kind: parser.RemarkGap,
+			Text: err.Error() + "; it could set options that the headers do not show"}}
 	}
 	var remarks []parser.Remark
 	for start := 0; start < len(f.Data); {
@@ -139,7 +142,8 @@ func override(t *parser.Tree, s *source, name string) []parser.Remark {
 		}
 		if what := overridden(s, string(line)); what != "" {
 			remarks = append(remarks, parser.Remark{Kind: parser.RemarkGap, At: at,
-				Text: "the build sets " + what + " here, apart from the headers: what it sets is not checked"})
+				Text: "the build sets " + what + " here, apart from the headers: " +
+					"what it sets is not checked"})
 		}
 	}
 	return remarks

@@ -48,7 +48,9 @@ func ReadFlow(f *parser.File) (*Flow, error) {
 		row := &flow.Rows[i]
 		row.Line, row.Filament, row.Extruder = r.line, r.cells[4], r.cells[5]
 		flow.MassStepG = min(flow.MassStepG, lastDigit(r.cells[2]))
-		if err := t.numbers(r, &row.FlowMM3S, &row.CommandedMM, &row.MassG, &row.TempC, &row.DensityGCM3); err != nil {
+		err := t.numbers(r,
+			&row.FlowMM3S, &row.CommandedMM, &row.MassG, &row.TempC, &row.DensityGCM3)
+		if err != nil {
 			return nil, err
 		}
 	}

@@ -142,14 +142,18 @@ func (h *Heat) inOrder(t *table, i int) error {
 	}
 	switch last := &h.Rows[i-1]; {
 	case row.TimeS == last.TimeS:
-		return t.errorf(row.Line, "has the same time as line %d, %g s; keep one of the two, or record fractions of a second", last.Line, row.TimeS)
+		return t.errorf(row.Line, "has the same time as line %d, %g s; "+
+			"keep one of the two, or record fractions of a second", last.Line, row.TimeS)
 	case row.TimeS < last.TimeS:
-		return t.errorf(row.Line, "goes back in time, from %g s to %g s; sort the rows by time, and keep one run to a file", last.TimeS, row.TimeS)
+		return t.errorf(row.Line, "goes back in time, from %g s to %g s; "+
+			"sort the rows by time, and keep one run to a file", last.TimeS, row.TimeS)
 	case row.TimeS-h.Rows[0].TimeS > longestRunS && row.TimeS-h.Rows[0].TimeS > leastMilliseconds*float64(i):
-		return t.errorf(row.Line, "is %g after the first row, a row for every %.0f: that is milliseconds; divide time_s by 1000, to give seconds",
+		return t.errorf(row.Line, "is %g after the first row, a row for every %.0f: that is milliseconds; "+
+			"divide time_s by 1000, to give seconds",
 			row.TimeS-h.Rows[0].TimeS, (row.TimeS-h.Rows[0].TimeS)/float64(i))
 	case row.TimeS-h.Rows[0].TimeS > longestRunS:
-		return t.errorf(row.Line, "is more than %g hours after the first row; keep the heat-up alone, and see that time_s is in seconds", longestRunS/3600)
+		return t.errorf(row.Line, "is more than %g hours after the first row; "+
+			"keep the heat-up alone, and see that time_s is in seconds", longestRunS/3600)
 	}
 	return nil
 }
@@ -171,8 +175,9 @@ func (h *Heat) full(t *table, name string, given float64, known []float64,
 	case largest <= 1:
 		return []float64{1}, nil
 	case largest < leastCounts:
-		return nil, t.errorf(line, "has %g as %s, outside of 0 to 1; as per cent or counts of 255 it would be "+
-			"next to nothing, and it is the largest in the file: correct it", largest, name)
+		return nil, t.errorf(line,
+			"has %g as %s, outside of 0 to 1; as per cent or counts of 255 it would be "+
+				"next to nothing, and it is the largest in the file: correct it", largest, name)
 	}
 	at := slices.IndexFunc(known, func(full float64) bool { return full >= largest })
 	if known[at] == largest && largest != countsFull {
@@ -191,22 +196,27 @@ func (h *Heat) heats(t *table) error {
 			continue
 		}
 		before, after := h.Rows[i-1], h.Rows[i+1]
-		if d := r.TempC - before.TempC; math.Abs(d) > longestJumpK && math.Abs(after.TempC-before.TempC) < math.Abs(d)/2 {
-			return t.errorf(r.Line, "jumps from %g to %g °C and back, as no hotend does: remove the row, and see to the sensor's plug",
-				before.TempC, r.TempC)
+		jump := math.Abs(r.TempC - before.TempC)
+		if jump > longestJumpK && math.Abs(after.TempC-before.TempC) < jump/2 {
+			return t.errorf(r.Line, "jumps from %g to %g °C and back, as no hotend does: "+
+				"remove the row, and see to the sensor's plug", before.TempC, r.TempC)
 		}
 	}
 	switch {
 	case duty == 0:
-		return t.errorf(first.Line, "begins a log in which duty is 0 from here to line %d: the heater was never on; record a heat-up", last.Line)
+		return t.errorf(first.Line, "begins a log in which duty is 0 from here to line %d: "+
+			"the heater was never on; record a heat-up", last.Line)
 	case highest-lowest < leastRiseK:
-		return t.errorf(first.Line, "begins a log that never heats: the temperature stays between %g and %g °C; record a heat-up from cold to a printing temperature", lowest, highest)
+		return t.errorf(first.Line, "begins a log that never heats: "+
+			"the temperature stays between %g and %g °C; "+
+			"record a heat-up from cold to a printing temperature", lowest, highest)
 	case lowest >= kelvinC:
 		return t.errorf(first.Line, "begins a log that is never below %g °C: in kelvin that is %.3g °C; "+
 			"take 273.15 off each temp_c, or record from cold", lowest, lowest-273.15)
 	case first.TempC >= coldestF && first.TempC <= warmestF && first.TempC < lowest+2 && highest >= hotF:
-		return t.errorf(first.Line, "begins a log from %g to %g °C: in Fahrenheit that is %.0f to %.0f °C; "+
-			"convert each temp_c, (F − 32) / 1.8, or record from cold",
+		return t.errorf(first.Line,
+			"begins a log from %g to %g °C: in Fahrenheit that is %.0f to %.0f °C; "+
+				"convert each temp_c, (F − 32) / 1.8, or record from cold",
 			first.TempC, highest, celsiusOfF(first.TempC), celsiusOfF(highest))
 	}
 	if fast := h.fastest(lowest, highest); fast > fastestKS {

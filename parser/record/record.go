@@ -29,7 +29,8 @@ func Open(name string) (*parser.File, error) {
 	shown := filepath.ToSlash(name)
 	real, err := filepath.EvalSymlinks(name)
 	if err != nil {
-		return nil, &parser.Error{File: shown, Message: "does not exist or may not be read; correct the name, or give read permission"}
+		return nil, &parser.Error{File: shown,
+			Message: "does not exist or may not be read; correct the name, or give read permission"}
 	}
 	tree, err := parser.OpenTree(filepath.Dir(real))
 	if err != nil {
@@ -99,10 +100,12 @@ func readTable(f *parser.File, columns []column) (*table, error) {
 			continue
 		}
 		if len(cells) != width {
-			return nil, t.errorf(line, "has %s, the header names %s; %s", count(len(cells), "value"), count(width, "column"), splitHint)
+			return nil, t.errorf(line, "has %s, the header names %s; %s",
+				count(len(cells), "value"), count(width, "column"), splitHint)
 		}
 		if len(t.rows) == mostRows {
-			return nil, t.errorf(line, "is past %d rows; keep the part that matters, or every second row", mostRows)
+			return nil, t.errorf(line,
+				"is past %d rows; keep the part that matters, or every second row", mostRows)
 		}
 		kept := row{line: line, cells: make([]string, len(columns))}
 		for i, at := range t.at {
@@ -125,7 +128,8 @@ func (t *table) malformed(err error) *parser.Error {
 	if !errors.As(err, &p) {
 		return t.errorf(0, "cannot be read as comma-separated values: %v", err)
 	}
-	return t.errorf(p.StartLine, "has a quotation mark out of place; leave quotation marks out, or close each that you open")
+	return t.errorf(p.StartLine,
+		"has a quotation mark out of place; leave quotation marks out, or close each that you open")
 }
 
 // enough refuses a recording that holds no two rows.
@@ -179,7 +183,8 @@ func (t *table) header(cells []string) error {
 		}
 	}
 	if len(missing) > 0 {
-		return t.errorf(line, "lacks the column %s; the columns are %s", strings.Join(missing, " and "), t.names())
+		return t.errorf(line, "lacks the column %s; the columns are %s",
+			strings.Join(missing, " and "), t.names())
 	}
 	return nil
 }
@@ -202,7 +207,8 @@ func (t *table) strangeColumn(strange []string) string {
 	if near := parser.Nearest(name, open); near != "" {
 		return fmt.Sprintf("names a column “%s”, which is not known; did you mean %s?", name, near)
 	}
-	return fmt.Sprintf("names a column “%s”, which is not known; remove it, or rename it: the columns are %s", name, t.names())
+	return fmt.Sprintf("names a column “%s”, which is not known; remove it, or rename it: "+
+		"the columns are %s", name, t.names())
 }
 
 // names lists the columns, the optional ones in brackets.
@@ -236,13 +242,17 @@ func (t *table) number(r row, column int) (float64, error) {
 	case text == "":
 		return 0, t.errorf(r.line, "has no %s; measure it, or remove the row", c.name)
 	case err != nil && decimalComma(text):
-		return 0, t.errorf(r.line, "has “%s” as %s; write the decimal fraction with a point: %s", parser.Quote(text), c.name, strings.Replace(text, ",", ".", 1))
+		return 0, t.errorf(r.line, "has “%s” as %s; write the decimal fraction with a point: %s",
+			parser.Quote(text), c.name, strings.Replace(text, ",", ".", 1))
 	case err != nil && !errors.Is(err, strconv.ErrRange):
-		return 0, t.errorf(r.line, "has “%s” as %s, which is no number; correct it, or remove the row", parser.Quote(text), c.name)
+		return 0, t.errorf(r.line, "has “%s” as %s, which is no number; correct it, or remove the row",
+			parser.Quote(text), c.name)
 	case math.IsNaN(x) || math.IsInf(x, 0):
-		return 0, t.errorf(r.line, "has %s as %s, which is no measurement; remove the row", parser.Quote(text), c.name)
+		return 0, t.errorf(r.line,
+			"has %s as %s, which is no measurement; remove the row", parser.Quote(text), c.name)
 	case x < c.low || x > c.high:
-		return 0, t.errorf(r.line, "has %s as %s, which must be from %g to %g; correct it, or remove the row", parser.Quote(text), c.name, c.low, c.high)
+		return 0, t.errorf(r.line, "has %s as %s, which must be from %g to %g; correct it, or remove the row",
+			parser.Quote(text), c.name, c.low, c.high)
 	}
 	return x, nil
 }

@@ -37,7 +37,8 @@ func ReadSensor(f *parser.File) (*Sensor, error) {
 	s := &Sensor{File: f, Rows: make([]SensorRow, len(t.rows)), Indicated: t.has(2)}
 	measured, shown := t.has(0) && t.has(1), t.has(2) && t.has(3)
 	if strays := (t.has(0) || t.has(1)) && (t.has(2) || t.has(3)); strays || !measured && !shown {
-		return nil, t.errorf(t.headerLine, "must name one pair of columns, either temp_c,ohm or indicated_c,actual_c")
+		return nil, t.errorf(t.headerLine,
+			"must name one pair of columns, either temp_c,ohm or indicated_c,actual_c")
 	}
 	for i, r := range t.rows {
 		row := &s.Rows[i]
@@ -63,7 +64,8 @@ func (s *Sensor) distinct(t *table) error {
 			key[1] = r.IndicatedC
 		}
 		if line, seen := first[key]; seen {
-			return t.errorf(r.Line, "is the same point as line %d; remove one, or measure at another temperature", line)
+			return t.errorf(r.Line,
+				"is the same point as line %d; remove one, or measure at another temperature", line)
 		}
 		first[key] = r.Line
 	}

@@ -26,7 +26,7 @@ func (c *config) chip(d *parser.SensorDef, heater string) {
 		return
 	}
 	read := func(option string, usual float64, demand demand) parser.Setting[float64] {
-		s := c.read(numberOption{section: heater, option: option, usual: usual, optional: true, demand: demand})
+		s := c.optional(noKey, heater, option, usual, demand)
 		if !s.Known() {
 			*d = unplaced(d.Name, s.Why)
 		}
@@ -34,8 +34,12 @@ func (c *config) chip(d *parser.SensorDef, heater string) {
 	}
 	switch d.Name {
 	case chipPlatinum:
-		nominal, reference := read("rtd_nominal_r", usualNominal, positive), read("rtd_reference_r", usualReference, positive)
-		wires := c.read(numberOption{section: heater, option: "rtd_num_of_wires", usual: usualWires, optional: true, whole: true, demand: demand{2, none, 4}})
+		nominal := read("rtd_nominal_r", usualNominal, positive)
+		reference := read("rtd_reference_r", usualReference, positive)
+		wires := c.read(numberOption{
+			section: heater, option: "rtd_num_of_wires", usual: usualWires,
+			optional: true, whole: true, demand: demand{2, none, 4},
+		})
 		if !wires.Known() {
 			*d = unplaced(d.Name, wires.Why)
 		}
@@ -48,7 +52,8 @@ func (c *config) chip(d *parser.SensorDef, heater string) {
 		case !written:
 			kind = usualTypeK
 		case len(kind) != 1 || !strings.Contains("BEJKNRST", kind):
-			*d = unplaced(d.Name, "tc_type is "+quoted(kind)+", which is none of B E J K N R S T; the firmware does not start with it")
+			*d = unplaced(d.Name, "tc_type is "+quoted(kind)+", which is none of B E J K N R S T; "+
+				"the firmware does not start with it")
 			return
 		}
 		d.Note = "the chip is told that the thermocouple is of type " + kind

@@ -13,12 +13,15 @@ import (
 func (c *config) coldSide(heater string) parser.ColdSide {
 	var board *parser.Setting[string]
 	still := parser.ColdSide{WithTarget: true}
-	cold := parser.ColdSide{WithTarget: true, Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
+	cold := parser.ColdSide{WithTarget: true,
+		Fan: parser.Setting[string]{Key: parser.FanOutput, State: parser.Off}}
 	for _, s := range c.sections {
 		if s.kind != "heater_fan" {
 			continue
 		}
-		fan := parser.Setting[string]{Key: parser.FanOutput, Value: s.name, State: parser.Set, Name: "[" + s.name + "]"}
+		fan := parser.Setting[string]{
+			Key: parser.FanOutput, Value: s.name, State: parser.Set, Name: "[" + s.name + "]",
+		}
 		fan.Place = parser.Place{At: c.headingSpan(s.name), Written: s.name}
 		follows := []string{"extruder"}
 		if o, _ := c.find(s.name, "heater"); o != nil {
@@ -36,15 +39,15 @@ func (c *config) coldSide(heater string) parser.ColdSide {
 			cold.Elsewhere = append(cold.Elsewhere, fan.Place)
 			continue
 		}
-		above := c.read(numberOption{key: parser.FanOnAbove, section: s.name, option: "heater_temp",
-			usual: usualFanStart, optional: true, demand: anything})
+		above := c.optional(parser.FanOnAbove, s.name, "heater_temp", usualFanStart, anything)
 		if stands {
 			still.Fan, still.OnAboveC = fan, above
 			still.Power, still.AtShutdown = c.fanPower(s.name)
 			still.Power.Value = 0
 			continue
 		}
-		if cold.Fan.State == parser.Off || above.Known() && cold.OnAboveC.Known() && above.Value < cold.OnAboveC.Value {
+		sooner := above.Known() && cold.OnAboveC.Known() && above.Value < cold.OnAboveC.Value
+		if cold.Fan.State == parser.Off || sooner {
 			cold.Fan, cold.OnAboveC = fan, above
 			cold.Power, cold.AtShutdown = c.fanPower(s.name)
 		}
@@ -56,7 +59,9 @@ func (c *config) coldSide(heater string) parser.ColdSide {
 	if cold.Fan.State == parser.Off && board != nil {
 		cold.Fan = *board
 		cold.Fan.State = parser.Unknown
-		cold.Fan.Why = "[" + board.Value + "] follows this hotend and is named after the board; whether it blows at the heat break does not stand in the files: where it does, name it after that"
+		cold.Fan.Why = "[" + board.Value + "] follows this hotend and is named after the board; " +
+			"whether it blows at the heat break does not stand in the files: " +
+			"where it does, name it after that"
 	}
 	return cold
 }
@@ -79,7 +84,7 @@ func (c *config) fanPower(fan string) (running, stopped parser.Setting[float64])
 	share, most := atLeast(0), positive
 	share.max, most.max = 1, 1
 	read := func(key parser.Key, option string, demand demand) parser.Setting[float64] {
-		return c.read(numberOption{key: key, section: fan, option: option, usual: 1, optional: true, demand: demand})
+		return c.optional(key, fan, option, 1, demand)
 	}
 	limited := func(s parser.Setting[float64], both func(a, b float64) float64) parser.Setting[float64] {
 		limit := read(s.Key, "max_power", most)
@@ -98,8 +103,10 @@ func (c *config) fanPower(fan string) (running, stopped parser.Setting[float64])
 		limit.Value = both(s.Value, limit.Value)
 		return limit
 	}
-	running = limited(read(parser.FanPower, "fan_speed", share), func(a, b float64) float64 { return a * b })
-	stopped = limited(read(parser.FanAtShutdown, "shutdown_speed", share), func(a, b float64) float64 { return min(a, b) })
+	product := func(a, b float64) float64 { return a * b }
+	least := func(a, b float64) float64 { return min(a, b) }
+	running = limited(read(parser.FanPower, "fan_speed", share), product)
+	stopped = limited(read(parser.FanAtShutdown, "shutdown_speed", share), least)
 	return running, stopped
 }
 
@@ -116,7 +123,7 @@ func names(list []string, heater string) bool {
 // standsStill reports whether a fan never turns: at a speed of 0, or one below
 // which it is kept off.
 func (c *config) standsStill(fan string) bool {
-	speed := c.read(numberOption{section: fan, option: "fan_speed", usual: 1, optional: true, demand: atLeast(0)})
-	off := c.read(numberOption{section: fan, option: "off_below", optional: true, demand: atLeast(0)})
+	speed := c.optional(noKey, fan, "fan_speed", 1, atLeast(0))
+	off := c.optional(noKey, fan, "off_below", 0, atLeast(0))
 	return speed.Known() && (speed.Value == 0 || off.Known() && speed.Value < off.Value)
 }

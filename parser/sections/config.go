@@ -66,6 +66,10 @@ type option struct {
 
 func (c *config) keyOf(o *option) []byte { return o.file.Data[o.key:o.keyEnd] }
 
+func (o *option) keySpan() parser.Span {
+	return parser.Span{File: o.file, Start: o.key, End: o.keyEnd}
+}
+
 func (o *option) valueSpan() parser.Span {
 	return parser.Span{File: o.file, Start: o.value, End: o.valueEnd}
 }
@@ -163,7 +167,9 @@ func (c *config) boundDefault() error {
 		return nil
 	}
 	o := &c.options[d.options[0]]
-	return parser.Errorf(parser.Span{File: o.file, Start: o.key}, "[%s] stands in every section, which makes more than %d options; no printer needs so many", defaultSection, mostLines)
+	return parser.Errorf(parser.Span{File: o.file, Start: o.key},
+		"[%s] stands in every section, which makes more than %d options; no printer needs so many",
+		defaultSection, mostLines)
 }
 
 // remarkDefault says that an option of the default section, which stands in
@@ -174,8 +180,10 @@ func (c *config) remarkDefault() {
 		return
 	}
 	o := &c.options[d.options[0]]
-	c.remark(parser.RemarkBroken, parser.Span{File: o.file, Start: o.key, End: o.keyEnd},
-		"what stands in [%s] stands in every section; those that do not know %s make the firmware refuse to start: write it in the sections that it is meant for", defaultSection, fold(c.keyOf(o)))
+	c.remark(parser.RemarkBroken, o.keySpan(),
+		"what stands in [%s] stands in every section; "+
+			"those that do not know %s make the firmware refuse to start: "+
+			"write it in the sections that it is meant for", defaultSection, fold(c.keyOf(o)))
 }
 
 func (c *config) findIn(s *section, key string) (winner *option, hides []*option) {
@@ -259,9 +267,12 @@ func (c *config) Entries() []parser.Entry {
 	all := make([]parser.Entry, len(c.options))
 	for i := range c.options {
 		o := &c.options[i]
-		e := parser.Entry{Name: o.section.name + "." + keys[i], Value: c.text(o), At: o.valueSpan(), Elsewhere: c.elsewhere(o, keys[i])}
+		e := parser.Entry{
+			Name: o.section.name + "." + keys[i], Value: c.text(o),
+			At: o.valueSpan(), Elsewhere: c.elsewhere(o, keys[i]),
+		}
 		if o.value == o.valueEnd {
-			e.At = parser.Span{File: o.file, Start: o.key, End: o.keyEnd}
+			e.At = o.keySpan()
 		}
 		if w, ok := winners[place{o.section, keys[i]}]; ok && w == i {
 			e.Active = parser.Yes

@@ -18,7 +18,7 @@ func (c *config) thermistor(section, name string) parser.SensorDef {
 	d := parser.SensorDef{Kind: parser.NTC, Name: name}
 	var why string
 	read := func(option string, demand demand) float64 {
-		s := c.read(numberOption{section: section, option: option, demand: demand})
+		s := c.required(noKey, section, option, demand)
 		if !s.Known() && why == "" {
 			why = s.Why
 		}
@@ -49,13 +49,15 @@ func (c *config) thermistor(section, name string) parser.SensorDef {
 	cold, hot := d.Points[0], d.Points[2]
 	switch cubic := cubicCoefficient(d.Points); {
 	case math.IsNaN(cubic) || math.IsInf(cubic, 0):
-		return unplaced(name, "two points of ["+section+"] are the same, and the firmware does not start with them")
+		return unplaced(name,
+			"two points of ["+section+"] are the same, and the firmware does not start with them")
 	case cubic <= 0:
 		// The firmware gives up the middle point then.
 		l := math.Log(cold.Ohm / hot.Ohm)
 		d.Points = nil
 		d = betaThrough(d, cold, l/(1/(cold.TempC+zeroC)-1/(hot.TempC+zeroC)))
-		d.Note = "no curve of three constants goes through these points, so the firmware takes a Beta formula through the coldest and the hottest"
+		d.Note = "no curve of three constants goes through these points, " +
+			"so the firmware takes a Beta formula through the coldest and the hottest"
 	}
 	return d
 }
@@ -66,7 +68,8 @@ func betaThrough(d parser.SensorDef, p parser.SensorPoint, beta float64) parser.
 	room := 25.0 // a variable: a constant sum is rounded later, and R25 would not come out even
 	d.R25Ohm = p.Ohm * math.Exp(beta*(1/(room+zeroC)-1/(p.TempC+zeroC)))
 	if !(beta > 0) || !(d.R25Ohm > 0) || math.IsInf(d.R25Ohm, 0) || math.IsInf(beta, 0) {
-		return unplaced(d.Name, fmt.Sprintf("its Beta of %g K through %g Ω at %g °C is that of no thermistor", beta, p.Ohm, p.TempC))
+		return unplaced(d.Name, fmt.Sprintf(
+			"its Beta of %g K through %g Ω at %g °C is that of no thermistor", beta, p.Ohm, p.TempC))
 	}
 	return d
 }
@@ -92,7 +95,8 @@ const mostPoints = 999
 // voltages, straight lines between them.
 func (c *config) adcTemperature(section, name string) parser.SensorDef {
 	if o, _ := c.find(section, "resistance1"); o == nil {
-		return unplaced(name, "it is defined by voltages behind an amplifier, which says nothing about the sensor itself")
+		return unplaced(name,
+			"it is defined by voltages behind an amplifier, which says nothing about the sensor itself")
 	}
 	d := parser.SensorDef{Form: parser.FormPoints, Name: name, Join: parser.JoinOhm}
 	for i := 1; i <= mostPoints; i++ {
@@ -100,8 +104,8 @@ func (c *config) adcTemperature(section, name string) parser.SensorDef {
 		if o, _ := c.find(section, "temperature"+n); o == nil {
 			break
 		}
-		t := c.read(numberOption{section: section, option: "temperature" + n, demand: anything})
-		r := c.read(numberOption{section: section, option: "resistance" + n, demand: anything})
+		t := c.required(noKey, section, "temperature"+n, anything)
+		r := c.required(noKey, section, "resistance"+n, anything)
 		for _, s := range []parser.Setting[float64]{t, r} {
 			if !s.Known() {
 				return unplaced(name, s.Why)
@@ -111,7 +115,8 @@ func (c *config) adcTemperature(section, name string) parser.SensorDef {
 	}
 	slices.SortFunc(d.Points, func(a, b parser.SensorPoint) int { return cmp.Compare(a.TempC, b.TempC) })
 	if len(d.Points) < 2 {
-		return unplaced(name, "["+section+"] has fewer than two points, and the firmware does not start with it")
+		return unplaced(name,
+			"["+section+"] has fewer than two points, and the firmware does not start with it")
 	}
 	d.Kind = parser.NTC
 	rising := d.Points[1].Ohm > d.Points[0].Ohm
@@ -121,7 +126,9 @@ func (c *config) adcTemperature(section, name string) parser.SensorDef {
 	for i := 1; i < len(d.Points); i++ {
 		a, b := d.Points[i-1], d.Points[i]
 		if a.TempC == b.TempC || a.Ohm == b.Ohm || (b.Ohm > a.Ohm) != rising || a.Ohm <= 0 || b.Ohm <= 0 {
-			return unplaced(name, fmt.Sprintf("the points of [%s] at %g and %g °C do not lie on one rising or falling line", section, a.TempC, b.TempC))
+			return unplaced(name, fmt.Sprintf(
+				"the points of [%s] at %g and %g °C do not lie on one rising or falling line",
+				section, a.TempC, b.TempC))
 		}
 	}
 	return d

@@ -16,7 +16,7 @@ import (
 // place are an error.
 func (c *config) Edits(changes []parser.Change) ([]parser.Edit, error) {
 	e := editor{config: c, settings: make(map[parser.Key]parser.Description)}
-	for _, s := range c.printer.Settings() {
+	for s := range c.printer.Settings() {
 		e.settings[s.Key] = s
 	}
 	for _, change := range changes {
@@ -57,7 +57,8 @@ const (
 func (e *editor) sorted() []parser.Edit {
 	e.edits = slices.DeleteFunc(e.edits, func(edit ranked) bool {
 		return slices.ContainsFunc(e.cleared, func(line parser.Span) bool {
-			return edit.At != line && edit.At.File == line.File && edit.At.Start > line.Start && edit.At.Start < line.End
+			return edit.At != line && edit.At.File == line.File &&
+				edit.At.Start > line.Start && edit.At.Start < line.End
 		})
 	})
 	order := make(map[*parser.File]int, len(e.files))
@@ -78,7 +79,8 @@ func (e *editor) sorted() []parser.Edit {
 func (e *editor) change(change parser.Change) error {
 	s, known := e.settings[change.Key]
 	if !known {
-		return &parser.Error{File: e.main.Name, Message: fmt.Sprintf("the %s is not a setting of this configuration, so it cannot be changed", change.Key)}
+		return &parser.Error{File: e.main.Name, Message: fmt.Sprintf(
+			"the %s is not a setting of this configuration, so it cannot be changed", change.Key)}
 	}
 	switch v := change.Value.(type) {
 	case float64:
@@ -86,7 +88,10 @@ func (e *editor) change(change parser.Change) error {
 	case parser.SensorDef:
 		return e.sensorDef(s, v)
 	case parser.Control:
-		if word := [...]string{parser.ControlPID: "pid", parser.ControlOnOff: "watermark", parser.ControlModel: "mpc"}; int(v) < len(word) {
+		word := [...]string{
+			parser.ControlPID: "pid", parser.ControlOnOff: "watermark", parser.ControlModel: "mpc",
+		}
+		if int(v) < len(word) {
 			heater := e.heaterOf(hotendName(e.tool))
 			sensor := e.printer.Hotend.Sensor.Value
 			e.clear(s.Key, heater, &sensor, word[v])
@@ -122,7 +127,7 @@ func (e *editor) figure(s parser.Description, v float64) error {
 // fanPower gives a fan a share of full power, by its speed as far as that goes.
 func (e *editor) fanPower(s parser.Description, v float64) error {
 	fan := e.printer.ColdSide.Fan.Value
-	limit := e.read(numberOption{section: fan, option: "max_power", usual: 1, optional: true, demand: positive})
+	limit := e.optional(noKey, fan, "max_power", 1, positive)
 	speed := v
 	if limit.State == parser.Set {
 		speed = min(v/limit.Value, 1)
@@ -183,7 +188,8 @@ func (e *editor) write(s parser.Description, section, option, text string) error
 	}
 	if o != nil && o.saved {
 		if steps := e.retune(s.Key); len(steps) > 0 {
-			return parser.Errorf(o.valueSpan(), "the %s stands in the saved block, which only the firmware writes; replace it at the console: %s",
+			return parser.Errorf(o.valueSpan(), "the %s stands in the saved block, "+
+				"which only the firmware writes; replace it at the console: %s",
 				s.Key, strings.Join(steps, ", then "))
 		}
 	}
@@ -202,7 +208,8 @@ func (e *editor) retune(key parser.Key) []string {
 		}
 		return append(e.Steps(task), e.Keep(parser.GainP, parser.GainI, parser.GainD).Steps...)
 	case parser.ProbeTrigger:
-		return append(e.beginPaper(key), append([]string{"the nozzle down to the paper and ACCEPT"}, e.Keep(key).Steps...)...)
+		return append(e.beginPaper(key),
+			append([]string{"the nozzle down to the paper and ACCEPT"}, e.Keep(key).Steps...)...)
 	}
 	return nil
 }
@@ -246,7 +253,7 @@ func (e *editor) turn(s parser.Description, on bool) error {
 	case parser.HotendWatchOn:
 		return e.unblind(&p.Hotend.Watch, p.Limits.MaxTemp)
 	case parser.BedWatchOn:
-		return e.unblind(&p.Bed.Watch, e.read(numberOption{section: bedHeater, option: "max_temp", demand: anything}))
+		return e.unblind(&p.Bed.Watch, e.required(noKey, bedHeater, "max_temp", anything))
 	}
 	return e.cannot(s, "it depends on what is wired to the printer")
 }

@@ -198,7 +198,7 @@ func TestEveryEditReadsBack(t *testing.T) {
 		files := drawPrinter(t)
 		c, tree := readDrawn(t, files)
 		before := map[parser.Key]parser.Description{}
-		for _, s := range c.Printer().Settings() {
+		for s := range c.Printer().Settings() {
 			before[s.Key] = s
 		}
 		wanted := map[parser.Key]any{}
@@ -232,7 +232,7 @@ func TestEveryEditReadsBack(t *testing.T) {
 			t.Fatalf("%v: the edited configuration cannot be read: %v\n%q", changes, err, changed)
 		}
 		after := map[parser.Key]parser.Description{}
-		for _, s := range again.Printer().Settings() {
+		for s := range again.Printer().Settings() {
 			after[s.Key] = s
 		}
 		_, loop := wanted[parser.LoopControl] // the figures of a loop come and go with its kind
@@ -269,7 +269,7 @@ func readDrawn(t *rapid.T, files map[string]string) (*config, *parser.Tree) {
 // drawChange draws a setting that can be changed and another value for it.
 func drawChange(t *rapid.T, c *config) parser.Change {
 	var keys []parser.Key
-	for _, s := range c.Printer().Settings() {
+	for s := range c.Printer().Settings() {
 		switch s.Value.(type) {
 		case float64, parser.SensorDef, parser.Control:
 			if s.Key != parser.MaxFlow && s.Key != parser.FanPower && s.Key != parser.FanAtShutdown {

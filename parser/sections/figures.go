@@ -20,11 +20,14 @@ const hottest = 500 // °C
 // macroFigures yields the plain numbers of a macro or menu that are a target of
 // the heater or an advance of the hotend, with the range of each, until yield
 // says stop.
-func (c *config) macroFigures(s *section, heater, hotend string, yield func(o *option, from, to int, what figureKind) bool) {
+func (c *config) macroFigures(
+	s *section, heater, hotend string, yield func(o *option, from, to int, what figureKind) bool,
+) {
 	for _, i := range s.options {
 		o := &c.options[i]
 		key := c.keyOf(o)
-		isCode, isVariable := isKey(key, "gcode"), len(key) > len("variable_") && isKey(key[:len("variable_")], "variable_")
+		isCode := isKey(key, "gcode")
+		isVariable := len(key) > len("variable_") && isKey(key[:len("variable_")], "variable_")
 		if o.hidden || !isCode && !isVariable || isCode && !mayMatter(o.file.Data[o.value:o.valueEnd]) {
 			continue
 		}
@@ -128,7 +131,7 @@ func inDefaults(piece []byte, found func(from, to int, what figureKind)) {
 		}
 		start := at + n + len(before)
 		at = start
-		for at < len(piece) && (piece[at] == '_' || piece[at] >= '0' && piece[at] <= '9' || piece[at]|0x20 >= 'a' && piece[at]|0x20 <= 'z') {
+		for at < len(piece) && inName(piece[at]) {
 			at++
 		}
 		name := string(piece[start:at])
@@ -166,6 +169,11 @@ func plausible(text []byte) bool {
 	return ok && v <= hottest
 }
 
+// inName reports whether a byte may stand in the name of a variable.
+func inName(b byte) bool {
+	return b == '_' || b >= '0' && b <= '9' || b|0x20 >= 'a' && b|0x20 <= 'z'
+}
+
 // isTemperature reports whether a name is that of a hotend's target: it speaks
 // of a temperature or, where ofHotend is asked, of the hotend, and of nothing
 // else. The words are common practice, no source.
@@ -173,8 +181,9 @@ func isTemperature(name string, ofHotend bool) bool {
 	var hot, temp bool
 	for word := range strings.SplitSeq(strings.ToLower(name), "_") {
 		switch word {
-		case "bed", "chamber", "enclosure", "mcu", "host", "board", "fan", "min", "max", "limit", "time", "timeout", "delay", "wait",
-			"speed", "offset", "tolerance", "delta", "step", "diff", "drop", "rise", "count", "index", "length", "id", "x", "y", "z":
+		case "bed", "chamber", "enclosure", "mcu", "host", "board", "fan", "min", "max", "limit",
+			"time", "timeout", "delay", "wait", "speed", "offset", "tolerance", "delta", "step", "diff",
+			"drop", "rise", "count", "index", "length", "id", "x", "y", "z":
 			return false
 		case "hot", "hotend", "nozzle", "extruder":
 			hot = true

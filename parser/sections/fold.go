@@ -101,7 +101,8 @@ func cased(r rune) bool {
 
 func caseIgnorable(r rune) bool {
 	switch r { // Word_Break: MidLetter, MidNumLet, Single_Quote
-	case '\'', '.', ':', '·', '\u0387', '\u055f', '\u05f4', '\u2018', '\u2019', '\u2024', '\u2027', '\ufe13', '\ufe52', '\ufe55', '\uff07', '\uff0e', '\uff1a':
+	case '\'', '.', ':', '·', '\u0387', '\u055f', '\u05f4', '\u2018', '\u2019', '\u2024', '\u2027',
+		'\ufe13', '\ufe52', '\ufe55', '\uff07', '\uff0e', '\uff1a':
 		return true
 	}
 	return unicode.In(r, unicode.Mn, unicode.Me, unicode.Cf, unicode.Lm, unicode.Sk)

@@ -59,7 +59,7 @@ func FuzzRead(f *testing.F) {
 			inside(e.At)
 		}
 		var changes []parser.Change
-		for _, s := range c.Printer().Settings() {
+		for s := range c.Printer().Settings() {
 			inside(s.At)
 			for _, h := range s.Hides {
 				inside(h.At)

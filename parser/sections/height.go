@@ -13,13 +13,16 @@ import (
 func (c *config) geometry() parser.Geometry {
 	g := parser.Geometry{TriggerMM: parser.Setting[float64]{Key: parser.ProbeTrigger, State: parser.Off}}
 	if s := c.probe(); s != nil {
-		g.TriggerMM = c.read(numberOption{key: parser.ProbeTrigger, section: s.name, option: "z_offset", demand: anything})
+		g.TriggerMM = c.required(parser.ProbeTrigger, s.name, "z_offset", anything)
 		switch s.kind {
 		case eddyProbe:
 			g.TriggerMM.State = parser.Unknown
-			g.TriggerMM.Why = "[" + s.name + "] measures distance by a calibration that was made with the old nozzle; calibrate it again"
+			g.TriggerMM.Why = "[" + s.name + "] measures distance by a calibration " +
+				"that was made with the old nozzle; calibrate it again"
 		case "smart_effector", "load_cell_probe": // facts of the style: the nozzle touches
-			g.NozzleProbes = parser.Setting[bool]{Key: parser.NozzleProbes, Value: true, State: parser.Set, Name: "[" + s.name + "]"}
+			g.NozzleProbes = parser.Setting[bool]{
+				Key: parser.NozzleProbes, Value: true, State: parser.Set, Name: "[" + s.name + "]",
+			}
 			g.NozzleProbes.Place = parser.Place{At: c.headingSpan(s.name), Written: s.name}
 		}
 		g.BesideNozzle = c.besideNozzle(s.name)
@@ -70,7 +73,8 @@ func (c *config) homing(g *parser.Geometry) {
 		return
 	}
 	h := &g.Homes
-	h.Key, h.State, h.Place, h.Name = parser.ZHoming, parser.Set, c.place(pin), "["+axis+"] "+string(c.keyOf(pin))
+	h.Key, h.State, h.Place = parser.ZHoming, parser.Set, c.place(pin)
+	h.Name = "[" + axis + "] " + string(c.keyOf(pin))
 	if strings.HasSuffix(h.Written, virtualEndstop) {
 		h.Value = parser.HomesByProbe
 		return
@@ -78,14 +82,14 @@ func (c *config) homing(g *parser.Geometry) {
 	if g.Towers {
 		h.Value = parser.HomesFar // its switches are on top of the towers
 		for _, tower := range [...]string{"a", "b", "c"} {
-			s := c.read(numberOption{key: parser.Endstop(tower), section: "stepper_" + tower, option: "position_endstop", optional: true, demand: anything})
+			s := c.optional(parser.Endstop(tower), "stepper_"+tower, "position_endstop", 0, anything)
 			if s.State != parser.Default { // as the first tower
 				g.EndstopMM = append(g.EndstopMM, s)
 			}
 		}
 		return
 	}
-	s := c.read(numberOption{key: parser.Endstop(""), section: axis, option: "position_endstop", demand: anything})
+	s := c.required(parser.Endstop(""), axis, "position_endstop", anything)
 	g.EndstopMM = append(g.EndstopMM, s)
 	h.Value = c.direction(axis, &s)
 	g.HomesByStall = strings.HasSuffix(h.Written, driverEndstop) && h.Value != parser.HomesFar
@@ -100,8 +104,8 @@ func (c *config) direction(axis string, endstop *parser.Setting[float64]) parser
 		}
 		return parser.HomesAtBed
 	}
-	low := c.read(numberOption{section: axis, option: "position_min", optional: true, demand: anything})
-	high := c.read(numberOption{section: axis, option: "position_max", demand: anything})
+	low := c.optional(noKey, axis, "position_min", 0, anything)
+	high := c.required(noKey, axis, "position_max", anything)
 	if !low.Known() || !high.Known() || !endstop.Known() {
 		return parser.HomesBySwitch
 	}
@@ -127,7 +131,7 @@ func (c *config) offsets() (list []parser.Setting[float64]) {
 				continue
 			}
 			for _, axis := range [...]string{"x", "y", "z"} {
-				d := c.read(numberOption{key: parser.Offset(axis), section: s.name, option: "gcode_" + axis + "_offset", optional: true, demand: anything})
+				d := c.optional(parser.Offset(axis), s.name, "gcode_"+axis+"_offset", 0, anything)
 				if d.State != parser.Default {
 					list = append(list, d)
 				}
@@ -165,8 +169,11 @@ func (c *config) offsetsIn(s *section, o *option, at int, line []byte) (list []p
 			continue // moves, speeds, and what a template computes
 		}
 		from := word[1] - len(text)
-		list = append(list, parser.Setting[float64]{Key: parser.Offset(axis), Value: v, State: parser.Set, Name: "[" + s.name + "]",
-			Place: parser.Place{At: parser.Span{File: o.file, Start: at + from, End: at + word[1]}, Written: string(text), Saved: o.saved}})
+		figure := parser.Span{File: o.file, Start: at + from, End: at + word[1]}
+		list = append(list, parser.Setting[float64]{
+			Key: parser.Offset(axis), Value: v, State: parser.Set, Name: "[" + s.name + "]",
+			Place: parser.Place{At: figure, Written: string(text), Saved: o.saved},
+		})
 	}
 	return list
 }

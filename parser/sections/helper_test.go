@@ -75,7 +75,7 @@ func entry(c *config, name string) (string, bool) {
 // described gives a setting of the printer by its key.
 func described(t testing.TB, c *config, key parser.Key) parser.Description {
 	t.Helper()
-	for _, s := range c.Printer().Settings() {
+	for s := range c.Printer().Settings() {
 		if s.Key == key {
 			return s
 		}

@@ -53,7 +53,8 @@ func (r *reader) matching(at parser.Span, spec string) ([]string, error) {
 			if err := r.count(at); err != nil {
 				return nil, err
 			}
-			r.remark(parser.RemarkGap, at, "the pattern %s matches no file; that is legal, but whatever it was meant to bring in is missing", spec)
+			r.remark(parser.RemarkGap, at, "the pattern %s matches no file; "+
+				"that is legal, but whatever it was meant to bring in is missing", spec)
 		}
 		slices.Sort(names)
 		return names, nil
@@ -64,7 +65,8 @@ func (r *reader) matching(at parser.Span, spec string) ([]string, error) {
 // lacks notes that what an include names is not here, which the sheet knows.
 func (r *reader) lacks(at parser.Span, name string) {
 	r.lacking = append(r.lacking, name)
-	r.remark(parser.RemarkGap, at, "%s is not here, as the sheet says; what it sets wins over every line above this one and loses to those below, and it may define a sensor of any name", name)
+	r.remark(parser.RemarkGap, at, "%s is not here, as the sheet says; what it sets wins over every line "+
+		"above this one and loses to those below, and it may define a sensor of any name", name)
 }
 
 func (r *reader) includeFile(at parser.Span, name string) error {
@@ -73,7 +75,8 @@ func (r *reader) includeFile(at parser.Span, name string) error {
 			r.tree.Shown(name), strings.Join(append(slices.Clone(r.open[i:]), name), " → "))
 	}
 	if len(r.open) > parser.MaxIncludeDepth {
-		return parser.Errorf(at, "includes are nested more than %d deep here; include fewer files from included files", parser.MaxIncludeDepth)
+		return parser.Errorf(at, "includes are nested more than %d deep here; "+
+			"include fewer files from included files", parser.MaxIncludeDepth)
 	}
 	if err := r.count(at); err != nil {
 		return err
@@ -86,7 +89,8 @@ func (r *reader) includeFile(at parser.Span, name string) error {
 				return nil
 			}
 			if filepath.IsLocal(filepath.FromSlash(name)) && !r.tree.Exists(name) {
-				e := parser.Errorf(at, "the included file %s does not exist; add it, correct the name, or list it under absent in the sheet", r.tree.Shown(name))
+				e := parser.Errorf(at, "the included file %s does not exist; "+
+					"add it, correct the name, or list it under absent in the sheet", r.tree.Shown(name))
 				e.Missing = name
 				return e
 			}
@@ -108,7 +112,8 @@ func (r *reader) includeFile(at parser.Span, name string) error {
 // nothing counts as one.
 func (r *reader) count(at parser.Span) error {
 	if r.reads++; r.reads >= parser.MaxFiles {
-		return parser.Errorf(at, "more than %d files are included; no configuration needs so many", parser.MaxFiles)
+		return parser.Errorf(at,
+			"more than %d files are included; no configuration needs so many", parser.MaxFiles)
 	}
 	return nil
 }

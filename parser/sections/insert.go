@@ -24,8 +24,9 @@ type anchor struct {
 // order is how a person writes the options of a section; an insertion goes
 // beside the nearest relative in it.
 var order = [...]string{
-	"step_pin", "nozzle_diameter", "filament_diameter", "pressure_advance", "heater_pin", "sensor_type", "sensor_pin",
-	"pullup_resistor", "inline_resistor", "control", "pid_kp", "pid_ki", "pid_kd", "max_delta", "heater_power",
+	"step_pin", "nozzle_diameter", "filament_diameter", "pressure_advance",
+	"heater_pin", "sensor_type", "sensor_pin", "pullup_resistor", "inline_resistor",
+	"control", "pid_kp", "pid_ki", "pid_kd", "max_delta", "heater_power",
 	"smooth_time", "max_power", "min_temp", "max_temp", "min_extrude_temp",
 	"max_error", "check_gain_time", "hysteresis", "heating_gain",
 	"pin", "heater", "heater_temp", "fan_speed", "retract_length", "unretract_extra_length",
@@ -39,7 +40,8 @@ func (e *editor) insert(key parser.Key, section, option, text string) error {
 		if was == text {
 			return nil
 		}
-		return &parser.Error{File: e.main.Name, Message: "the " + string(key) + " is to be " + was + " and " + text + " at the same time"}
+		return &parser.Error{File: e.main.Name,
+			Message: "the " + string(key) + " is to be " + was + " and " + text + " at the same time"}
 	}
 	if e.added == nil {
 		e.added, e.opened = map[added]string{}, map[string]anchor{}
@@ -77,7 +79,8 @@ func (e *editor) put(key parser.Key, a anchor, lines string, rank int) {
 	if a.broken {
 		lines = a.eol + strings.TrimSuffix(lines, a.eol)
 	}
-	e.edits = append(e.edits, ranked{parser.Edit{At: parser.Span{File: a.file, Start: a.at, End: a.at}, New: lines, For: key}, rank})
+	at := parser.Span{File: a.file, Start: a.at, End: a.at}
+	e.edits = append(e.edits, ranked{parser.Edit{At: at, New: lines, For: key}, rank})
 }
 
 // line spells an option as its neighbours are spelled.
@@ -158,7 +161,8 @@ func (e *editor) behind(key parser.Key, section string) (anchor, error) {
 	owner := strings.TrimPrefix(section, "verify_heater ")
 	s := e.byName[owner]
 	if s == nil || len(s.headers) == 0 {
-		return anchor{}, &parser.Error{File: e.main.Name, Message: "the " + string(key) + " cannot be changed: there is no [" + owner + "] to put [" + section + "] beside"}
+		return anchor{}, &parser.Error{File: e.main.Name, Message: "the " + string(key) +
+			" cannot be changed: there is no [" + owner + "] to put [" + section + "] beside"}
 	}
 	last := len(s.headers) - 1
 	a := e.below(s, last)

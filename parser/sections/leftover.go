@@ -129,20 +129,22 @@ func (c *config) remarkRefused() {
 }
 
 func (c *config) broken(at parser.Span, format string, args ...any) {
-	c.remark(parser.RemarkBroken, at, "%s; the firmware refuses to start with it", fmt.Sprintf(format, args...))
+	c.remark(parser.RemarkBroken, at,
+		"%s; the firmware refuses to start with it", fmt.Sprintf(format, args...))
 }
 
 // refusedOption remarks on an option that is written by hand.
 func (c *config) refusedOption(s *section, key, why string) {
 	if o, _ := c.findIn(s, key); o != nil && !o.saved {
-		c.broken(parser.Span{File: o.file, Start: o.key, End: o.keyEnd}, "%s in [%s] %s", key, s.name, why)
+		c.broken(o.keySpan(), "%s in [%s] %s", key, s.name, why)
 	}
 }
 
 // knownKinds are the kinds of sections that Preflash reads by name.
 var knownKinds = [...]string{
-	"extruder", bedHeater, "heater_generic", "heater_fan", "controller_fan", "temperature_fan", "temperature_sensor",
-	"verify_heater", "thermistor", "adc_temperature", "probe", "bltouch", "smart_effector", "firmware_retraction", "fan", "printer", "mcu",
+	"extruder", bedHeater, "heater_generic", "heater_fan", "controller_fan", "temperature_fan",
+	"temperature_sensor", "verify_heater", "thermistor", "adc_temperature", "probe", "bltouch",
+	"smart_effector", "firmware_retraction", "fan", "printer", "mcu",
 }
 
 // remarkName looks at the name of a section.
@@ -152,7 +154,8 @@ func (c *config) remarkName(s *section) {
 	first, _, _ := strings.Cut(strings.TrimSpace(s.name), " ")
 	for _, kind := range knownKinds {
 		if s.kind != kind && strings.EqualFold(first, kind) {
-			c.broken(at, "[%s] is no section that the firmware knows: it compares names letter by letter, spaces in front included; write [%s…", s.name, kind)
+			c.broken(at, "[%s] is no section that the firmware knows: it compares names letter by letter, "+
+				"spaces in front included; write [%s…", s.name, kind)
 			return
 		}
 	}
@@ -184,14 +187,16 @@ func (c *config) remarkHeater(s *section, strict bool) {
 	}
 	d := c.sensorType(c.text(o), s.name)
 	if b := builtInOf(d.Name); b != nil && b.removed != "" && len(c.own[d.Name]) == 0 {
-		c.broken(o.valueSpan(), "the sensor type %s was removed from the firmware on %s (%s)", quoted(d.Name), b.removed, b.instead)
+		c.broken(o.valueSpan(), "the sensor type %s was removed from the firmware on %s (%s)",
+			quoted(d.Name), b.removed, b.instead)
 	}
 	if !strict {
 		return
 	}
 	control, _ := c.value(s.name, "control")
 	c.leftOver(s, &d, control, func(o *option, to string) {
-		c.broken(parser.Span{File: o.file, Start: o.key, End: o.keyEnd}, "%s in [%s] belongs to %s and is left over here; take it out", c.keyOf(o), s.name, to)
+		c.broken(o.keySpan(), "%s in [%s] belongs to %s and is left over here; take it out",
+			c.keyOf(o), s.name, to)
 	})
 	for _, removed := range removedOptions {
 		c.refusedOption(s, removed.key, "was removed from the firmware on "+removed.since)
@@ -210,12 +215,14 @@ func (c *config) remarkThermistor(s *section, strict bool) {
 		needed = needed[:2]
 		for _, key := range others {
 			if strict {
-				c.refusedOption(s, key, "stands beside beta, which takes one point alone; take one of the two out")
+				c.refusedOption(s, key,
+					"stands beside beta, which takes one point alone; take one of the two out")
 			}
 		}
 	}
 	p := c.printer
-	if name := strings.Join(strings.Fields(s.own), " "); name == "" || name == p.Hotend.Sensor.Value.Name || name == p.Bed.Sensor.Value.Name {
+	switch strings.Join(strings.Fields(s.own), " ") {
+	case "", p.Hotend.Sensor.Value.Name, p.Bed.Sensor.Value.Name:
 		return
 	}
 	for _, key := range needed {
@@ -248,9 +255,10 @@ func (c *config) remarkPoints(s *section, strict bool) {
 		switch {
 		case o.saved || err != nil:
 		case name == other:
-			c.broken(parser.Span{File: o.file, Start: o.key, End: o.keyEnd}, "%s in [%s] stands beside %s1; take it out", key, s.name, measured)
+			c.broken(o.keySpan(), "%s in [%s] stands beside %s1; take it out", key, s.name, measured)
 		case (name == "temperature" || name == measured) && n > last:
-			c.broken(parser.Span{File: o.file, Start: o.key, End: o.keyEnd}, "%s in [%s] stands behind a gap: there is no temperature%d", key, s.name, last+1)
+			c.broken(o.keySpan(),
+				"%s in [%s] stands behind a gap: there is no temperature%d", key, s.name, last+1)
 		}
 	}
 }
@@ -259,12 +267,11 @@ func (c *config) remarkPoints(s *section, strict bool) {
 // switches by itself can only be full or off once it has shut down.
 func (c *config) remarkFan(s *section) {
 	share := func(option string) float64 {
-		return c.read(numberOption{section: s.name, option: option, usual: 1, optional: true, demand: atLeast(0)}).Value
+		return c.optional(noKey, s.name, option, 1, atLeast(0)).Value
 	}
 	stop := min(share("max_power"), share("shutdown_speed"))
 	if stop > 0 && stop < 1 && !c.flag(s.name, "hardware_pwm", false) {
-		h := s.headers[len(s.headers)-1]
-		c.broken(parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)},
-			"[%s] would run at %g of full power after a shutdown, which takes hardware_pwm: true, or shutdown_speed: 0", s.name, stop)
+		c.broken(c.headingSpan(s.name), "[%s] would run at %g of full power after a shutdown, "+
+			"which takes hardware_pwm: true, or shutdown_speed: 0", s.name, stop)
 	}
 }

@@ -24,12 +24,16 @@ func (c *config) inMacros(heater, hotend string) (presets, advances []parser.Set
 		c.macroFigures(s, heater, hotend, func(o *option, from, to int, what figureKind) bool {
 			at := parser.Span{File: o.file, Start: from, End: to}
 			if full = len(presets)+len(advances) == mostPresets; full {
-				c.remark(parser.RemarkGap, at, "more than %d figures of the hotend stand in macros; those from here on are not looked at", mostPresets)
+				c.remark(parser.RemarkGap, at, "more than %d figures of the hotend stand in macros; "+
+					"those from here on are not looked at", mostPresets)
 				return false
 			}
 			text := at.Text()
 			v, ok := number(text)
-			found := parser.Setting[float64]{Value: v, State: parser.Set, Name: "[" + s.name + "]", Place: parser.Place{At: at, Written: text, Saved: o.saved}}
+			found := parser.Setting[float64]{
+				Value: v, State: parser.Set, Name: "[" + s.name + "]",
+				Place: parser.Place{At: at, Written: text, Saved: o.saved},
+			}
 			switch {
 			case !ok, what == aTarget && v <= 0: // 0 switches off
 			case what == aTarget:
@@ -153,7 +157,7 @@ func (c *config) loadLengths() (list []parser.Setting[float64]) {
 				continue
 			}
 			readable := strings.ReplaceAll(name[len("variable_"):], "_", " ")
-			list = append(list, c.read(numberOption{key: parser.Carried(readable + " of " + s.own), section: s.name, option: name, demand: anything}))
+			list = append(list, c.required(parser.Carried(readable+" of "+s.own), s.name, name, anything))
 		}
 	}
 	return list

@@ -10,7 +10,8 @@ import (
 // Hotends are made after all of them.
 func usesSensor(kind string) bool {
 	switch kind {
-	case bedHeater, "heater_generic", "temperature_sensor", "temperature_fan", "temperature_probe", "z_thermal_adjust":
+	case bedHeater, "heater_generic", "temperature_sensor", "temperature_fan", "temperature_probe",
+		"z_thermal_adjust":
 		return true
 	}
 	return false
@@ -75,9 +76,12 @@ func (c *config) sensorType(name, user string) parser.SensorDef {
 	above := last.place < c.firstUse
 	switch {
 	case b.kind != parser.NTC || len(own) > 1:
-		return unplaced(name, "["+last.name+"] has the name of a built-in type, and which of the two the firmware takes is not known; give it another name")
+		return unplaced(name, "["+last.name+"] has the name of a built-in type, "+
+			"and which of the two the firmware takes is not known; give it another name")
 	case last.kind == "thermistor" && !above:
-		return unplaced(name, "["+last.name+"] has the name of a built-in type and stands below a section that reads a sensor; the firmware refuses to start with it, so give it another name")
+		return unplaced(name, "["+last.name+"] has the name of a built-in type "+
+			"and stands below a section that reads a sensor; "+
+			"the firmware refuses to start with it, so give it another name")
 	case last.kind == "adc_temperature" && above:
 		return b.def()
 	}
@@ -96,14 +100,19 @@ func (c *config) defined(s *section, name string) parser.SensorDef {
 func (c *config) unnamed(name string) parser.SensorDef {
 	for i := range builtIns {
 		if strings.EqualFold(builtIns[i].name, name) {
-			return unplaced(name, "the firmware compares sensor types letter by letter, and knows “"+builtIns[i].name+"” only")
+			return unplaced(name, "the firmware compares sensor types letter by letter, and knows “"+
+				builtIns[i].name+"” only")
 		}
 	}
 	switch own := c.own[name]; {
 	case len(own) > 0:
-		return unplaced(name, "["+own[0].name+"] stands below the section that uses it, and the firmware refuses to start with it; put it above")
+		return unplaced(name, "["+own[0].name+"] stands below the section that uses it, "+
+			"and the firmware refuses to start with it; put it above")
 	case len(c.lacking) > 0:
-		return unplaced(name, "no section that is here has this name, and no built-in type of the firmware that Preflash knows; it may be defined in "+listed(c.lacking)+", which is not here")
+		return unplaced(name, "no section that is here has this name, "+
+			"and no built-in type of the firmware that Preflash knows; "+
+			"it may be defined in "+listed(c.lacking)+", which is not here")
 	}
-	return unplaced(name, "no section of the configuration and no built-in type of the firmware that Preflash knows has this name")
+	return unplaced(name, "no section of the configuration "+
+		"and no built-in type of the firmware that Preflash knows has this name")
 }

@@ -35,7 +35,8 @@ func (e *editor) define(s parser.Description, section, option string, def parser
 	switch def.Form {
 	case parser.FormPoints, parser.FormBeta:
 	default:
-		return e.cannot(s, "the firmware has no built-in type %s, and it is none that can be written out", quoted(cmp.Or(def.Name, def.Curve)))
+		return e.cannot(s, "the firmware has no built-in type %s, and it is none that can be written out",
+			quoted(cmp.Or(def.Name, def.Curve)))
 	}
 	lines, kind, err := figures(def)
 	if err != nil {
@@ -43,7 +44,8 @@ func (e *editor) define(s parser.Description, section, option string, def parser
 	}
 	name, there := e.newName(s.Key, section, def)
 	if name == "" {
-		return e.cannot(s, "more than %d sensor definitions have the name that it would get; give the new one another", mostNames)
+		return e.cannot(s, "more than %d sensor definitions have the name that it would get; "+
+			"give the new one another", mostNames)
 	}
 	if !there {
 		owner := e.byName[section]
@@ -68,7 +70,11 @@ func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
 	case def.Form == parser.FormBeta && def.CubicC != 0:
 		return nil, "", fmt.Errorf("a thermistor of this style takes three points, or a plain Beta")
 	case def.Form == parser.FormBeta:
-		return [][2]string{{"temperature1", "25"}, {"resistance1", parser.Decimal(def.R25Ohm)}, {"beta", parser.Decimal(def.BetaK)}}, kind, nil
+		return [][2]string{
+			{"temperature1", "25"},
+			{"resistance1", parser.Decimal(def.R25Ohm)},
+			{"beta", parser.Decimal(def.BetaK)},
+		}, kind, nil
 	case def.Join == parser.JoinOhm:
 		kind = "adc_temperature"
 	case len(def.Points) != 3:
@@ -76,7 +82,9 @@ func figures(def parser.SensorDef) (lines [][2]string, kind string, err error) {
 	}
 	for i, p := range def.Points {
 		n := strconv.Itoa(i + 1)
-		lines = append(lines, [2]string{"temperature" + n, parser.Decimal(p.TempC)}, [2]string{"resistance" + n, parser.Decimal(p.Ohm)})
+		lines = append(lines,
+			[2]string{"temperature" + n, parser.Decimal(p.TempC)},
+			[2]string{"resistance" + n, parser.Decimal(p.Ohm)})
 	}
 	return lines, kind, nil
 }
@@ -87,7 +95,8 @@ const mostNames = 100
 // same figures is there already. It gives up where far too many are taken.
 func (e *editor) newName(key parser.Key, user string, def parser.SensorDef) (name string, there bool) {
 	base := strings.Join(strings.FieldsFunc(def.Name, func(r rune) bool {
-		return r != '-' && r != '_' && r != '.' && (r < '0' || r > '9') && (r < 'A' || r > 'Z') && (r < 'a' || r > 'z')
+		return r != '-' && r != '_' && r != '.' &&
+			(r < '0' || r > '9') && (r < 'A' || r > 'Z') && (r < 'a' || r > 'z')
 	}), "_")
 	if base == "" {
 		base = strings.ReplaceAll("new "+string(key), " ", "_")
@@ -104,7 +113,8 @@ func (e *editor) newName(key parser.Key, user string, def parser.SensorDef) (nam
 		switch {
 		case sameDefinition(is, def):
 			return name, true
-		case e.byName["thermistor "+name] == nil && e.byName["adc_temperature "+name] == nil && is.Form == parser.FormUnknown:
+		case e.byName["thermistor "+name] == nil && e.byName["adc_temperature "+name] == nil &&
+			is.Form == parser.FormUnknown:
 			return name, false
 		}
 	}

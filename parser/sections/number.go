@@ -76,7 +76,7 @@ func (d demand) unmet(v float64) string {
 	return ""
 }
 
-// numberOption is how to read one option that holds a numberOption.
+// numberOption is how to read one option that holds a number.
 type numberOption struct {
 	key      parser.Key
 	section  string
@@ -96,7 +96,8 @@ func (c *config) read(f numberOption) parser.Setting[float64] {
 	o := adopt(c, &s, f.section, f.option)
 	switch {
 	case o == nil && s.State == parser.Unknown && f.implied:
-		return parser.Setting[float64]{Key: f.key, State: parser.Default, Value: f.usual, Name: "[" + f.section + "] " + f.option}
+		name := "[" + f.section + "] " + f.option
+		return parser.Setting[float64]{Key: f.key, State: parser.Default, Value: f.usual, Name: name}
 	case o == nil && s.State == parser.Unknown:
 		return s
 	case o == nil && f.optional:
@@ -112,20 +113,41 @@ func (c *config) read(f numberOption) parser.Setting[float64] {
 	switch unmet := f.demand.unmet(v); {
 	case !ok:
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s, which is no number; the firmware does not start with it", s.Name, quoted(s.Written))
+		s.Why = fmt.Sprintf("%s is %s, which is no number; the firmware does not start with it",
+			s.Name, quoted(s.Written))
 	case f.whole && strings.Trim(s.Written, "+-_0123456789") != "":
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s and must be a whole number without a point; the firmware does not start with it", s.Name, quoted(s.Written))
+		s.Why = fmt.Sprintf("%s is %s and must be a whole number without a point; "+
+			"the firmware does not start with it", s.Name, quoted(s.Written))
 	case unmet != "":
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s and must be %s; the firmware does not start with it", s.Name, quoted(s.Written), unmet)
+		s.Why = fmt.Sprintf("%s is %s and must be %s; the firmware does not start with it",
+			s.Name, quoted(s.Written), unmet)
 	case math.IsNaN(v) || math.IsInf(v, 0):
 		s.State = parser.Unknown
-		s.Why = fmt.Sprintf("%s is %s, which switches off every comparison that it takes part in", s.Name, quoted(s.Written))
+		s.Why = fmt.Sprintf("%s is %s, which switches off every comparison that it takes part in",
+			s.Name, quoted(s.Written))
 	default:
 		s.Value = v
 	}
 	return s
+}
+
+// noKey is for a figure that is no setting of its own.
+const noKey parser.Key = ""
+
+// required reads an option without which the firmware does not start.
+func (c *config) required(key parser.Key, section, option string, d demand) parser.Setting[float64] {
+	return c.read(numberOption{key: key, section: section, option: option, demand: d})
+}
+
+// optional reads an option in whose absence the usual figure holds.
+func (c *config) optional(
+	key parser.Key, section, option string, usual float64, d demand,
+) parser.Setting[float64] {
+	return c.read(numberOption{
+		key: key, section: section, option: option, usual: usual, optional: true, demand: d,
+	})
 }
 
 // flag reads an option that is on or off, as Python's configparser does.

@@ -17,7 +17,7 @@ func (c *config) Others() []parser.Heater {
 		}
 		h := parser.Heater{Name: "[" + s.name + "]", Tool: toolOf(s.name)}
 		anyFigure := func(key parser.Key, option string) {
-			f := c.read(numberOption{key: key, section: s.name, option: option, optional: true, demand: anything})
+			f := c.optional(key, s.name, option, 0, anything)
 			h.Settings = append(h.Settings, f.Describe())
 		}
 		anyFigure(parser.MinTemp, "min_temp")
@@ -27,7 +27,8 @@ func (c *config) Others() []parser.Heater {
 		if s.name != bedHeater {
 			sensor := c.sensor(parser.HotendSensor, s.name)
 			w := c.watch(s.name, hotendWatch, parser.Setting[float64]{State: parser.Unknown})
-			h.Settings = append(append(h.Settings, sensor.Describe()), w.Describe()...)
+			h.Settings = append(h.Settings, sensor.Describe())
+			w.Describe(func(d parser.Description) { h.Settings = append(h.Settings, d) })
 		}
 		list = append(list, h)
 	}
@@ -37,17 +38,20 @@ func (c *config) Others() []parser.Heater {
 // heats reports whether a section describes a heater, or a fan that is driven
 // by a temperature of its own.
 func heats(s *section) bool {
-	return s.kind == bedHeater || s.kind == "heater_generic" || s.kind == "temperature_fan" || toolOf(s.name) != parser.NoTool
+	return s.kind == bedHeater || s.kind == "heater_generic" || s.kind == "temperature_fan" ||
+		toolOf(s.name) != parser.NoTool
 }
 
 // toolOf is the tool that a hotend's section belongs to, from 0.
 func toolOf(section string) int {
 	number, ok := strings.CutPrefix(section, "extruder")
-	switch n, err := strconv.Atoi(number); {
-	case !ok:
-	case number == "":
+	if !ok {
+		return parser.NoTool
+	}
+	if number == "" {
 		return 0
-	case err == nil && n > 0 && hotendName(n) == section:
+	}
+	if n, err := strconv.Atoi(number); err == nil && n > 0 && hotendName(n) == section {
 		return n
 	}
 	return parser.NoTool

@@ -57,8 +57,8 @@ func (c *config) middle() (x, y float64, known bool) {
 		if c.byName[rail] == nil {
 			return 0, 0, false
 		}
-		low := c.read(numberOption{section: rail, option: "position_min", optional: true, demand: anything})
-		high := c.read(numberOption{section: rail, option: "position_max", demand: anything})
+		low := c.optional(noKey, rail, "position_min", 0, anything)
+		high := c.required(noKey, rail, "position_max", anything)
 		if !low.Known() || !high.Known() {
 			return 0, 0, false
 		}

@@ -25,7 +25,8 @@ func (c *config) build() {
 	c.ownSensors()
 	hotend := hotendName(c.tool)
 	if c.byName[hotend] == nil {
-		c.remark(parser.RemarkMismatch, parser.Span{}, "correct printer.tool, which is %d: the configuration has no [%s]", c.tool, hotend)
+		c.remark(parser.RemarkMismatch, parser.Span{},
+			"correct printer.tool, which is %d: the configuration has no [%s]", c.tool, hotend)
 	}
 	heater := c.heaterOf(hotend)
 	presets, advances := c.inMacros(heater, hotend)
@@ -55,22 +56,24 @@ func (c *config) heaterOf(hotend string) string {
 
 func (c *config) limits(heater string) parser.Limits {
 	var l parser.Limits
-	l.MinTemp = c.read(numberOption{key: parser.MinTemp, section: heater, option: "min_temp", demand: atLeast(-zeroC)})
+	l.MinTemp = c.required(parser.MinTemp, heater, "min_temp", atLeast(-zeroC))
 	above := anything
 	if l.MinTemp.Known() {
 		above.above = l.MinTemp.Value
 	}
-	l.MaxTemp = c.read(numberOption{key: parser.MaxTemp, section: heater, option: "max_temp", demand: above})
+	l.MaxTemp = c.required(parser.MaxTemp, heater, "max_temp", above)
 	l.Margin = parser.Setting[float64]{Key: parser.Margin, State: parser.Default}
 
 	within := anything
 	if l.MinTemp.Known() && l.MaxTemp.Known() {
 		within.min, within.max = l.MinTemp.Value, l.MaxTemp.Value
 	}
-	l.MinExtrude = c.read(numberOption{key: parser.MinExtrude, section: heater, option: "min_extrude_temp",
-		usual: usualMinExtrude, optional: true, demand: within})
+	l.MinExtrude = c.optional(parser.MinExtrude, heater, "min_extrude_temp", usualMinExtrude, within)
 	m := &l.MinExtrude
-	l.ColdGuard = parser.Setting[bool]{Key: parser.ColdGuard, Value: true, State: m.State, Place: m.Place, Name: m.Name, Hides: m.Hides, Why: m.Why}
+	l.ColdGuard = parser.Setting[bool]{
+		Key: parser.ColdGuard, Value: true, State: m.State,
+		Place: m.Place, Name: m.Name, Hides: m.Hides, Why: m.Why,
+	}
 	if m.Known() && m.Value <= 0 {
 		l.ColdGuard.Value, l.ColdGuard.State = false, parser.Off
 	}
@@ -97,20 +100,20 @@ func (c *config) loop(heater string) parser.Loop {
 	l := parser.Loop{
 		Form:    parser.LoopClamped,
 		Control: c.control(heater),
-		SmoothS: c.read(numberOption{key: parser.DerivativeTime, section: heater, option: "smooth_time", usual: usualSmoothing, optional: true, demand: positive}),
+		SmoothS: c.optional(parser.DerivativeTime, heater, "smooth_time", usualSmoothing, positive),
 		PowerLimits: []parser.Setting[float64]{
-			c.read(numberOption{key: parser.PowerLimit("heater"), section: heater, option: "max_power", usual: usualMaxPower, optional: true, demand: share}),
+			c.optional(parser.PowerLimit("heater"), heater, "max_power", usualMaxPower, share),
 		},
 	}
 	switch l.Control.Value {
 	case parser.ControlOnOff:
-		l.BandC = c.read(numberOption{key: parser.OnOffBand, section: heater, option: "max_delta", usual: usualBand, optional: true, demand: positive})
+		l.BandC = c.optional(parser.OnOffBand, heater, "max_delta", usualBand, positive)
 	case parser.ControlModel:
-		l.ModelPowerW = c.read(numberOption{key: parser.ModelPower, section: heater, option: "heater_power", demand: positive})
+		l.ModelPowerW = c.required(parser.ModelPower, heater, "heater_power", positive)
 	default:
-		l.Kp = c.read(numberOption{key: parser.GainP, section: heater, option: "pid_kp", demand: anything})
-		l.Ki = c.read(numberOption{key: parser.GainI, section: heater, option: "pid_ki", demand: anything})
-		l.Kd = c.read(numberOption{key: parser.GainD, section: heater, option: "pid_kd", demand: anything})
+		l.Kp = c.required(parser.GainP, heater, "pid_kp", anything)
+		l.Ki = c.required(parser.GainI, heater, "pid_ki", anything)
+		l.Kd = c.required(parser.GainD, heater, "pid_kd", anything)
 	}
 	return l
 }
@@ -150,7 +153,7 @@ func (c *config) bed() parser.Bed {
 	b.Heated.At, b.Heated.Name = c.headingSpan(bedHeater), "["+bedHeater+"]"
 	b.Heated.Written = bedHeater
 	b.Sensor = c.sensor(parser.BedSensor, bedHeater)
-	maxTemp := c.read(numberOption{section: bedHeater, option: "max_temp", demand: anything})
+	maxTemp := c.required(noKey, bedHeater, "max_temp", anything)
 	b.Watch = c.watch(bedHeater, bedWatch, maxTemp)
 	return b
 }
@@ -159,22 +162,27 @@ func (c *config) bed() parser.Bed {
 // the flow by volume.
 func (c *config) flow(hotend string, advances []parser.Setting[float64]) parser.Flow {
 	f := parser.Flow{
-		NozzleMM:   c.read(numberOption{key: parser.NozzleDiameter, section: hotend, option: "nozzle_diameter", demand: positive}),
-		FilamentMM: c.read(numberOption{key: parser.FilamentWidth, section: hotend, option: "filament_diameter", demand: positive}),
+		NozzleMM:   c.required(parser.NozzleDiameter, hotend, "nozzle_diameter", positive),
+		FilamentMM: c.required(parser.FilamentWidth, hotend, "filament_diameter", positive),
 		MaxMM3PerS: parser.Setting[float64]{Key: parser.MaxFlow, State: parser.Off},
-		PushMM:     c.read(numberOption{key: parser.LongestPush, section: hotend, option: "max_extrude_only_distance", usual: usualPush, optional: true, demand: atLeast(0)}),
-		CrossMM2:   c.read(numberOption{key: parser.LineSection, section: hotend, option: "max_extrude_cross_section", optional: true, demand: positive}),
+		PushMM: c.optional(
+			parser.LongestPush, hotend, "max_extrude_only_distance", usualPush, atLeast(0)),
+		CrossMM2: c.optional(parser.LineSection, hotend, "max_extrude_cross_section", 0, positive),
 		CarriedOver: []parser.Setting[float64]{
-			c.read(numberOption{key: parser.Carried("pressure advance"), section: hotend, option: "pressure_advance", optional: true, demand: atLeast(0)}),
+			c.optional(parser.Carried("pressure advance"), hotend, "pressure_advance", 0, atLeast(0)),
 		},
 	}
 	if f.CrossMM2.State == parser.Default {
-		f.CrossMM2 = parser.Setting[float64]{} // four times the nozzle's diameter squared, whatever the nozzle
+		// Four times the nozzle's diameter squared, whatever the nozzle.
+		f.CrossMM2 = parser.Setting[float64]{}
 	}
 	if c.byName["firmware_retraction"] != nil {
+		length := func(name, option string) parser.Setting[float64] {
+			return c.optional(parser.Carried(name), "firmware_retraction", option, 0, atLeast(0))
+		}
 		f.CarriedOver = append(f.CarriedOver,
-			c.read(numberOption{key: parser.Carried("retract length"), section: "firmware_retraction", option: "retract_length", optional: true, demand: atLeast(0)}),
-			c.read(numberOption{key: parser.Carried("extra length after retract"), section: "firmware_retraction", option: "unretract_extra_length", optional: true, demand: atLeast(0)}))
+			length("retract length", "retract_length"),
+			length("extra length after retract", "unretract_extra_length"))
 	}
 	f.CarriedOver = append(f.CarriedOver, advances...)
 	f.CarriedOver = append(f.CarriedOver, c.loadLengths()...)

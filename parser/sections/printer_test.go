@@ -52,7 +52,7 @@ func TestPrinter(t *testing.T) {
 		"stored settings = false, off",
 	}
 	var got []string
-	for _, s := range c.Printer().Settings() {
+	for s := range c.Printer().Settings() {
 		got = append(got, shown(s))
 	}
 	if g, w := strings.Join(got, "\n"), strings.Join(want, "\n"); g != w {

@@ -32,7 +32,8 @@ const (
 func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, error) {
 	if len(request.Outside) > 0 {
 		d := &request.Outside[0]
-		return nil, parser.Errorf(d.At, "%q means nothing here: in this style neither board nor build define anything; remove it", d.Name)
+		return nil, parser.Errorf(d.At,
+			"%q means nothing here: in this style neither board nor build define anything; remove it", d.Name)
 	}
 	if len(request.Files) == 0 {
 		return nil, &parser.Error{Message: "no configuration file is named; name one"}
@@ -53,7 +54,7 @@ func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, erro
 		end := len(f.Data)
 		if i == 0 {
 			r.main = f
-			r.options = make([]option, 0, len(f.Data)/bytesPerOption+16)
+			r.options = make([]option, 0, bytes.Count(f.Data, []byte{':'})) // as most are written
 			r.byName = make(map[string]*section, len(f.Data)/bytesPerSection+8)
 			end = r.findSaved(f)
 		} else {
@@ -81,11 +82,8 @@ func (r *reader) seen(name string) *parser.File {
 	return nil
 }
 
-// Guesses at how much text an option and a section take, from below.
-const (
-	bytesPerOption  = 64
-	bytesPerSection = 160
-)
+// bytesPerSection guesses at how much text a section takes, from below.
+const bytesPerSection = 160
 
 var bom = []byte("\xef\xbb\xbf")
 
@@ -101,10 +99,13 @@ func (r *reader) file(f *parser.File, end int) error {
 
 	data := f.Data[:end]
 	if r.bytes += end; r.bytes > mostBytes {
-		return parser.Errorf(parser.Span{File: f}, "the configuration and what it includes are more than %d MiB; no printer needs so much", mostBytes>>20)
+		return parser.Errorf(parser.Span{File: f}, "the configuration and what it includes "+
+			"are more than %d MiB; no printer needs so much", mostBytes>>20)
 	}
 	if bytes.HasPrefix(data, bom) {
-		return parser.Errorf(parser.Span{File: f}, "starts with a byte order mark, which the firmware takes for an option before any section and refuses; save the file as UTF-8 without it")
+		return parser.Errorf(parser.Span{File: f}, "starts with a byte order mark, "+
+			"which the firmware takes for an option before any section and refuses; "+
+			"save the file as UTF-8 without it")
 	}
 	p := piece{reader: r, file: f}
 	for at, next := 0, 0; at < len(data); at = next {
@@ -141,7 +142,8 @@ func included(line []byte) (spec []byte, ok bool) {
 func (r *reader) remarkBytes(f *parser.File) {
 	if at := firstInvalid(f.Data); at >= 0 {
 		r.remark(parser.RemarkGap, parser.Span{File: f, Start: at, End: at + 1},
-			"the file is not UTF-8 from here on; firmware that runs on a present-day Python refuses it, so save it as UTF-8")
+			"the file is not UTF-8 from here on; firmware that runs on a present-day Python refuses it, "+
+				"so save it as UTF-8")
 	}
 }
 
@@ -208,22 +210,15 @@ func (p *piece) line(line, from, stop, next int) error {
 		}
 		p.option = 0
 		if !p.saved && strings.EqualFold(p.section.kind, "include") {
-			p.remark(parser.RemarkGap, at, "this includes nothing: an include starts its line and is written “[include ” in small letters with a space; the firmware takes it for a section that it does not know, and refuses it")
+			p.remark(parser.RemarkGap, at, "this includes nothing: "+
+				"an include starts its line and is written “[include ” in small letters with a space; "+
+				"the firmware takes it for a section that it does not know, and refuses it")
 		}
 		return nil
 	}
-	if p.section == nil {
-		if p.included {
-			return parser.Errorf(at, "%s stands behind an [include …] and before any [section]; an include ends the section that it stands in, so write the section's header again", p.file.Cite(excerpt(b.text)))
-		}
-		return parser.Errorf(at, "%s stands before any [section]; put it under one", p.file.Cite(excerpt(b.text)))
-	}
 	sep := separator(b.text)
-	switch {
-	case sep < 0:
-		return parser.Errorf(at, "%s is neither a [section] nor an option with a : or =; correct it, or make it a comment with #", p.file.Cite(excerpt(b.text)))
-	case sep == 0:
-		return parser.Errorf(at, "%s has no name before its %c; name the option", p.file.Cite(excerpt(b.text)), b.text[0])
+	if p.section == nil || sep <= 0 {
+		return p.noOption(at, b.text, sep)
 	}
 	p.options = append(p.options, option{
 		section: p.section, file: p.file, line: line,
@@ -239,6 +234,23 @@ func (p *piece) line(line, from, stop, next int) error {
 	}
 	p.section.options = append(p.section.options, p.option-1)
 	return nil
+}
+
+// noOption is the error of a line that is neither an option in a section nor the
+// beginning of a section.
+func (p *piece) noOption(at parser.Span, text []byte, sep int) error {
+	cited := p.file.Cite(excerpt(text))
+	switch {
+	case p.section == nil && p.included:
+		return parser.Errorf(at, "%s stands behind an [include …] and before any [section]; "+
+			"an include ends the section that it stands in, so write the section's header again", cited)
+	case p.section == nil:
+		return parser.Errorf(at, "%s stands before any [section]; put it under one", cited)
+	case sep < 0:
+		return parser.Errorf(at, "%s is neither a [section] nor an option with a : or =; "+
+			"correct it, or make it a comment with #", cited)
+	}
+	return parser.Errorf(at, "%s has no name before its %c; name the option", cited, text[0])
 }
 
 // separator finds the first : or = of a line; −1 where there is none.

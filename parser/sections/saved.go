@@ -45,7 +45,8 @@ func (r *reader) findSaved(f *parser.File) (end int) {
 		// The firmware looks for lines behind a line end.
 		stop, _ := lineAt(data, 0)
 		if isRuler(data[:stop]) {
-			r.damaged(0, stop, "the saved block starts in the first line of the file, where the firmware does not find it; put an empty line above it")
+			r.damaged(0, stop, "the saved block starts in the first line of the file, "+
+				"where the firmware does not find it; put an empty line above it")
 			return len(data)
 		}
 		at = markedLine(data, stop)
@@ -67,8 +68,11 @@ func (r *reader) findSaved(f *parser.File) (end int) {
 			r.damaged(from, stop, "delete one of the two saved blocks: the second begins here")
 			return len(data)
 		}
-		if line := data[from:stop]; !bytes.HasPrefix(line, []byte(savedMark)) || len(line) >= savedPrefix && line[savedPrefix-1] != ' ' {
-			r.damaged(from, stop, fmt.Sprintf("move this line above the saved block, or delete it: the block ends the file, and its lines are %q or start with %q", savedMark, savedMark+" "))
+		line := data[from:stop]
+		marked := bytes.HasPrefix(line, []byte(savedMark))
+		if !marked || len(line) >= savedPrefix && line[savedPrefix-1] != ' ' {
+			r.damaged(from, stop, fmt.Sprintf("move this line above the saved block, or delete it: "+
+				"the block ends the file, and its lines are %q or start with %q", savedMark, savedMark+" "))
 			return len(data)
 		}
 		from = next
@@ -90,7 +94,9 @@ func (r *reader) savedHead(at int) (from int) {
 			r.damaged(at, stop, "put the saved block's ruler back above this line of the block")
 			return -1
 		default:
-			r.damaged(r.saved.start, ruler, fmt.Sprintf("correct the lines that the saved block begins with: line %d of it should be exactly %q", i+1, want))
+			r.damaged(r.saved.start, ruler, fmt.Sprintf(
+				"correct the lines that the saved block begins with: line %d of it should be exactly %q",
+				i+1, want))
 			return -1
 		}
 		at = next
@@ -101,7 +107,8 @@ func (r *reader) savedHead(at int) (from int) {
 // damaged remarks that the saved block counts for nothing.
 func (r *reader) damaged(from, stop int, why string) {
 	r.remark(parser.RemarkSavedDamaged, parser.Span{File: r.saved.file, Start: from, End: stop},
-		"%s; the firmware ignores the whole block, so none of its values is used, and it refuses to save", why)
+		"%s; the firmware ignores the whole block, so none of its values is used, and it refuses to save",
+		why)
 }
 
 // markedLine finds the first line that starts behind offset at, or at 0, with
@@ -132,7 +139,8 @@ func (r *reader) foreignSaved(f *parser.File) {
 	if at := markedLine(f.Data, 0); at >= 0 {
 		stop, _ := lineAt(f.Data, at)
 		r.remark(parser.RemarkSavedDamaged, parser.Span{File: f, Start: at, End: stop},
-			"move the saved block to the main file: in an included one the firmware does not look for it, and none of its values is used")
+			"move the saved block to the main file: in an included one the firmware does not look for it, "+
+				"and none of its values is used")
 	}
 }
 
@@ -151,7 +159,8 @@ func (r *reader) readSaved() {
 			var e *parser.Error
 			errors.As(err, &e)
 			r.remark(parser.RemarkSavedDamaged, parser.Span{File: f, Start: at, End: stop},
-				"in the saved block, %s; the firmware does not start with it, and none of the block's values is read here", e.Message)
+				"in the saved block, %s; the firmware does not start with it, "+
+					"and none of the block's values is read here", e.Message)
 			r.saved.sound = false
 			return
 		}
@@ -215,7 +224,8 @@ func (c *config) remarkHidden() {
 			winner, _ := c.find(o.section.name, key.key)
 			text := fmt.Sprintf("the saved %s of [%s] is not used", name, o.section.name)
 			if winner != nil {
-				text += fmt.Sprintf(": %s = %s at %s, written by hand, hides it", c.keyOf(winner), quoted(c.text(winner)), winner.valueSpan())
+				text += fmt.Sprintf(": %s = %s at %s, written by hand, hides it",
+					c.keyOf(winner), quoted(c.text(winner)), winner.valueSpan())
 			}
 			c.remark(parser.RemarkSavedHidden, o.valueSpan(), "%s", text)
 		default:
@@ -227,7 +237,9 @@ func (c *config) remarkHidden() {
 		said[key] = true
 	}
 	if len(others) > 0 {
-		c.remark(parser.RemarkSavedHidden, first, "%d saved values are hidden by hand-written ones of the same name: %s", len(others), listed(others))
+		c.remark(parser.RemarkSavedHidden, first,
+			"%d saved values are hidden by hand-written ones of the same name: %s",
+			len(others), listed(others))
 	}
 }
 

@@ -11,9 +11,10 @@ import (
 const usualPullup = 4700
 
 const (
-	noteRetired = "a plain Beta formula; it is far from the three-point curve of the same B at printing temperatures"
-	noteBeta    = "a plain Beta formula"
-	noteChip    = "a chip that measures air or a board; no sensor for a hotend"
+	noteRetired = "a plain Beta formula; " +
+		"it is far from the three-point curve of the same B at printing temperatures"
+	noteBeta = "a plain Beta formula"
+	noteChip = "a chip that measures air or a board; no sensor for a hotend"
 )
 
 // builtIn is a sensor type that the firmware knows by name.
@@ -39,10 +40,14 @@ var builtIns = [...]builtIn{
 	{name: "ATC Semitec 104NT-4-R025H42G", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-4300"},
 	{name: "TDK NTCG104LH104JT1", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-100k-4485"},
 	{name: "SliceEngineering 450", form: parser.FormCurve, kind: parser.NTC, curve: "ntc-500k-3950"},
-	{name: "Honeywell 100K 135-104LAG-J01", form: parser.FormBeta, kind: parser.NTC, curve: "ntc-100k-3974", beta: 3974, note: noteBeta},
-	{name: "NTC 100K MGB18-104F39050L32", form: parser.FormBeta, kind: parser.NTC, beta: 4100, note: noteBeta},
+	{name: "Honeywell 100K 135-104LAG-J01", form: parser.FormBeta, kind: parser.NTC,
+		curve: "ntc-100k-3974", beta: 3974, note: noteBeta},
+	{name: "NTC 100K MGB18-104F39050L32", form: parser.FormBeta, kind: parser.NTC,
+		beta: 4100, note: noteBeta},
 	{name: "NTC 100K beta 3950", form: parser.FormBeta, kind: parser.NTC, beta: 3950, note: noteRetired,
-		removed: "2024-02-15", instead: "write Generic 3950, which is another curve, or the same one in a [thermistor …] section of your own: temperature1 25, resistance1 100000, beta 3950"},
+		removed: "2024-02-15",
+		instead: "write Generic 3950, which is another curve, or the same one in a [thermistor …] " +
+			"section of your own: temperature1 25, resistance1 100000, beta 3950"},
 	{name: "PT1000", form: parser.FormPoints, kind: parser.Platinum, curve: "pt1000"},
 
 	{name: "PT100 INA826", form: parser.FormAmplifier, kind: parser.PlatinumAmplifier, r0Ohm: 100},
@@ -78,7 +83,9 @@ var builtIns = [...]builtIn{
 
 // def is the definition in neutral form.
 func (b *builtIn) def() parser.SensorDef {
-	d := parser.SensorDef{Form: b.form, Kind: b.kind, Name: b.name, Curve: b.curve, R0Ohm: b.r0Ohm, Note: b.note}
+	d := parser.SensorDef{
+		Form: b.form, Kind: b.kind, Name: b.name, Curve: b.curve, R0Ohm: b.r0Ohm, Note: b.note,
+	}
 	switch b.form {
 	case parser.FormBeta:
 		d.R25Ohm, d.BetaK = 100e3, b.beta
@@ -151,7 +158,7 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 		return s
 	}
 	if d.Kind == parser.NTC && d.Join == parser.JoinSteinhart {
-		r := c.read(numberOption{section: heater, option: "inline_resistor", optional: true, demand: atLeast(0)})
+		r := c.optional(noKey, heater, "inline_resistor", 0, atLeast(0))
 		if !r.Known() {
 			*d = unplaced(d.Name, r.Why)
 			return s
@@ -162,7 +169,10 @@ func (c *config) sensor(key parser.Key, heater string) parser.Setting[parser.Sen
 }
 
 func pullup(key parser.Key, heater string) numberOption {
-	return numberOption{key: key, section: heater, option: "pullup_resistor", usual: usualPullup, optional: true, demand: positive}
+	return numberOption{
+		key: key, section: heater, option: "pullup_resistor",
+		usual: usualPullup, optional: true, demand: positive,
+	}
 }
 
 func unplaced(name, why string) parser.SensorDef {

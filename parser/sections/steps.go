@@ -34,7 +34,8 @@ func (c *config) Steps(task parser.Task) []string {
 		return append(c.selects(task.Tool), "SET_GCODE_OFFSET Z=0")
 	case parser.TaskExtrude:
 		// Relative lengths; the speed is in mm/min.
-		return []string{"M83", "G1 E" + parser.Decimal(task.LengthMM) + " F" + parser.Decimal(math.Round(60*task.SpeedMMS))}
+		return []string{"M83",
+			"G1 E" + parser.Decimal(task.LengthMM) + " F" + parser.Decimal(math.Round(60*task.SpeedMMS))}
 	case parser.TaskHome:
 		return []string{"G28"}
 	case parser.TaskBeginPaper:
@@ -124,8 +125,10 @@ func (c *config) Keep(keys ...parser.Key) parser.Keeping {
 		}
 	}
 	if slices.Contains(keys, parser.TowerHeight) && c.byName["delta_calibrate"] == nil {
-		return parser.Keeping{Steps: []string{"RESTART"}, ByHand: c.towerEnds(), Less: true,
-			Why: "without [delta_calibrate] no command saves it"}
+		return parser.Keeping{
+			Steps: []string{"RESTART"}, ByHand: c.towerEnds(), Less: true,
+			Why: "without [delta_calibrate] no command saves it",
+		}
 	}
 	if len(refused) > 0 {
 		why := "SAVE_CONFIG refuses to save them: the old ones stand where it does not write"
@@ -136,8 +139,10 @@ func (c *config) Keep(keys ...parser.Key) parser.Keeping {
 	}
 	for _, r := range c.remarks {
 		if r.Kind == parser.RemarkSavedDamaged && r.At.File == c.main {
-			return parser.Keeping{Steps: []string{"RESTART"}, ByHand: []parser.Place{{At: r.At}},
-				Why: "SAVE_CONFIG refuses to save anything while the saved block is damaged: fix that first"}
+			return parser.Keeping{
+				Steps: []string{"RESTART"}, ByHand: []parser.Place{{At: r.At}},
+				Why: "SAVE_CONFIG refuses to save anything while the saved block is damaged: fix that first",
+			}
 		}
 	}
 	return parser.Keeping{Steps: []string{"SAVE_CONFIG"}}
@@ -173,7 +178,8 @@ func (c *config) saves(keys []parser.Key) (list []sectionOption) {
 		case parser.GainD:
 			add(heater, "pid_kd")
 		case parser.ModelPower: // option names of forks; what they save was not read
-			add(heater, "control", "block_heat_capacity", "sensor_responsiveness", "ambient_transfer", "fan_ambient_transfer")
+			add(heater, "control", "block_heat_capacity",
+				"sensor_responsiveness", "ambient_transfer", "fan_ambient_transfer")
 		case parser.ProbeTrigger:
 			if probe := c.probe(); probe != nil && probe.kind == eddyProbe {
 				add(probe.name, "calibrate")

@@ -14,10 +14,14 @@ func isSpace(r rune) bool {
 	switch {
 	case r < 0x80:
 		return r == ' ' || r >= '\t' && r <= '\r' || r >= 28 && r <= 31
-	case r == 0x85 || r == 0xa0 || r == 0x1680 || r == 0x2028 || r == 0x2029 || r == 0x202f || r == 0x205f || r == 0x3000:
+	case r >= 0x2000 && r <= 0x200a:
 		return true
 	}
-	return r >= 0x2000 && r <= 0x200a
+	switch r {
+	case 0x85, 0xa0, 0x1680, 0x2028, 0x2029, 0x202f, 0x205f, 0x3000:
+		return true
+	}
+	return false
 }
 
 // leading counts the white space that b starts with, in bytes and in

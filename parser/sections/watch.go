@@ -15,8 +15,10 @@ type watchKind struct {
 
 // The figures are those that the firmware assumes, as it is published.
 var (
-	hotendWatch = watchKind{parser.HotendWatch, parser.WatchFigures{RiseC: 2, RiseWindowS: 20, HysteresisC: 5, ErrorSumCS: 120}}
-	bedWatch    = watchKind{parser.BedWatch, parser.WatchFigures{RiseC: 2, RiseWindowS: 60, HysteresisC: 5, ErrorSumCS: 120}}
+	hotendWatch = watchKind{parser.HotendWatch,
+		parser.WatchFigures{RiseC: 2, RiseWindowS: 20, HysteresisC: 5, ErrorSumCS: 120}}
+	bedWatch = watchKind{parser.BedWatch,
+		parser.WatchFigures{RiseC: 2, RiseWindowS: 60, HysteresisC: 5, ErrorSumCS: 120}}
 )
 
 // watchSection is the section of a heater's watch: it goes by the last word of
@@ -34,7 +36,10 @@ func (c *config) watch(heater string, kind watchKind, maxTemp parser.Setting[flo
 	w := parser.Watch{Form: parser.WatchSum, Usual: kind.usual, CanTurnOn: true}
 	section := watchSection(heater)
 	read := func(key parser.Key, option string, usual float64, demand demand) parser.Setting[float64] {
-		return c.read(numberOption{key: key, section: section, option: option, usual: usual, optional: true, implied: true, demand: demand})
+		return c.read(numberOption{
+			key: key, section: section, option: option, usual: usual,
+			optional: true, implied: true, demand: demand,
+		})
 	}
 	w.RiseC = read(kind.Rise, "heating_gain", kind.usual.RiseC, positive)
 	w.RiseWindowS = read(kind.RiseWindow, "check_gain_time", kind.usual.RiseWindowS, atLeast(1))
@@ -43,7 +48,10 @@ func (c *config) watch(heater string, kind watchKind, maxTemp parser.Setting[flo
 
 	w.On = parser.Setting[bool]{Key: kind.On, State: parser.Default, Value: true, Name: "[" + section + "]"}
 	if c.byName[heater] == nil {
-		w.On = parser.Setting[bool]{Key: kind.On, State: parser.Unknown, Why: "there is no [" + heater + "]", Place: parser.Place{At: c.nowhere()}}
+		w.On = parser.Setting[bool]{
+			Key: kind.On, State: parser.Unknown, Why: "there is no [" + heater + "]",
+			Place: parser.Place{At: c.nowhere()},
+		}
 		return w
 	}
 	if b := c.blinding(&w, maxTemp); len(b) > 0 {
@@ -54,7 +62,9 @@ func (c *config) watch(heater string, kind watchKind, maxTemp parser.Setting[flo
 
 // blinding lists the figures of a watch that make it trip never, or after more
 // than an hour.
-func (c *config) blinding(w *parser.Watch, maxTemp parser.Setting[float64]) (list []*parser.Setting[float64]) {
+func (c *config) blinding(
+	w *parser.Watch, maxTemp parser.Setting[float64],
+) (list []*parser.Setting[float64]) {
 	hottest := 500.0 // °C, above what any heater of this kind reaches, where the limit is not known
 	if maxTemp.Known() {
 		hottest = maxTemp.Value
@@ -93,13 +103,19 @@ func knownToWatch(key string) bool {
 // soundsLikeGuard reports whether a folded name looks like something that
 // guards a heater, or that stops a guard.
 func soundsLikeGuard(name string) bool {
-	for _, word := range [...]string{"runaway", "protect", "verify", "watchdog", "ignore_limit", "disable_check", "skip_check", "no_check", "unsafe", "danger", "failsafe", "thermal"} {
+	for _, word := range [...]string{
+		"runaway", "protect", "verify", "watchdog", "ignore_limit", "disable_check", "skip_check",
+		"no_check", "unsafe", "danger", "failsafe", "thermal",
+	} {
 		if strings.Contains(name, word) {
 			return true
 		}
 	}
 	return false
 }
+
+const seemsGuard = "looks like a protection, or like a way round one, " +
+	"and is none that Preflash knows; see what it does"
 
 // remarkUnrecognised names what looks like a protection, or like a way round
 // one, and is none that Preflash knows.
@@ -116,17 +132,17 @@ func (c *config) remarkUnrecognised() {
 		case soundsLikeGuard(strings.ToLower(kind)):
 			if len(s.headers) > 0 {
 				h := s.headers[0]
-				c.remark(parser.RemarkUnrecognised, parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)},
-					"[%s] looks like a protection, or like a way round one, and is none that Preflash knows; see what it does", s.name)
+				at := parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)}
+				c.remark(parser.RemarkUnrecognised, at, "[%s] "+seemsGuard, s.name)
 			}
-		case !strings.HasPrefix(kind, "extruder") && !strings.HasPrefix(kind, "heater") && kind != "printer" && kind != "mcu":
+		case !strings.HasPrefix(kind, "extruder") && !strings.HasPrefix(kind, "heater") &&
+			kind != "printer" && kind != "mcu":
 			continue
 		}
 		for _, i := range s.options {
 			o := &c.options[i]
 			if key := fold(c.keyOf(o)); soundsLikeGuard(key) && !o.hidden {
-				c.remark(parser.RemarkUnrecognised, parser.Span{File: o.file, Start: o.key, End: o.keyEnd},
-					"%s in [%s] looks like a protection, or like a way round one, and is none that Preflash knows; see what it does", key, s.name)
+				c.remark(parser.RemarkUnrecognised, o.keySpan(), "%s in [%s] "+seemsGuard, key, s.name)
 			}
 		}
 	}
@@ -140,15 +156,19 @@ func (c *config) remarkWatch(s *section, heaters map[string]bool) {
 		at := parser.Span{File: h.file, Start: h.name, End: h.name + len(s.name)}
 		switch {
 		case !heaters[name]:
-			c.remark(parser.RemarkUnrecognised, at, "correct the name of [%s]: no heater of this configuration is called so, and the firmware does not start with it", s.name)
+			c.remark(parser.RemarkUnrecognised, at, "correct the name of [%s]: "+
+				"no heater of this configuration is called so, "+
+				"and the firmware does not start with it", s.name)
 		case s.name != watchSection(name):
-			c.remark(parser.RemarkUnrecognised, at, "write the name of [%s] with one space: it is a second protection beside [%s], which goes on with figures of its own", s.name, watchSection(name))
+			c.remark(parser.RemarkUnrecognised, at, "write the name of [%s] with one space: "+
+				"it is a second protection beside [%s], which goes on with figures of its own",
+				s.name, watchSection(name))
 		}
 	}
 	for _, i := range s.options {
 		o := &c.options[i]
 		if key := fold(c.keyOf(o)); !knownToWatch(key) && !o.hidden {
-			c.remark(parser.RemarkUnrecognised, parser.Span{File: o.file, Start: o.key, End: o.keyEnd},
+			c.remark(parser.RemarkUnrecognised, o.keySpan(),
 				"%s is no option of the runaway protection that Preflash knows; see what it does", key)
 		}
 	}

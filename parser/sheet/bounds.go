@@ -54,7 +54,8 @@ func (f bounds) take(v *value) (float64, string) {
 
 func (s *scope) float(name string, f bounds) Key[float64] {
 	if v := s.find(name); f.open && v != nil && v.blank() {
-		s.walk.open = append(s.walk.open, fault{at: v.at, path: s.full(name), text: s.full(name) + " is blank and " + MayStay})
+		s.walk.open = append(s.walk.open,
+			fault{at: v.at, path: s.full(name), text: s.full(name) + " is blank and " + MayStay})
 		return Key[float64]{Value: f.def, At: v.at, Path: s.full(name)}
 	}
 	return get(s, name, f.required, f.def, f.String, f.take)
@@ -183,12 +184,14 @@ func takePair(v *value, first, second bounds) (pair [2]float64, problem string) 
 }
 
 // paths reads a list of paths relative to the sheet.
-func (s *scope) paths(name string, required bool, dir string, resolve func(dir, name string) (string, string)) []Key[string] {
+func (s *scope) paths(
+	name string, required bool, dir string, resolve func(dir, name string) (string, string),
+) []Key[string] {
 	type item struct {
 		path string
 		at   parser.Span
 	}
-	k := get(s, name, required, nil, words("a list of paths relative to the sheet"), func(v *value) ([]item, string) {
+	take := func(v *value) ([]item, string) {
 		if v.kind != listValue {
 			return nil, "must be a list of paths, written [\"…\"]"
 		}
@@ -206,7 +209,8 @@ func (s *scope) paths(name string, required bool, dir string, resolve func(dir, 
 			list = append(list, item{p, e.at})
 		}
 		return list, ""
-	})
+	}
+	k := get(s, name, required, nil, words("a list of paths relative to the sheet"), take)
 	var keys []Key[string]
 	for _, i := range k.Value {
 		keys = append(keys, Key[string]{Value: i.path, Given: true, At: i.at, Path: k.Path})

@@ -105,7 +105,8 @@ func readHotend(t *parser.Tree, s *scope, dir string, supplyV float64) Hotend {
 	h := Hotend{Use: use(t, s, dir)}
 	h.Name = s.label("name", false, "the hotend's name")
 	h.RatedC = s.float("rated_c", temperature().needed())
-	h.PrintC = get(s, "print_c", true, [2]float64{}, words("the lowest and the highest printing temperature, [190, 270]"),
+	h.PrintC = get(s, "print_c", true, [2]float64{},
+		words("the lowest and the highest printing temperature, [190, 270]"),
 		func(v *value) ([2]float64, string) {
 			pair, problem := takePair(v, temperature(), temperature())
 			if problem == "" && pair[0] > pair[1] {
@@ -170,157 +171,6 @@ func (s *scope) open(t *parser.Tree, k Key[string]) *table {
 	return root
 }
 
-func readSensor(s *scope) Sensor {
-	ohm := span(0.01, 1e8, "Ω")
-	n := Sensor{
-		Kind:          readKind(s),
-		Curve:         s.text("curve", false, "the name of a known curve"),
-		Beta:          readBeta(s),
-		RatedC:        s.float("rated_c", temperature().within(40, 2000)),
-		R25Tolerance:  s.float("r25_tolerance", span(0, 0.2, "").or(0.01)),
-		BetaTolerance: s.float("beta_tolerance", span(0, 0.2, "").or(0.01)),
-	}
-	pairs := s.pairs("points", span(-273, 1500, "°C"), ohm, 3)
-	n.Points = Key[[]parser.SensorPoint]{Given: pairs.Given, At: pairs.At, Path: pairs.Path}
-	for _, p := range pairs.Value {
-		n.Points.Value = append(n.Points.Value, parser.SensorPoint{TempC: p[0], Ohm: p[1]})
-	}
-	s.kindByCurve(&n)
-	s.checkCurve(&n, pairs.Value)
-	s.done()
-	return n
-}
-
-func readKind(s *scope) Key[parser.SensorKind] {
-	word := choice(s, "kind", false, "", "ntc", "platinum", "platinum-amplifier", "thermocouple")
-	k := Key[parser.SensorKind]{Given: word.Given, At: word.At, Path: word.Path}
-	for _, kind := range []parser.SensorKind{parser.NTC, parser.Platinum, parser.PlatinumAmplifier, parser.Thermocouple} {
-		if kind.String() == word.Value {
-			k.Value = kind
-		}
-	}
-	return k
-}
-
-func readBeta(s *scope) Key[Beta] {
-	k := Key[Beta]{At: s.at, Path: s.full("beta")}
-	if v := s.find("beta"); v != nil {
-		k.Given, k.At = true, v.at
-		if v.kind != tableValue {
-			s.walk.wrong(v, k.Path, "must be { r25_ohm = …, b_k = … }, not "+v.kind.String())
-			return k
-		}
-		// A curve is one thing: its figures never come from two files.
-		u := s.walk.scope(k.Path, v.at, false, v.table)
-		k.Value.R25Ohm = u.float("r25_ohm", span(1, 1e8, "Ω").needed()).Value
-		k.Value.BK = u.float("b_k", span(500, 10_000, "K").needed()).Value
-		u.done()
-	}
-	return k
-}
-
-// kindByCurve tells the kind of a sensor that the sheet describes without it. What
-// a chip reads must be said.
-func (s *scope) kindByCurve(n *Sensor) {
-	own := func(given bool, at parser.Span) bool { return given && at.File == s.walk.own }
-	described := own(n.Curve.Given, n.Curve.At) || own(n.Points.Given, n.Points.At) || own(n.Beta.Given, n.Beta.At)
-	if n.Kind.Given && (own(true, n.Kind.At) || !described) || s.misspelt("kind") {
-		return
-	}
-	k := &n.Kind
-	switch {
-	case n.Curve.Given:
-		k.At, k.Value = n.Curve.At, kindOfCurve(n.Curve.Value)
-		if k.Value == parser.KindUnknown && n.Curve.Value != "" {
-			s.missing("kind", k.Path+" is missing; "+n.Curve.Path+" does not tell it: correct the curve, or give the kind")
-		}
-	case n.Beta.Given:
-		k.At, k.Value = n.Beta.At, parser.NTC
-	case n.Points.Given:
-		k.At, k.Value = n.Points.At, parser.NTC
-		if p := n.Points.Value; len(p) > 1 && p[len(p)-1].Ohm > p[0].Ohm {
-			k.Value = parser.Platinum
-		}
-	default:
-		if !s.misspelt("curve", "points", "beta") {
-			s.missing("curve", s.path+" has no curve; give curve (a known one), points or beta; or kind, for an amplifier or a thermocouple")
-		}
-		return
-	}
-	k.Given = k.Value != parser.KindUnknown
-}
-
-// kindOfCurve tells the kind by how the names of known curves begin.
-func kindOfCurve(name string) parser.SensorKind {
-	switch {
-	case strings.HasPrefix(name, "ntc-"):
-		return parser.NTC
-	case strings.HasPrefix(name, "pt"):
-		return parser.Platinum
-	}
-	return parser.KindUnknown
-}
-
-// checkCurve sees to it that a sensor has the one curve that its kind needs.
-func (s *scope) checkCurve(n *Sensor, pairs [][2]float64) {
-	own := func(at parser.Span) bool { return at.File == s.walk.own }
-	type part struct {
-		given *bool
-		at    parser.Span
-		path  string
-	}
-	parts := []part{
-		{&n.Curve.Given, n.Curve.At, n.Curve.Path},
-		{&n.Points.Given, n.Points.At, n.Points.Path},
-		{&n.Beta.Given, n.Beta.At, n.Beta.Path},
-	}
-	mine := slices.ContainsFunc(parts, func(p part) bool { return *p.given && own(p.at) })
-	first := ""
-	for _, p := range parts {
-		switch {
-		case !*p.given:
-		case mine && !own(p.at):
-			*p.given = false // the sheet's own description replaces the file's
-		case first != "":
-			s.walk.fault(p.at, p.path, p.path+" and "+first+" both describe the sensor; keep one of them")
-		default:
-			first = p.path
-		}
-	}
-	drop(&n.Curve, s.at)
-	drop(&n.Points, s.at)
-	drop(&n.Beta, s.at)
-	switch kind := n.Kind.Value; kind {
-	case parser.NTC, parser.Platinum:
-		if first == "" && !s.misspelt("curve", "points", "beta") {
-			s.missing("curve", s.path+" has no curve; give curve (a known one), points or beta")
-		}
-		if kind == parser.Platinum && n.Beta.Given {
-			s.walk.fault(n.Beta.At, n.Beta.Path, n.Beta.Path+" describes an NTC; for platinum give curve or points")
-		}
-		if n.Points.Given && pairs != nil && !rising(pairs, kind == parser.Platinum) {
-			must := "must fall all the way as it gets warmer, as an NTC's does"
-			if kind == parser.Platinum {
-				must = "must rise all the way as it gets warmer, as platinum's does"
-			}
-			s.walk.fault(n.Points.At, n.Points.Path, n.Points.Path+": the resistance "+must)
-		}
-	case parser.PlatinumAmplifier, parser.Thermocouple:
-		for _, p := range parts {
-			if *p.given && (kind == parser.Thermocouple || p.path != n.Curve.Path) {
-				s.walk.fault(p.at, p.path, p.path+" means nothing here: the chip of a "+kind.String()+" reports a temperature; remove it")
-			}
-		}
-	}
-}
-
-// drop empties a key that is not given after all.
-func drop[T any](k *Key[T], at parser.Span) {
-	if !k.Given {
-		*k = Key[T]{At: at, Path: k.Path}
-	}
-}
-
 func readHeater(s *scope) Heater {
 	h := Heater{
 		Kind:      choice(s, "kind", true, "", Cartridge, PTC),
@@ -335,7 +185,8 @@ func readHeater(s *scope) Heater {
 	}
 	if h.HotW.Given && h.Kind.Value == Cartridge {
 		if h.Kind.At.File == h.HotW.At.File {
-			s.walk.fault(h.HotW.At, h.HotW.Path, h.HotW.Path+" is for a PTC heater; a cartridge's power hardly depends on its temperature; remove it, or correct the kind")
+			s.walk.fault(h.HotW.At, h.HotW.Path, h.HotW.Path+" is for a PTC heater; "+
+				"a cartridge's power hardly depends on its temperature; remove it, or correct the kind")
 		} else {
 			h.HotW.Given = false // the sheet put another heater in
 			drop(&h.HotW, s.at)
@@ -366,7 +217,8 @@ func (s *scope) checkHotPower(h *Heater) {
 		switch {
 		case i > 0 && p[0] > ptcFallsC && p[1] > points[i-1][1]:
 			s.walk.fault(h.HotW.At, h.HotW.Path, fmt.Sprintf(
-				"%s: the power rises above %d °C, and a PTC heater's falls; correct the points, or the kind", h.HotW.Path, ptcFallsC))
+				"%s: the power rises above %d °C, and a PTC heater's falls; correct the points, or the kind",
+				h.HotW.Path, ptcFallsC))
 			return
 		case p[0] == 25 && h.RatedW.Value > 0 && math.Abs(h.RatedW.Value-p[1]) > ptcLabelShare*h.RatedW.Value:
 			at, path := h.HotW.At, h.HotW.Path
@@ -374,7 +226,8 @@ func (s *scope) checkHotPower(h *Heater) {
 				at, path = h.RatedW.At, h.RatedW.Path
 			}
 			s.walk.fault(at, path, fmt.Sprintf(
-				"%s at 25 °C and %s differ by more than a tenth; correct one of them", h.HotW.Path, h.RatedW.Path))
+				"%s at 25 °C and %s differ by more than a tenth; correct one of them",
+				h.HotW.Path, h.RatedW.Path))
 			return
 		}
 	}
@@ -388,7 +241,8 @@ func readBlock(s *scope) Block {
 		SensorLagS:        s.float("sensor_lag_s", span(0.05, 120, "s").or(4.5)),
 	}
 	if still, fan := &b.LossWPerK, &b.LossFanWPerK; still.Given && fan.Given && fan.Value < still.Value {
-		s.walk.fault(fan.At, fan.Path, fan.Path+": impossible; with the part fan on the block loses at least as much as with it off")
+		s.walk.fault(fan.At, fan.Path,
+			fan.Path+": impossible; with the part fan on the block loses at least as much as with it off")
 	}
 	s.done()
 	return b
@@ -433,7 +287,8 @@ func readTuned(s *scope) *Tuned {
 }
 
 func readDone(s *scope) Done {
-	d := Done{HeightOn: s.day("height_on", false, "the day on which the nozzle's height was measured again, such as 2026-11-20")}
+	d := Done{HeightOn: s.day("height_on", false,
+		"the day on which the nozzle's height was measured again, such as 2026-11-20")}
 	s.done()
 	return d
 }

@@ -95,7 +95,8 @@ func (c context) wrong(rest []byte) string {
 		return "the text is not UTF-8; save the file as UTF-8"
 	case r < ' ' && !ends && r != '\t' || r == 0x7f:
 		return "it holds a control character"
-	case len(c.quote) == 1 && !bytes.Contains(line, c.quote), len(c.quote) == 3 && !bytes.Contains(rest, c.quote):
+	case len(c.quote) == 1 && !bytes.Contains(line, c.quote),
+		len(c.quote) == 3 && !bytes.Contains(rest, c.quote):
 		return "the text that starts here, or ends here, lacks its closing quote"
 	case c.quote != nil:
 		return `a \ in text starts an escape; write \\ for the character itself, or use / in paths`
@@ -110,7 +111,8 @@ func (c context) wrong(rest []byte) string {
 	case c.equals && !c.begun && digit:
 		return "the number is malformed"
 	case c.equals && !c.begun, r == '=' && c.begun:
-		return "a value should stand here: a number, true, false, a date, a list, or text between double quotes"
+		return "a value should stand here: a number, true, false, a date, a list, " +
+			"or text between double quotes"
 	case c.equals && afterDigit && r == ',':
 		return "one number stands here, and its decimal mark is a point"
 	case c.equals && afterDigit && unicode.IsLetter(r) && r != 'e' && r != 'E':

@@ -31,7 +31,10 @@ const (
 )
 
 func (k valueKind) String() string {
-	return [...]string{"text", "a number", "a whole number", "true or false", "a date", "a time", "a list", "a table", "a list of tables"}[k]
+	return [...]string{
+		"text", "a number", "a whole number", "true or false", "a date", "a time",
+		"a list", "a table", "a list of tables",
+	}[k]
 }
 
 type value struct {
@@ -316,7 +319,8 @@ func (b *builder) value(n *unstable.Node, at parser.Span, depth int) (*value, *f
 	case unstable.Float:
 		x, err := strconv.ParseFloat(strings.ReplaceAll(text, "_", ""), 64)
 		if err != nil || math.IsNaN(x) || math.IsInf(x, 0) {
-			return nil, faultf(at, "NaN, infinity and numbers beyond all bounds are no figures; write the number")
+			return nil, faultf(at,
+				"NaN, infinity and numbers beyond all bounds are no figures; write the number")
 		}
 		v.kind, v.num = numberValue, x
 	case unstable.LocalDate:

@@ -161,7 +161,9 @@ type wording func() string
 func words(text string) wording { return func() string { return text } }
 
 // get reads one key. conv returns the value, or what it must be.
-func get[T any](s *scope, name string, required bool, def T, what wording, conv func(*value) (T, string)) Key[T] {
+func get[T any](
+	s *scope, name string, required bool, def T, what wording, conv func(*value) (T, string),
+) Key[T] {
 	k := Key[T]{Value: def, At: s.at, Path: s.full(name)}
 	v := s.find(name)
 	switch {
@@ -170,7 +172,8 @@ func get[T any](s *scope, name string, required bool, def T, what wording, conv 
 	case v == nil:
 	default:
 		k.Given, k.At = true, v.at
-		if v.blank() && (required || v.kind != listValue || len(v.list) > 0) { // an optional list may be empty
+		optionalList := !required && v.kind == listValue && len(v.list) == 0
+		if v.blank() && !optionalList {
 			s.walk.fault(v.at, k.Path, k.Path+" is blank and "+Blocks+"; give "+what())
 			break
 		}

@@ -12,7 +12,8 @@ func Without(name, style string, tool int, files []*parser.File) *Sheet {
 	p.Name = Key[string]{Value: name, At: at, Path: "printer.name"}
 	p.Style = Key[string]{Value: style, At: at, Path: "printer.style"}
 	for _, f := range files {
-		p.Config = append(p.Config, Key[string]{Value: f.Path, At: parser.Span{File: f}, Path: "printer.config"})
+		p.Config = append(p.Config,
+			Key[string]{Value: f.Path, At: parser.Span{File: f}, Path: "printer.config"})
 	}
 	p.Tool = Key[int]{Value: tool, At: at, Path: "printer.tool"}
 	p.PullupOhm = Key[float64]{Value: usualPullupOhm, At: at, Path: "printer.pullup_ohm"}

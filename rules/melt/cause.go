@@ -28,13 +28,10 @@ const (
 	leastApartK = 10.0
 )
 
-// heated compares two series of one filament.
-func (e *Extruder) heated(i, j int) {
-	h := Heated{Cooler: i, Hotter: j}
-	if e.Series[j].TempC < e.Series[i].TempC {
-		h.Cooler, h.Hotter = j, i
-	}
-	cool, hot := &e.Series[h.Cooler], &e.Series[h.Hotter]
+// heated compares two series of one filament; they lie by rising temperature.
+func (e *Extruder) heated(cooler, hotter int) {
+	h := Heated{Cooler: cooler, Hotter: hotter}
+	cool, hot := &e.Series[cooler], &e.Series[hotter]
 	apartK := hot.TempC - cool.TempC
 	if cool.TempC == 0 || apartK < leastApartK || cool.Open {
 		return

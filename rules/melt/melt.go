@@ -74,7 +74,7 @@ type Step struct {
 	LossErr    float64 // its standard error
 	Shortfall  float64 // against what was commanded
 	resolution float64 // one step of the scale, as a share of the mass
-	gPerM      []float64
+	gPerMM     []float64
 }
 
 // Series is one setup's steps, by rising flow.
@@ -231,7 +231,8 @@ func judge(trials []Trial, o Options) (Series, error) {
 	s.LateStart = !s.Open && ref.FlowMM3S > s.UsableMM3S/2
 	s.Missing = s.Shortfall() > mostShort
 	if got := 1 - s.Shortfall(); got > mostMass {
-		return s, &SetupError{s.Setup, fmt.Sprintf("%.3g times what was commanded came out: is mass_g in milligrams, or commanded_mm in cm or m? Give g and mm", got)}
+		return s, &SetupError{s.Setup, fmt.Sprintf("%.3g times what was commanded came out: is mass_g in "+
+			"milligrams, or commanded_mm in cm or m? Give g and mm", got)}
 	}
 	s.Early = s.Shortfall() > o.Loss || early(tried)
 	return s, nil
@@ -243,15 +244,16 @@ func (s *Series) weigh() {
 	var sum, free float64
 	for _, st := range s.Steps {
 		mean := 0.0
-		for _, g := range st.gPerM {
-			mean += g / float64(len(st.gPerM))
+		for _, g := range st.gPerMM {
+			mean += g / float64(len(st.gPerMM))
 		}
-		for _, g := range st.gPerM {
+		for _, g := range st.gPerMM {
 			if mean > 0 {
-				sum += (g/mean - 1) * (g/mean - 1)
+				off := g/mean - 1
+				sum += off * off
 			}
 		}
-		free += float64(len(st.gPerM) - 1)
+		free += float64(len(st.gPerMM) - 1)
 	}
 	s.Scatter = usualScatter
 	if s.Repeated = free > 0; s.Repeated {
@@ -298,7 +300,7 @@ func mean(trials []Trial, areaMM2 float64) Step {
 	for _, t := range trials {
 		flow += t.FlowMM3S / float64(len(trials))
 		mass += t.MassG
-		s.gPerM = append(s.gPerM, 1000*t.MassG/t.CommandedMM)
+		s.gPerMM = append(s.gPerMM, t.MassG/t.CommandedMM)
 		length += t.CommandedMM
 		full += t.CommandedMM * areaMM2 * t.DensityGCM3 / 1000 // g
 		if t.MassG > 0 {

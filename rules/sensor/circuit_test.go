@@ -4,6 +4,8 @@ import (
 	"math"
 	"testing"
 
+	"preflash/parser"
+
 	"pgregory.net/rapid"
 )
 
@@ -111,6 +113,49 @@ func TestOpenAndShort(t *testing.T) {
 	open, short = ends.Open(Converter{Bits: 10}), ends.Short(Converter{Bits: 10})
 	if open != 0 || short != 300 {
 		t.Errorf("a table from 0 to 300 reads %g open and %g shorted", open, short)
+	}
+}
+
+// A sum of eight readings of 1024 counts is kept half a count away from 8192; a
+// table of counts takes the last count, 1023 of 1024, as it is. By hand: its
+// line goes from 2047/2048 of the reference at −50 °C to a half at 100.
+func TestOpenByTheConverter(t *testing.T) {
+	ntc := circuit(known(t, "ntc-100k-3950"), 4700)
+	got, want := ntc.Open(Converter{Bits: 10, Averaged: 8}), ntc.Curve.TempC(4700*16383)
+	if math.Abs(got-want) > 1e-6 {
+		t.Errorf("open NTC reads %g, want %g", got, want)
+	}
+	got, want = ntc.Short(Converter{Bits: 10, Averaged: 8}), ntc.Curve.TempC(4700.0/16383)
+	if math.Abs(got-want) > 1e-6 {
+		t.Errorf("shorted NTC reads %g, want %g", got, want)
+	}
+	points := []parser.SensorPoint{{TempC: -50, Ohm: 4700 * 2047}, {TempC: 100, Ohm: 4700}}
+	table, err := FromRatios(points, 4700)
+	if err != nil {
+		t.Fatal(err)
+	}
+	counts := circuit(table, 4700)
+	if got, want := counts.Open(Converter{Bits: 10}), -50+150.0/1023; math.Abs(got-want) > 1e-9 {
+		t.Errorf("an open sensor reads %g by a table of counts, want %g", got, want)
+	}
+	if got := counts.Short(Converter{Bits: 10}); got != 100 {
+		t.Errorf("a shorted sensor reads %g by a table of counts, want its end", got)
+	}
+	// A table in ohm is computed with, as a formula is; its outer line goes on.
+	if table, err = FromTable(points); err != nil {
+		t.Fatal(err)
+	}
+	want = 100 + 150*(4700-4700/2047.0)/(4700*2046)
+	if got := circuit(table, 4700).Short(Converter{Bits: 10}); math.Abs(got-want) > 1e-9 {
+		t.Errorf("a shorted sensor reads %g by a table in ohm, want %g", got, want)
+	}
+}
+
+func TestFalls(t *testing.T) {
+	for id, want := range map[string]bool{"ntc-100k-3950": true, "pt1000": false} {
+		if circuit(known(t, id), 4700).Falls() != want {
+			t.Errorf("%s falls: %v", id, !want)
+		}
 	}
 }
 

@@ -57,6 +57,11 @@ func TestKnownCurvesMeetTheirPoints(t *testing.T) {
 // IEC 60751, table of Pt100 resistances, to its last digit.
 func TestPlatinumTable(t *testing.T) {
 	pt100, pt1000 := known(t, "pt100"), known(t, "pt1000")
+	for _, id := range []string{"pt100", "pt1000"} {
+		if k, _ := Find(id); k.LowC != -200 || k.HighC != 850 {
+			t.Errorf("%s goes from %g to %g °C; the standard from -200 to 850", id, k.LowC, k.HighC)
+		}
+	}
 	for _, p := range []parser.SensorPoint{
 		{TempC: -200, Ohm: 18.52}, {TempC: -100, Ohm: 60.26}, {TempC: -50, Ohm: 80.31},
 		{TempC: 0, Ohm: 100}, {TempC: 50, Ohm: 119.40}, {TempC: 100, Ohm: 138.51},
@@ -73,6 +78,17 @@ func TestPlatinumTable(t *testing.T) {
 		}
 		if got := pt1000.Ohms(p.TempC); math.Abs(got-10*p.Ohm) > 0.0501 {
 			t.Errorf("Pt1000 at %g °C is %.3f Ω, want %.1f", p.TempC, got, 10*p.Ohm)
+		}
+	}
+}
+
+// Below 0 °C the temperature is found by steps; they must end at the formula to
+// more than anything reads, down to the end of the curve.
+func TestPlatinumComesBack(t *testing.T) {
+	pt := FromPlatinum(1000)
+	for tempC := -240.0; tempC <= 0; tempC += 0.5 {
+		if got := pt.TempC(pt.Ohms(tempC)); math.Abs(got-tempC) > 1e-10 {
+			t.Errorf("%g °C comes back as %.12g", tempC, got)
 		}
 	}
 }
@@ -126,12 +142,15 @@ func TestNear(t *testing.T) {
 		{"NTC-100K-3590", "ntc-100k-3950 ntc-100k-3960 ntc-100k-3974"},
 		{"pt-1000", "pt100 pt1000"},
 		{"ntc-200k", "ntc-200k-4338"},
+		{"pt1000-b", "pt1000"}, // longer than any
 	} {
 		if got := strings.Join(Near(c.id), " "); got != c.want {
 			t.Errorf("near %s: %s, want %s", c.id, got, c.want)
 		}
 	}
-	if got := Near("x"); len(got) != len(All()) {
-		t.Errorf("near x: %v", got)
+	for _, far := range []string{"x", "p", "n"} { // one letter in common says nothing
+		if got := Near(far); len(got) != len(All()) {
+			t.Errorf("near %s: %v", far, got)
+		}
 	}
 }

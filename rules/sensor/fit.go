@@ -97,7 +97,7 @@ func FitPlainBeta(c Curve, lowC, highC, limitC float64) (r25Ohm, betaK float64, 
 		limitC = highC
 	}
 	t := betaThrough(fitPoints(c, lowC, highC, bound(limitC, 60, 600, highC)))
-	if t == nil || !(t.B > 0) {
+	if t == nil {
 		return 0, 0, errNoFit
 	}
 	r25Ohm, betaK, _ = t.Beta()
@@ -108,7 +108,7 @@ func FitPlainBeta(c Curve, lowC, highC, limitC float64) (r25Ohm, betaK float64, 
 func fitPoints(c Curve, lowC, highC, moreC float64) []parser.SensorPoint {
 	lowC, highC = fitRange(lowC, highC)
 	const n = 24
-	points := make([]parser.SensorPoint, 0, n+2)
+	var points []parser.SensorPoint
 	for i := range n + 1 {
 		t := lowC + (highC-lowC)*float64(i)/n
 		points = append(points, parser.SensorPoint{TempC: t, Ohm: c.Ohms(t)})

@@ -72,7 +72,9 @@ func TestOfSheet(t *testing.T) {
 			Beta: sheet.Key[sheet.Beta]{Value: sheet.Beta{R25Ohm: 100e3, BK: 3950}, Given: true}}, 100e3, 25,
 			""},
 		{"no such curve", sheet.Sensor{Kind: kind(parser.NTC), Curve: key("ntc-100k-3905")}, 0, 0,
-			"ntc-100k-3950"},
+			"did you mean ntc-100k-3950?"},
+		{"nor one like it", sheet.Sensor{Kind: kind(parser.NTC), Curve: key("ntc-200k")}, 0, 0,
+			"known are ntc-200k-4338"},
 		{"chip", sheet.Sensor{Kind: kind(parser.Thermocouple)}, 0, 0, "thermocouple"},
 		{"nothing", sheet.Sensor{Kind: kind(parser.NTC)}, 0, 0, "give curve, points or beta"},
 	} {
@@ -112,6 +114,11 @@ func TestCompare(t *testing.T) {
 		}
 		if n := len(Compare(real, believed, odd[0], odd[1], odd[2])); n > 1001 {
 			t.Errorf("%v gives %d rows", odd, n)
+		}
+	}
+	for _, step := range []float64{0, -1, 101} { // no step, and one beyond the end
+		if n := len(Compare(real, believed, 0, 100, step)); n != 1 {
+			t.Errorf("steps of %g K give %d rows, want one", step, n)
 		}
 	}
 }

@@ -43,14 +43,10 @@ func (p *Platinum) TempC(ohms float64) float64 {
 		return bound(t, cvdLowC, cvdHighC, 25)
 	}
 	// Below 0 °C the C term is small: Newton from the quadratic's root.
-	for range 8 {
+	for range 4 {
 		f := 1 + t*(cvdA+t*(cvdB+t*(t-100)*cvdC)) - r
 		slope := cvdA + t*(2*cvdB+t*cvdC*(4*t-300))
-		step := f / slope
-		t -= step
-		if math.Abs(step) < 1e-9 {
-			break
-		}
+		t -= f / slope
 	}
 	return bound(t, cvdLowC, cvdHighC, 25)
 }

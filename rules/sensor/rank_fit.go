@@ -76,9 +76,9 @@ func betaThrough(points []parser.SensorPoint) *Thermistor {
 	}
 	l, y = l/n, y/n
 	for _, p := range points {
-		dl := math.Log(p.Ohm) - l
+		dl := math.Log(p.Ohm) - l // all of them add up to 0
 		ll += dl * dl
-		ly += dl * (1/(p.TempC+zeroC) - y)
+		ly += dl / (p.TempC + zeroC)
 	}
 	b := ly / ll
 	t, err := FromCoefficients(y-b*l, b, 0, points[0].Ohm)

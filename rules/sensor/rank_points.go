@@ -38,10 +38,11 @@ func steady(points []parser.SensorPoint, by Thermometer) (merged []parser.Sensor
 	rising = merged[len(merged)-1].Ohm > merged[0].Ohm
 	for i := 1; i < len(merged); i++ {
 		if a, b := merged[i-1], merged[i]; a.Ohm == b.Ohm || (b.Ohm > a.Ohm) != rising {
-			at := wrongOf(points, by, first[i-1], first[i])
-			other := b
-			if at == first[i] {
-				other = a
+			// The ends say which way it goes, so that one of them may be the wrong one.
+			at := wrongOf(points, by, first[i], first[i-1], first[0], first[len(first)-1])
+			other := a
+			if at == first[i-1] {
+				other = b
 			}
 			return nil, false, &PointError{at, fmt.Sprintf(
 				"%s does not go with %s and the other points: a sensor's resistance falls or rises "+
@@ -58,16 +59,17 @@ func pointText(p parser.SensorPoint) string {
 
 func plain(x float64, n int) string { return parser.Decimal(digits(x, n)) }
 
-// wrongOf is which of two points is the wrong one: that without which the others
-// go better with a known curve, the second where both do.
-func wrongOf(points []parser.SensorPoint, by Thermometer, a, b int) int {
-	least := func(curves []Ranked) float64 {
-		return slices.MinFunc(curves, func(a, b Ranked) int { return cmp.Compare(a.Misfit, b.Misfit) }).Misfit
+// wrongOf is which of some points is the wrong one: the first of those without
+// which the others go best with a known curve.
+func wrongOf(points []parser.SensorPoint, by Thermometer, suspects ...int) int {
+	least := func(i int) float64 {
+		misfit := math.Inf(1)
+		for _, c := range without(points, by, i) {
+			misfit = min(misfit, c.Misfit)
+		}
+		return misfit
 	}
-	if least(without(points, by, a)) < least(without(points, by, b)) {
-		return a
-	}
-	return b
+	return slices.MinFunc(suspects, func(a, b int) int { return cmp.Compare(least(a), least(b)) })
 }
 
 // without holds all points but one against the known curves.

@@ -3,7 +3,6 @@ package sensor
 import (
 	"errors"
 	"math"
-	"math/rand/v2"
 	"slices"
 	"strings"
 	"testing"
@@ -120,6 +119,73 @@ func TestRankErrors(t *testing.T) {
 	}
 }
 
+// By hand: errors of 3 and 4 K are 5/√2 K in the mean of squares; of equal ones
+// the first is the worst.
+func TestErrorsAt(t *testing.T) {
+	points := []parser.SensorPoint{{TempC: 103, Ohm: 1100}, {TempC: 204, Ohm: 1200}}
+	e := errorsAt(points, straight(t, 0).TempC)
+	if !slices.Equal(e.AtPointsK, []float64{3, 4}) || math.Abs(e.RMSK-5/math.Sqrt2) > 1e-12 ||
+		e.WorstK != 4 || e.WorstAtC != 204 {
+		t.Errorf("%+v", e)
+	}
+	points[0].TempC = 96
+	if e := errorsAt(points, straight(t, 0).TempC); e.WorstK != -4 || e.WorstAtC != 96 {
+		t.Errorf("%+v", e)
+	}
+}
+
+// A curve is possible up to three times what the thermometer may be off, and
+// within it up to once.
+func TestAgainstOnTheLimit(t *testing.T) {
+	k, _ := Find("ntc-100k-3960")
+	for _, c := range []struct {
+		offK             float64
+		possible, within bool
+	}{{1, true, true}, {1.01, true, false}, {3, true, false}, {3.01, false, false}} {
+		p := parser.SensorPoint{TempC: k.Curve.TempC(100e3) + c.offK, Ohm: 100e3}
+		for _, got := range against([]parser.SensorPoint{p}, Thermometer{OffK: 1}) {
+			if got.ID == k.ID && (got.Possible != c.possible || got.Within != c.within) {
+				t.Errorf("%g K off: possible %v, within %v", c.offK, got.Possible, got.Within)
+			}
+		}
+	}
+}
+
+// A curve that one point rules out stands behind one that is possible, though
+// its sum of squares be less. By hand, of the 3950 bead: (1 + 9 + 9 + 25)/2².
+func TestPossibleComesFirst(t *testing.T) {
+	points := measure(known(t, "ntc-100k-3950"), 25, 100, 180, 250)
+	for i, off := range []float64{-1, -3, -3, 5} {
+		points[i].TempC += off
+	}
+	curves := against(points, Thermometer{OffK: 2})
+	if first := curves[0]; first.ID != "ntc-100k-3950" || !first.Possible ||
+		math.Abs(first.Misfit-11) > 1e-9 {
+		t.Errorf("first is %s, possible %v, misfit %g", first.ID, first.Possible, first.Misfit)
+	}
+	if second := curves[1]; second.Possible || second.Misfit >= 11 {
+		t.Errorf("second is %s, possible %v, misfit %g", second.ID, second.Possible, second.Misfit)
+	}
+}
+
+// A fit holds that is good to 5 K at the top, three times what it may be off, and
+// no further from a point than the thermometer may be.
+func TestFitHolds(t *testing.T) {
+	for _, c := range []struct {
+		topOffK, offK float64
+		want          bool
+	}{{5.0 / 3, 2, true}, {1.67, 2, false}, {1, 2, true}, {1, 2.01, false}, {1, -2.01, false}} {
+		r := Ranking{Points: []parser.SensorPoint{{TempC: 25, Ohm: 1e5}}, Thermometer: Thermometer{OffK: 2}}
+		r.Beta = &Fitted{TopOffK: c.topOffK, Errors: Errors{AtPointsK: []float64{c.offK}}}
+		if r.FitHolds() != c.want {
+			t.Errorf("%+v: it holds: %v", c, !c.want)
+		}
+	}
+	if (&Ranking{}).FitHolds() {
+		t.Error("no fit holds")
+	}
+}
+
 // At room temperature a 3950 and a 104-type bead read alike, and points there
 // must be said to tell nothing: the curves that fit lie far apart at the top,
 // and a fit swings by many degrees for each degree of the thermometer.
@@ -176,11 +242,7 @@ func TestRankNamesWhatIsWrong(t *testing.T) {
 		!strings.Contains(err.Error(), "As 1.77 kΩ it does: write 1770 Ω") {
 		t.Errorf("one point in kΩ: %v", err)
 	}
-	odd, err := FromPoints([]parser.SensorPoint{{TempC: 25, Ohm: 50e3}, {TempC: 150, Ohm: 1100},
-		{TempC: 250, Ohm: 150}})
-	if err != nil {
-		t.Fatal(err)
-	}
+	odd := ownBead(t)
 	for _, c := range []struct {
 		name string
 		of   Curve
@@ -230,11 +292,7 @@ func TestRankPrefersTheKnown(t *testing.T) {
 // A bead that is none of the known: both styles get a custom definition that
 // reads it right.
 func TestRankOwnCurve(t *testing.T) {
-	odd, err := FromPoints([]parser.SensorPoint{{TempC: 25, Ohm: 50e3}, {TempC: 150, Ohm: 1100},
-		{TempC: 250, Ohm: 150}})
-	if err != nil {
-		t.Fatal(err)
-	}
+	odd := ownBead(t)
 	for name, temps := range map[string][]float64{"three": {25, 150, 250},
 		"six": {22, 60, 100, 150, 200, 245}} {
 		r := rank(t, measure(odd, temps...))
@@ -258,82 +316,6 @@ func TestRankOwnCurve(t *testing.T) {
 	}
 }
 
-// Two points give a Beta by its definition, B = ln(R1/R2)/(1/T1 − 1/T2).
-func TestRankBeta(t *testing.T) {
-	r := rank(t, []parser.SensorPoint{{TempC: 25, Ohm: 47e3}, {TempC: 200, Ohm: 500}})
-	want := math.Log(47e3/500) / (1/298.15 - 1/473.15)
-	if r.ThreePoint != nil || math.Abs(r.Beta.BetaK-want) > 0.01 || math.Abs(r.Beta.R25Ohm-47e3) > 1 ||
-		math.Abs(r.Beta.WorstK) > 1e-9 {
-		t.Errorf("fitted %+v, want B %g", r.Beta, want)
-	}
-	again, err := FromPoints(r.Beta.Points)
-	if err != nil || math.Abs(again.TempC(500)-200) > 0.05 {
-		t.Errorf("the three points %v read 500 Ω as %g °C", r.Beta.Points, again.TempC(500))
-	}
-}
-
-// What a style's table cannot show it must not be chosen for, and a pull-up
-// that differs must be told.
-func TestChooseLooksAtTheBoard(t *testing.T) {
-	c4145 := known(t, "ntc-100k-4145") // the table of its definition ends at 300 °C
-	r, err := Rank(measure(c4145, 25, 150, 290), perfect, 320)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if c, answer := r.Choose(styleNamed(t, "defines").Blank(), UsualPullupOhm); answer != Chosen ||
-		c.Def.Form != parser.FormBeta || c.Def.Name != "" {
-		t.Errorf("chosen %+v, want a custom definition", c.Def)
-	}
-	for _, c := range []struct {
-		curve, style string
-		boardOhm     float64
-		want         string
-		tellsPullup  bool // it is set beside the definition, and must be
-	}{
-		{"ntc-100k-3950", "defines", 4700, "61", false},
-		{"ntc-100k-3950", "defines", 2200, "", true}, // a custom one
-		{"ntc-100k-4267", "defines", 1000, "55", false},
-		{"pt1000", "defines", 1000, "1010", false},
-		{"pt1000", "sections", 4700, "PT1000", false},
-		{"pt1000", "sections", 1000, "PT1000", true},
-	} {
-		r := rank(t, measure(known(t, c.curve), 25, 150, 250))
-		got, answer := r.Choose(styleNamed(t, c.style).Blank(), c.boardOhm)
-		if answer != Chosen || got.Def.Name != c.want || math.Abs(got.Def.PullupOhm-c.boardOhm) > 1e-9 {
-			t.Errorf("%s on %g Ω: %s chooses %q with %g Ω, want %q", c.curve, c.boardOhm, c.style,
-				got.Def.Name, got.Def.PullupOhm, c.want)
-		}
-		if c.tellsPullup != (math.Abs(got.PullupK) > 20) {
-			t.Errorf("%s on %g Ω: %s left at the usual pull-up is off by %g K", c.curve, c.boardOhm, c.style,
-				got.PullupK)
-		}
-	}
-}
-
-// A scatter of the thermometer moves the fit at the top as told.
-func TestTopOffIsTheScatter(t *testing.T) {
-	points := measure(known(t, "ntc-100k-4267"), 25, 100, 180)
-	told := rank(t, points).ThreePoint
-	random := rand.New(rand.NewPCG(1, 2))
-	const runs = 400
-	var sum, square, n float64
-	ohm := told.Curve.Ohms(260)
-	for range runs {
-		shifted := append([]parser.SensorPoint(nil), points...)
-		for i := range shifted {
-			shifted[i].TempC += perfect.OffK * random.NormFloat64()
-		}
-		if f := rank(t, shifted).ThreePoint; f != nil {
-			x := f.Curve.TempC(ohm)
-			sum, square, n = sum+x, square+x*x, n+1
-		}
-	}
-	scatter := math.Sqrt((square - sum*sum/n) / (n - 1))
-	if ratio := scatter / told.TopOffK; n < 0.9*runs || ratio < 0.85 || ratio > 1.15 {
-		t.Errorf("scatter %g K in %g runs, told %g K", scatter, n, told.TopOffK)
-	}
-}
-
 func TestRankRefuses(t *testing.T) {
 	p := func(list ...float64) (points []parser.SensorPoint) {
 		for i := 0; i < len(list); i += 2 {
@@ -348,7 +330,14 @@ func TestRankRefuses(t *testing.T) {
 		says   string
 	}{
 		{"one temperature", p(25, 100e3, 25.4, 98e3, 25.1, 99e3), -1, "all points lie at 25.17 °C"},
-		{"turns back", p(25, 100e3, 250, 230, 150, 260e3), 2, "260000 Ω at 150 °C does not go with"},
+		{"1 K apart", p(25, 100e3, 26, 95e3), -1, "all points lie at 25.5 °C"},
+		{"turns back", p(25, 100e3, 250, 230, 150, 260e3), 2,
+			"260000 Ω at 150 °C does not go with 100000 Ω at 25 °C and the other points"},
+		{"turns back before", p(25, 100e3, 150, 100, 250, 230), 1,
+			"100 Ω at 150 °C does not go with 230 Ω at 250 °C and the other points"},
+		{"the coldest in kΩ", p(25, 100, 150, 1770, 250, 230), 0,
+			"100 Ω at 25 °C does not go with 1770 Ω at 150 °C and the other points: a sensor's resistance " +
+				"falls or rises steadily; correct one or measure again. As 100 kΩ it does: write 100000 Ω"},
 		{"stands still", p(25, 100e3, 150, 1770, 250, 1770), 2, "does not go with"},
 		{"no resistance", p(25, 100e3, 150, -1), 1, "cannot be"},
 		{"not a number", p(math.NaN(), 100e3, 150, 1770), 0, "cannot be"},

@@ -98,8 +98,7 @@ func (t *Table) Ohms(tempC float64) float64 {
 // TempC is the temperature at a resistance.
 func (t *Table) TempC(ohms float64) float64 {
 	k, last := t.key(boundOhm(ohms)), len(t.keys)-1
-	i := 1 + sort.Search(last-1,
-		func(i int) bool { return (t.keys[i+1] <= k) == t.falling || t.keys[i+1] == k })
+	i := 1 + sort.Search(last-1, func(i int) bool { return (t.keys[i+1] <= k) == t.falling })
 	tempC := between(t.keys, t.temps, i, k)
 	if t.pullupOhm != 0 {
 		tempC = bound(tempC, t.temps[0], t.temps[last], tempC)

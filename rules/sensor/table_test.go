@@ -50,6 +50,30 @@ func TestTable(t *testing.T) {
 	}
 }
 
+// What no sensor has begins beyond 1 µΩ to 1 TΩ and −273 to 2000 °C.
+func TestPossibleLimits(t *testing.T) {
+	for _, c := range []struct {
+		p  parser.SensorPoint
+		ok bool
+	}{
+		{parser.SensorPoint{TempC: 25, Ohm: 1e-6}, true}, {parser.SensorPoint{TempC: 25, Ohm: 0.9e-6}, false},
+		{parser.SensorPoint{TempC: 25, Ohm: 1e12}, true}, {parser.SensorPoint{TempC: 25, Ohm: 1.1e12}, false},
+		{parser.SensorPoint{TempC: -273, Ohm: 1}, true}, {parser.SensorPoint{TempC: -273.1, Ohm: 1}, false},
+		{parser.SensorPoint{TempC: 2000, Ohm: 1}, true}, {parser.SensorPoint{TempC: 2001, Ohm: 1}, false},
+	} {
+		if err := possible(c.p); (err == nil) != c.ok {
+			t.Errorf("%+v: %v", c.p, err)
+		}
+	}
+	points := []parser.SensorPoint{{TempC: 0, Ohm: 1000}, {TempC: 100, Ohm: 1385}}
+	for ohm, ok := range map[float64]bool{1e-6: true, 1e12: true, 0.9e-6: false, 1.1e12: false, 0: false,
+		math.NaN(): false} {
+		if _, err := FromRatios(points, ohm); (err == nil) != ok {
+			t.Errorf("a pull-up of %g Ω: %v", ohm, err)
+		}
+	}
+}
+
 // Straight lines over 100 K stray from platinum by what its quadratic term
 // makes: |B|·50²/(A + 2·B·t), 0.4 K at most.
 func TestTableOfPlatinum(t *testing.T) {

@@ -2,6 +2,7 @@ package sensor
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"preflash/parser"
@@ -16,27 +17,79 @@ func TestFromPointsRefuses(t *testing.T) {
 		}
 		return points
 	}
+	const rises = "an NTC's resistance falls while it gets hotter"
 	for _, c := range []struct {
 		name   string
 		points []parser.SensorPoint
+		says   string
 	}{
-		{"none", nil},
-		{"one", p(25, 100e3)},
-		{"rising", p(25, 100e3, 150, 200e3, 250, 230)},
-		{"same temperature", p(25, 100e3, 25, 1770, 250, 230)},
-		{"same resistance", p(25, 100e3, 150, 1770, 250, 1770)},
-		{"three times the same", p(25, 100e3, 25, 100e3, 25, 100e3)},
-		{"negative", p(25, 100e3, 150, -1770, 250, 230)},
-		{"not a number", p(25, math.NaN(), 150, 1770, 250, 230)},
-		{"infinite", p(25, math.Inf(1), 150, 1770, 250, 230)},
-		{"below absolute zero", p(-300, 100e3, 150, 1770, 250, 230)},
+		{"none", nil, "0 points are too few"},
+		{"one", p(25, 100e3), "1 points are too few"},
+		{"rising", p(25, 100e3, 150, 200e3, 250, 230), rises},
+		{"same temperature", p(25, 100e3, 25, 1770, 250, 230), rises},
+		{"same resistance", p(25, 100e3, 150, 1770, 250, 1770), rises},
+		{"same resistance, hot first", p(250, 230, 25, 230, 300, 100), rises},
+		{"three times the same", p(25, 100e3, 25, 100e3, 25, 100e3), rises},
+		{"negative", p(25, 100e3, 150, -1770, 250, 230), "-1770 Ω at 150 °C cannot be"},
+		{"not a number", p(25, math.NaN(), 150, 1770, 250, 230), "cannot be"},
+		{"infinite", p(25, math.Inf(1), 150, 1770, 250, 230), "cannot be"},
+		{"below absolute zero", p(-300, 100e3, 150, 1770, 250, 230), "100000 Ω at -300 °C cannot be"},
 		// Each point is colder where it has more ohm, yet no curve of this
 		// form passes the three without turning back.
-		{"turns back", p(25, 100e3, 26, 1000, 250, 999)},
+		{"turns back", p(25, 100e3, 26, 1000, 250, 999), "does not fall steadily"},
 	} {
-		if got, err := FromPoints(c.points); err == nil {
-			t.Errorf("%s: %+v, want an error", c.name, got)
+		if got, err := FromPoints(c.points); err == nil || !strings.Contains(err.Error(), c.says) {
+			t.Errorf("%s: %+v, %v; want %q", c.name, got, err, c.says)
 		}
+	}
+}
+
+// The order of the points says nothing.
+func TestFromPointsInAnyOrder(t *testing.T) {
+	cold, warm, hot := parser.SensorPoint{TempC: 25, Ohm: 100e3}, parser.SensorPoint{TempC: 150, Ohm: 1770},
+		parser.SensorPoint{TempC: 250, Ohm: 230}
+	for _, points := range [][]parser.SensorPoint{{cold, warm, hot}, {hot, warm, cold}, {warm, hot, cold}} {
+		c, err := FromPoints(points)
+		if err != nil {
+			t.Errorf("%v: %v", points, err)
+			continue
+		}
+		for _, p := range points {
+			if got := c.TempC(p.Ohm); math.Abs(got-p.TempC) > 1e-8 {
+				t.Errorf("%v: %g Ω is %g °C", points, p.Ohm, got)
+			}
+		}
+	}
+}
+
+// By hand: B is ln(R1/R2)/(1/T1 − 1/T2), and the curve passes both points.
+func TestFromTwoPoints(t *testing.T) {
+	c, err := FromPoints([]parser.SensorPoint{{TempC: 25, Ohm: 47e3}, {TempC: 200, Ohm: 500}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	r25, b, cubic := c.Beta()
+	want := math.Log(47e3/500) / (1/298.15 - 1/473.15)
+	if math.Abs(r25/47e3-1) > 1e-12 || math.Abs(b/want-1) > 1e-12 || cubic != 0 {
+		t.Errorf("R25 %g, B %g, cubic %g; want B %g", r25, b, cubic, want)
+	}
+	if got := c.TempC(500); math.Abs(got-200) > 1e-9 {
+		t.Errorf("500 Ω is %g °C, want 200", got)
+	}
+}
+
+// Of the cubic term alone, by hand: at 500 K 1/T is 0.001 + 1e-6·10³, so that
+// the resistance is e¹⁰ Ω.
+func TestCubicAlone(t *testing.T) {
+	c, err := FromCoefficients(1e-3, 0, 1e-6, 1000)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := c.Ohms(500 - 273.15); math.Abs(got/math.Exp(10)-1) > 1e-12 {
+		t.Errorf("%g Ω at 500 K, want %g", got, math.Exp(10))
+	}
+	if got := c.TempC(math.Exp(10)); math.Abs(got-(500-273.15)) > 1e-9 {
+		t.Errorf("%g °C at e¹⁰ Ω", got)
 	}
 }
 
@@ -98,6 +151,12 @@ func TestFromBeta(t *testing.T) {
 			t.Errorf("FromBeta%v is %+v, want an error", bad, got)
 		}
 	}
+	for _, bad := range [][2]float64{{0, 3950}, {-1, 3950}, {math.NaN(), 3950}, {100e3, 0}, {100e3, -1}} {
+		if _, err := FromBeta(bad[0], bad[1], 0); err == nil ||
+			!strings.HasSuffix(err.Error(), "cannot be: both must be above 0") {
+			t.Errorf("FromBeta%v: %v", bad, err)
+		}
+	}
 }
 
 // Beta and FromBeta are each other's inverse.
@@ -124,6 +183,7 @@ func TestTurningCurveStaysMonotonic(t *testing.T) {
 	}{
 		{"cubic below zero", 1e-3, 2.5e-4, -1e-7, 1000},
 		{"linear below zero", 2.2e-3, -1e-5, 8e-7, 10e3},
+		{"linear below zero, less than an ohm", 3e-3, -1e-5, 8e-7, 0.05},
 	} {
 		th, err := FromCoefficients(c.a, c.b, c.c, c.ohm)
 		if err != nil {

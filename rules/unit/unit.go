@@ -34,8 +34,7 @@ func Ohms(r float64) string {
 	return Figure(r, 1) + " Ω"
 }
 
-// Of writes a figure in the unit with this sign; per cent as such, not as a
-// share.
+// Of writes a figure in the unit with this sign; per cent as such, not as a share.
 func Of(x float64, sign string) string {
 	return strings.TrimSpace(Figure(x, decimals(sign)) + " " + sign)
 }

@@ -19,12 +19,17 @@ import (
 	"preflash/rules"
 )
 
+// checkFlags are the flags of check.
+type checkFlags struct {
+	common
+	format                      formatFlag
+	failOn, color, since, known string
+	explain, all                bool
+	writeKnown                  outputFlag
+}
+
 func newCheck() *cobra.Command {
-	var c common
-	var format formatFlag
-	var failOn, color, since, known string
-	var explain, all bool
-	writeKnown := outputFlag{output.File{Option: "--write-known"}}
+	c := checkFlags{writeKnown: outputFlag{output.File{Option: "--write-known"}}}
 	cmd := &cobra.Command{
 		Use:   "check [PATH…]",
 		Short: "Say what no longer fits",
@@ -65,73 +70,76 @@ hold, without the repository's configuration.`,
   preflash check --write-known known.jsonl printers
   preflash check --known known.jsonl printers
   preflash check --format json --output findings.json printers`,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			level, err := levelOf(failOn)
-			if err != nil {
-				return err
-			}
-			o, err := c.options()
-			if err != nil {
-				return err
-			}
-			o.Since, o.Bare = since, true
-			if o.Known, err = knownOf(known, writeKnown.Name, o.Today); err != nil {
-				return err
-			}
-			step, finish := progress(cmd.ErrOrStderr())
-			f := fleet.Load(pathsOr(args), o, step)
-			defer f.Close()
-			finish()
-			result := f.Check()
-			if format == "sarif" {
-				result = f.Proved()
-			}
-			result.Version = version()
-			err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
-				switch format {
-				case "json":
-					return report.JSON(w, result)
-				case "sarif":
-					return report.SARIF(w, result, rules.All())
-				case "markdown":
-					return report.Markdown(w, result, foldedDiff(f))
-				}
-				opts, err := textOptions(w, color)
-				if err != nil {
-					return err
-				}
-				return report.Text(w, result, report.TextOptions{Options: opts, Explain: explain, All: all})
-			})
-			if err == nil && writeKnown.Name != "" {
-				err = writeKnown.write(cmd, filesOf(result), f.WriteKnown)
-			}
-			switch {
-			case err != nil:
-				return err
-			case result.Summary().Unreadable > 0:
-				return exit(exitFailure)
-			case result.Worst(level):
-				return exit(exitFound)
-			}
-			return nil
-		},
+		RunE: c.run,
 	}
 	c.add(cmd)
 	c.addRules(cmd)
-	format.add(cmd, "text", "json", "sarif", "markdown")
-	cmd.Flags().StringVar(&failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
-	cmd.Flags().StringVar(&since, "changed-since", "",
+	c.format.add(cmd, "text", "json", "sarif", "markdown")
+	flags := cmd.Flags()
+	flags.StringVar(&c.failOn, "fail-on", "error", "exit with 1 from this level on: error, warning or note")
+	flags.StringVar(&c.since, "changed-since", "",
 		"check only printers whose sheet, hotend file or configuration changed in git since this revision")
-	cmd.Flags().BoolVar(&explain, "explain", false,
+	flags.BoolVar(&c.explain, "explain", false,
 		"say more of each finding: further figures, and what they rest on")
-	cmd.Flags().BoolVar(&all, "all", false, "show every finding of every printer, also what is waived or known")
-	cmd.Flags().StringVar(&known, "known", "", "let the findings pass that this file says are known")
-	cmd.Flags().StringVar(&writeKnown.Name, "write-known", "",
+	flags.BoolVar(&c.all, "all", false, "show every finding of every printer, also what is waived or known")
+	flags.StringVar(&c.known, "known", "", "let the findings pass that this file says are known")
+	flags.StringVar(&c.writeKnown.Name, "write-known", "",
 		"make what is found now known, and write it to this file")
-	cmd.Flags().StringVar(&color, "color", "auto", "auto, always or never")
+	flags.StringVar(&c.color, "color", "auto", "auto, always or never")
 	completeFlag(cmd, "fail-on", words("error", "warning", "note"))
 	completeFlag(cmd, "color", words("auto", "always", "never"))
 	return cmd
+}
+
+func (c *checkFlags) run(cmd *cobra.Command, args []string) error {
+	level, err := levelOf(c.failOn)
+	if err != nil {
+		return err
+	}
+	o, err := c.options()
+	if err != nil {
+		return err
+	}
+	o.Since, o.Bare = c.since, true
+	if o.Known, err = knownOf(c.known, c.writeKnown.Name, o.Today); err != nil {
+		return err
+	}
+	step, finish := progress(cmd.ErrOrStderr())
+	f := fleet.Load(pathsOr(args), o, step)
+	defer f.Close()
+	finish()
+	result := f.Check()
+	if c.format == "sarif" {
+		result = f.Proved()
+	}
+	result.Version = version()
+	err = c.output.write(cmd, filesOf(result), func(w io.Writer) error {
+		switch c.format {
+		case "json":
+			return report.JSON(w, result)
+		case "sarif":
+			return report.SARIF(w, result, rules.All())
+		case "markdown":
+			return report.Markdown(w, result, foldedDiff(f))
+		}
+		opts, err := textOptions(w, c.color)
+		if err != nil {
+			return err
+		}
+		return report.Text(w, result, report.TextOptions{Options: opts, Explain: c.explain, All: c.all})
+	})
+	if err == nil && c.writeKnown.Name != "" {
+		err = c.writeKnown.write(cmd, filesOf(result), f.WriteKnown)
+	}
+	switch {
+	case err != nil:
+		return err
+	case result.Summary().Unreadable > 0:
+		return exit(exitFailure)
+	case result.Worst(level):
+		return exit(exitFound)
+	}
+	return nil
 }
 
 // foldedDiff is the diff that goes with a review comment. What failed its proof

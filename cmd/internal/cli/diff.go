@@ -53,24 +53,7 @@ something could not be read or the diff failed when it was tried.`,
 			f := fleet.Load(pathsOr(args), o, nil)
 			defer f.Close()
 			d := f.Prove()
-			for _, p := range d.Problems {
-				for _, one := range p.Each() {
-					say(cmd.ErrOrStderr(), one)
-				}
-			}
-			for _, r := range d.Refusals {
-				for text := range strings.Lines(r.Err.Error()) {
-					fmt.Fprintln(cmd.ErrOrStderr(), "preflash:", patch.Visible(strings.TrimSuffix(text, "\n")))
-				}
-			}
-			if d.Elsewhere > 0 {
-				fmt.Fprintf(cmd.ErrOrStderr(),
-					"preflash: sheets elsewhere under the root that cannot be read: %d; "+
-						"what their printers share with these is not known\n", d.Elsewhere)
-			}
-			for _, left := range d.Plan.Left {
-				fmt.Fprintln(cmd.ErrOrStderr(), patch.Harmless(patch.Visible(report.LeftText(left))))
-			}
+			sayMissing(cmd.ErrOrStderr(), d)
 			var lead []string
 			if !plain {
 				lead = report.Lead(d.Plan)
@@ -98,4 +81,25 @@ something could not be read or the diff failed when it was tried.`,
 	c.addRules(cmd)
 	cmd.Flags().BoolVar(&plain, "plain", false, "leave out the text above the diff that says why")
 	return cmd
+}
+
+// sayMissing says what the diff lacks, and why.
+func sayMissing(stderr io.Writer, d *fleet.Diff) {
+	for _, p := range d.Problems {
+		for _, one := range p.Each() {
+			say(stderr, one)
+		}
+	}
+	for _, r := range d.Refusals {
+		for text := range strings.Lines(r.Err.Error()) {
+			fmt.Fprintln(stderr, "preflash:", patch.Visible(strings.TrimSuffix(text, "\n")))
+		}
+	}
+	if d.Elsewhere > 0 {
+		fmt.Fprintf(stderr, "preflash: sheets elsewhere under the root that cannot be read: %d; "+
+			"what their printers share with these is not known\n", d.Elsewhere)
+	}
+	for _, left := range d.Plan.Left {
+		fmt.Fprintln(stderr, patch.Harmless(patch.Visible(report.LeftText(left))))
+	}
 }

@@ -14,7 +14,7 @@ import (
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
 
-	"preflash/patch"
+	"preflash/parser"
 )
 
 // hangs is after how long a command is taken to hang. Nothing that a fuzzer
@@ -84,7 +84,7 @@ func FuzzCommands(f *testing.F) {
 				t.Errorf("a service could take this line for a command: %q", line)
 			}
 			for _, r := range strings.TrimRight(line, "\n") {
-				if r != '\t' && patch.Hidden(r) {
+				if r != '\t' && parser.Hidden(r) {
 					t.Fatalf("%U stands raw in %q", r, line)
 				}
 			}

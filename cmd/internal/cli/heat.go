@@ -82,7 +82,8 @@ func checkHeat(o *measure.HeatOptions) error {
 			"--rated-v and --supply-v together")
 	case o.Sheet == "" && !(o.Heater.RatedW > 0 && o.Heater.RatedW <= 5000 && o.Heater.RatedV >= 3 &&
 		o.Heater.RatedV <= 60 && o.Heater.SupplyV >= 3 && o.Heater.SupplyV <= 60):
-		return errors.New("--rated-w must be above 0 and at most 5000 W, --rated-v and --supply-v from 3 to 60 V")
+		return errors.New("--rated-w must be above 0 and at most 5000 W, " +
+			"--rated-v and --supply-v from 3 to 60 V")
 	case o.DutyFull < 0 || o.DutyFull > 1e6 || math.IsNaN(o.DutyFull):
 		return fmt.Errorf("--duty-full %g is no figure for full power; give what the log writes there, "+
 			"such as 100", o.DutyFull)

@@ -9,7 +9,7 @@ import (
 	"strings"
 	"testing"
 
-	"preflash/patch"
+	"preflash/parser"
 )
 
 const hostileDir = "../../../testdata/hostile"
@@ -149,7 +149,7 @@ func harmless(t *testing.T, got checked) {
 	t.Helper()
 	for _, out := range append([]string{got.text, got.json}, got.others...) {
 		for _, r := range out {
-			if r != '\n' && r != '\t' && patch.Hidden(r) {
+			if r != '\n' && r != '\t' && parser.Hidden(r) {
 				t.Fatalf("the output holds %U raw", r)
 			}
 		}

@@ -1,34 +1,35 @@
 package cli
 
 import (
+	"fmt"
 	"io"
 	"sync"
-
-	"github.com/vbauerster/mpb/v8"
-	"github.com/vbauerster/mpb/v8/decor"
 )
 
-// fewPrinters are checked before anybody would look at a bar.
+// fewPrinters are checked before anybody would look at a count.
 const fewPrinters = 200
 
-// progress shows a bar on a terminal where the work is long; finish takes it
-// away. The first result is nil where nobody would see a bar.
+// progress counts the printers on a terminal where the work is long; finish takes
+// the count away. The first result is nil where nobody would see it.
 func progress(stderr io.Writer) (step func(done, all int), finish func()) {
 	if _, ok := terminal(stderr); !ok {
 		return nil, func() {}
 	}
-	bars := mpb.New(mpb.WithOutput(stderr))
-	var once sync.Once
-	var bar *mpb.Bar
-	step = func(_, all int) {
-		if all < fewPrinters {
+	var counting sync.Mutex
+	most, width := 0, 0
+	step = func(done, all int) {
+		if all < fewPrinters || done%(fewPrinters/10) != 0 {
 			return
 		}
-		once.Do(func() {
-			bar = bars.AddBar(int64(all), mpb.BarRemoveOnComplete(),
-				mpb.PrependDecorators(decor.CountersNoUnit("%d of %d printers ")))
-		})
-		bar.Increment()
+		counting.Lock()
+		defer counting.Unlock()
+		if most = max(most, done); most == done {
+			width, _ = fmt.Fprintf(stderr, "\r%d of %d printers", done, all)
+		}
 	}
-	return step, bars.Wait
+	return step, func() {
+		if width > 0 {
+			fmt.Fprintf(stderr, "\r%*s\r", width-len("\r"), "")
+		}
+	}
 }

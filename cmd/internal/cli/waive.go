@@ -64,7 +64,8 @@ a terminal it asks for what --reason and --until do not say.`,
 					return err
 				}
 				longest := rules.LongestWaiver(o.Today).Format(time.DateOnly)
-				if until, err = ask(until, "Until which day, "+longest+" at the latest? ", "--until"); err != nil {
+				untilWhen := "Until which day, " + longest + " at the latest? "
+				if until, err = ask(until, untilWhen, "--until"); err != nil {
 					return err
 				}
 				if err := untilDay(until, o.Today); err != nil {

@@ -183,7 +183,7 @@ func (s *Source) answer(d parser.Define, keys []parser.Key) string {
 		return " (then the files could not be read)"
 	}
 	var parts []string
-	for _, d := range config.Printer().Settings() {
+	for d := range config.Printer().Settings() {
 		if !slices.Contains(keys, d.Key) {
 			continue
 		}

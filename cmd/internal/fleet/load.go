@@ -48,9 +48,12 @@ type Source struct {
 // all is. What goes over it is read again where the proof needs it.
 const keptBytes = 8 << 20
 
-// manyPrinters are so many that what is kept of them adds up: their garbage is
-// collected as often as Go does by itself, whatever the program has set.
-const manyPrinters = 50
+// manyPrinters are so many that what is kept of them adds up: no text is, unless
+// all is, and their garbage is collected more often than the program has it.
+const (
+	manyPrinters = 50
+	gcPercent    = 150
+)
 
 // Load finds the sheets that the paths name, reads every printer and checks it.
 // One that cannot be read hides no other. progress, if not nil, is called after
@@ -58,8 +61,9 @@ const manyPrinters = 50
 // done with.
 func Load(paths []string, o Options, progress func(done, all int)) *Fleet {
 	f := open(paths, o)
-	if len(f.Sources) > manyPrinters {
-		defer debug.SetGCPercent(debug.SetGCPercent(100))
+	many := len(f.Sources) > manyPrinters
+	if many {
+		defer debug.SetGCPercent(debug.SetGCPercent(gcPercent))
 	}
 	var done, kept atomic.Int64
 	f.each(func(i int) {
@@ -70,7 +74,7 @@ func Load(paths []string, o Options, progress func(done, all int)) *Fleet {
 		if s.read() {
 			if err := s.check(&o); err != nil {
 				s.Err, s.Config = err, nil
-			} else if kept.Add(int64(s.size)) > keptBytes && !o.Keep {
+			} else if !o.Keep && (many || kept.Add(int64(s.size)) > keptBytes) {
 				s.forget()
 			}
 		}

@@ -186,7 +186,7 @@ func (c *Configuration) reads(name string) bool {
 // sets lists what a configuration sets by itself.
 func (c *Configuration) sets() []parser.Key {
 	var keys []parser.Key
-	for _, s := range c.Printer().Settings() {
+	for s := range c.Printer().Settings() {
 		if s.State == parser.Set {
 			keys = append(keys, s.Key)
 		}
@@ -197,7 +197,9 @@ func (c *Configuration) sets() []parser.Key {
 // setAside are the words with which people name a file that they set aside:
 // common practice, no source.
 var setAside = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(?i)^[-_ .(~]*(old|orig|original|bak|backup|copy|kopie|save|saved|prev|previous|before|\d[-\d_. ]*)([-_ .)~\d].*)?$`)
+	return regexp.MustCompile(`(?i)^[-_ .(~]*` +
+		`(old|orig|original|bak|backup|copy|kopie|save|saved|prev|previous|before|\d[-\d_. ]*)` +
+		`([-_ .)~\d].*)?$`)
 })
 
 // copies returns the file that another one, by its name, is a copy of: the name

@@ -74,7 +74,10 @@ func ByDanger(a, b *Finding) int {
 		}
 		return 0
 	}
-	return cmp.Or(cmp.Compare(passed(a), passed(b)), cmp.Compare(a.Rank, b.Rank), cmp.Compare(b.Level, a.Level))
+	return cmp.Or(
+		cmp.Compare(passed(a), passed(b)),
+		cmp.Compare(a.Rank, b.Rank),
+		cmp.Compare(b.Level, a.Level))
 }
 
 // Bare lists the printers that were checked without a sheet.

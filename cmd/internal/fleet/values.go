@@ -1,6 +1,10 @@
 package fleet
 
-import "preflash/parser"
+import (
+	"slices"
+
+	"preflash/parser"
+)
 
 // Values is what one printer's configuration sets.
 type Values struct {
@@ -27,7 +31,7 @@ func ReadValues(paths []string, o Options, all bool) []Values {
 			for _, file := range s.Config.Printer().Files {
 				v.Files = append(v.Files, file.Name)
 			}
-			v.Settings = s.Config.Printer().Settings()
+			v.Settings = slices.Collect(s.Config.Printer().Settings())
 			if all {
 				v.Entries = s.Config.Entries()
 				for i := range v.Entries {

@@ -12,7 +12,6 @@ import (
 	"unicode/utf8"
 
 	"preflash/parser"
-	"preflash/patch"
 )
 
 // Digits is how many significant digits a number keeps: more is noise, and may
@@ -65,7 +64,7 @@ func Write(w io.Writer, v any) error {
 		switch {
 		case r == '#' && len(out) > 0 && out[len(out)-1] == '#':
 			out = append(out, `\u0023`...) // as patch.Harmless has it
-		case r == '\n' || !patch.Hidden(r):
+		case r == '\n' || !parser.Hidden(r):
 			out = utf8.AppendRune(out, r)
 		case r > 0xffff:
 			high, low := utf16.EncodeRune(r)

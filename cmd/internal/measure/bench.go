@@ -32,7 +32,8 @@ func Benches(r *fleet.Result, inputs []*rules.Input) []Bench {
 		list[i].Printer = p
 		switch {
 		case inputs[i] != nil:
-			list[i].List = worklist.New(inputs[i], worklist.Open{Errors: errorsOf(p), Changes: changesOf(inputs[i])})
+			open := worklist.Open{Errors: errorsOf(p), Changes: changesOf(inputs[i])}
+			list[i].List = worklist.New(inputs[i], open)
 		case lacksSensor(p):
 			list[i].List = worklist.Unknown()
 		}
@@ -229,7 +230,8 @@ func benchMarkdown(out *bufio.Writer, b Bench) {
 			commands(out, "Console", item.Steps)
 			commands(out, "Run", item.Run)
 			if len(item.Sheet) > 0 {
-				fmt.Fprintf(out, "  - Sheet:\n\n    ```toml\n    %s\n    ```\n\n", strings.Join(item.Sheet, "\n    "))
+				fmt.Fprintf(out, "  - Sheet:\n\n    ```toml\n    %s\n    ```\n\n",
+					strings.Join(item.Sheet, "\n    "))
 			}
 			if item.Expect != "" {
 				fmt.Fprintf(out, "  - Expect: %s\n", markdown.Escape(item.Expect))

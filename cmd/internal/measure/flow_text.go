@@ -47,7 +47,8 @@ func FlowText(w io.Writer, t FlowTrials) error {
 
 func (t *FlowTrials) series(b *strings.Builder, s *melt.Series) {
 	fmt.Fprintf(b, "\n%s\n", patch.Visible(setupText(s.Setup)))
-	fmt.Fprintf(b, "%12s %15s %10s %8s %12s\n", "flow mm³/s", "filament mm/s", "g/m", "loss %", "shortfall %")
+	fmt.Fprintf(b, "%12s %15s %10s %8s %12s\n",
+		"flow mm³/s", "filament mm/s", "g/m", "loss %", "shortfall %")
 	for _, st := range s.Steps {
 		fmt.Fprintf(b, "%12.1f %15.2f %10.3f %8s %12s\n", st.FlowMM3S, st.SpeedMMS, st.GPerM,
 			percents(st.Loss), percents(st.Shortfall))
@@ -238,7 +239,8 @@ func differText(e *melt.Extruder, d melt.Difference) string {
 	slow, fast := &e.Series[d.Slower], &e.Series[d.Faster]
 	return fmt.Sprintf("%s and %s differ: %s against %s. The sheet takes the lower; give each its own "+
 		"limit in the slicer.",
-		named(slow.Filament), named(fast.Filament), unit.FlowRate(slow.UsableMM3S), unit.FlowRate(fast.UsableMM3S))
+		named(slow.Filament), named(fast.Filament),
+		unit.FlowRate(slow.UsableMM3S), unit.FlowRate(fast.UsableMM3S))
 }
 
 // sheetFlow rounds a flow down to what a sheet needs.
@@ -326,7 +328,8 @@ func FlowJSON(w io.Writer, t FlowTrials) error {
 	}
 	for i := range t.Extruders {
 		e := &t.Extruders[i]
-		x := extruderJSON{Extruder: e.Name, Limiting: e.Limiting, Notes: append([]string{}, Comparisons(e)...)}
+		notes := append([]string{}, Comparisons(e)...)
+		x := extruderJSON{Extruder: e.Name, Limiting: e.Limiting, Notes: notes}
 		if e.MaxFlowMM3S > 0 {
 			x.MaxFlowMM3S = jsontext.Value(sheetFlow(e))
 		}

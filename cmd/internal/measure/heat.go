@@ -19,7 +19,7 @@ import (
 
 // HeatOptions say what a recorded run is fitted with.
 type HeatOptions struct {
-	Sheet, Root       string      // a sheet that names heater and room, and what bounds its reading; "" for none
+	Sheet, Root       string      // a sheet with heater and room, "" for none; what bounds its reading
 	Heater            heat.Heater // where no sheet names it; its duty is not limited
 	AmbientC          float64     // of the room; NaN where nobody says
 	DutyFull, FanFull float64     // what the log writes for full power and fan; 0 for what a hotend allows

@@ -153,7 +153,8 @@ func (h *HeatFit) gapsText() string {
 	}
 	text := "what went on " + strings.Join(parts, ", ") + ": nothing was recorded; "
 	if r.Bridged {
-		return text + "duty and fan are taken to have held meanwhile. Record steadily, a row or more each second"
+		return text + "duty and fan are taken to have held meanwhile. " +
+			"Record steadily, a row or more each second"
 	}
 	return text + "the fit begins afresh behind it. Record in one go"
 }

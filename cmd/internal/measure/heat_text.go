@@ -39,7 +39,8 @@ func HeatText(w io.Writer, h HeatFit) error {
 	var b strings.Builder
 	f, r := h.Fit, h.Fit.Run
 	comment(&b, "Fitted to %d rows over %s of %s, from %s to %s; %s.",
-		r.Rows, unit.Seconds(r.LengthS), h.Log.File.Name, unit.Celsius(r.LowC), unit.Celsius(r.HighC), h.scales())
+		r.Rows, unit.Seconds(r.LengthS), h.Log.File.Name,
+		unit.Celsius(r.LowC), unit.Celsius(r.HighC), h.scales())
 	comment(&b, "Heater: %s, %s. Room: %s.", heaterText(h.Heater), h.HeaterFrom, h.roomText())
 	comment(&b, "Residuals: %s root mean square, %s at worst, at %s.", kelvins(f.RMSK),
 		kelvins(f.WorstK), unit.Seconds(f.WorstS))

@@ -11,7 +11,6 @@ import (
 	"preflash/parser"
 	"preflash/parser/record"
 	"preflash/parser/sheet"
-	"preflash/patch"
 	"preflash/rules/heat"
 	"preflash/rules/melt"
 	"preflash/rules/sensor"
@@ -132,7 +131,7 @@ func TestMeasuredNamesAreShownHarmlessly(t *testing.T) {
 				t.Fatal(err)
 			}
 			for _, r := range b.String() {
-				if r != '\n' && patch.Hidden(r) {
+				if r != '\n' && parser.Hidden(r) {
 					t.Fatalf("%q is printed raw:\n%q", r, b.String())
 				}
 			}

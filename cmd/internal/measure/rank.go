@@ -12,7 +12,7 @@ import (
 
 // RankOptions say how a sensor was measured and what it is for.
 type RankOptions struct {
-	Used                     string // the definition by which the firmware read it; "" where ohms were measured
+	Used                     string // by which definition the firmware read it; "" for ohms measured
 	PullupOhm, UsedPullupOhm float64
 	TopC                     float64 // of printing
 	WithinK                  float64 // how good the thermometer is; 0 for a usual one
@@ -86,7 +86,8 @@ func (o *RankOptions) points(rec *record.Sensor) ([]parser.SensorPoint, error) {
 		return nil, fmt.Errorf("%s holds what the firmware indicated: say with --used by which definition, "+
 			"such as --used ntc-100k-3950; `preflash sensor curves` lists them", rec.File.Name)
 	case !rec.Indicated && o.Used != "":
-		return nil, fmt.Errorf("%s holds resistances, to which --used says nothing; leave it out", rec.File.Name)
+		return nil, fmt.Errorf("%s holds resistances, to which --used says nothing; leave it out",
+			rec.File.Name)
 	case rec.Indicated:
 		k, err := sensor.Parse(o.Used)
 		if err != nil {

@@ -41,8 +41,8 @@ func RankText(w io.Writer, s SensorRank) error {
 		how = ", told from what firmware with " + s.Used + " indicated"
 	}
 	s.paragraph(&b, "%s: %d points from %s to %s%s. The thermometer is taken to be good to %s. "+
-		"Errors are actual − indicated in K, of firmware that believes the curve; the last column is at %s "+
-		"indicated, the sensor taken for %s.",
+		"Errors are actual − indicated in K, of firmware that believes the curve; "+
+		"the last column is at %s indicated, the sensor taken for %s.",
 		s.File, len(r.Points), unit.Celsius(low), unit.Celsius(high), how, s.thermometer(),
 		unit.Celsius(r.TopC), s.takenFor())
 	for from := 0; from < len(r.Points); from += s.pointsAbreast() {

@@ -67,7 +67,8 @@ func endsInDigit(word string) bool {
 
 func isUnit(word string) bool {
 	switch strings.TrimRight(word, ",.;:)") {
-	case "°C", "K", "s", "min", "W", "V", "A", "Ω", "kΩ", "%", "mm", "mm/s", "mm³/s", "J/K", "W/K", "°C·s":
+	case "°C", "K", "s", "min", "W", "V", "A", "Ω", "kΩ", "%", "mm", "mm/s", "mm³/s",
+		"J/K", "W/K", "°C·s":
 		return true
 	}
 	return false

@@ -147,5 +147,6 @@ func (p *Plot) ranges() (x, y span) {
 
 // fixed reports whether an axis has a range of its own that can be drawn.
 func (a Axis) fixed() bool {
-	return drawable(a.Low) && drawable(a.High) && a.High-a.Low > 1e-9*max(1, math.Abs(a.Low), math.Abs(a.High))
+	return drawable(a.Low) && drawable(a.High) &&
+		a.High-a.Low > 1e-9*max(1, math.Abs(a.Low), math.Abs(a.High))
 }

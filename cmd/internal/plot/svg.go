@@ -103,7 +103,8 @@ const (
 	axisLook  = `class="axis" fill="none" stroke="currentColor" stroke-opacity=".6"`
 	markLook  = `class="mark" fill="none" stroke="currentColor" stroke-opacity=".7" stroke-dasharray="1 3"`
 	areaLook  = `class="area" fill="currentColor" fill-opacity=".1" stroke="currentColor" stroke-opacity=".6"`
-	stripLook = `class="strip" fill="currentColor" fill-opacity=".05" stroke="currentColor" stroke-opacity=".6"`
+	stripLook = `class="strip" fill="currentColor" fill-opacity=".05" ` +
+		`stroke="currentColor" stroke-opacity=".6"`
 )
 
 func lineLook(style int) string {

@@ -111,7 +111,8 @@ func JSON(w io.Writer, r *fleet.Result) error {
 		}
 		for j, f := range p.Findings {
 			row.Findings[j] = findingJSON{
-				Rule: f.Rule, Level: f.Level.String(), File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
+				Rule: f.Rule, Level: f.Level.String(),
+				File: f.Region.File, Line: f.Region.Line, Column: f.Region.Column,
 				Message: f.Message, Detail: f.Rest(), Change: jsontext.OrNull(f.Change),
 				Waived: jsontext.OrNull(f.Waived), Known: jsontext.OrNull(f.Known),
 				Values: valuesOf(f.Values), More: f.More, Rank: f.Rank, Danger: f.Danger.String(),
@@ -127,7 +128,9 @@ func followsOf(f *fleet.Finding) []followJSON {
 	var list []followJSON
 	for i := range f.Follows {
 		one := &f.Follows[i]
-		list = append(list, followJSON{one.Rule, one.Level.String(), one.Region.File, one.Region.Line, one.Text()})
+		list = append(list, followJSON{
+			one.Rule, one.Level.String(), one.Region.File, one.Region.Line, one.Text(),
+		})
 	}
 	return list
 }

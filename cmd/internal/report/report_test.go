@@ -13,7 +13,7 @@ import (
 	"testing"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/patch"
+	"preflash/parser"
 	"preflash/rules"
 )
 
@@ -145,7 +145,7 @@ func workshop() *fleet.Result {
 // aside.
 func hidden(s string) (rune, bool) {
 	for _, r := range s {
-		if r != '\n' && r != '\t' && patch.Hidden(r) {
+		if r != '\n' && r != '\t' && parser.Hidden(r) {
 			return r, true
 		}
 	}

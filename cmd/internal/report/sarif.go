@@ -161,7 +161,8 @@ func SARIF(w io.Writer, r *fleet.Result, list []*rules.Rule) error {
 			}
 			key := fingerprintKey(p, f)
 			run.Results = append(run.Results, sarifResult{
-				RuleID: f.Rule, RuleIndex: ruleIndex, Level: f.Level.String(), Message: sarifText{sarifMessage(f)},
+				RuleID: f.Rule, RuleIndex: ruleIndex, Level: f.Level.String(),
+				Message:      sarifText{sarifMessage(f)},
 				Locations:    []sarifLocation{location(p, f.Region)},
 				Fingerprints: map[string]string{"swapFinding/v1": fingerprint(key, seen[key])},
 				Suppressions: suppressions(f),
@@ -303,7 +304,8 @@ func fixes(f *fleet.Finding) []sarifFix {
 			fix.Changes = append(fix.Changes, sarifArtifactChange{Artifact: a})
 		}
 		last := &fix.Changes[len(fix.Changes)-1]
-		last.Replacements = append(last.Replacements, sarifReplacement{sarifRegionOf(e.Region), sarifText{e.New}})
+		last.Replacements = append(last.Replacements,
+			sarifReplacement{sarifRegionOf(e.Region), sarifText{e.New}})
 	}
 	return []sarifFix{fix}
 }

@@ -157,8 +157,9 @@ func (p *textPrinter) overview(r *fleet.Result) {
 	}
 	wide = min(wide, 24)
 	for _, row := range rows {
-		head := fmt.Sprintf("%4s %5s %5s  %-*s  ", dash(row.Levels[rules.Error]), dash(row.Levels[rules.Warning]),
-			dash(row.Levels[rules.Note]), wide, clip(patch.Visible(row.Name), wide))
+		head := fmt.Sprintf("%4s %5s %5s  %-*s  ",
+			dash(row.Levels[rules.Error]), dash(row.Levels[rules.Warning]), dash(row.Levels[rules.Note]),
+			wide, clip(patch.Visible(row.Name), wide))
 		p.WriteString(head + fit(firstOf(&row), max(20, p.Width-utf8.RuneCountInString(head))) + "\n")
 	}
 }
@@ -218,7 +219,8 @@ func (p *textPrinter) printer(printer *fleet.Printer, show []*fleet.Finding, lev
 		fmt.Fprintf(p, "%s\n", head)
 	}
 	for i, same := range alike(show) {
-		if level >= threeFull && i >= int(oneLine-level) || level == errorsFull && same[0].Level < rules.Error {
+		if level >= threeFull && i >= int(oneLine-level) ||
+			level == errorsFull && same[0].Level < rules.Error {
 			p.brief(same)
 			continue
 		}

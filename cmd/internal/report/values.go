@@ -120,7 +120,9 @@ func ValuesJSON(w io.Writer, list []fleet.Values) error {
 			p.Error = &problemJSON{v.Problem.File, v.Problem.Line, v.Problem.Column, v.Problem.Message}
 		}
 		for _, s := range v.Settings {
-			row := settingJSON{Name: string(s.Key), Value: jsonValue(s), State: s.State.String(), Hides: []placeJSON{}}
+			row := settingJSON{
+				Name: string(s.Key), Value: jsonValue(s), State: s.State.String(), Hides: []placeJSON{},
+			}
 			row.File, row.Line = placeOf(s.At)
 			for _, h := range s.Hides {
 				file, line := placeOf(h.At)

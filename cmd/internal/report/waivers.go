@@ -4,12 +4,10 @@ import (
 	"bytes"
 	"fmt"
 	"io"
-	"strconv"
-	"strings"
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/plaintext"
-	"preflash/patch"
+	"preflash/parser/sheet"
 )
 
 // Waivers lists the findings that a waiver may cover, each for its printer. Of
@@ -59,7 +57,7 @@ func PrintWaivers(w io.Writer, r *fleet.Result, list []Waiver, reason, until str
 		for _, line := range one.finding.WaiverLines() {
 			b.WriteString(line + "\n")
 		}
-		fmt.Fprintf(&b, "reason = %s\nuntil = %s\n", tomlText(reason), until)
+		fmt.Fprintf(&b, "reason = %s\nuntil = %s\n", sheet.Quote(reason), until)
 	}
 	for i := range r.Printers {
 		if p := &r.Printers[i]; p.Problem != nil {
@@ -70,21 +68,4 @@ func PrintWaivers(w io.Writer, r *fleet.Result, list []Waiver, reason, until str
 	}
 	_, err := w.Write(b.Bytes())
 	return err
-}
-
-// tomlText writes a basic string of TOML, which has fewer escapes than Go.
-func tomlText(s string) string {
-	var b strings.Builder
-	b.WriteByte('"')
-	for _, r := range s {
-		switch {
-		case r == '"' || r == '\\':
-			b.WriteString(`\` + string(r))
-		case patch.Hidden(r):
-			b.WriteString(`\U` + strings.ToUpper(fmt.Sprintf("%08s", strconv.FormatInt(int64(r), 16))))
-		default:
-			b.WriteRune(r)
-		}
-	}
-	return b.String() + `"`
 }

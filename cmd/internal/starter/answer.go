@@ -9,6 +9,7 @@ import (
 	"sync"
 
 	"preflash/parser"
+	"preflash/parser/sheet"
 )
 
 // measure is the unit of a key, as its end tells, and how people type it.
@@ -29,8 +30,10 @@ var measures = []measure{
 
 // unitOf is the unit of a key; nil for none.
 func unitOf(key string) *measure {
-	if i := slices.IndexFunc(measures, func(m measure) bool { return strings.HasSuffix(key, m.end) }); i >= 0 {
-		return &measures[i]
+	for i := range measures {
+		if strings.HasSuffix(key, measures[i].end) {
+			return &measures[i]
+		}
 	}
 	return nil
 }
@@ -52,7 +55,7 @@ var (
 func literal(example, answer string, u *measure) (value, wrong string) {
 	switch {
 	case strings.HasPrefix(example, `"`):
-		return quote(strings.Trim(answer, `"`)), ""
+		return sheet.Quote(strings.Trim(answer, `"`)), ""
 	case strings.HasPrefix(example, "["):
 		return list(example, answer)
 	}

@@ -13,7 +13,6 @@ import (
 	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/parser/sheet"
-	"preflash/patch"
 	"preflash/rules/sensor"
 )
 
@@ -33,7 +32,9 @@ type Questions struct {
 // shown, and the question comes again. The end of the input leaves the rest
 // blank. It returns the sheet as it is then.
 func (q *Questions) Ask(text string, in io.Reader, out io.Writer) (string, error) {
-	a := &asking{Questions: q, text: text, lines: bufio.NewScanner(in), out: out, passed: make(map[string]bool)}
+	a := &asking{
+		Questions: q, text: text, lines: bufio.NewScanner(in), out: out, passed: make(map[string]bool),
+	}
 	a.intro()
 	for {
 		b, n := a.next()
@@ -163,24 +164,13 @@ func (a *asking) end() {
 	if len(list) == 1 {
 		are = "is"
 	}
-	a.say(fmt.Sprintf("%s %s left: %s.", plaintext.Plural(len(list), "blank"), are, strings.Join(names, ", ")))
+	blanks := plaintext.Plural(len(list), "blank")
+	a.say(fmt.Sprintf("%s %s left: %s.", blanks, are, strings.Join(names, ", ")))
 }
 
 // say prints wrapped text.
 func (a *asking) say(text string) {
-	for _, line := range wrapped(patch.Visible(text)) {
-		fmt.Fprintln(a.out, line)
-	}
-}
-
-func wrapped(text string) []string {
-	var w writer
-	w.comment(text)
-	var list []string
-	for line := range strings.Lines(w.b.String()) {
-		list = append(list, strings.TrimPrefix(strings.TrimSpace(line), "# "))
-	}
-	return list
+	fmt.Fprint(a.out, plaintext.Hanging("", "", text, lineWidth))
 }
 
 // parts are the tables as a person calls them.

@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"preflash/parser"
+	"preflash/parser/sheet"
 	"preflash/patch"
 	"preflash/rules/sensor"
 	"preflash/rules/unit"
@@ -74,11 +75,12 @@ func orLeave(key, example, note string) *Entry {
 func printerGroup(f Facts) group {
 	config := set("config", quoteAll(f.Config), "")
 	if f.Guess {
-		config.Note = "these were found, not named: see that they are all, in the order in which they are read"
+		config.Note = "these were found, not named: see that they are all, " +
+			"in the order in which they are read"
 	}
 	g := group{header: "printer", entries: []*Entry{
-		set("name", quote(f.Name), ""),
-		set("style", quote(f.Printer.Style), ""),
+		set("name", sheet.Quote(f.Name), ""),
+		set("style", sheet.Quote(f.Printer.Style), ""),
 		config,
 	}}
 	if len(f.Absent) > 0 {
@@ -122,7 +124,8 @@ func pullup(p *parser.Printer) *Entry {
 			note+"The sensor definition "+d.Name+" is made for "+parser.Decimal(d.PullupOhm)+
 				"; most boards have "+parser.Decimal(sensor.UsualPullupOhm)+".")
 	}
-	return option("pullup_ohm", parser.Decimal(sensor.UsualPullupOhm), "resistor above the sensor: the board's papers")
+	return option("pullup_ohm", parser.Decimal(sensor.UsualPullupOhm),
+		"resistor above the sensor: the board's papers")
 }
 
 // zReference is what homes Z, as far as the configuration tells.
@@ -189,11 +192,13 @@ func newGroup() group {
 
 func heaterGroup() group {
 	return group{header: "new.heater", entries: []*Entry{
-		blank("kind", `"cartridge"`, `"cartridge", or "ptc" for a ring or plate whose power falls as it gets hot.`),
+		blank("kind", `"cartridge"`,
+			`"cartridge", or "ptc" for a ring or plate whose power falls as it gets hot.`),
 		blank("rated_v", "24.0", "Its voltage: on the label, the bag, or engraved in the steel."),
 		blank("rated_w", "50.0", "Cartridge: ohmmeter across its two wires, cold and off the board; "+
-			"P = V²/R, with V = rated_v: 24 V and 11.5 Ω make 50 W. Subtract what the meter shows with its "+
-			"tips together. PTC: the label; its cold reading says little."),
+			"P = V²/R, with V = rated_v: 24 V and 11.5 Ω make 50 W. "+
+			"Subtract what the meter shows with its tips together. "+
+			"PTC: the label; its cold reading says little."),
 		hotPower(),
 		option("duty_limit", "1.0", "highest duty that its maker or you allow"),
 	}}

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"preflash/parser"
+	"preflash/parser/sheet"
 	"preflash/rules/sensor"
 	"preflash/rules/unit"
 )
@@ -61,7 +62,8 @@ func oldGroups(p *parser.Printer) []group {
 			group{header: "old.nozzle", entries: []*Entry{set("diameter_mm", parser.Decimal(d.Value), "")}})
 	}
 	if t := &p.ColdSide.OnAboveC; t.State == parser.Set && within(t.Value, 0, 500) {
-		groups = append(groups, group{header: "old.fan", entries: []*Entry{set("on_above_c", parser.Decimal(t.Value), "")}})
+		on := set("on_above_c", parser.Decimal(t.Value), "")
+		groups = append(groups, group{header: "old.fan", entries: []*Entry{on}})
 	}
 	return groups
 }
@@ -129,7 +131,7 @@ func oldSensor(s *parser.Setting[parser.SensorDef]) group {
 		g.notes = append(g.notes, "It stands for no curve that Preflash knows.")
 		return g
 	}
-	g.entries = append(g.entries, set("kind", quote(kind.String()), ""))
+	g.entries = append(g.entries, set("kind", sheet.Quote(kind.String()), ""))
 	if curve != nil {
 		g.entries = append(g.entries, curve)
 	}
@@ -151,10 +153,10 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 		if kind == parser.KindUnknown {
 			kind = k.Kind
 		}
-		return kind, set("curve", quote(d.Curve), "")
+		return kind, set("curve", sheet.Quote(d.Curve), "")
 	case parser.FormPoints:
 		if k, ok := sensor.Find(d.Curve); ok && k.Kind == kind {
-			return kind, set("curve", quote(d.Curve), "")
+			return kind, set("curve", sheet.Quote(d.Curve), "")
 		}
 	case parser.FormBeta:
 	default:
@@ -165,7 +167,8 @@ func describe(d *parser.SensorDef) (parser.SensorKind, *Entry) {
 	}
 	if d.Form == parser.FormBeta && kind == parser.NTC && d.CubicC == 0 && within(d.R25Ohm, 1, 1e8) &&
 		within(d.BetaK, 500, 10_000) {
-		return kind, set("beta", fmt.Sprintf("{ r25_ohm = %s, b_k = %s }", parser.Decimal(d.R25Ohm), parser.Decimal(d.BetaK)), "")
+		return kind, set("beta", fmt.Sprintf("{ r25_ohm = %s, b_k = %s }",
+			parser.Decimal(d.R25Ohm), parser.Decimal(d.BetaK)), "")
 	}
 	c, err := sensor.OfDef(d)
 	if err != nil {

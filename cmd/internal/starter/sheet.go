@@ -9,6 +9,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"preflash/cmd/internal/plaintext"
 	"preflash/parser"
 	"preflash/parser/sheet"
 	"preflash/patch"
@@ -126,23 +127,17 @@ func (w *writer) gap() {
 
 // comment writes text as lines of comment; those of a list item hang.
 func (w *writer) comment(text string) {
-	text = patch.Visible(text)
-	line, indent := "#", "#"
-	if strings.HasPrefix(text, "- ") {
-		indent = "#  "
+	head, indent := "# ", "# "
+	switch {
+	case strings.HasPrefix(text, "- "):
+		indent = "#   "
+	case strings.HasPrefix(text, "    "):
+		head = "#    "
 	}
-	if strings.HasPrefix(text, "    ") {
-		line = "#   "
+	for _, line := range plaintext.Wrap(patch.Visible(text), lineWidth-max(len(head), len(indent))) {
+		w.add(strings.TrimRight(head+line, " "))
+		head = indent
 	}
-	for _, word := range strings.Fields(text) {
-		if line != "#" && line != indent &&
-			utf8.RuneCountInString(line)+1+utf8.RuneCountInString(word) > lineWidth {
-			w.add(line)
-			line = indent
-		}
-		line += " " + word
-	}
-	w.add(line)
 }
 
 // entry writes a key. What must be said about it at length stands above it, and
@@ -153,7 +148,8 @@ func (w *writer) entry(e *Entry, after bool) {
 	switch {
 	case e.Blank:
 		above, beside = e.Note, "BLANK, "+e.word()+": such as "+e.Example
-	case utf8.RuneCountInString(text) >= noteColumn || noteColumn+2+utf8.RuneCountInString(beside) > lineWidth:
+	case utf8.RuneCountInString(text) >= noteColumn,
+		noteColumn+2+utf8.RuneCountInString(beside) > lineWidth:
 		above, beside = sentence(e.Note), ""
 	}
 	if above != "" {
@@ -177,32 +173,10 @@ func sentence(note string) string {
 	return string(unicode.ToUpper(first)) + strings.TrimSuffix(note[size:], ".") + "."
 }
 
-// quote writes text as a basic string of TOML, without a character that acts
-// on a terminal or hides.
-func quote(text string) string {
-	var b strings.Builder
-	b.WriteByte('"')
-	for _, r := range text {
-		switch {
-		case r == '"' || r == '\\':
-			b.WriteByte('\\')
-			b.WriteRune(r)
-		case r > 0xFFFF && patch.Hidden(r):
-			fmt.Fprintf(&b, `\U%08X`, r)
-		case patch.Hidden(r):
-			fmt.Fprintf(&b, `\u%04X`, r)
-		default:
-			b.WriteRune(r)
-		}
-	}
-	b.WriteByte('"')
-	return b.String()
-}
-
 func quoteAll(list []string) string {
 	quoted := make([]string, len(list))
 	for i, text := range list {
-		quoted[i] = quote(text)
+		quoted[i] = sheet.Quote(text)
 	}
 	return "[" + strings.Join(quoted, ", ") + "]"
 }

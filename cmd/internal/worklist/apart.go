@@ -56,7 +56,8 @@ func (b *builder) apart() Section {
 		Else: "where one is off by twice its distance, the sign was the wrong one; where by the distance " +
 			"itself, it is not used",
 	}, Item{
-		Do:     "Print a cross with each tool, one over the other, and correct X and Y by what they are apart.",
+		Do: "Print a cross with each tool, one over the other, " +
+			"and correct X and Y by what they are apart.",
 		Expect: "lines that meet",
 		Note:   []Reading{{"X", "mm"}, {"Y", "mm"}},
 	})
@@ -79,7 +80,9 @@ func (b *builder) fromFirst() (list []int) {
 // to. It is the first that homes, as its height is the one in the files, and a tool
 // that hangs lower is taken with the nozzle clear of the bed.
 func (b *builder) bare(tool, inUse int) (steps []string) {
-	take := func(n int) []string { return b.in.Config.Steps(parser.Task{Kind: parser.TaskSelectBare, Tool: n}) }
+	take := func(n int) []string {
+		return b.in.Config.Steps(parser.Task{Kind: parser.TaskSelectBare, Tool: n})
+	}
 	if inUse != 0 {
 		steps = take(0)
 	}

@@ -13,7 +13,8 @@ func coldSensor() Section {
 			"the air pressed out, and only the bag gets wet. Write down what the meter shows once it " +
 			"stands still.",
 		Items: []Item{{
-			Do: "Ice water: crushed ice with a little water, stirred, the bag in the middle for five minutes.",
+			Do: "Ice water: crushed ice with a little water, stirred, " +
+				"the bag in the middle for five minutes.",
 			Expect: "0 °C. A bead of 100 kΩ at 25 °C shows about 330 kΩ, pt1000 1000 Ω, pt100 100 Ω; " +
 				"a bead falls as it gets warmer, platinum rises",
 			Else: "no reading is a broken sensor; a few Ω at any temperature a thermocouple, " +
@@ -22,8 +23,9 @@ func coldSensor() Section {
 		}, {
 			Do: "Boiling water: a pot at a rolling boil, the bag in the water and off the bottom, " +
 				"for five minutes. Mind the steam.",
-			Expect: "100 °C at sea level, and 1 °C less for every 300 m above it: 98 °C at 600 m, 95 °C at 1500 m",
-			Note:   []Reading{{"height above the sea", "m"}, {"water", "°C"}, ohms},
+			Expect: "100 °C at sea level, and 1 °C less for every 300 m above it: " +
+				"98 °C at 600 m, 95 °C at 1500 m",
+			Note: []Reading{{"height above the sea", "m"}, {"water", "°C"}, ohms},
 		}, {
 			Do: "A kitchen oven at 150 °C, without the bag: tie the bare sensor to the tip of a " +
 				"thermometer, in the middle of the oven and off the metal, and wait ten minutes after the " +
@@ -45,8 +47,8 @@ func coldSensor() Section {
 		}, {
 			Do: "Write that curve in the sheet, [new.sensor], run preflash check and preflash diff, " +
 				"and print this list again.",
-			Expect: "the new list leads on from here: 50 °C first, attended, with a thermometer of its own " +
-				"at the block",
+			Expect: "the new list leads on from here: 50 °C first, attended, " +
+				"with a thermometer of its own at the block",
 			Else: "do not heat",
 		}},
 	}

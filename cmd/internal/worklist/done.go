@@ -25,12 +25,14 @@ func (b *builder) done() Section {
 		at := "at_c = " + unit.Figure(rules.TuneC(b.in), 1)
 		switch control.Value {
 		case parser.ControlPID:
-			lines = append(lines, "[tuned]", at, "kp = ________", "ki = ________", "kd = ________", "on = 20__-__-__")
+			lines = append(lines, "[tuned]", at,
+				"kp = ________", "ki = ________", "kd = ________", "on = 20__-__-__")
 		case parser.ControlModel:
 			lines = append(lines, "[tuned]", at, "on = 20__-__-__")
 		}
 	}
-	if !b.in.Sheet.Done.HeightOn.Given && (b.reference() != "nozzle" || len(b.in.Printer.Geometry.Offsets) > 0) {
+	measures := b.reference() != "nozzle" || len(b.in.Printer.Geometry.Offsets) > 0
+	if !b.in.Sheet.Done.HeightOn.Given && measures {
 		lines = append(lines, "[done]", "height_on = 20__-__-__")
 	}
 	if len(lines) > 0 {

@@ -142,7 +142,8 @@ func (b *builder) stored() []Item {
 		what = strings.Join(kept, ", ")
 	}
 	items := []Item{{
-		Do:     "Reset the stored settings. What was stored outlives the flash and hides the files: " + what + ".",
+		Do: "Reset the stored settings. " +
+			"What was stored outlives the flash and hides the files: " + what + ".",
 		Expect: "no error; what was stored is gone, and the copy from above has it",
 		Steps:  reset,
 	}}

@@ -235,7 +235,8 @@ func (b *builder) byEndstop() []Item {
 		})
 	case !shift.Given || shift.Value >= 0:
 		item := Item{
-			Do:     "Before the first homing, lower the bed or move the endstop so far that the nozzle stays clear.",
+			Do: "Before the first homing, lower the bed or move the endstop so far " +
+				"that the nozzle stays clear.",
 			Expect: "the endstop triggers before the nozzle touches" + b.lowerThan(),
 		}
 		if shift.Given && shift.Value > 0 {
@@ -245,7 +246,8 @@ func (b *builder) byEndstop() []Item {
 	}
 	items = append(items, b.home("the endstop triggers, and the nozzle touches nothing"))
 	if g.Towers {
-		items = append(items, b.paper(parser.TowerHeight, b.about(b.endstop(), "the end of the towers' travel"))...)
+		end := b.about(b.endstop(), "the end of the towers' travel")
+		items = append(items, b.paper(parser.TowerHeight, end)...)
 	} else {
 		items = append(items, b.paper(parser.Endstop(""), b.about(b.endstop(), "it"))...)
 	}

@@ -46,7 +46,7 @@ func (b *builder) flow() Section {
 			"about %s g with PLA. Several flows in a file: preflash flow works them out.",
 			unit.Celsius(at), pushes, unit.Millimetres(pushMM), unit.Figure(total*area*densityGPerMM3, 1)),
 		Items: []Item{b.intoTheAir(), {
-			Do:     fmt.Sprintf("Set %s and wait until the reading has stood for a minute.", unit.Celsius(at)),
+			Do:     "Set " + unit.Celsius(at) + " and wait until the reading has stood for a minute.",
 			Expect: "it stands at the target; as long as it is too cold, the firmware pushes no filament",
 			Steps:  b.heatTo(at),
 		}, {
@@ -142,7 +142,8 @@ func (b *builder) left() Section {
 		}
 	}
 	for _, name := range rules.Assumed(b.in) {
-		s.add(Item{Do: "Of the block, assumed so far: " + name + ". From a recorded heat-up (preflash heat)."})
+		s.add(Item{Do: "Of the block, assumed so far: " + name + ". " +
+			"From a recorded heat-up (preflash heat)."})
 	}
 	return s
 }

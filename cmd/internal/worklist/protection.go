@@ -38,10 +38,11 @@ func (b *builder) protection() Section {
 	case !told:
 		s.Note += " Some figures of the protection cannot be told from these files, so there are no times " +
 			"here: see preflash check."
-	case watch.Form == heat.NoWatch:
+	case b.unprotected():
 		s.add(
 			Item{Do: "Stop here: the runaway protection is off in this configuration. There is nothing to " +
-				"test, and the heater must not get power before it is on."})
+				"test, and the heater must not get power before it is on. Turn it on, and print this list " +
+				"again."})
 		return s
 	}
 	s.add(
@@ -58,6 +59,12 @@ func (b *builder) protection() Section {
 	})
 	s.add(b.cutOff()...)
 	return s
+}
+
+// unprotected reports whether the runaway protection is off.
+func (b *builder) unprotected() bool {
+	watch, told := rules.Watch(b.in)
+	return told && watch.Form == heat.NoWatch
 }
 
 // riseTest asks for heat that cannot come.
@@ -82,7 +89,8 @@ func (b *builder) riseTest(watch heat.Watch) Item {
 			unit.Seconds(longestS))
 		item.Else = ""
 	case watch.Form == heat.WindowWatch:
-		item.Expect = fmt.Sprintf("after %s (%s that do not come) %s. Measure the heater output then: no voltage",
+		item.Expect = fmt.Sprintf("after %s (%s that do not come) %s. "+
+			"Measure the heater output then: no voltage",
 			unit.Seconds(trip), unit.Kelvin(watch.Heating.RiseC), stops)
 	default:
 		item.Expect = fmt.Sprintf("after about %s (a window of %s without a gain of %s, then an error sum "+

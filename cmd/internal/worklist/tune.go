@@ -44,7 +44,8 @@ func (b *builder) tune() Section {
 			})
 		}
 	default:
-		s.Note = "Part fan as in your prints, bed cold, no filament, the nozzle away from the bed. Stay with it."
+		s.Note = "Part fan as in your prints, bed cold, no filament, " +
+			"the nozzle away from the bed. Stay with it."
 		s.add(b.starting(at)...)
 		put := append([]Item{b.measureGains(at), b.putGains()}, b.writeGains()...)
 		if b.in.Sheet.Tuned.Gains() != nil {
@@ -69,9 +70,10 @@ func (b *builder) measureModel() Item {
 	item := Item{
 		Do:     "Have the firmware measure the model's figures; hand at the switch.",
 		Expect: "it heats once, cools, and prints the figures",
-		Else:   "see that the heater power in the files is the heater's: the figures are wrong by as much as it is",
-		Note:   []Reading{{"figures", ""}},
-		Steps:  b.steps(parser.Task{Kind: parser.TaskTuneModel}),
+		Else: "see that the heater power in the files is the heater's: " +
+			"the figures are wrong by as much as it is",
+		Note:  []Reading{{"figures", ""}},
+		Steps: b.steps(parser.Task{Kind: parser.TaskTuneModel}),
 	}
 	if !b.keepsNothing() {
 		item.Expect = fmt.Sprintf("it homes, goes to 1 mm above the middle of the bed, cools with the part "+
@@ -95,7 +97,9 @@ func (b *builder) starting(at float64) []Item {
 		Do: fmt.Sprintf("Only if the tune fails with the present gains: begin from %s. That is a starting "+
 			"point and no tune (SIMC on the model of this hotend%s).",
 			gains(g.Kp, g.Ki, g.Kd), b.assumed()),
-		Steps: b.steps(parser.Task{Kind: parser.TaskSetGains, Kp: round(g.Kp), Ki: round(g.Ki), Kd: round(g.Kd)}),
+		Steps: b.steps(parser.Task{
+			Kind: parser.TaskSetGains, Kp: round(g.Kp), Ki: round(g.Ki), Kd: round(g.Kd),
+		}),
 	}
 	if len(item.Steps) == 0 {
 		item.Do += " Write it in the files: this firmware takes no gains at the console."
@@ -142,10 +146,11 @@ func round(gain float64) float64 {
 
 func (b *builder) measureGains(at float64) Item {
 	item := Item{
-		Do:     fmt.Sprintf("Tune at %s.", unit.Celsius(at)),
-		Expect: "the temperature swings around the target a few times, then the firmware prints kp, ki and kd",
-		Steps:  b.steps(parser.Task{Kind: parser.TaskTune, TempC: at}),
-		Note:   []Reading{{"kp", ""}, {"ki", ""}, {"kd", ""}},
+		Do: fmt.Sprintf("Tune at %s.", unit.Celsius(at)),
+		Expect: "the temperature swings around the target a few times, " +
+			"then the firmware prints kp, ki and kd",
+		Steps: b.steps(parser.Task{Kind: parser.TaskTune, TempC: at}),
+		Note:  []Reading{{"kp", ""}, {"ki", ""}, {"kd", ""}},
 	}
 	if n := b.in.Printer.Hotend.Loop.Shared; n > 1 {
 		item.Do += fmt.Sprintf(" All %d hotends run on one set of gains: this tune replaces that of the "+
@@ -154,7 +159,8 @@ func (b *builder) measureGains(at float64) Item {
 			"gains of its own (one set for each hotend), which the files do not have yet"
 	}
 	if b.in.Sheet.Tuned.Gains() != nil {
-		item.Do = fmt.Sprintf("Tune again, at %s, only if sensor, heater or block changed since.", unit.Celsius(at))
+		item.Do = fmt.Sprintf("Tune again, at %s, only if sensor, heater or block changed since.",
+			unit.Celsius(at))
 	}
 	return item
 }
@@ -205,7 +211,8 @@ func (b *builder) keep(what string, keys ...parser.Key) Item {
 			Do: "Save " + what + ".",
 			Expect: "it restarts by itself, and the saved block at the end of the main file holds " + what +
 				"; what stood there by hand before has become a comment",
-			Else:  "a refusal names the option and where it stands: write the new figure there by hand and restart",
+			Else: "a refusal names the option and where it stands: " +
+				"write the new figure there by hand and restart",
 			Steps: k.Steps,
 		}
 		return item

@@ -68,10 +68,13 @@ func New(in *rules.Input, open Open) *List {
 		list.Sections = append(list.Sections, cold)
 		return list
 	}
-	list.Sections = append(list.Sections, b.afterFlashing())
 	// With the heater unplugged the protection is tested cold, so that the first heat
 	// is not the first test of what has to stop it.
-	list.Sections = append(list.Sections, b.protection(), b.firstHeat())
+	list.Sections = append(list.Sections, b.afterFlashing(), b.protection())
+	if b.unprotected() {
+		return list
+	}
+	list.Sections = append(list.Sections, b.firstHeat())
 	tune, height := []Section{b.tune()}, b.height()
 	if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlModel {
 		tune, height = height, tune // its tune homes, and moves close to the bed

@@ -343,7 +343,8 @@ func whole(t testing.TB, list *worklist.List) {
 }
 
 // The protection is tested before the hotend gets heat: what has to stop a heater
-// is not tried first by a heater that may be another than the sheet's.
+// is not tried first by a heater that may be another than the sheet's. Where it is
+// off nothing follows.
 func TestProtectionBeforeHeat(t *testing.T) {
 	for name, change := range map[string]func(in *rules.Input){
 		"on":  func(*rules.Input) {},
@@ -352,7 +353,11 @@ func TestProtectionBeforeHeat(t *testing.T) {
 		in := input(t)
 		change(in)
 		tested := false
-		for _, s := range worklist.New(in, worklist.Open{}).Sections {
+		sections := worklist.New(in, worklist.Open{}).Sections
+		if last := sections[len(sections)-1].Title; (last == "Protection test") != (name == "off") {
+			t.Errorf("%s: the last section is %q", name, last)
+		}
+		for _, s := range sections {
 			tested = tested || s.Title == "Protection test"
 			if s.Title == "First heat" && !tested {
 				t.Errorf("%s: the hotend is heated before", name)

@@ -119,7 +119,8 @@ func diffViews(s *fleet.Survey, views []*printerView) changedLines {
 				"apply -p1 and patch -p1."
 		}
 		if len(elsewhere[i]) > 0 {
-			v.DiffLead = strings.TrimSpace(v.DiffLead + " A shared file: " + strings.Join(elsewhere[i], "; ") + ".")
+			shared := strings.Join(elsewhere[i], "; ")
+			v.DiffLead = strings.TrimSpace(v.DiffLead + " A shared file: " + shared + ".")
 		}
 	}
 	return lines
@@ -155,14 +156,16 @@ func hunkView(h patch.Hunk) []lineView {
 		gone := run(h.Lines[i:], '-')
 		come := run(h.Lines[i+len(gone):], '+')
 		if len(gone)+len(come) == 0 {
-			l := lineView{Old: strconv.Itoa(old), New: strconv.Itoa(new), Pieces: plain(lineText(h.Lines[i].Text))}
-			lines = append(lines, l)
+			pieces := plain(lineText(h.Lines[i].Text))
+			lines = append(lines, lineView{Old: strconv.Itoa(old), New: strconv.Itoa(new), Pieces: pieces})
 			old, new, i = old+1, new+1, i+1
 			continue
 		}
 		oldTexts, newTexts := intraLine(gone, come)
 		for _, pieces := range oldTexts {
-			lines = append(lines, lineView{at: old, Class: "gone", Old: strconv.Itoa(old), Sign: "−", Pieces: pieces})
+			lines = append(lines, lineView{
+				at: old, Class: "gone", Old: strconv.Itoa(old), Sign: "−", Pieces: pieces,
+			})
 			old++
 		}
 		at := 0
@@ -170,7 +173,9 @@ func hunkView(h patch.Hunk) []lineView {
 			at = old
 		}
 		for _, pieces := range newTexts {
-			lines = append(lines, lineView{at: at, Class: "come", New: strconv.Itoa(new), Sign: "+", Pieces: pieces})
+			lines = append(lines, lineView{
+				at: at, Class: "come", New: strconv.Itoa(new), Sign: "+", Pieces: pieces,
+			})
 			new++
 		}
 		i += len(gone) + len(come)

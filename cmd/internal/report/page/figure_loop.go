@@ -21,13 +21,22 @@ type trace struct {
 	samples  []heat.Sample
 }
 
+// driven reports whether gains that are known drive a loop, or an on/off control.
+func driven(l *parser.Loop) bool {
+	switch {
+	case !l.Control.Known():
+		return false
+	case l.Control.Value == parser.ControlPID:
+		return l.Kp.Known() && l.Ki.Known() && l.Kd.Known()
+	}
+	return l.Control.Value != parser.ControlOpen && l.Control.Value != parser.ControlModel
+}
+
 // loopFigure compares the gains of the configuration with starting gains.
 func loopFigure(s *swap) *figure {
 	in := s.before
-	l := &in.Printer.Hotend.Loop
-	if !l.Control.Known() || l.Control.Value == parser.ControlOpen || l.Control.Value == parser.ControlModel ||
-		l.Control.Value == parser.ControlPID && !(l.Kp.Known() && l.Ki.Known() && l.Kd.Known()) {
-		return nil // nothing that gains drive, or gains that cannot be told
+	if !driven(&in.Printer.Hotend.Loop) {
+		return nil
 	}
 	loop := rules.Loop(in)
 	var target float64
@@ -63,7 +72,8 @@ func loopFigure(s *swap) *figure {
 	from, to, peak := window(traces, target-loopLook)
 	pl.X = plot.Axis{Label: "time since the start, s", Low: from, High: to}
 	if limit := &in.Printer.Limits.MaxTemp; limit.Known() && limit.Value < peak+5 {
-		pl.Marks = append(pl.Marks, plot.Mark{At: limit.Value, Horizontal: true, Name: "max temp, shuts down"})
+		pl.Marks = append(pl.Marks,
+			plot.Mark{At: limit.Value, Horizontal: true, Name: "max temp, shuts down"})
 	}
 	for i, t := range traces {
 		line := plot.Line{Name: t.name, Style: i}

@@ -79,7 +79,8 @@ func riseFigure(s *swap, h rules.HeatUp, watch heat.Watch, w riseWanted) *figure
 			p.Lines = append(p.Lines, plot.Line{Name: name, Style: 1, Points: after})
 			head = append(head, name+", K")
 			if wa.riseC != w.riseC {
-				p.Marks = append(p.Marks, plot.Mark{At: wa.riseC, Horizontal: true, Name: "required with the diff"})
+				p.Marks = append(p.Marks,
+					plot.Mark{At: wa.riseC, Horizontal: true, Name: "required with the diff"})
 			}
 			title += fmt.Sprintf("; with the diff it is %s in %s, and %s are required",
 				unit.Kelvin(leastOf(after)), unit.Seconds(wa.windowS), unit.Kelvin(wa.riseC))
@@ -163,13 +164,15 @@ func sumFigure(s *swap, h rules.HeatUp, w heat.SumWatch, o heat.SumOutcome) *fig
 	if o.Trips {
 		end = min(max(end, o.TripS+20), rules.LongestHeatS)
 	}
-	full, off := sums(s.before, heat.FanFull, w, h.TargetC, end), sums(s.before, heat.Load{}, w, h.TargetC, end)
+	full := sums(s.before, heat.FanFull, w, h.TargetC, end)
+	off := sums(s.before, heat.Load{}, w, h.TargetC, end)
 	high := 1.5 * w.LimitCS
 	p := &plot.Plot{
-		ID:   s.id,
-		Desc: "Error sum of the protection over time at full duty, once a window was missed, against its limit.",
-		X:    plot.Axis{Label: "time, s", Low: 0, High: end},
-		Y:    plot.Axis{Label: "error sum, °C·s", Low: 0, High: high},
+		ID: s.id,
+		Desc: "Error sum of the protection over time at full duty, once a window was missed, " +
+			"against its limit.",
+		X: plot.Axis{Label: "time, s", Low: 0, High: end},
+		Y: plot.Axis{Label: "error sum, °C·s", Low: 0, High: high},
 		Lines: []plot.Line{
 			{Name: "part fan full", Points: full},
 			{Name: "part fan off", Style: 2, Points: off},

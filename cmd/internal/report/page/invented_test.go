@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/parser"
 	"preflash/patch"
 	"preflash/rules"
 )
@@ -68,7 +69,7 @@ func render(t testing.TB, page func(io.Writer) error) string {
 // aside.
 func hidden(s string) (rune, bool) {
 	for _, r := range s {
-		if r != '\n' && r != '\t' && patch.Hidden(r) {
+		if r != '\n' && r != '\t' && parser.Hidden(r) {
 			return r, true
 		}
 	}

@@ -34,7 +34,8 @@ var pageParts = sync.OnceValues(func() (*template.Template, string) {
 		panic(err) // it is part of the program
 	}
 	names := template.FuncMap{"shown": shown, "visible": patch.Visible}
-	return template.Must(template.New("page.html").Funcs(names).ParseFS(pageFiles, "page.html")), string(style)
+	page := template.New("page.html").Funcs(names)
+	return template.Must(page.ParseFS(pageFiles, "page.html")), string(style)
 })
 
 // page is what the template shows. Every text in it went through shown.
@@ -71,7 +72,8 @@ func HTML(w io.Writer, s *fleet.Survey, o Options) error {
 		Style:  template.CSS(style),
 	}
 	p.Lead, p.Stop = mayHeat(s.Result)
-	p.Verdict = shown(strings.Replace(plaintext.Sentence(report.Verdict(s.Result)), report.DoNotHeat+" ", "", 1))
+	verdict := plaintext.Sentence(report.Verdict(s.Result))
+	p.Verdict = shown(strings.Replace(verdict, report.DoNotHeat+" ", "", 1))
 	p.Caution, p.Cautions = cautionList()
 	if err := s.Err(); err != nil {
 		p.NoDiff = shown(err.Error())

@@ -142,7 +142,8 @@ func (v *printerView) group(p *fleet.Printer, proofs *proofs, line func(fleet.Re
 	for i, f := range p.WorstFirst() {
 		level := f.Level.String()
 		view := findingView{
-			ID: fmt.Sprintf("%s-f%d", v.ID, i+1), Printer: v, Class: level, Mark: markOf[f.Level], Level: level,
+			ID: fmt.Sprintf("%s-f%d", v.ID, i+1), Printer: v,
+			Class: level, Mark: markOf[f.Level], Level: level,
 			Message: shown(plaintext.Sentence(f.Message)), Detail: shown(plaintext.Sentence(f.Rest())),
 			Change: shown(f.Change), Place: shown(f.Region.Place()), Rule: f.Rule, from: f,
 		}
@@ -154,7 +155,8 @@ func (v *printerView) group(p *fleet.Printer, proofs *proofs, line func(fleet.Re
 			view.Class, view.Level, view.Waived = "waived", "waived",
 				shown(fmt.Sprintf("%s, since: %s", level, f.Waived))
 		case f.Known != "":
-			view.Class, view.Level, view.Waived = "waived", "known", shown(fmt.Sprintf("%s, since %s", level, f.Known))
+			view.Class, view.Level, view.Waived = "waived", "known",
+				shown(fmt.Sprintf("%s, since %s", level, f.Known))
 		default:
 			back := link{view.ID, f.Rule}
 			view.tie(line, back, v.One)
