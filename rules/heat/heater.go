@@ -85,7 +85,7 @@ type piece struct{ from, to, offset, slope float64 }
 
 func pieceAt(ps []piece, tempC float64) int {
 	i := 0
-	for tempC > ps[i].to { // the last one has no end
+	for i+1 < len(ps) && tempC >= ps[i].to {
 		i++
 	}
 	return i

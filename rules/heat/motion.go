@@ -150,7 +150,7 @@ func (m *motion) slope(s State, duty float64) State {
 }
 
 func (m *motion) piece(tempC float64) *piece {
-	for tempC > m.pieces[m.at].to {
+	for m.at+1 < len(m.pieces) && tempC >= m.pieces[m.at].to {
 		m.at++
 	}
 	for tempC < m.pieces[m.at].from {
