@@ -144,7 +144,7 @@ const (
 type Watch struct {
 	Form        WatchForm
 	On          Setting[bool]    // the protection as a whole
-	RiseOn      Setting[bool]    // WatchWindow: the rise watch, which can be off alone
+	RiseOn      Setting[bool]    // WatchWindow: the heating check, which can be off alone
 	RiseC       Setting[float64] // K
 	RiseWindowS Setting[float64] // s
 	ArmMarginC  Setting[float64] // WatchWindow, K: armed below target − (RiseC + this + 1)

@@ -72,7 +72,7 @@ func TestProvePullup(t *testing.T) {
 	}
 }
 
-// The oldest generation has no rise watch for the bed, and its hotend's is a
+// The oldest generation has no heating check for the bed, and its hotend's is a
 // switch of its own.
 func TestProveOldestGeneration(t *testing.T) {
 	const old = `#define TEMP_SENSOR_0 61

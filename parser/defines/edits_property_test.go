@@ -219,7 +219,7 @@ func TestEditsSwitchOn(t *testing.T) {
 			rt.Fatal(err)
 		}
 		if on := again.printer.Hotend.Watch; !on.On.Value || on.On.State != parser.Set || !on.RiseOn.Value {
-			rt.Errorf("protection %v %v, rise watch %v", on.On.State, on.On.Value, on.RiseOn.Value)
+			rt.Errorf("protection %v %v, heating check %v", on.On.State, on.On.Value, on.RiseOn.Value)
 		}
 		after := settingsOf(again)
 		for key, d := range settingsOf(c) {

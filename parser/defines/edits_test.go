@@ -228,7 +228,7 @@ func TestEditsRefused(t *testing.T) {
 			"custom"},
 		{"list in which nothing repeats", "#define MPCTEMP\n#define MPC_HEATER_POWER 40\n",
 			to(parser.ModelPower, 30.0), "by hand"},
-		{"no rise watch in that generation",
+		{"no heating check in that generation",
 			"#define THERMAL_RUNAWAY_PROTECTION_BED_PERIOD 20\n#define TEMP_SENSOR_BED 1\n",
 			to(parser.BedRiseOn, true), "cannot be changed"},
 	}

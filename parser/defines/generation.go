@@ -14,7 +14,7 @@ type generation uint8
 
 const (
 	genUnknown generation = iota
-	gen10                 // one period per protection; the rise watch in ms
+	gen10                 // one period per protection; the heating check in ms
 	gen11                 // protections are switches; periods in s
 	gen20                 // HEATER_n and PREHEAT_n names; custom sensors
 	genOlder              // as published in 2021, version 02000901

@@ -118,7 +118,7 @@ func (r *reader) asShipped() bool {
 	return true
 }
 
-// atTemperature reads what the hold watch of the hotend does besides.
+// atTemperature reads what the drop check of the hotend does besides.
 func (r *reader) atTemperature(w *parser.Watch) {
 	if w.On.State == parser.Off {
 		return

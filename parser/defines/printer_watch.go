@@ -57,7 +57,7 @@ var (
 
 // watch reads the protection of one heater. From gen11 on the switch alone
 // decides: a hold period of 0 trips at once and switches nothing off, while a
-// rise window of 0 switches the rise watch off.
+// rise window of 0 switches the heating check off.
 func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 	if r.gen == gen10 {
 		return r.oldWatch(spelling)
@@ -107,7 +107,7 @@ func (r *reader) watch(spelling *watchSpelling) parser.Watch {
 	return w
 }
 
-// riseOn derives the switch of the rise watch: a window that is defined and
+// riseOn derives the switch of the heating check: a window that is defined and
 // above 0.
 func (r *reader) riseOn(spelling *watchSpelling, w *parser.Watch) parser.Setting[bool] {
 	s := parser.Setting[bool]{
@@ -130,7 +130,7 @@ func (r *reader) riseOn(spelling *watchSpelling, w *parser.Watch) parser.Setting
 	return s
 }
 
-// dim marks the figures of a rise watch that is off as off, where none is in
+// dim marks the figures of a heating check that is off as off, where none is in
 // force: there is nothing that could not be told.
 func dim(w *parser.Watch) {
 	if w.RiseOn.State != parser.Off {
@@ -183,7 +183,7 @@ func (r *reader) oldWatch(spelling *watchSpelling) parser.Watch {
 		round: roundUp, absent: inForce, near: []string{spelling.oldHold},
 	})
 	if spelling == &bedWatch {
-		// This generation has no rise watch for the bed.
+		// This generation has no heating check for the bed.
 		w.RiseOn = parser.Setting[bool]{Key: k.RiseOn, State: parser.Off, Place: w.On.Place}
 		return w
 	}

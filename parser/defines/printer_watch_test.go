@@ -101,7 +101,7 @@ func TestProtectionSpellings(t *testing.T) {
 				t.Errorf("protection: %s, want %s", got, test.on)
 			}
 			if got := described(c, parser.HotendRiseOn); got != test.rise {
-				t.Errorf("rise watch: %s, want %s", got, test.rise)
+				t.Errorf("heating check: %s, want %s", got, test.rise)
 			}
 			w := c.printer.Hotend.Watch
 			if w.CanTurnOn != test.canTurnOn {
