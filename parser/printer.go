@@ -132,25 +132,25 @@ type LoopVariant struct {
 type WatchForm uint8
 
 const (
-	// WatchWindow: must rise RiseC within RiseWindowS while heating; must not
-	// stay HysteresisC below target for HoldPeriodS afterwards.
+	// WatchWindow: must rise RiseC within HeatingWindowS while heating; must not
+	// stay HysteresisC below target for DropPeriodS afterwards.
 	WatchWindow WatchForm = iota
 	// WatchSum: below target − HysteresisC the shortfall adds up until
-	// ErrorSumCS; a gain of RiseC within RiseWindowS resets it on the way up.
+	// ErrorSumCS; a gain of RiseC within HeatingWindowS resets it on the way up.
 	WatchSum
 )
 
 // Watch is the runaway protection of one heater.
 type Watch struct {
-	Form        WatchForm
-	On          Setting[bool]    // the protection as a whole
-	RiseOn      Setting[bool]    // WatchWindow: the heating check, which can be off alone
-	RiseC       Setting[float64] // K
-	RiseWindowS Setting[float64] // s
-	ArmMarginC  Setting[float64] // WatchWindow, K: armed below target − (RiseC + this + 1)
-	HysteresisC Setting[float64] // K
-	HoldPeriodS Setting[float64] // WatchWindow, s
-	ErrorSumCS  Setting[float64] // WatchSum, °C·s
+	Form           WatchForm
+	On             Setting[bool]    // the protection as a whole
+	HeatingOn      Setting[bool]    // WatchWindow: the heating check, which can be off alone
+	RiseC          Setting[float64] // K
+	HeatingWindowS Setting[float64] // s
+	ArmMarginC     Setting[float64] // WatchWindow, K: armed below target − (RiseC + this + 1)
+	HysteresisC    Setting[float64] // K
+	DropPeriodS    Setting[float64] // WatchWindow, s
+	ErrorSumCS     Setting[float64] // WatchSum, °C·s
 
 	// SlowsFan: at temperature the part fan is slowed as the reading sags.
 	SlowsFan Setting[bool]
@@ -168,9 +168,9 @@ type Watch struct {
 // Describe calls add with each setting of the watch.
 func (w *Watch) Describe(add func(Description)) {
 	add(w.On.Describe())
-	add(w.RiseOn.Describe())
+	add(w.HeatingOn.Describe())
 	for _, s := range [...]*Setting[float64]{
-		&w.RiseC, &w.RiseWindowS, &w.ArmMarginC, &w.HysteresisC, &w.HoldPeriodS, &w.ErrorSumCS,
+		&w.RiseC, &w.HeatingWindowS, &w.ArmMarginC, &w.HysteresisC, &w.DropPeriodS, &w.ErrorSumCS,
 	} {
 		add(s.Describe())
 	}
@@ -178,7 +178,7 @@ func (w *Watch) Describe(add func(Description)) {
 
 // WatchFigures are the figures of a watch; those that its form lacks are 0.
 type WatchFigures struct {
-	RiseC, RiseWindowS, HysteresisC, HoldPeriodS, ErrorSumCS float64
+	RiseC, HeatingWindowS, HysteresisC, DropPeriodS, ErrorSumCS float64
 }
 
 // Limits are the temperatures that the firmware enforces, °C.

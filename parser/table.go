@@ -53,12 +53,12 @@ var rows = sync.OnceValue(func() map[Key]row {
 
 		HotendStill:        {unit: "s", safer: Lower},
 		BedWatchOn:         {safer: On},
-		BedRiseOn:          {safer: On, with: []Key{BedWatchOn}},
-		BedRise:            {unit: "K", safer: Higher, with: []Key{BedRiseOn, BedWatchOn}},
-		BedRiseWindow:      {unit: "s", safer: Lower, with: []Key{BedRiseOn, BedWatchOn}, switches: true},
-		BedArmMargin:       {unit: "K", safer: Lower, with: []Key{BedRise, BedRiseOn, BedWatchOn}},
+		BedHeatingOn:       {safer: On, with: []Key{BedWatchOn}},
+		BedRise:            {unit: "K", safer: Higher, with: []Key{BedHeatingOn, BedWatchOn}},
+		BedHeatingWindow:   {unit: "s", safer: Lower, with: []Key{BedHeatingOn, BedWatchOn}, switches: true},
+		BedArmMargin:       {unit: "K", safer: Lower, with: []Key{BedRise, BedHeatingOn, BedWatchOn}},
 		BedWatchHysteresis: {unit: "K", safer: Lower, with: []Key{BedWatchOn}},
-		BedHoldPeriod:      {unit: "s", safer: Lower, with: []Key{BedWatchOn}, switches: true},
+		BedDropPeriod:      {unit: "s", safer: Lower, with: []Key{BedWatchOn}, switches: true},
 		BedErrorSum:        {unit: "°C·s", safer: Lower, with: []Key{BedWatchOn}},
 
 		FanOnAbove:     {unit: "°C", safer: Lower},
@@ -73,28 +73,28 @@ var rows = sync.OnceValue(func() map[Key]row {
 	}
 	for _, k := range []*WatchKeys{&HotendWatch, &BedWatch} {
 		on := []Key{k.On}
-		rise := []Key{k.RiseOn, k.On}
+		rise := []Key{k.HeatingOn, k.On}
 		// Figures can blind a watch, or switch it off: to turn it on is to set them.
 		table[k.On] = row{safer: On}
-		table[k.RiseOn] = row{safer: On, with: on}
+		table[k.HeatingOn] = row{safer: On, with: on}
 		table[k.Rise] = row{unit: "K", safer: Higher, with: rise}
-		table[k.RiseWindow] = row{unit: "s", safer: Lower, with: rise, switches: true}
+		table[k.HeatingWindow] = row{unit: "s", safer: Lower, with: rise, switches: true}
 		table[k.ArmMargin] = row{unit: "K", safer: Lower, with: append(rise, k.Rise)}
 		table[k.Hysteresis] = row{unit: "K", safer: Lower, with: on}
-		table[k.HoldPeriod] = row{unit: "s", safer: Lower, with: on, switches: true}
+		table[k.DropPeriod] = row{unit: "s", safer: Lower, with: on, switches: true}
 		table[k.ErrorSum] = row{unit: "°C·s", safer: Lower, with: on}
 	}
 	return table
 })
 
 // WatchKeys are the settings of one heater's runaway protection.
-type WatchKeys struct{ On, RiseOn, Rise, RiseWindow, ArmMargin, Hysteresis, HoldPeriod, ErrorSum Key }
+type WatchKeys struct{ On, HeatingOn, Rise, HeatingWindow, ArmMargin, Hysteresis, DropPeriod, ErrorSum Key }
 
 var (
-	HotendWatch = WatchKeys{HotendWatchOn, HotendRiseOn, HotendRise, HotendRiseWindow,
-		HotendArmMargin, HotendHysteresis, HotendHoldPeriod, HotendErrorSum}
-	BedWatch = WatchKeys{BedWatchOn, BedRiseOn, BedRise, BedRiseWindow,
-		BedArmMargin, BedWatchHysteresis, BedHoldPeriod, BedErrorSum}
+	HotendWatch = WatchKeys{HotendWatchOn, HotendHeatingOn, HotendRise, HotendHeatingWindow,
+		HotendArmMargin, HotendHysteresis, HotendDropPeriod, HotendErrorSum}
+	BedWatch = WatchKeys{BedWatchOn, BedHeatingOn, BedRise, BedHeatingWindow,
+		BedArmMargin, BedWatchHysteresis, BedDropPeriod, BedErrorSum}
 )
 
 // families are the settings of which there may be many, by how their keys

@@ -19,9 +19,9 @@ func TestLooser(t *testing.T) {
 		{MinTemp, 5.0, 0.0, true},
 		{MinTemp, 0.0, -10.0, true},
 		{MinTemp, 0.0, 5.0, false},
-		{HotendRiseWindow, 20.0, 40.0, true},
-		{HotendRiseWindow, 0.0, 40.0, false}, // it was off
-		{BedHoldPeriod, 0.0, 20.0, false},
+		{HotendHeatingWindow, 20.0, 40.0, true},
+		{HotendHeatingWindow, 0.0, 40.0, false}, // it was off
+		{BedDropPeriod, 0.0, 20.0, false},
 		{BadSamples("in a row"), 0.0, 4.0, true},
 		{HeaterOutputs, 1.0, 2.0, true},
 		{Grace("while heating up"), 0.0, 30.0, true},

@@ -278,7 +278,7 @@ func TestCompareSettings(t *testing.T) {
 			"the max temp would protect less: 300 °C instead of 290 °C",
 			"the max temp would be 300 °C instead of 290 °C", 0},
 		{"follows by a formula what was itself loosened", func(p *parser.Printer) {
-			p.Hotend.Watch.RiseWindowS.Value, p.Hotend.Watch.RiseWindowS.State = 90, parser.Set
+			p.Hotend.Watch.HeatingWindowS.Value, p.Hotend.Watch.HeatingWindowS.State = 90, parser.Set
 		}, asked{parser.HotendErrorSum: {"runaway-tight"}},
 			"the hotend heating check window would protect less: 90 s instead of 20 s",
 			"the hotend heating check window would be 90 s instead of 20 s", 0},

@@ -352,7 +352,7 @@ func TestProveLeavesTwo(t *testing.T) {
 	list[0].Style = saboteur{list[0].Style, func(f *parser.File, edits []parser.Edit) []parser.Edit {
 		for _, e := range slices.Clone(edits) {
 			switch e.For {
-			case parser.HotendRiseWindow:
+			case parser.HotendHeatingWindow:
 				edits = append(edits, swap(f, "pid_Kp: 20", "pid_Kp: 21")...)
 			case parser.MaxTemp:
 				edits = append(edits, swap(f, "pid_Ki: 1", "pid_Ki: 2")...)

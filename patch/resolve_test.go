@@ -84,7 +84,7 @@ func TestSafer(t *testing.T) {
 	}{
 		{parser.MaxTemp, 280.0, 270.0, 270.0},
 		{parser.MinTemp, 5.0, 0.0, 5.0},
-		{parser.HotendRiseWindow, 30.0, 40.0, 30.0},
+		{parser.HotendHeatingWindow, 30.0, 40.0, 30.0},
 		{parser.HotendWatchOn, true, true, true},
 		{parser.HotendWatchOn, false, true, true},
 		{parser.NozzleDiameter, 0.4, 0.6, nil},

@@ -129,12 +129,13 @@ func TestBorders(t *testing.T) {
 			func(in *Input) { in.Printer.Hotend.Watch.RiseC.Value = 0 }, silent, ""},
 		{runawayLoose, "no heating check, so no window", func(in *Input) {
 			w := &in.Printer.Hotend.Watch
-			w.RiseOn, w.RiseWindowS.Value = off[bool](parser.HotendRiseOn), 500
+			w.HeatingOn, w.HeatingWindowS.Value = off[bool](parser.HotendHeatingOn), 500
 		}, silent, ""},
 		{runawayLoose, "one check for both", func(in *Input) {
 			sumHotend(in)
 			w := &in.Printer.Hotend.Watch
-			w.RiseOn, w.RiseWindowS = off[bool](parser.HotendRiseOn), set(parser.HotendRiseWindow, 500.0)
+			w.HeatingOn = off[bool](parser.HotendHeatingOn)
+			w.HeatingWindowS = set(parser.HotendHeatingWindow, 500.0)
 		}, "lower the hotend heating check window", ""},
 		{runawayTight, "an error sum that asks for no rise", func(in *Input) {
 			in.Sheet.New.Heater.RatedW.Value = 5

@@ -82,7 +82,7 @@ func TestHeaterHeadroomAssumed(t *testing.T) {
 // a window of 120 s the heating check is content.
 func TestHeaterHeadroomStall(t *testing.T) {
 	in := worked(273) // settles at 271.9 with the fan full
-	in.Printer.Hotend.Watch.RiseWindowS.Value = 120
+	in.Printer.Hotend.Watch.HeatingWindowS.Value = 120
 	got := run(t, heaterHeadroom, in)
 	if len(got) != 2 {
 		t.Fatalf("%d findings, want 2: %v", len(got), messages(got))
@@ -218,6 +218,6 @@ func TestHeadroomWithoutChecks(t *testing.T) {
 		t.Errorf("a drop check without a period trips after %v s", s)
 	}
 	in := worked(273)
-	in.Printer.Hotend.Watch.RiseOn = off[bool](parser.HotendRiseOn)
+	in.Printer.Hotend.Watch.HeatingOn = off[bool](parser.HotendHeatingOn)
 	one(t, heaterHeadroom, in)
 }

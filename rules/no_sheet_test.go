@@ -28,7 +28,7 @@ func TestCheckWithoutASheet(t *testing.T) {
 	p.Limits.Presets[0].Value = 400
 	p.Limits.ColdGuard = off[bool](parser.ColdGuard)
 	p.Hotend.Sensor.Value = parser.SensorDef{Form: parser.FormPlaceholder, Name: "998", FixedC: 25}
-	p.Bed.Watch.RiseWindowS.Value = 5000
+	p.Bed.Watch.HeatingWindowS.Value = 5000
 	p.Hotend.Watch.HysteresisC.Value = 40
 	found := make(map[string]bool)
 	for _, f := range Check(without(p)) {
@@ -53,7 +53,7 @@ func TestCheckWithoutASheet(t *testing.T) {
 func TestNoSheetIsNotRead(t *testing.T) {
 	p := healthyInput().Printer
 	p.Limits.Presets[0].Value = 400
-	p.Hotend.Watch.RiseWindowS.Value = 500
+	p.Hotend.Watch.HeatingWindowS.Value = 500
 	spoiled := without(p)
 	spoiled.Sheet.New.RatedC.Value = 30
 	spoiled.Sheet.New.Heater.RatedW.Value = 1e6

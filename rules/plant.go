@@ -183,11 +183,11 @@ func watchOf(in *Input) (heat.Watch, *parser.Setting[float64]) {
 	if !w.On.Known() || !w.On.Value {
 		return heat.Watch{}, nil
 	}
-	needs := []*parser.Setting[float64]{&w.RiseC, &w.RiseWindowS, &w.HysteresisC, &w.ErrorSumCS}
+	needs := []*parser.Setting[float64]{&w.RiseC, &w.HeatingWindowS, &w.HysteresisC, &w.ErrorSumCS}
 	if w.Form == parser.WatchWindow {
-		needs = []*parser.Setting[float64]{&w.HysteresisC, &w.HoldPeriodS}
-		if riseOn(w) {
-			needs = append(needs, &w.RiseC, &w.RiseWindowS, &w.ArmMarginC)
+		needs = []*parser.Setting[float64]{&w.HysteresisC, &w.DropPeriodS}
+		if heatingOn(w) {
+			needs = append(needs, &w.RiseC, &w.HeatingWindowS, &w.ArmMarginC)
 		}
 	}
 	for _, s := range needs {
@@ -198,22 +198,22 @@ func watchOf(in *Input) (heat.Watch, *parser.Setting[float64]) {
 	if w.Form == parser.WatchSum {
 		return heat.Watch{Form: heat.ErrorSumWatch, Sum: heat.SumWatch{
 			HysteresisC: w.HysteresisC.Value, RiseC: w.RiseC.Value,
-			WindowS: w.RiseWindowS.Value, LimitCS: w.ErrorSumCS.Value,
+			WindowS: w.HeatingWindowS.Value, LimitCS: w.ErrorSumCS.Value,
 			SmoothS: loopOf(in, parser.LoopVariant{}).SmoothS,
 		}}, nil
 	}
 	watch := heat.Watch{Form: heat.WindowWatch, Drop: heat.DropCheck{
-		HysteresisC: w.HysteresisC.Value, PeriodS: w.HoldPeriodS.Value,
+		HysteresisC: w.HysteresisC.Value, PeriodS: w.DropPeriodS.Value,
 		SlowsFan: w.SlowsFan.Known() && w.SlowsFan.Value,
 	}}
-	if riseOn(w) {
-		watch.Heating = heat.HeatingCheck{RiseC: w.RiseC.Value, WindowS: w.RiseWindowS.Value,
+	if heatingOn(w) {
+		watch.Heating = heat.HeatingCheck{RiseC: w.RiseC.Value, WindowS: w.HeatingWindowS.Value,
 			MarginC: w.ArmMarginC.Value}
 	}
 	return watch, nil
 }
 
-func riseOn(w *parser.Watch) bool { return w.RiseOn.Known() && w.RiseOn.Value }
+func heatingOn(w *parser.Watch) bool { return w.HeatingOn.Known() && w.HeatingOn.Value }
 
 // labelOnly reports whether the power of a PTC heater is known cold alone: hot
 // it is anything from coldShare of its label up.

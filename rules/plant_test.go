@@ -102,7 +102,7 @@ func TestWatchOf(t *testing.T) {
 	if got, missing := watchOf(in); got != want || missing != nil {
 		t.Errorf("got %+v, missing %v", got, missing)
 	}
-	in.Printer.Hotend.Watch.RiseOn.Value = false
+	in.Printer.Hotend.Watch.HeatingOn.Value = false
 	want.Heating = heat.HeatingCheck{}
 	if got, _ := watchOf(in); got != want {
 		t.Errorf("heating check off: %+v", got)
@@ -142,7 +142,7 @@ func TestWatchUnknown(t *testing.T) {
 	if w, ok := Watch(in); !ok || w.Heating.WindowS != 20 {
 		t.Errorf("%+v, %v", w, ok)
 	}
-	in.Printer.Hotend.Watch.RiseWindowS = unknown[float64](parser.HotendRiseWindow)
+	in.Printer.Hotend.Watch.HeatingWindowS = unknown[float64](parser.HotendHeatingWindow)
 	if w, ok := Watch(in); ok {
 		t.Errorf("%+v", w)
 	}

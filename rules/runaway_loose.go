@@ -11,12 +11,12 @@ import (
 // loosest is how wide a watch may be before it protects little: common
 // practice, no source.
 type loosest struct {
-	riseWindowS, riseC, hysteresisC, holdPeriodS, errorSumCS float64
+	heatingWindowS, riseC, hysteresisC, dropPeriodS, errorSumCS float64
 }
 
 var (
-	loosestHotend = loosest{riseWindowS: 120, riseC: 1, hysteresisC: 15, holdPeriodS: 120, errorSumCS: 360}
-	loosestBed    = loosest{riseWindowS: 300, riseC: 1, hysteresisC: 15, holdPeriodS: 300, errorSumCS: 720}
+	loosestHotend = loosest{heatingWindowS: 120, riseC: 1, hysteresisC: 15, dropPeriodS: 120, errorSumCS: 360}
+	loosestBed    = loosest{heatingWindowS: 300, riseC: 1, hysteresisC: 15, dropPeriodS: 300, errorSumCS: 720}
 )
 
 // Blindness to readings outside the limits: common practice, no source.
@@ -84,8 +84,8 @@ func none() float64 { return 0 }
 
 // figures are the limits as a watch's figures.
 func (l loosest) figures() parser.WatchFigures {
-	return parser.WatchFigures{RiseC: l.riseC, RiseWindowS: l.riseWindowS, HysteresisC: l.hysteresisC,
-		HoldPeriodS: l.holdPeriodS, ErrorSumCS: l.errorSumCS}
+	return parser.WatchFigures{RiseC: l.riseC, HeatingWindowS: l.heatingWindowS, HysteresisC: l.hysteresisC,
+		DropPeriodS: l.dropPeriodS, ErrorSumCS: l.errorSumCS}
 }
 
 // enough is what a hotend's watch is set to: the figures that the style's
@@ -100,25 +100,26 @@ func enough(in *Input) parser.WatchFigures {
 		return to
 	}
 	p, _ := plantOf(in)
-	w.Heating.RiseC, w.Heating.WindowS = to.RiseC, to.RiseWindowS
-	w.Sum.HysteresisC, w.Sum.RiseC, w.Sum.WindowS, w.Sum.LimitCS = to.HysteresisC, to.RiseC, to.RiseWindowS,
-		to.ErrorSumCS
+	w.Heating.RiseC, w.Heating.WindowS = to.RiseC, to.HeatingWindowS
+	w.Sum.HysteresisC, w.Sum.RiseC = to.HysteresisC, to.RiseC
+	w.Sum.WindowS, w.Sum.LimitCS = to.HeatingWindowS, to.ErrorSumCS
 	at, _ := stepTarget(in)
 	wider := heat.Widen(p, heat.FanFull, w, at, hotendBounds)
 	switch {
 	case !wider.Holds:
 	case w.Form == heat.WindowWatch:
-		to.RiseWindowS = wider.Watch.Heating.WindowS
+		to.HeatingWindowS = wider.Watch.Heating.WindowS
 	default:
-		to.RiseWindowS, to.ErrorSumCS = wider.Watch.Sum.WindowS, wider.Watch.Sum.LimitCS
+		to.HeatingWindowS, to.ErrorSumCS = wider.Watch.Sum.WindowS, wider.Watch.Sum.LimitCS
 	}
 	return to
 }
 
 func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, report func(Finding)) {
 	const blind = "a heater that runs away is noticed late or never"
-	if w.Form == parser.WatchSum || w.RiseOn.State != parser.Off {
-		tooWide(&w.RiseWindowS, limit.riseWindowS, func() float64 { return to().RiseWindowS }, unit.Seconds,
+	if w.Form == parser.WatchSum || w.HeatingOn.State != parser.Off {
+		tooWide(&w.HeatingWindowS, limit.heatingWindowS,
+			func() float64 { return to().HeatingWindowS }, unit.Seconds,
 			blind, report)
 		if s := &w.RiseC; s.Known() && s.Value > 0 && s.Value < limit.riseC {
 			report(Findingf(Error, s.At, "raise the %s: it is %s, below %s, and noise alone can satisfy it",
@@ -131,7 +132,7 @@ func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, r
 		report)
 	switch w.Form {
 	case parser.WatchWindow:
-		tooWide(&w.HoldPeriodS, limit.holdPeriodS, func() float64 { return to().HoldPeriodS }, unit.Seconds,
+		tooWide(&w.DropPeriodS, limit.dropPeriodS, func() float64 { return to().DropPeriodS }, unit.Seconds,
 			blind, report)
 	case parser.WatchSum:
 		tooWide(&w.ErrorSumCS, limit.errorSumCS, func() float64 { return to().ErrorSumCS },
@@ -142,7 +143,7 @@ func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, r
 // neverArmed reports a heating check that watches no heat-up to the lowest
 // temperature that is printed.
 func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
-	if w.Form != parser.WatchWindow || w.RiseOn.State == parser.Off || !w.RiseC.Known() ||
+	if w.Form != parser.WatchWindow || w.HeatingOn.State == parser.Off || !w.RiseC.Known() ||
 		!w.ArmMarginC.Known() {
 		return
 	}
@@ -167,7 +168,7 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 // the firmware sets by itself.
 func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 	s := &l.AutoMax
-	if w.Form != parser.WatchWindow || w.RiseOn.State == parser.Off || s.State == parser.Absent {
+	if w.Form != parser.WatchWindow || w.HeatingOn.State == parser.Off || s.State == parser.Absent {
 		return
 	}
 	switch {

@@ -14,26 +14,26 @@ func TestRunawayLoose(t *testing.T) {
 		value, limit float64
 		usual        float64
 	}{
-		{"rise window", func(p *parser.Printer) { p.Hotend.Watch.RiseWindowS.Value = 121 },
-			parser.HotendRiseWindow, 121, 120, 20},
+		{"heating check window", func(p *parser.Printer) { p.Hotend.Watch.HeatingWindowS.Value = 121 },
+			parser.HotendHeatingWindow, 121, 120, 20},
 		{"required rise", func(p *parser.Printer) { p.Hotend.Watch.RiseC.Value = 0.9 }, parser.HotendRise,
 			0.9, 1, 2},
 		{"hysteresis", func(p *parser.Printer) { p.Hotend.Watch.HysteresisC.Value = 16 },
 			parser.HotendHysteresis, 16, 15, 4},
-		{"hold period", func(p *parser.Printer) { p.Hotend.Watch.HoldPeriodS.Value = 180 },
-			parser.HotendHoldPeriod, 180, 120, 40},
+		{"drop check period", func(p *parser.Printer) { p.Hotend.Watch.DropPeriodS.Value = 180 },
+			parser.HotendDropPeriod, 180, 120, 40},
 		{"error sum", func(p *parser.Printer) {
 			p.Hotend.Watch = sumWatch()
 			p.Hotend.Watch.ErrorSumCS.Value = 361
 		}, parser.HotendErrorSum, 361, 360, 120},
-		{"bed heating check window", func(p *parser.Printer) { p.Bed.Watch.RiseWindowS.Value = 301 },
-			parser.BedRiseWindow, 301, 300, 300},
+		{"bed heating check window", func(p *parser.Printer) { p.Bed.Watch.HeatingWindowS.Value = 301 },
+			parser.BedHeatingWindow, 301, 300, 300},
 		{"bed required rise", func(p *parser.Printer) { p.Bed.Watch.RiseC.Value = 0.2 }, parser.BedRise, 0.2,
 			1, 1},
 		{"bed hysteresis", func(p *parser.Printer) { p.Bed.Watch.HysteresisC.Value = 90 },
 			parser.BedWatchHysteresis, 90, 15, 15},
-		{"bed drop check period", func(p *parser.Printer) { p.Bed.Watch.HoldPeriodS.Value = 600 },
-			parser.BedHoldPeriod, 600, 300, 300},
+		{"bed drop check period", func(p *parser.Printer) { p.Bed.Watch.DropPeriodS.Value = 600 },
+			parser.BedDropPeriod, 600, 300, 300},
 		{"grace time", func(p *parser.Printer) {
 			p.Limits.Graces = []parser.Setting[float64]{set(parser.Grace("of the start"), 31.0)}
 		}, parser.Grace("of the start"), 31, 30, 0},
@@ -67,7 +67,7 @@ func TestRunawayLooseNeverArmed(t *testing.T) {
 	wantValues(t, f, Values{"setting": string(parser.HotendArmMargin), "value": 300.0, "limit": most})
 	wantChanges(t, f)
 
-	w.RiseOn = off[bool](parser.HotendRiseOn)
+	w.HeatingOn = off[bool](parser.HotendHeatingOn)
 	silent(t, runawayLoose, in)
 }
 
@@ -79,15 +79,15 @@ func TestRunawayLooseSilent(t *testing.T) {
 		{"healthy", func(*parser.Printer) {}},
 		{"at the limits", func(p *parser.Printer) {
 			w := &p.Hotend.Watch
-			w.RiseWindowS.Value, w.RiseC.Value, w.HysteresisC.Value, w.HoldPeriodS.Value = 120, 1, 15, 120
+			w.HeatingWindowS.Value, w.RiseC.Value, w.HysteresisC.Value, w.DropPeriodS.Value = 120, 1, 15, 120
 		}},
 		{"off is another rule's business", func(p *parser.Printer) {
 			p.Hotend.Watch.On = off[bool](parser.HotendWatchOn)
-			p.Hotend.Watch.RiseWindowS.Value = 999
+			p.Hotend.Watch.HeatingWindowS.Value = 999
 		}},
 		{"no heated bed", func(p *parser.Printer) {
 			p.Bed.Heated = off[bool](parser.BedHeated)
-			p.Bed.Watch.HoldPeriodS.Value = 999
+			p.Bed.Watch.DropPeriodS.Value = 999
 		}},
 		{"sum at its limit", func(p *parser.Printer) {
 			p.Hotend.Watch = sumWatch()
@@ -108,12 +108,12 @@ func TestRunawayLooseSilent(t *testing.T) {
 func TestRunawayLooseWhatIsNeeded(t *testing.T) {
 	in := weak(26)
 	w := &in.Printer.Hotend.Watch
-	w.RiseWindowS.Value, w.Usual.RiseC, w.Usual.RiseWindowS = 300, 4, 8
-	wantChanges(t, one(t, runawayLoose, in), parser.Change{Key: parser.HotendRiseWindow, Value: 50.0})
+	w.HeatingWindowS.Value, w.Usual.RiseC, w.Usual.HeatingWindowS = 300, 4, 8
+	wantChanges(t, one(t, runawayLoose, in), parser.Change{Key: parser.HotendHeatingWindow, Value: 50.0})
 	in = healthyInput()
 	w = &in.Printer.Hotend.Watch
-	w.RiseWindowS.Value = 300
-	wantChanges(t, one(t, runawayLoose, in), parser.Change{Key: parser.HotendRiseWindow, Value: 20.0})
+	w.HeatingWindowS.Value = 300
+	wantChanges(t, one(t, runawayLoose, in), parser.Change{Key: parser.HotendHeatingWindow, Value: 20.0})
 }
 
 // What the firmware's own checks demand is not too wide, and no change goes
@@ -157,6 +157,6 @@ func TestRunawayLooseRearmed(t *testing.T) {
 		t.Errorf("level %s, want error", f.Level)
 	}
 	wantChanges(t, f)
-	in.Printer.Hotend.Watch.RiseOn = off[bool](parser.HotendRiseOn)
+	in.Printer.Hotend.Watch.HeatingOn = off[bool](parser.HotendHeatingOn)
 	silent(t, runawayLoose, in)
 }

@@ -87,11 +87,11 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	if w.On.State == parser.Absent {
 		return
 	}
-	hasRise := w.Form != parser.WatchWindow || w.RiseWindowS.State != parser.Absent
+	hasRise := w.Form != parser.WatchWindow || w.HeatingWindowS.State != parser.Absent
 	if !hasRise {
 		report(Findingf(Warning, w.On.At,
 			"consider a newer firmware: this one has no heating check for the %s, and while it heats up, "+
-				"a loose sensor would not be noticed", heater).Of(w.RiseOn.Key))
+				"a loose sensor would not be noticed", heater).Of(w.HeatingOn.Key))
 	}
 	switch {
 	case w.On.State == parser.Unknown:
@@ -114,13 +114,13 @@ func watchOff(heater string, w *parser.Watch, report func(Finding)) {
 	}
 	switch {
 	case w.Form != parser.WatchWindow:
-	case w.RiseOn.State == parser.Unknown:
-		report(cannotTell(Error, &w.RiseOn))
-	case !w.RiseOn.Value || w.RiseOn.State == parser.Off:
-		report(Findingf(Error, w.RiseOn.At,
+	case w.HeatingOn.State == parser.Unknown:
+		report(cannotTell(Error, &w.HeatingOn))
+	case !w.HeatingOn.Value || w.HeatingOn.State == parser.Off:
+		report(Findingf(Error, w.HeatingOn.At,
 			"switch the heating check of the %s on: while it heats up, a loose sensor would not be "+
 				"noticed", heater).
-			Of(w.RiseOn.Key).Change(w.RiseOn.To(true)))
+			Of(w.HeatingOn.Key).Change(w.HeatingOn.To(true)))
 		return
 	}
 	switch {

@@ -21,10 +21,11 @@ func TestRunawayOff(t *testing.T) {
 			"too old to be trusted", nil},
 		{"unknown", func(w *parser.Watch) { w.On = unknown[bool](parser.HotendWatchOn) },
 			"cannot tell the hotend runaway protection", nil},
-		{"heating check off", func(w *parser.Watch) { w.RiseOn = off[bool](parser.HotendRiseOn) },
+		{"heating check off", func(w *parser.Watch) { w.HeatingOn = off[bool](parser.HotendHeatingOn) },
 			"switch the heating check of the hotend on",
-			[]parser.Change{{Key: parser.HotendRiseOn, Value: true}}},
-		{"heating check unknown", func(w *parser.Watch) { w.RiseOn = unknown[bool](parser.HotendRiseOn) },
+			[]parser.Change{{Key: parser.HotendHeatingOn, Value: true}}},
+		{"heating check unknown",
+			func(w *parser.Watch) { w.HeatingOn = unknown[bool](parser.HotendHeatingOn) },
 			"cannot tell the hotend heating check", nil},
 		{"no rise demanded", func(w *parser.Watch) { w.RiseC.Value = 0 },
 			"can never trip", []parser.Change{{Key: parser.HotendRise, Value: 2.0}}},
@@ -99,7 +100,7 @@ func TestRunawayOffBed(t *testing.T) {
 func TestRunawayOffBedWithoutHeatingCheck(t *testing.T) {
 	in := healthyInput()
 	w := &in.Printer.Bed.Watch
-	w.RiseOn, w.RiseWindowS, w.RiseC = off[bool](parser.BedRiseOn), parser.Setting[float64]{},
+	w.HeatingOn, w.HeatingWindowS, w.RiseC = off[bool](parser.BedHeatingOn), parser.Setting[float64]{},
 		parser.Setting[float64]{}
 	f := one(t, runawayOffBed, in)
 	wantSaid(t, f, "no heating check for the bed")
@@ -123,13 +124,13 @@ func TestRunawayOffSum(t *testing.T) {
 
 func sumWatch() parser.Watch {
 	return parser.Watch{
-		Form:        parser.WatchSum,
-		On:          byDefault(parser.HotendWatchOn, true),
-		RiseC:       byDefault(parser.HotendRise, 2.0),
-		RiseWindowS: byDefault(parser.HotendRiseWindow, 20.0),
-		HysteresisC: byDefault(parser.HotendHysteresis, 5.0),
-		ErrorSumCS:  set(parser.HotendErrorSum, 120.0),
-		Usual:       parser.WatchFigures{RiseC: 2, RiseWindowS: 20, HysteresisC: 5, ErrorSumCS: 120},
-		CanTurnOn:   true,
+		Form:           parser.WatchSum,
+		On:             byDefault(parser.HotendWatchOn, true),
+		RiseC:          byDefault(parser.HotendRise, 2.0),
+		HeatingWindowS: byDefault(parser.HotendHeatingWindow, 20.0),
+		HysteresisC:    byDefault(parser.HotendHysteresis, 5.0),
+		ErrorSumCS:     set(parser.HotendErrorSum, 120.0),
+		Usual:          parser.WatchFigures{RiseC: 2, HeatingWindowS: 20, HysteresisC: 5, ErrorSumCS: 120},
+		CanTurnOn:      true,
 	}
 }

@@ -13,7 +13,7 @@ import (
 var runawayTight = &Rule{
 	ID:    "runaway-tight",
 	Level: Warning,
-	MayLoosen: []parser.Key{parser.HotendRiseWindow, parser.HotendHoldPeriod, parser.HotendErrorSum,
+	MayLoosen: []parser.Key{parser.HotendHeatingWindow, parser.HotendDropPeriod, parser.HotendErrorSum,
 		parser.HotendRise},
 	Summary: "The runaway protection would shut down a healthy new hotend.",
 	Doc: `The new hotend is heated from ambient_c at full duty, part fan full, in the
@@ -56,17 +56,17 @@ that is not enough.`,
 	},
 }
 
-// dropCheckTight reports a hold period of nothing where that is no switch: the
+// dropCheckTight reports a drop check period of nothing where that is no switch: the
 // first reading below the band shuts the heater down.
 func dropCheckTight(w *parser.Watch, report func(Finding)) {
-	s := &w.HoldPeriodS
+	s := &w.DropPeriodS
 	if w.Form != parser.WatchWindow || !w.On.Known() || !w.On.Value || !s.Known() || s.Value > 0 {
 		return
 	}
 	report(Findingf(Warning, placed(s.At, w.On.At),
 		"set the %s to %s: at %s the first dip of more than %s below the target shuts a healthy heater down",
-		s.Key, unit.Seconds(w.Usual.HoldPeriodS), unit.Seconds(s.Value), unit.Kelvin(w.HysteresisC.Value)).
-		Of(s.Key).Change(s.To(w.Usual.HoldPeriodS)))
+		s.Key, unit.Seconds(w.Usual.DropPeriodS), unit.Seconds(s.Value), unit.Kelvin(w.HysteresisC.Value)).
+		Of(s.Key).Change(s.To(w.Usual.DropPeriodS)))
 }
 
 // tight is a watch held against the new hotend on the way to the top of its range.
@@ -89,7 +89,7 @@ func watchTight(in *Input, watch heat.Watch, report func(Finding)) {
 		return
 	}
 	w := &in.Printer.Hotend.Watch
-	s, f := &w.RiseWindowS, Finding{}
+	s, f := &w.HeatingWindowS, Finding{}
 	if watch.Form == heat.WindowWatch {
 		f = t.rise()
 	} else {
@@ -162,7 +162,7 @@ func (t *tight) flipped() bool {
 }
 
 // hotendBounds is how wide a watch may get.
-var hotendBounds = heat.Bounds{WindowS: loosestHotend.riseWindowS, LimitCS: loosestHotend.errorSumCS}
+var hotendBounds = heat.Bounds{WindowS: loosestHotend.heatingWindowS, LimitCS: loosestHotend.errorSumCS}
 
 // widened adds the change to a finding about a watch that is too tight, or
 // what is to blame where no change would do.
@@ -187,10 +187,10 @@ func (t *tight) widened(f Finding) Finding {
 		f = f.Change(s.To(to))
 	}
 	if t.watch.Form == heat.WindowWatch {
-		add(&w.RiseWindowS, t.watch.Heating.WindowS, wider.Nominal.Heating.WindowS,
+		add(&w.HeatingWindowS, t.watch.Heating.WindowS, wider.Nominal.Heating.WindowS,
 			wider.Watch.Heating.WindowS, unit.Seconds)
 	} else {
-		add(&w.RiseWindowS, t.watch.Sum.WindowS, wider.Nominal.Sum.WindowS, wider.Watch.Sum.WindowS,
+		add(&w.HeatingWindowS, t.watch.Sum.WindowS, wider.Nominal.Sum.WindowS, wider.Watch.Sum.WindowS,
 			unit.Seconds)
 		add(&w.ErrorSumCS, t.watch.Sum.LimitCS, wider.Nominal.Sum.LimitCS, wider.Watch.Sum.LimitCS,
 			unit.DegreeSeconds)

@@ -25,7 +25,7 @@ func TestRunawayTight(t *testing.T) {
 	if strings.Contains(f.Text(), "assumed") {
 		t.Errorf("the sheet gives every figure: %s", f.Text())
 	}
-	if f.Level != Warning || f.At.Text() != string(parser.HotendRiseWindow) {
+	if f.Level != Warning || f.At.Text() != string(parser.HotendHeatingWindow) {
 		t.Errorf("%s at %q", f.Level, f.At.Text())
 	}
 
@@ -43,20 +43,20 @@ func weak(watts float64) *Input {
 	in := healthyInput()
 	in.Sheet.New.Heater.RatedW.Value = watts
 	w := &in.Printer.Hotend.Watch
-	w.RiseC.Value, w.RiseWindowS.Value = 4, 8
+	w.RiseC.Value, w.HeatingWindowS.Value = 4, 8
 	return in
 }
 
 func TestRunawayTightWidens(t *testing.T) {
 	f := one(t, runawayTight, weak(26))
 	wantSaid(t, f, "a hotend heating check window of 19 s would do with these figures")
-	wantChanges(t, f, parser.Change{Key: parser.HotendRiseWindow, Value: 50.0})
+	wantChanges(t, f, parser.Change{Key: parser.HotendHeatingWindow, Value: 50.0})
 	in := weak(26)
-	in.Printer.Hotend.Watch.RiseWindowS.Value = 50
+	in.Printer.Hotend.Watch.HeatingWindowS.Value = 50
 	silent(t, runawayTight, in)
-	in.Printer.Hotend.Watch.RiseWindowS.Value = 19
+	in.Printer.Hotend.Watch.HeatingWindowS.Value = 19
 	silent(t, runawayTight, in) // a healthy hotend holds with 19 s
-	in.Printer.Hotend.Watch.RiseWindowS.Value = 18
+	in.Printer.Hotend.Watch.HeatingWindowS.Value = 18
 	one(t, runawayTight, in)
 }
 
@@ -98,11 +98,11 @@ func TestRunawayTightSum(t *testing.T) {
 	// The window widens, and the sum, which guards holding too, stays.
 	in := weak(26)
 	sumHotend(in)
-	in.Printer.Hotend.Watch.RiseC.Value, in.Printer.Hotend.Watch.RiseWindowS.Value = 4, 8
+	in.Printer.Hotend.Watch.RiseC.Value, in.Printer.Hotend.Watch.HeatingWindowS.Value = 4, 8
 	f = one(t, runawayTight, in)
 	wantSaid(t, f, "a hotend heating check window of 17 s would do")
-	wantChanges(t, f, parser.Change{Key: parser.HotendRiseWindow, Value: 50.0})
-	in.Printer.Hotend.Watch.RiseWindowS.Value = 50
+	wantChanges(t, f, parser.Change{Key: parser.HotendHeatingWindow, Value: 50.0})
+	in.Printer.Hotend.Watch.HeatingWindowS.Value = 50
 	silent(t, runawayTight, in)
 }
 
@@ -157,9 +157,9 @@ func TestRunawayTightStates(t *testing.T) {
 	for name, spoil := range map[string]func(*parser.Watch){
 		"off":           func(w *parser.Watch) { w.On = off[bool](parser.HotendWatchOn) },
 		"unknown":       func(w *parser.Watch) { w.On = unknown[bool](parser.HotendWatchOn) },
-		"rise off":      func(w *parser.Watch) { w.RiseOn = off[bool](parser.HotendRiseOn) },
+		"rise off":      func(w *parser.Watch) { w.HeatingOn = off[bool](parser.HotendHeatingOn) },
 		"no rise":       func(w *parser.Watch) { w.RiseC.Value = 0 },
-		"no window":     func(w *parser.Watch) { w.RiseWindowS.Value = 0 },
+		"no window":     func(w *parser.Watch) { w.HeatingWindowS.Value = 0 },
 		"said to be no": func(w *parser.Watch) { w.On.Value = false },
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -173,12 +173,12 @@ func TestRunawayTightStates(t *testing.T) {
 	wantSaid(t, one(t, runawayTight, in), "cannot tell the hotend arming margin")
 }
 
-func TestRunawayTightHoldPeriod(t *testing.T) {
+func TestRunawayTightDropPeriod(t *testing.T) {
 	in := healthyInput()
-	in.Printer.Hotend.Watch.HoldPeriodS.Value = 0
+	in.Printer.Hotend.Watch.DropPeriodS.Value = 0
 	f := one(t, runawayTight, in)
 	wantSaid(t, f, "at 0 s the first dip", "more than 4 K", "drop check period to 40 s")
-	wantChanges(t, f, parser.Change{Key: parser.HotendHoldPeriod, Value: 40.0})
+	wantChanges(t, f, parser.Change{Key: parser.HotendDropPeriod, Value: 40.0})
 
 	// Off is runaway-off's business.
 	in.Printer.Hotend.Watch.On = off[bool](parser.HotendWatchOn)

@@ -18,8 +18,8 @@ func TestWaiverFigure(t *testing.T) {
 		return w
 	}
 	bare := waiver("runaway-loose", "2027-11-25")
-	bare.Setting = given("waiver.setting", string(parser.HotendHoldPeriod))
-	long := upTo(200, string(parser.HotendHoldPeriod))
+	bare.Setting = given("waiver.setting", string(parser.HotendDropPeriod))
+	long := upTo(200, string(parser.HotendDropPeriod))
 	long.Until.Value = long.Until.Value.AddDate(0, 0, 1)
 	tests := []struct {
 		name   string
@@ -41,7 +41,7 @@ func TestWaiverFigure(t *testing.T) {
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			in := healthyInput()
-			in.Printer.Hotend.Watch.HoldPeriodS.Value = 200
+			in.Printer.Hotend.Watch.DropPeriodS.Value = 200
 			in.Sheet.Waivers = []sheet.Waiver{tt.waiver}
 			var said string
 			waived, found := false, false

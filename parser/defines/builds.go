@@ -91,11 +91,11 @@ func (r *reader) versionsDiffer(*parser.Printer) (parser.Span, string) {
 		" and " + first.name + " is " + first.value() + "; take both files from one version"
 }
 
-// longestWindowS is the longest rise window that builds, s.
+// longestWindowS is the longest heating check window that builds, s.
 const longestWindowS = 500
 
 func (r *reader) windowLong(*parser.Printer) (parser.Span, string) {
-	x, d := r.plain(hotendWatch.riseWindow)
+	x, d := r.plain(hotendWatch.heatingWindow)
 	if d == nil || x <= longestWindowS {
 		return parser.Span{}, ""
 	}

@@ -84,17 +84,17 @@ func follows(gen generation, changed, other parser.Key) bool {
 		return other == parser.PowerLimit("in range") // may be written as the other's name
 	case parser.HotendRise:
 		return gen == gen10 && other == parser.HotendArmMargin
-	case parser.HotendHoldPeriod:
+	case parser.HotendDropPeriod:
 		return gen == gen10 && other == parser.HotendWatchOn // one option
-	case parser.BedHoldPeriod:
-		return gen == gen10 && (other == parser.BedWatchOn || other == parser.BedRiseOn)
-	case parser.HotendRiseWindow:
-		return other == parser.HotendRiseOn
-	case parser.BedRiseWindow:
-		return other == parser.BedRiseOn
+	case parser.BedDropPeriod:
+		return gen == gen10 && (other == parser.BedWatchOn || other == parser.BedHeatingOn)
+	case parser.HotendHeatingWindow:
+		return other == parser.HotendHeatingOn
+	case parser.BedHeatingWindow:
+		return other == parser.BedHeatingOn
 	case parser.HotendWatchOn:
-		return other == parser.HotendRiseOn ||
-			gen == gen10 && (other == parser.HotendHoldPeriod || other == parser.HotendHysteresis)
+		return other == parser.HotendHeatingOn ||
+			gen == gen10 && (other == parser.HotendDropPeriod || other == parser.HotendHysteresis)
 	case parser.BedHeated, parser.BedSensor:
 		return other == parser.BedHeated || other == parser.BedSensor
 	}
@@ -218,8 +218,9 @@ func TestEditsSwitchOn(t *testing.T) {
 		if err != nil {
 			rt.Fatal(err)
 		}
-		if on := again.printer.Hotend.Watch; !on.On.Value || on.On.State != parser.Set || !on.RiseOn.Value {
-			rt.Errorf("protection %v %v, heating check %v", on.On.State, on.On.Value, on.RiseOn.Value)
+		on := again.printer.Hotend.Watch
+		if !on.On.Value || on.On.State != parser.Set || !on.HeatingOn.Value {
+			rt.Errorf("protection %v %v, heating check %v", on.On.State, on.On.Value, on.HeatingOn.Value)
 		}
 		after := settingsOf(again)
 		for key, d := range settingsOf(c) {

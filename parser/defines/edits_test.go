@@ -92,9 +92,9 @@ func TestEdits(t *testing.T) {
 			"#define MILLISECONDS_PREHEAT_TIME 0\n"},
 		{"milliseconds of the first generation",
 			"#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40\n#define WATCH_TEMP_PERIOD 200000\n",
-			[]parser.Change{to(parser.HotendRiseWindow, 45.5)},
+			[]parser.Change{to(parser.HotendHeatingWindow, 45.5)},
 			"#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40\n#define WATCH_TEMP_PERIOD 45500\n"},
-		{"window, up to whole seconds", hotends + rest, []parser.Change{to(parser.HotendRiseWindow, 26.1)},
+		{"window, up to whole seconds", hotends + rest, []parser.Change{to(parser.HotendHeatingWindow, 26.1)},
 			hotends + strings.Replace(rest, "20", "27", 1)},
 		{"margin that is missing", "  #define HEATER_0_MAXTEMP 285\r\n",
 			[]parser.Change{to(parser.Margin, 15.0)},
@@ -123,10 +123,11 @@ func TestEdits(t *testing.T) {
 			"#if 0\n//#define THERMAL_PROTECTION_HOTENDS\n#endif\n" + bed + rest, on,
 			"#if 0\n//#define THERMAL_PROTECTION_HOTENDS\n#endif\n" + bed + hotends + rest},
 		{"window from 0", hotends + strings.Replace(rest, "20", "0", 1),
-			[]parser.Change{to(parser.HotendRiseOn, true)}, hotends + strings.Replace(rest, "20", "40", 1)},
+			[]parser.Change{to(parser.HotendHeatingOn, true)},
+			hotends + strings.Replace(rest, "20", "40", 1)},
 		{"window in a comment, and another figure",
 			hotends + strings.Replace(rest, "#define WATCH_TEMP_P", "//#define WATCH_TEMP_P", 1),
-			[]parser.Change{to(parser.HotendRiseOn, true), to(parser.HotendRiseWindow, 30.0)},
+			[]parser.Change{to(parser.HotendHeatingOn, true), to(parser.HotendHeatingWindow, 30.0)},
 			hotends + strings.Replace(rest, "20", "30", 1)},
 		{"first generation, both figures", `//#define THERMAL_RUNAWAY_PROTECTION_PERIOD 40 // s
 //#define THERMAL_RUNAWAY_PROTECTION_HYSTERESIS 4
@@ -230,7 +231,7 @@ func TestEditsRefused(t *testing.T) {
 			to(parser.ModelPower, 30.0), "by hand"},
 		{"no heating check in that generation",
 			"#define THERMAL_RUNAWAY_PROTECTION_BED_PERIOD 20\n#define TEMP_SENSOR_BED 1\n",
-			to(parser.BedRiseOn, true), "cannot be changed"},
+			to(parser.BedHeatingOn, true), "cannot be changed"},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {

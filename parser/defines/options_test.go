@@ -31,7 +31,7 @@ func TestOptionNames(t *testing.T) {
 func TestSpellingsAreOptions(t *testing.T) {
 	var names []string
 	for _, w := range []*watchSpelling{&hotendWatch, &bedWatch} {
-		names = append(names, w.on, w.hold, w.hysteresis, w.riseWindow, w.rise, w.oldHold,
+		names = append(names, w.on, w.dropPeriod, w.hysteresis, w.heatingWindow, w.rise, w.oldPeriod,
 			w.oldHysteresis, w.arm)
 		names = append(names, w.near...)
 	}

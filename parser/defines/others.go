@@ -15,9 +15,9 @@ var chamberWatch, coolerWatch = furtherWatch("CHAMBER"), furtherWatch("COOLER")
 func furtherWatch(name string) watchSpelling {
 	return watchSpelling{
 		keys: hotendWatch.keys,
-		on:   "THERMAL_PROTECTION_" + name, hold: "THERMAL_PROTECTION_" + name + "_PERIOD",
-		hysteresis: "THERMAL_PROTECTION_" + name + "_HYSTERESIS",
-		riseWindow: "WATCH_" + name + "_TEMP_PERIOD", rise: "WATCH_" + name + "_TEMP_INCREASE",
+		on:   "THERMAL_PROTECTION_" + name, dropPeriod: "THERMAL_PROTECTION_" + name + "_PERIOD",
+		hysteresis:    "THERMAL_PROTECTION_" + name + "_HYSTERESIS",
+		heatingWindow: "WATCH_" + name + "_TEMP_PERIOD", rise: "WATCH_" + name + "_TEMP_INCREASE",
 		arm: "TEMP_" + name + "_HYSTERESIS",
 	}
 }
@@ -65,7 +65,7 @@ func limitsOf(heater string) []numberSpelling {
 // Others reads what the tool's own settings leave out.
 func (c *config) Others() []parser.Heater {
 	var list []parser.Heater
-	r := &reader{s: c.s, gen: c.gen} // its slots are for nobody
+	r := &reader{s: c.s, gen: c.gen}              // its slots are for nobody
 	settings := make([]parser.Description, 0, 96) // room for all
 	add := func(d parser.Description) { settings = append(settings, d) }
 	for i := range otherHeaters() {

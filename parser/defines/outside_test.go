@@ -129,7 +129,7 @@ func TestCauses(t *testing.T) {
 `, parser.MaxTemp, "BOARD_SENSOR 4"},
 		{"watch that hangs on its switch",
 			head + "#if PANEL\n" + hotends + "#endif\n#define WATCH_TEMP_PERIOD 20\n",
-			parser.HotendRiseOn, "PANEL 3"},
+			parser.HotendHeatingOn, "PANEL 3"},
 		{"no name would settle it", head + "#define HEATER_0_MAXTEMP hot\n#if TWICE(\n#define X\n#endif\n",
 			parser.MaxTemp, "hot 3"},
 		{"gate", head + `#if PANEL

@@ -133,7 +133,7 @@ func (r *reader) atTemperature(w *parser.Watch) {
 		key: parser.HotendStill, names: []string{"THERMAL_PROTECTION_VARIANCE_MONITOR_PERIOD"},
 		round: roundUp, absent: absentDefault,
 	}
-	if f.usual = w.HoldPeriodS.Value; !w.HoldPeriodS.Known() {
+	if f.usual = w.DropPeriodS.Value; !w.DropPeriodS.Known() {
 		f.absent = absentUnknown
 	}
 	w.StillS = r.number(f)

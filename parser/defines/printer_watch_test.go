@@ -100,7 +100,7 @@ func TestProtectionSpellings(t *testing.T) {
 			if got := described(c, parser.HotendWatchOn); got != test.on {
 				t.Errorf("protection: %s, want %s", got, test.on)
 			}
-			if got := described(c, parser.HotendRiseOn); got != test.rise {
+			if got := described(c, parser.HotendHeatingOn); got != test.rise {
 				t.Errorf("heating check: %s, want %s", got, test.rise)
 			}
 			w := c.printer.Hotend.Watch
@@ -118,7 +118,7 @@ func TestProtectionSpellings(t *testing.T) {
 func TestFiguresOfAWatchThatIsOff(t *testing.T) {
 	c := readText(t, 0, "a.h", "//#define THERMAL_PROTECTION_HOTENDS\n", "b.h", rest)
 	for _, key := range []parser.Key{
-		parser.HotendHoldPeriod, parser.HotendHysteresis, parser.HotendRiseWindow, parser.HotendRise,
+		parser.HotendDropPeriod, parser.HotendHysteresis, parser.HotendHeatingWindow, parser.HotendRise,
 	} {
 		if got := described(c, key); !strings.HasPrefix(got, "off b.h:") {
 			t.Errorf("%s: %s", key, got)
@@ -126,16 +126,16 @@ func TestFiguresOfAWatchThatIsOff(t *testing.T) {
 	}
 	c = readText(t, 0, "a.h", hotends, "b.h", strings.ReplaceAll(rest, "#define WATCH", "//#define WATCH"))
 	for key, want := range map[parser.Key]string{
-		parser.HotendRiseWindow: "off b.h:4:13", parser.HotendRise: "off b.h:5:13",
-		parser.HotendHoldPeriod: "40 set b.h:2:37",
+		parser.HotendHeatingWindow: "off b.h:4:13", parser.HotendRise: "off b.h:5:13",
+		parser.HotendDropPeriod: "40 set b.h:2:37",
 	} {
 		if got := described(c, key); got != want {
 			t.Errorf("%s: %s, want %s", key, got, want)
 		}
 	}
-	// A hold period of 0 is no switch.
+	// A drop check period of 0 is no switch.
 	c = readText(t, 0, "a.h", hotends, "b.h", strings.Replace(rest, "40", "0", 1))
-	got := described(c, parser.HotendWatchOn) + ", " + described(c, parser.HotendHoldPeriod)
+	got := described(c, parser.HotendWatchOn) + ", " + described(c, parser.HotendDropPeriod)
 	if got != "true set a.h:1:9, 0 set b.h:2:37" {
 		t.Error(got)
 	}

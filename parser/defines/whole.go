@@ -13,7 +13,7 @@ func (c *config) Lacks() (list []parser.Lack) {
 		without bool
 	}{
 		{[]string{"TEMP_SENSOR_0"}, false},
-		{[]string{hotendWatch.hold, hotendWatch.oldHold, hotendWatch.riseWindow}, true},
+		{[]string{hotendWatch.dropPeriod, hotendWatch.oldPeriod, hotendWatch.heatingWindow}, true},
 	} {
 		found := false
 		for _, name := range part.names {

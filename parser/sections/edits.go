@@ -286,8 +286,8 @@ func (e *editor) unblind(w *parser.Watch, maxTemp parser.Setting[float64]) error
 			usual = w.Usual.HysteresisC
 		case &w.ErrorSumCS:
 			usual = w.Usual.ErrorSumCS
-		case &w.RiseWindowS:
-			usual = w.Usual.RiseWindowS
+		case &w.HeatingWindowS:
+			usual = w.Usual.HeatingWindowS
 		}
 		errs = append(errs, e.figure(f.Describe(), usual))
 	}

@@ -142,11 +142,11 @@ max_power:      0.9
 			"[fan]\n  pin: a\n [extruder]\n   min_temp: 0\n   max_power: 0.5\n"},
 		{"a new section behind its heater, before the saved block",
 			"[extruder]\nmax_temp: 300" + "\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 1\n",
-			[]parser.Change{num(parser.HotendErrorSum, 150), num(parser.HotendRiseWindow, 40)},
+			[]parser.Change{num(parser.HotendErrorSum, 150), num(parser.HotendHeatingWindow, 40)},
 			"[extruder]\nmax_temp: 300\n\n[verify_heater extruder]\nmax_error: 150\ncheck_gain_time: 40\n" +
 				savedHead + "#*# [extruder]\n#*# pid_kp = 1\n"},
 		{"a new section at the end of a file without a last newline", "[heater_bed]\nmax_temp=100",
-			[]parser.Change{num(parser.BedErrorSum, 150), num(parser.BedRiseWindow, 90)},
+			[]parser.Change{num(parser.BedErrorSum, 150), num(parser.BedHeatingWindow, 90)},
 			"[heater_bed]\nmax_temp=100\n\n[verify_heater heater_bed]\nmax_error=150\ncheck_gain_time=90"},
 		{"a value that only the saved block has",
 			"[extruder]\nmin_temp = 0\n" + savedHead + "#*# [extruder]\n#*# max_temp = 300\n", lower,

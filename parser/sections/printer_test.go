@@ -115,7 +115,7 @@ func TestFiguresThatCannotBe(t *testing.T) {
 		{"max_temp:          285", "", parser.MaxTemp, "has no max_temp"},
 		{"min_temp:          0", "min_temp: -274", parser.MinTemp, "must be at least -273.15"},
 		{"min_extrude_temp:  170", "min_extrude_temp: 300", parser.MinExtrude, "must be at most 285"},
-		{"max_error:         150", "check_gain_time: 0", parser.HotendRiseWindow, "must be at least 1"},
+		{"max_error:         150", "check_gain_time: 0", parser.HotendHeatingWindow, "must be at least 1"},
 		{"max_error:         150", "heating_gain: 0", parser.HotendRise, "must be above 0"},
 		{"sensor_type:       NTC 100K MGB18-104F39050L32", "", parser.HotendSensor, "has no sensor_type"},
 		{"#*# control = pid", "#*# control = dual", parser.LoopControl,
@@ -184,7 +184,7 @@ gcode:
 	c := read(1)
 	p := c.Printer()
 	for key, want := range map[parser.Key]any{
-		parser.MaxTemp: 350.0, parser.HotendPullup: 2200.0, parser.HotendRiseWindow: 30.0,
+		parser.MaxTemp: 350.0, parser.HotendPullup: 2200.0, parser.HotendHeatingWindow: 30.0,
 		parser.HotendErrorSum: 120.0, parser.NozzleDiameter: 0.6, parser.FanOutput: "heater_fan second",
 		parser.LoopControl: parser.ControlOnOff, parser.OnOffBand: 2.0,
 		parser.PresetOf(1, "PREHEAT"): 210.0, parser.PresetOf(2, "BOTH"): 240.0,

@@ -16,9 +16,9 @@ type watchKind struct {
 // The figures are those that the firmware assumes, as it is published.
 var (
 	hotendWatch = watchKind{parser.HotendWatch,
-		parser.WatchFigures{RiseC: 2, RiseWindowS: 20, HysteresisC: 5, ErrorSumCS: 120}}
+		parser.WatchFigures{RiseC: 2, HeatingWindowS: 20, HysteresisC: 5, ErrorSumCS: 120}}
 	bedWatch = watchKind{parser.BedWatch,
-		parser.WatchFigures{RiseC: 2, RiseWindowS: 60, HysteresisC: 5, ErrorSumCS: 120}}
+		parser.WatchFigures{RiseC: 2, HeatingWindowS: 60, HysteresisC: 5, ErrorSumCS: 120}}
 )
 
 // watchSection is the section of a heater's watch: it goes by the last word of
@@ -42,7 +42,7 @@ func (c *config) watch(heater string, kind watchKind, maxTemp parser.Setting[flo
 		})
 	}
 	w.RiseC = read(kind.Rise, "heating_gain", kind.usual.RiseC, positive)
-	w.RiseWindowS = read(kind.RiseWindow, "check_gain_time", kind.usual.RiseWindowS, atLeast(1))
+	w.HeatingWindowS = read(kind.HeatingWindow, "check_gain_time", kind.usual.HeatingWindowS, atLeast(1))
 	w.HysteresisC = read(kind.Hysteresis, "hysteresis", kind.usual.HysteresisC, atLeast(0))
 	w.ErrorSumCS = read(kind.ErrorSum, "max_error", kind.usual.ErrorSumCS, atLeast(0))
 
@@ -75,7 +75,7 @@ func (c *config) blinding(
 	}{
 		{&w.HysteresisC, hottest},         // no shortfall is ever above it
 		{&w.ErrorSumCS, hottest * blindS}, // even a stone-cold sensor adds up less in an hour
-		{&w.RiseWindowS, blindS},          // nothing adds up while the first window lasts
+		{&w.HeatingWindowS, blindS},       // nothing adds up while the first window lasts
 	} {
 		if f.setting.State == parser.Set && f.setting.Value >= f.most || endless(f.setting) {
 			list = append(list, f.setting)

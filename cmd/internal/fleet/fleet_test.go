@@ -118,7 +118,7 @@ func TestRunawayOffSpellings(t *testing.T) {
 		{name: "in a block comment", first: "/*\n#define THERMAL_PROTECTION_HOTENDS\n*/\n", off: true},
 		{name: "behind a line comment that goes on",
 			first: "// off for now \\\n#define THERMAL_PROTECTION_HOTENDS\n", off: true},
-		{name: "zero rise window", first: guard,
+		{name: "zero heating check window", first: guard,
 			second: "#undef WATCH_TEMP_PERIOD\n#define WATCH_TEMP_PERIOD 0\n", off: true},
 		{name: "zero required rise", first: guard,
 			second: "#undef WATCH_TEMP_INCREASE\n#define WATCH_TEMP_INCREASE 0\n", off: true},

@@ -48,9 +48,9 @@ func (b *builder) protection() Section {
 	s.add(
 		Item{Do: "Power off. Unplug the heater from the board, leave the sensor plugged. Power on.",
 			Steps: b.restart()})
-	s.add(b.riseTest(watch))
+	s.add(b.heatingTest(watch))
 	if watch.Form != heat.NoWatch {
-		s.add(b.holdTest(watch)...)
+		s.add(b.dropTest(watch)...)
 	}
 	s.add(b.sensorTest(), Item{
 		Do:     "Power off, plug heater and sensor in again, power on, read the temperatures.",
@@ -67,8 +67,8 @@ func (b *builder) unprotected() bool {
 	return told && watch.Form == heat.NoWatch
 }
 
-// riseTest asks for heat that cannot come.
-func (b *builder) riseTest(watch heat.Watch) Item {
+// heatingTest asks for heat that cannot come.
+func (b *builder) heatingTest(watch heat.Watch) Item {
 	item := Item{
 		Do:    fmt.Sprintf("Set %s and look at the clock.", unit.Celsius(coldTargetC)),
 		Steps: b.heatTo(coldTargetC),
@@ -120,8 +120,8 @@ func coldTrip(watch heat.Watch, room float64) (float64, bool) {
 	return 0, false
 }
 
-// holdTest lets a hotend cool below its target that was warmed from outside.
-func (b *builder) holdTest(watch heat.Watch) []Item {
+// dropTest lets a hotend cool below its target that was warmed from outside.
+func (b *builder) dropTest(watch heat.Watch) []Item {
 	room := b.in.Sheet.Printer.AmbientC.Value
 	target := math.Round((room+warmK)/5) * 5
 	p := rules.Plant(b.in)

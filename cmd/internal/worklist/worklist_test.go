@@ -157,7 +157,7 @@ func TestSections(t *testing.T) {
 			says: `cannot be told from these files`, silence: `after about`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Watch.ErrorSumCS.State = parser.Unknown }},
 		{name: "a watch that is as good as off", title: "Protection test", says: `as good as off`,
-			change: func(in *rules.Input) { in.Printer.Hotend.Watch.RiseWindowS.Value = 5000 }},
+			change: func(in *rules.Input) { in.Printer.Hotend.Watch.HeatingWindowS.Value = 5000 }},
 		{name: "a tune that was made", title: "Tune, save, write down",
 			says: `has a tune at 230 °C: kp 20, ki 1, kd 90`, silence: `starting point`,
 			change: func(in *rules.Input) {
@@ -374,7 +374,7 @@ func TestAnyFiguresMakeAWholeList(t *testing.T) {
 		n.Nozzle.MaxFlowMM3S.Value = within("flow", 0.1, 500)
 		in.Sheet.Printer.AmbientC.Value = within("ambient", -40, 80)
 		w := &p.Hotend.Watch
-		w.RiseC.Value, w.RiseWindowS.Value = within("rise", 0, 1e3), within("window", 0, 1e4)
+		w.RiseC.Value, w.HeatingWindowS.Value = within("rise", 0, 1e3), within("window", 0, 1e4)
 		w.HysteresisC.Value, w.ErrorSumCS.Value = within("hysteresis", 0, 500), within("sum", 0, 1e6)
 		p.Limits.MinTemp.Value, p.Limits.MaxTemp.Value = within("min", -273, 50), within("max", 0, 2000)
 		p.Geometry.TriggerMM.Value = within("trigger", -10, 10)
@@ -390,7 +390,7 @@ var aboutSeconds = regexp.MustCompile(`about ([0-9.]+) s after ([0-9.]+) °C is 
 // The hold test against the closed form of a block that cools by itself,
 // T − room = (T0 − room) e^(−t h/C), with a sensor that hardly lags: the
 // shortfall below 35 °C adds up to 120 °C·s.
-func TestHoldTestAgainstClosedForm(t *testing.T) {
+func TestDropTestAgainstClosedForm(t *testing.T) {
 	in := input(t)
 	text := section(t, worklist.New(in, worklist.Open{}), "Protection test")
 	m := aboutSeconds.FindStringSubmatch(text)

@@ -80,7 +80,7 @@ var proofKinds = []proofKind{
 	{sensorFigure, []string{"sensor-curve"}},
 	{heatFigure, []string{"temp-ceiling"}},
 	{watchFigure, []string{
-		"runaway-tight", "runaway-loose " + string(parser.HotendRiseWindow),
+		"runaway-tight", "runaway-loose " + string(parser.HotendHeatingWindow),
 		"runaway-loose " + string(parser.HotendErrorSum), "runaway-loose " + string(parser.HotendRise),
 	}},
 	{loopFigure, []string{"pid-stale"}},
