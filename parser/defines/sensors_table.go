@@ -77,15 +77,15 @@ var (
 	sensorRowsCSV string
 )
 
-// table is a numbered definition with rows.
-type table struct {
+// sensorTable is a numbered definition with rows.
+type sensorTable struct {
 	number int
 	in     basis // the generations that have these rows
 	def    parser.SensorDef
 }
 
 // tables are the definitions with rows, by number, the newer generation first.
-var tables = sync.OnceValue(func() []table {
+var tables = sync.OnceValue(func() []sensorTable {
 	list, err := readTables(sensorsCSV, sensorRowsCSV)
 	if err != nil {
 		panic(err) // of what is built in; a test reads it
@@ -95,7 +95,7 @@ var tables = sync.OnceValue(func() []table {
 
 var basisNames = map[string]basis{"older": older, "newer": newer, "both": older | newer}
 
-func readTables(sensors, rows string) ([]table, error) {
+func readTables(sensors, rows string) ([]sensorTable, error) {
 	type version struct{ number, generation string }
 	points := make(map[version][]parser.SensorPoint)
 	for line := range lines(rows) {
@@ -111,13 +111,13 @@ func readTables(sensors, rows string) ([]table, error) {
 		v := version{f[0], f[1]}
 		points[v] = append(points[v], parser.SensorPoint{TempC: tempC, Ohm: ohm})
 	}
-	var list []table
+	var list []sensorTable
 	for line := range lines(sensors) {
 		f := strings.SplitN(line, ",", 8)
 		if len(f) != 8 {
 			return nil, fmt.Errorf("definition %q", line)
 		}
-		t := table{in: basisNames[f[1]], def: parser.SensorDef{
+		t := sensorTable{in: basisNames[f[1]], def: parser.SensorDef{
 			Form: parser.FormPoints, Join: parser.JoinRatio, Kind: parser.NTC, Name: f[0],
 			Curve: f[3], Points: points[version{f[0], f[1]}], Note: strings.Trim(f[7], `"`),
 		}}
@@ -178,7 +178,7 @@ func (b basis) definition(number int) (parser.SensorDef, bool) {
 		}
 		return d, true
 	}
-	var found []*table
+	var found []*sensorTable
 	var has basis
 	list := tables()
 	for i := range list {

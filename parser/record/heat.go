@@ -135,7 +135,7 @@ func (h *Heat) Rescale(dutyFull, fanFull float64) {
 	}
 }
 
-func (h *Heat) inOrder(t *table, i int) error {
+func (h *Heat) inOrder(t *csvTable, i int) error {
 	row := &h.Rows[i]
 	if i == 0 {
 		return nil
@@ -161,7 +161,7 @@ func (h *Heat) inOrder(t *table, i int) error {
 // full lists what a column may write for full, the least first: what is given,
 // else all of known that its largest figure leaves. A figure that is one of them
 // to the digit leaves itself and counts.
-func (h *Heat) full(t *table, name string, given float64, known []float64,
+func (h *Heat) full(t *csvTable, name string, given float64, known []float64,
 	cell func(*HeatRow) *float64) ([]float64, error) {
 	largest, line := math.Inf(-1), 0
 	for i := range h.Rows {
@@ -187,7 +187,7 @@ func (h *Heat) full(t *table, name string, given float64, known []float64,
 }
 
 // heats refuses a run in which nothing was heated, and one in other units.
-func (h *Heat) heats(t *table) error {
+func (h *Heat) heats(t *csvTable) error {
 	first, last := h.Rows[0], h.Rows[len(h.Rows)-1]
 	lowest, highest, duty := math.Inf(1), math.Inf(-1), 0.0
 	for i, r := range h.Rows {

@@ -65,8 +65,8 @@ type row struct {
 	cells []string
 }
 
-// table is a recording that was read, as text.
-type table struct {
+// csvTable is a recording that was read, as text.
+type csvTable struct {
 	file       *parser.File
 	columns    []column
 	headerLine int
@@ -76,8 +76,8 @@ type table struct {
 
 // readTable reads the cells of the named columns. It refuses what is no such
 // table, and says how to correct it.
-func readTable(f *parser.File, columns []column) (*table, error) {
-	t := &table{file: f, columns: columns}
+func readTable(f *parser.File, columns []column) (*csvTable, error) {
+	t := &csvTable{file: f, columns: columns}
 	r := csv.NewReader(bytes.NewReader(bytes.TrimPrefix(f.Data, []byte("\ufeff"))))
 	r.Comment, r.FieldsPerRecord, r.ReuseRecord, r.TrimLeadingSpace = '#', -1, true, true
 	width := 0
@@ -119,11 +119,11 @@ func readTable(f *parser.File, columns []column) (*table, error) {
 
 const splitHint = "values are separated by commas, and a decimal fraction takes a point (1.5, not 1,5)"
 
-func (t *table) errorf(line int, format string, args ...any) *parser.Error {
+func (t *csvTable) errorf(line int, format string, args ...any) *parser.Error {
 	return &parser.Error{File: t.file.Name, Line: line, Message: fmt.Sprintf(format, args...)}
 }
 
-func (t *table) malformed(err error) *parser.Error {
+func (t *csvTable) malformed(err error) *parser.Error {
 	var p *csv.ParseError
 	if !errors.As(err, &p) {
 		return t.errorf(0, "cannot be read as comma-separated values: %v", err)
@@ -133,7 +133,7 @@ func (t *table) malformed(err error) *parser.Error {
 }
 
 // enough refuses a recording that holds no two rows.
-func (t *table) enough(width int) error {
+func (t *csvTable) enough(width int) error {
 	switch {
 	case width == 0:
 		return t.errorf(0, "is empty; the first line names the columns: %s", t.names())
@@ -146,7 +146,7 @@ func (t *table) enough(width int) error {
 }
 
 // header finds the columns. Their order is free and case does not count.
-func (t *table) header(cells []string) error {
+func (t *csvTable) header(cells []string) error {
 	line := t.headerLine
 	known := make([]string, len(t.columns))
 	t.at = make([]int, len(t.columns))
@@ -190,7 +190,7 @@ func (t *table) header(cells []string) error {
 }
 
 // strangeColumn says what is wrong with a header that names unknown columns.
-func (t *table) strangeColumn(strange []string) string {
+func (t *csvTable) strangeColumn(strange []string) string {
 	name := parser.Quote(strange[0])
 	if name == "" {
 		return "leaves a column without a name; name it or remove it: the columns are " + t.names()
@@ -212,7 +212,7 @@ func (t *table) strangeColumn(strange []string) string {
 }
 
 // names lists the columns, the optional ones in brackets.
-func (t *table) names() string {
+func (t *csvTable) names() string {
 	var b strings.Builder
 	for i, c := range t.columns {
 		switch {
@@ -228,11 +228,11 @@ func (t *table) names() string {
 }
 
 // has reports whether the recording has the column of this index.
-func (t *table) has(column int) bool { return t.at[column] >= 0 }
+func (t *csvTable) has(column int) bool { return t.at[column] >= 0 }
 
 // number reads one cell. It is NaN where the recording lacks the column, or
 // where a cell that may be empty is.
-func (t *table) number(r row, column int) (float64, error) {
+func (t *csvTable) number(r row, column int) (float64, error) {
 	c, text := t.columns[column], r.cells[column]
 	if !t.has(column) || text == "" && c.may {
 		return math.NaN(), nil
@@ -268,7 +268,7 @@ func decimalComma(text string) bool {
 
 // numbers reads the cells of a row into the places given, one for each column
 // that is a number.
-func (t *table) numbers(r row, into ...*float64) error {
+func (t *csvTable) numbers(r row, into ...*float64) error {
 	i := 0
 	for at, c := range t.columns {
 		if c.text {

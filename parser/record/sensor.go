@@ -56,7 +56,7 @@ func ReadSensor(f *parser.File) (*Sensor, error) {
 
 // distinct refuses points of which one is there twice: it would count double,
 // and was meant to be another.
-func (s *Sensor) distinct(t *table) error {
+func (s *Sensor) distinct(t *csvTable) error {
 	first := make(map[[2]float64]int, len(s.Rows))
 	for _, r := range s.Rows {
 		key := [2]float64{r.ActualC, r.Ohm}

@@ -118,7 +118,7 @@ func TestTreeAgreesWithLibrary(t *testing.T) {
 }
 
 // plain gives a table as the library's decoder would.
-func (t *table) plain() map[string]any {
+func (t *tomlTable) plain() map[string]any {
 	m := make(map[string]any)
 	for name, e := range t.byName {
 		m[name] = e.value.plain()

@@ -150,7 +150,7 @@ func use(t *parser.Tree, s *scope, dir string) Key[string] {
 	return k
 }
 
-func (s *scope) open(t *parser.Tree, k Key[string]) *table {
+func (s *scope) open(t *parser.Tree, k Key[string]) *tomlTable {
 	if k.Value == "" {
 		return nil
 	}

@@ -46,8 +46,8 @@ type value struct {
 	yes   bool
 	date  time.Time
 	list  []*value
-	table *table
-	rows  []*table
+	table *tomlTable
+	rows  []*tomlTable
 }
 
 // blank reports whether the value is an empty string, or a list that is empty
@@ -79,7 +79,7 @@ const (
 	inline                // in braces: closed
 )
 
-type table struct {
+type tomlTable struct {
 	at     parser.Span // header, dotted key or braces
 	origin origin
 	order  []string
@@ -91,11 +91,11 @@ type entry struct {
 	value *value
 }
 
-func newTable(at parser.Span, o origin) *table {
-	return &table{at: at, origin: o, byName: make(map[string]*entry)}
+func newTable(at parser.Span, o origin) *tomlTable {
+	return &tomlTable{at: at, origin: o, byName: make(map[string]*entry)}
 }
 
-func (t *table) add(name string, at parser.Span, v *value) {
+func (t *tomlTable) add(name string, at parser.Span, v *value) {
 	t.order = append(t.order, name)
 	t.byName[name] = &entry{at: at, value: v}
 }
@@ -111,13 +111,13 @@ type builder struct {
 	file  *parser.File
 	bom   int // bytes before the text that the library sees
 	p     unstable.Parser
-	root  *table
-	cur   *table
+	root  *tomlTable
+	cur   *tomlTable
 	parts int
 }
 
 // parseTOML turns a file into its tree. The fault quotes nothing of the file.
-func parseTOML(f *parser.File) (*table, *fault) {
+func parseTOML(f *parser.File) (*tomlTable, *fault) {
 	b := &builder{file: f}
 	data := f.Data
 	if strings.HasPrefix(string(data[:min(3, len(data))]), "\ufeff") {
@@ -171,7 +171,7 @@ func (b *builder) expression(n *unstable.Node) *fault {
 		row := newTable(header, headed)
 		switch {
 		case e == nil:
-			at.add(name, header, &value{kind: tablesValue, at: header, rows: []*table{row}})
+			at.add(name, header, &value{kind: tablesValue, at: header, rows: []*tomlTable{row}})
 		case e.value.kind == tablesValue:
 			e.value.rows = append(e.value.rows, row)
 		default:
@@ -196,7 +196,7 @@ func (b *builder) expression(n *unstable.Node) *fault {
 }
 
 // descend goes from a table to the one that a header names inside it.
-func (b *builder) descend(t *table, name string, at, header parser.Span) (*table, *fault) {
+func (b *builder) descend(t *tomlTable, name string, at, header parser.Span) (*tomlTable, *fault) {
 	e := t.byName[name]
 	switch {
 	case e == nil:
@@ -255,7 +255,7 @@ func (b *builder) count(at parser.Span) *fault {
 	return nil
 }
 
-func (b *builder) keyValue(t *table, n *unstable.Node, depth int) *fault {
+func (b *builder) keyValue(t *tomlTable, n *unstable.Node, depth int) *fault {
 	if wrong := b.count(b.raw(n.Raw)); wrong != nil {
 		return wrong
 	}

@@ -57,7 +57,7 @@ const maxFaults = 50
 type scope struct {
 	walk     *walk
 	path     string
-	tables   []*table
+	tables   []*tomlTable
 	at       parser.Span // the nearest header that is present
 	optional bool        // nothing is required in here
 	names    []string    // asked for so far
@@ -84,7 +84,7 @@ func (s *scope) find(name string) *value {
 func (s *scope) ask(name string) { s.names = append(s.names, name) }
 
 // scope opens a table of the schema.
-func (w *walk) scope(path string, at parser.Span, optional bool, tables ...*table) *scope {
+func (w *walk) scope(path string, at parser.Span, optional bool, tables ...*tomlTable) *scope {
 	s := &scope{walk: w, path: path, at: at, optional: optional, tables: tables, names: make([]string, 0, 16)}
 	w.scopes = append(w.scopes, s)
 	return s
@@ -107,7 +107,7 @@ func (w *walk) tablesOf(key string) []string {
 
 // has reports whether the table of that name is there at all.
 func (s *scope) has(name string) bool {
-	return slices.ContainsFunc(s.tables, func(t *table) bool { return t.byName[name] != nil })
+	return slices.ContainsFunc(s.tables, func(t *tomlTable) bool { return t.byName[name] != nil })
 }
 
 // sub goes into a table, which may be missing.

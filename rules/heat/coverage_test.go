@@ -163,7 +163,7 @@ func TestPlusMinusHoldsTheTruth(t *testing.T) {
 					if math.Abs(x.got.Value-x.want) <= x.got.PlusMinus() {
 						held[k]++
 					}
-					if k < 3 && !x.got.Told() { // rows may be too far apart for the lag
+					if k < 3 && !x.got.Certain() { // rows may be too far apart for the lag
 						t.Errorf("run %d: figure %d is not told: %+v", i, k, x.got)
 					}
 				}

@@ -23,9 +23,9 @@ type Estimate struct{ Value, StdErr float64 }
 // whole degrees.
 func (e Estimate) PlusMinus() float64 { return 2.5 * e.StdErr }
 
-// Told reports whether a log tells the figure better than an assumption would:
+// Certain reports whether a log tells the figure better than an assumption would:
 // the true one lies within Spread of it.
-func (e Estimate) Told() bool { return e.PlusMinus() <= Spread*e.Value }
+func (e Estimate) Certain() bool { return e.PlusMinus() <= Spread*e.Value }
 
 // Fit is a block fitted to a recorded run.
 //

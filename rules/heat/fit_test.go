@@ -78,7 +78,7 @@ func TestFitRecovers(t *testing.T) {
 					}
 					near(t, x.name, x.got.Value, x.want, 0.05*x.want)
 					near(t, x.name+", in standard errors", (x.got.Value-x.want)/x.got.StdErr, 0, 4.5)
-					if !x.got.Told() {
+					if !x.got.Certain() {
 						t.Errorf("%s is said not to be told: %+v", x.name, x.got)
 					}
 				}
@@ -122,7 +122,7 @@ func TestFitFromAHotStart(t *testing.T) {
 func TestFitSaysWhatItCannotTell(t *testing.T) {
 	p := cartridgePlant()
 	short := fitRun(t, p, simulate(p, p.Ambient(), []phase{{25, 1, 0}}, 0.5, 0.5, 3))
-	if short.Loss.Told() {
+	if short.Loss.Certain() {
 		t.Errorf("25 s of heating are said to tell the loss: %+v", short.Loss)
 	}
 	part := fitRun(t, p, simulate(p, p.Ambient(), []phase{{150, 1, 1. / 3}, {150, 0, 1. / 3}}, 0.5, 0.3, 3))
@@ -176,7 +176,7 @@ func TestTold(t *testing.T) {
 		told bool
 	}{{Estimate{25, 2.99}, true}, {Estimate{25, 3}, true}, {Estimate{25, 3.01}, false},
 		{Estimate{25, math.Inf(1)}, false}} {
-		if got := c.e.Told(); got != c.told {
+		if got := c.e.Certain(); got != c.told {
 			t.Errorf("%+v: told is %v", c.e, got)
 		}
 	}

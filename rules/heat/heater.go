@@ -75,15 +75,15 @@ type Heater struct {
 // power, or times the table, which is linear between its points, flat
 // before them, and goes on past them as Beyond says.
 func (h Heater) Power(tempC float64) float64 {
-	ps := h.pieces()
-	pc := ps[pieceAt(ps, tempC)]
+	ps := h.segments()
+	pc := ps[segmentAt(ps, tempC)]
 	return pc.offset + pc.slope*tempC
 }
 
-// piece is a stretch of temperatures on which power is offset + slope·T.
-type piece struct{ from, to, offset, slope float64 }
+// segment is a stretch of temperatures on which power is offset + slope·T.
+type segment struct{ from, to, offset, slope float64 }
 
-func pieceAt(ps []piece, tempC float64) int {
+func segmentAt(ps []segment, tempC float64) int {
 	i := 0
 	for i+1 < len(ps) && tempC >= ps[i].to {
 		i++
@@ -91,25 +91,25 @@ func pieceAt(ps []piece, tempC float64) int {
 	return i
 }
 
-// pieces covers every temperature, in rising order.
-func (h Heater) pieces() []piece {
+// segments covers every temperature, in rising order.
+func (h Heater) segments() []segment {
 	ratio := h.SupplyV / h.RatedV
 	scale := ratio * ratio
 	points := h.Hot.Points()
 	if len(points) == 0 {
-		return []piece{{math.Inf(-1), math.Inf(1), scale * h.RatedW, 0}}
+		return []segment{{math.Inf(-1), math.Inf(1), scale * h.RatedW, 0}}
 	}
 	first, last := points[0], points[len(points)-1]
-	all := append(make([]piece, 0, 8), piece{math.Inf(-1), first.TempC, scale * first.PowerW, 0})
+	all := append(make([]segment, 0, 8), segment{math.Inf(-1), first.TempC, scale * first.PowerW, 0})
 	for i := 1; i < len(points); i++ {
 		a, b := points[i-1], points[i]
 		slope := (b.PowerW - a.PowerW) / (b.TempC - a.TempC)
-		all = append(all, piece{a.TempC, b.TempC, scale * (a.PowerW - slope*a.TempC), scale * slope})
+		all = append(all, segment{a.TempC, b.TempC, scale * (a.PowerW - slope*a.TempC), scale * slope})
 	}
 	if slope := all[len(all)-1].slope; h.Beyond == Falling && slope < 0 {
 		offset := scale*last.PowerW - slope*last.TempC
 		none := max(last.TempC, -offset/slope)
-		return append(all, piece{last.TempC, none, offset, slope}, piece{none, math.Inf(1), 0, 0})
+		return append(all, segment{last.TempC, none, offset, slope}, segment{none, math.Inf(1), 0, 0})
 	}
-	return append(all, piece{last.TempC, math.Inf(1), scale * last.PowerW, 0})
+	return append(all, segment{last.TempC, math.Inf(1), scale * last.PowerW, 0})
 }

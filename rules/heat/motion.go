@@ -19,8 +19,8 @@ const (
 
 // motion is a plant under one load, made ready for many steps.
 type motion struct {
-	pieces   []piece
-	at       int     // piece that held the block last
+	segments []segment
+	at       int     // segment that held the block last
 	perC     float64 // 1 / heat capacity, K/J
 	loss     float64 // W/K
 	ambient  float64
@@ -38,9 +38,9 @@ type motion struct {
 type affine struct{ block, duty, fixed, sensorBlock, sensor, sensorDuty, sensorFixed float64 }
 
 func newMotion(p Plant, l Load) *motion {
-	m := &motion{pieces: p.pieces(), loss: p.Conductance(l), ambient: p.AmbientC}
+	m := &motion{segments: p.segments(), loss: p.Conductance(l), ambient: p.AmbientC}
 	steepest := math.Abs(m.loss)
-	for _, pc := range m.pieces {
+	for _, pc := range m.segments {
 		steepest = max(steepest, math.Abs(pc.slope-m.loss))
 	}
 	capacity := max(p.CapacityJPerK, steepest*leastBlockS)
@@ -68,7 +68,7 @@ func (m *motion) cut(dt float64) (steps int, stepS float64) {
 // prepare makes ready for many samples of dt seconds each.
 func (m *motion) prepare(dt float64) {
 	m.steps, m.stepS = m.cut(dt)
-	if m.linear = len(m.pieces) == 1; !m.linear {
+	if m.linear = len(m.segments) == 1; !m.linear {
 		return
 	}
 	at := func(block, sensor, duty float64) State { return m.run(State{block, sensor}, duty, dt) }
@@ -97,14 +97,14 @@ func (m *motion) next(s State, duty float64) State {
 
 // step is one fixed step of the classical Runge-Kutta method of order 4.
 //
-// While the block stays on one straight piece of the power table, the system
+// While the block stays on one straight segment of the power table, the system
 // is linear, and there the method equals the Taylor series through h⁴, which
 // costs a quarter. Only a step that crosses a point of the table takes the
 // long way, in shorter steps, as the method loses its order over a kink. With
 // steps up to a quarter of the lag, the error of the curve is below 0.001 K
 // (TestStepHalving).
 func (m *motion) step(s State, duty, h float64) State {
-	pc := m.piece(s.Block)
+	pc := m.segment(s.Block)
 	slope := duty*pc.slope - m.loss
 	x, y := h*slope*m.perC, h*m.perLag
 	// Terms of the series, each the next derivative times h.
@@ -142,21 +142,21 @@ func (m *motion) classical(s State, duty, h float64) State {
 
 // slope is the right-hand side of the model, K/s.
 func (m *motion) slope(s State, duty float64) State {
-	pc := m.piece(s.Block)
+	pc := m.segment(s.Block)
 	return State{
 		m.perC * (duty*(pc.offset+pc.slope*s.Block) - m.loss*(s.Block-m.ambient)),
 		m.perLag * (s.Block - s.Sensor),
 	}
 }
 
-func (m *motion) piece(tempC float64) *piece {
-	for m.at+1 < len(m.pieces) && tempC >= m.pieces[m.at].to {
+func (m *motion) segment(tempC float64) *segment {
+	for m.at+1 < len(m.segments) && tempC >= m.segments[m.at].to {
 		m.at++
 	}
-	for tempC < m.pieces[m.at].from {
+	for tempC < m.segments[m.at].from {
 		m.at--
 	}
-	return &m.pieces[m.at]
+	return &m.segments[m.at]
 }
 
 // Advance goes forward by dt seconds at constant duty and load.

@@ -52,7 +52,7 @@ func TestLongestStep(t *testing.T) {
 	}
 }
 
-// On a straight piece of the table the series must be the classical method.
+// On a straight segment of the table the series must be the classical method.
 func TestSeriesEqualsClassicalMethod(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		m := newMotion(anyPlant(t), FanFull)
@@ -60,12 +60,12 @@ func TestSeriesEqualsClassicalMethod(t *testing.T) {
 		s := State{at, at - rapid.Float64Range(-5, 15).Draw(t, "behind")}
 		duty := rapid.Float64Range(0, 1).Draw(t, "duty")
 		a, b := m.step(s, duty, m.longestS), m.classical(s, duty, m.longestS)
-		pc := m.piece(s.Block)
+		pc := m.segment(s.Block)
 		if a.Block < pc.from || a.Block > pc.to || b.Block < pc.from || b.Block > pc.to {
 			t.Skip("crosses a point of the table")
 		}
 		// The inner stages of the classical method may look a little beyond
-		// the piece's end; then the two differ by less than the method's error.
+		// the segment's end; then the two differ by less than the method's error.
 		within := 1e-9
 		if far := s.Block + m.longestS*m.slope(s, duty).Block; far < pc.from || far > pc.to {
 			within = 1e-3

@@ -13,7 +13,7 @@ const (
 // and losses go with it.
 func (f *Fit) Physical(times float64) bool {
 	within := func(figure Figures, e Estimate, least, most float64) bool {
-		return f.Fitted&figure == 0 || !e.Told() || e.Value*times >= least && e.Value*times <= most
+		return f.Fitted&figure == 0 || !e.Certain() || e.Value*times >= least && e.Value*times <= most
 	}
 	return within(Capacity, f.Capacity, leastCapacity, mostCapacity) &&
 		within(Loss, f.Loss, leastLoss, mostLoss) && within(LossFan, f.LossFan, leastLossFan, mostLossFan)

@@ -50,11 +50,11 @@ func (b Block) Ambient() State { return State{b.AmbientC, b.AmbientC} }
 // °C: the nearest T with duty · P(T) = h · (T − ambient) in the direction in
 // which it moves. It is exact, and infinite where nothing takes the heat away.
 func (p Plant) Settle(duty float64, l Load, fromC float64) float64 {
-	k, ps := p.Conductance(l), p.pieces()
+	k, ps := p.Conductance(l), p.segments()
 	net := func(i int, t float64) float64 {
 		return duty*(ps[i].offset+ps[i].slope*t) - k*(t-p.AmbientC)
 	}
-	i := pieceAt(ps, fromC)
+	i := segmentAt(ps, fromC)
 	up := net(i, fromC) >= 0
 	for ; i >= 0 && i < len(ps); i += direction(up) {
 		root := (duty*ps[i].offset + k*p.AmbientC) / (k - duty*ps[i].slope)

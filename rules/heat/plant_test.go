@@ -24,20 +24,20 @@ func TestPower(t *testing.T) {
 	}
 }
 
-// A point of the table belongs to the piece above it, wherever the block was last.
+// A point of the table belongs to the segment above it, wherever the block was last.
 func TestPieceAt(t *testing.T) {
-	ps := ptcPlant().pieces()
+	ps := ptcPlant().segments()
 	for _, c := range []struct {
-		at    float64
-		piece int
+		at      float64
+		segment int
 	}{{math.Inf(-1), 0}, {24.9, 0}, {25, 1}, {199.9, 1}, {200, 2}, {299.9, 2}, {300, 3}, {574.9, 3},
 		{575.1, 4}, {math.Inf(1), 4}} {
-		if got := pieceAt(ps, c.at); got != c.piece {
-			t.Errorf("%v °C lies on piece %d, want %d", c.at, got, c.piece)
+		if got := segmentAt(ps, c.at); got != c.segment {
+			t.Errorf("%v °C lies on segment %d, want %d", c.at, got, c.segment)
 		}
 		for at := range ps {
-			if m := (motion{pieces: ps, at: at}); *m.piece(c.at) != ps[c.piece] {
-				t.Errorf("%v °C: from piece %d the motion finds %+v", c.at, at, *m.piece(c.at))
+			if m := (motion{segments: ps, at: at}); *m.segment(c.at) != ps[c.segment] {
+				t.Errorf("%v °C: from segment %d the motion finds %+v", c.at, at, *m.segment(c.at))
 			}
 		}
 	}

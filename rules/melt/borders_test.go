@@ -137,8 +137,8 @@ func TestCoarseAboveOnePercent(t *testing.T) {
 func TestGainedBeyondScatter(t *testing.T) {
 	for loss, want := range map[float64]int{-0.12: 0, -0.14: 2} {
 		s := judged(t, weigh(Setup{}, 2, 0, 4, 0, 6, loss, 8, 0.02))[0].Series[0]
-		if s.Gained != want || s.Told() != (want == 0) {
-			t.Errorf("loss %g: gained at step %d, told %v", loss, s.Gained, s.Told())
+		if s.Gained != want || s.Certain() != (want == 0) {
+			t.Errorf("loss %g: gained at step %d, told %v", loss, s.Gained, s.Certain())
 		}
 	}
 }

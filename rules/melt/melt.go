@@ -126,8 +126,8 @@ type Series struct {
 // Shortfall is that at the reference, where melting does not limit yet.
 func (s *Series) Shortfall() float64 { return s.Steps[s.Reference].Shortfall }
 
-// Told reports whether the series tells a usable flow.
-func (s *Series) Told() bool { return !s.Missing && s.Gained == 0 }
+// Certain reports whether the series tells a usable flow.
+func (s *Series) Certain() bool { return !s.Missing && s.Gained == 0 }
 
 // Extruder is all series of one extruder.
 type Extruder struct {
@@ -344,11 +344,11 @@ func (e *Extruder) compare() {
 	e.Limiting = -1
 	for i := range e.Series {
 		a := &e.Series[i]
-		if a.Told() && (e.Limiting < 0 || a.UsableMM3S < e.MaxFlowMM3S) {
+		if a.Certain() && (e.Limiting < 0 || a.UsableMM3S < e.MaxFlowMM3S) {
 			e.MaxFlowMM3S, e.Limiting = a.UsableMM3S, i
 		}
 		for j := range i {
-			if !a.Told() || !e.Series[j].Told() {
+			if !a.Certain() || !e.Series[j].Certain() {
 				continue
 			}
 			if a.Filament == e.Series[j].Filament {

@@ -318,11 +318,11 @@ func TestUsableFlowProperties(t *testing.T) {
 func TestWrittenDownWrong(t *testing.T) {
 	trials := weigh(Setup{}, 2, 0, 4, 0, 6, 0, 8, -1, 10, -1, 12, -0.8)
 	e := judged(t, trials)[0]
-	if s := e.Series[0]; s.Gained != 3 || s.Told() || e.MaxFlowMM3S != 0 {
-		t.Errorf("gained at step %d, told %t, %g mm³/s", s.Gained, s.Told(), e.MaxFlowMM3S)
+	if s := e.Series[0]; s.Gained != 3 || s.Certain() || e.MaxFlowMM3S != 0 {
+		t.Errorf("gained at step %d, told %t, %g mm³/s", s.Gained, s.Certain(), e.MaxFlowMM3S)
 	}
 	trials = weigh(Setup{}, 2, 0, 4, -0.04, 6, 0.02, 8, 0.2)
-	if s := judged(t, trials)[0].Series[0]; s.Gained != 0 || !s.Told() {
+	if s := judged(t, trials)[0].Series[0]; s.Gained != 0 || !s.Certain() {
 		t.Errorf("what scatters gained at step %d", s.Gained)
 	}
 	trials = weigh(Setup{}, 2, 0, 4, 0, 6, 0.2)

@@ -53,7 +53,7 @@ func (t *FlowTrials) series(b *strings.Builder, s *melt.Series) {
 		fmt.Fprintf(b, "%12.1f %15.2f %10.3f %8s %12s\n", st.FlowMM3S, st.SpeedMMS, st.GPerM,
 			percents(st.Loss), percents(st.Shortfall))
 	}
-	if s.Told() {
+	if s.Certain() {
 		paragraph(b, "  ", t.usableText(s))
 	}
 	for _, note := range t.Notes(s) {
@@ -128,7 +128,7 @@ func (t *FlowTrials) Notes(s *melt.Series) []string {
 		list.Add("%s more came out than was commanded: density, diameter or the commanded length is "+
 			"wrong; the usable flow holds all the same.", unit.Percent(-short))
 	}
-	if s.Wide && s.Told() {
+	if s.Wide && s.Certain() {
 		a, b := &s.Steps[s.Below], &s.Steps[s.Below+1]
 		third := (b.FlowMM3S - a.FlowMM3S) / 3
 		list.Add("From %s to %s the loss goes from %s %% to %s %%, and nothing was tried between: "+
@@ -136,7 +136,7 @@ func (t *FlowTrials) Notes(s *melt.Series) []string {
 			unit.FlowRate(a.FlowMM3S), unit.FlowRate(b.FlowMM3S), percents(a.Loss), percents(b.Loss),
 			unit.Figure(a.FlowMM3S+third, 1), unit.FlowRate(a.FlowMM3S+2*third))
 	}
-	if s.LateStart && s.Told() {
+	if s.LateStart && s.Certain() {
 		list.Add("The lowest flow, %s, is more than half of the usable one and may lose something "+
 			"itself, which no loss against it shows: begin lower.", unit.FlowRate(ref.FlowMM3S))
 	}
@@ -196,7 +196,7 @@ func Comparisons(e *melt.Extruder) []string {
 	for _, d := range e.Differ {
 		list = append(list, differText(e, d))
 	}
-	early := slices.ContainsFunc(e.Series, func(s melt.Series) bool { return s.Early && s.Told() })
+	early := slices.ContainsFunc(e.Series, func(s melt.Series) bool { return s.Early && s.Certain() })
 	switch {
 	case causes[melt.Grip] && len(e.Differ) > 0:
 		list = append(list, "That filaments differ at one temperature goes with it: what a drive grips, "+
@@ -338,7 +338,7 @@ func FlowJSON(w io.Writer, t FlowTrials) error {
 			row := seriesJSON{Filament: s.Filament, AtLeast: s.Open, Early: s.Early,
 				Scatter: jsontext.Value(s.Scatter),
 				Notes:   append([]string{}, t.Notes(s)...)}
-			if s.Told() {
+			if s.Certain() {
 				row.UsableMM3S, row.LeastMM3S, row.MostMM3S = jsontext.Value(s.UsableMM3S),
 					jsontext.Value(s.LeastMM3S), jsontext.Value(s.MostMM3S)
 			}

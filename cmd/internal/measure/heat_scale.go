@@ -38,9 +38,9 @@ func (h *HeatFit) dutyDoubt() string {
 		times := h.Log.DutyFull / full
 		text := fmt.Sprintf("with --duty-full %g %s J/K", full, threeDigits(f.Capacity.Value*times))
 		switch {
-		case f.Fitted&heat.Loss != 0 && f.Loss.Told():
+		case f.Fitted&heat.Loss != 0 && f.Loss.Certain():
 			text += " and " + threeDigits(f.Loss.Value*times) + " W/K"
-		case f.Fitted&heat.LossFan != 0 && f.LossFan.Told():
+		case f.Fitted&heat.LossFan != 0 && f.LossFan.Certain():
 			text += " and " + threeDigits(f.LossFan.Value*times) + " W/K"
 		}
 		ways = append(ways, text)
@@ -114,7 +114,7 @@ func (h *HeatFit) isF(converted *heat.Fit) bool {
 // fanWarms reports whether by the log the part fan keeps the block warm.
 func (h *HeatFit) fanWarms() bool {
 	loss, fan := &h.Fit.Loss, &h.Fit.LossFan
-	return h.Fit.Fitted&heat.Loss != 0 && h.Fit.Fitted&heat.LossFan != 0 && loss.Told() && fan.Told() &&
+	return h.Fit.Fitted&heat.Loss != 0 && h.Fit.Fitted&heat.LossFan != 0 && loss.Certain() && fan.Certain() &&
 		fan.Value+fan.PlusMinus() < loss.Value-loss.PlusMinus()
 }
 

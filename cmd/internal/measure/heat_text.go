@@ -31,8 +31,8 @@ func (h *HeatFit) lines() []blockLine {
 	}
 }
 
-// told reports whether a line can go into a sheet.
-func (h *HeatFit) told(l blockLine) bool { return h.Fit.Fitted&l.figure != 0 && l.Told() }
+// certain reports whether a line can go into a sheet.
+func (h *HeatFit) certain(l blockLine) bool { return h.Fit.Fitted&l.figure != 0 && l.Certain() }
 
 // HeatText prints a [new.block] that can be pasted, all else as comments.
 func HeatText(w io.Writer, h HeatFit) error {
@@ -46,7 +46,7 @@ func HeatText(w io.Writer, h HeatFit) error {
 		kelvins(f.WorstK), unit.Seconds(f.WorstS))
 	b.WriteString("\n[new.block]\n")
 	for _, l := range h.lines() {
-		if !h.told(l) {
+		if !h.certain(l) {
 			continue
 		}
 		value, spread := estimateText(l.Estimate)
@@ -129,7 +129,7 @@ func (h *HeatFit) doubts() []string {
 	var list plaintext.Remarks
 	f, r := h.Fit, h.Fit.Run
 	for _, l := range h.lines() {
-		if f.Fitted&l.figure != 0 && !l.Told() {
+		if f.Fitted&l.figure != 0 && !l.Certain() {
 			value, spread := estimateText(l.Estimate)
 			list.Add("%s: it comes out as %s ± %s; %s", l.key, value, spread,
 				howToTell(l.figure))
@@ -243,7 +243,7 @@ func HeatJSON(w io.Writer, h HeatFit) error {
 		block[l.key] = nil
 		if f.Fitted&l.figure != 0 {
 			block[l.key] = &estimateJSON{jsontext.Value(l.Value), jsontext.Value(l.StdErr),
-				jsontext.Value(l.PlusMinus()), h.told(l)}
+				jsontext.Value(l.PlusMinus()), h.certain(l)}
 		}
 	}
 	out := struct {

@@ -53,7 +53,7 @@ func RankText(w io.Writer, s SensorRank) error {
 	if r.Reference == "" {
 		s.fits(&b)
 	}
-	if s.told() {
+	if s.certain() {
 		b.WriteString("\nWhat each style should use:\n")
 		for _, c := range s.Choices {
 			s.choice(&b, c)
@@ -117,9 +117,9 @@ func (s *SensorRank) atMost(d float64) string {
 	return unit.Kelvin(max(math.Abs(d), s.Ranking.Thermometer.OffK))
 }
 
-// told reports whether any style can be told what to use, or that it has
+// certain reports whether any style can be told what to use, or that it has
 // nothing.
-func (s *SensorRank) told() bool {
+func (s *SensorRank) certain() bool {
 	for _, c := range s.Choices {
 		if c.Answer != sensor.Untold {
 			return true
@@ -295,10 +295,10 @@ func (s *SensorRank) doubts() []string {
 			"would make these fit: %s. See to its contact and measure again.", strings.Join(low, ", "))
 	}
 	switch {
-	case s.told() && r.Reference != "" && high < r.TopC-farBelowK:
+	case s.certain() && r.Reference != "" && high < r.TopC-farBelowK:
 		list.Add("The points end at %s. Up to %s the curve is taken on trust; "+
 			"compare with a thermometer there.", unit.Celsius(high), top)
-	case s.told():
+	case s.certain():
 	case r.Reference != "":
 		list.Add("Measure nearer to %s, more points, or with a better thermometer: "+
 			"one that shows ice water as 0 °C and boiling water right is good to about 1 K, "+

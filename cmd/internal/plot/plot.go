@@ -96,8 +96,8 @@ func (s *span) add(values ...float64) {
 	}
 }
 
-// settled returns a span of some width, whatever was added.
-func (s span) settled() span {
+// widened returns a span of some width, whatever was added.
+func (s span) widened() span {
 	if s.low > s.high {
 		return span{0, 1}
 	}
@@ -131,7 +131,7 @@ func (p *Plot) ranges() (x, y span) {
 	}
 	x.add(p.X.Include...)
 	y.add(p.Y.Include...)
-	x, y = x.settled(), y.settled()
+	x, y = x.widened(), y.widened()
 	if ticks := ticksOf(y, yTicks); len(ticks.at) > 1 {
 		step := (ticks.at[1] - ticks.at[0]) / 2
 		y = span{math.Floor(y.low/step+1e-9) * step, math.Ceil(y.high/step-1e-9) * step}
