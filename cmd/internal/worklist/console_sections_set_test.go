@@ -183,6 +183,8 @@ func (c *sectionsConsole) paper(name string, args map[string]string) error {
 		switch {
 		case c.probe() == "":
 			return fmt.Errorf("unknown command")
+		case eddy(c.probe()):
+			return fmt.Errorf("unknown command")
 		case c.nozzleProbes():
 			return fmt.Errorf("the nozzle is the probe: its height is no length to measure by paper")
 		case c.trigger < 0:
@@ -248,7 +250,8 @@ func (c *sectionsConsole) accept() error {
 	case "Z_ENDSTOP_CALIBRATE":
 		set("stepper_z.position_endstop", c.number("stepper_z", "position_endstop", 0)-z)
 	case "PROBE_EDDY_CURRENT_CALIBRATE":
-		c.pending["probe_eddy_current.calibrate"] = by
+		// What it measures is where the bed is from the new tip.
+		c.pending[c.probe()+".calibrate"], c.trigger = by, c.height(c.probe())
 	case "MANUAL_PROBE":
 		c.heights[c.tool] = z
 	case "DELTA_CALIBRATE":

@@ -241,13 +241,15 @@ func (c *sectionsConsole) probe() string {
 	return ""
 }
 
+func eddy(probe string) bool { return strings.HasPrefix(probe, "probe_eddy_current ") }
+
 // nozzleProbes goes by the kind of probe, and by a height that no probe beside the
 // nozzle can have.
 func (c *sectionsConsole) nozzleProbes() bool {
 	name := c.probe()
 	beside := c.number(name, "x_offset", 0) != 0 || c.number(name, "y_offset", 0) != 0
 	return name == "smart_effector" || name == "load_cell_probe" ||
-		name != "" && c.number(name, "z_offset", 0) <= 0 && !beside
+		name != "" && !eddy(name) && c.height(name) <= 0 && !beside
 }
 
 func (c *sectionsConsole) probeHomes() bool {
