@@ -264,7 +264,7 @@ func (c *definesConsole) move(args map[string]string) error {
 		case c.gap < clearMM:
 			return fmt.Errorf("filament is pushed into the bed")
 		}
-		return nil
+		return c.pushes(args)
 	}
 	if !c.homed {
 		return fmt.Errorf("not homed")

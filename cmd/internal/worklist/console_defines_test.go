@@ -390,17 +390,14 @@ func (c *definesConsole) take(n int) error {
 	return c.moved(true)
 }
 
-// goHome homes X and Y before Z, and leaves Z where it triggered (both from
-// memory).
+// goHome homes X and Y before Z, by what tool 0 has, whichever is in use, and leaves
+// Z where it triggered (all from memory).
 func (c *definesConsole) goHome() error {
 	if err := c.wired(); err != nil {
 		return err
 	}
 	if err := c.moved(true); err != nil {
 		return err
-	}
-	if c.tool != 0 {
-		return fmt.Errorf("it homes with tool %d, and the height in the files is tool 0's", c.tool)
 	}
 	c.homed, c.lifted, c.over = true, true, false
 	switch {
@@ -416,7 +413,8 @@ func (c *definesConsole) goHome() error {
 		c.gap = c.endstop
 	}
 	c.reference = c.homesAt()
-	return nil
+	c.gap -= c.tip(c.tool) - c.tip(0)
+	return c.moved(false)
 }
 
 // homesAt is the height at which tool 0 reaches the paper after homing.

@@ -26,6 +26,9 @@ func TestStepsRunFurther(t *testing.T) {
 		{"towers", "#define PIDTEMP\n#define DELTA\n#undef Z_HOME_DIR\n#define Z_HOME_DIR 1\n" +
 			"#define DELTA_HEIGHT 250\n", "endstop", usual, 20},
 		{"a switch that is moved", "#define PIDTEMP\n#define NO_HOME_OFFSETS\n", "endstop", usual, 20},
+		{"two hotends far apart in height", levels + "#define USE_PROBE_FOR_Z_HOMING\n#undef EXTRUDERS\n" +
+			"#define EXTRUDERS 2\n#define TEMP_SENSOR_1 61\n#define HOTEND_OFFSET_Z { 0.0, -0.6 }\n",
+			"probe", usual, 20},
 		{"a switch", "#define PIDTEMP\n#define MANUAL_Z_HOME_POS 0.8\n", "endstop", usual, 20},
 		{"no store", levels + "#define USE_PROBE_FOR_Z_HOMING\n#undef EEPROM_SETTINGS\n", "probe", usual, 20},
 		{"settings that cannot be printed", levels + "#define USE_PROBE_FOR_Z_HOMING\n#define DISABLE_M503\n",

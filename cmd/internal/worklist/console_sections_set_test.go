@@ -120,7 +120,7 @@ func (c *sectionsConsole) move(args map[string]string) error {
 		case c.gap < clearMM:
 			return fmt.Errorf("filament is pushed into the bed")
 		}
-		return nil
+		return c.pushes(args)
 	}
 	if !c.homed {
 		return fmt.Errorf("not homed")
@@ -155,8 +155,7 @@ func (c *sectionsConsole) move(args map[string]string) error {
 	return c.moved(crosses)
 }
 
-// paper is the manual tool. Its heights are those without the offset of
-// SET_GCODE_OFFSET (from memory).
+// paper is the manual tool.
 func (c *sectionsConsole) paper(name string, args map[string]string) error {
 	switch name {
 	case "TESTZ", "ACCEPT", "ABORT":
@@ -169,6 +168,9 @@ func (c *sectionsConsole) paper(name string, args map[string]string) error {
 		}
 		if err := c.cold(); err != nil {
 			return err
+		}
+		if c.offset != 0 {
+			return fmt.Errorf("an offset is in force: whether the height has it in it is not published")
 		}
 		if !c.over && name != "DELTA_CALIBRATE" {
 			return fmt.Errorf("it is not moved over the bed first")

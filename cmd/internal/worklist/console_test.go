@@ -64,6 +64,7 @@ type machine struct {
 	targets         map[string]float64 // those above 0, by heater
 	warm            map[string]float64 // what the heater got to, since somebody waited
 	hot             bool               // something was heated, and nobody let it cool
+	speed           float64            // at which an item says that filament is pushed, mm/s
 	dried           bool               // the block was warmed from outside
 	noWire, noProbe bool               // heater or sensor are unplugged
 	halted          string             // why the firmware stopped, "" where it works
@@ -119,14 +120,25 @@ func (m *machine) wait() {
 	}
 }
 
+var speedSaid = regexp.MustCompile(`([0-9.]+) mm/s`)
+
+// pushes: F is in mm/min (from memory), and has to be the speed that the item says.
+func (m *machine) pushes(args map[string]string) error {
+	if feed, given := args["F"]; given && math.Abs(figureOf(feed)/60-m.speed) > 0.06 {
+		return fmt.Errorf("F%s is not %g mm/s", feed, m.speed)
+	}
+	return nil
+}
+
 // hand is what an item says of wires, heat and the bed. A printer that cools for
 // so long lets go of its motors (sections: after 600 s; defines: from memory).
 func (m *machine) hand(do string) {
 	if strings.Contains(do, "cool to the room") {
-		m.homed = false
+		m.homed, m.hot = false, false
 	}
-	if strings.Contains(do, "cool to the room") || strings.Contains(do, "at room temperature") {
-		m.hot = false
+	m.speed = math.NaN()
+	if said := speedSaid.FindStringSubmatch(do); said != nil {
+		m.speed = figureOf(said[1])
 	}
 	m.dried = strings.Contains(do, "hair dryer")
 	if strings.Contains(do, "Lift the nozzle") {
