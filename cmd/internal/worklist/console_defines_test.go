@@ -28,7 +28,8 @@ type definesConsole struct {
 	machine
 	options map[string]string // active names, as far as a plain reader tells
 
-	// Where no file names an option that says what homes, it is what the sheet says.
+	// Where no file names an option that says what homes, it is what the sheet says:
+	// the published pages do not tell, and an option that is undefined counts as off.
 	saysProbe, named bool
 
 	relative, relativeE, limitOff bool
