@@ -11,7 +11,8 @@ import (
 func TestPosition(t *testing.T) {
 	f := NewFile("a.h", []byte("ab\r\n\ncé\n"))
 	for _, tt := range []struct{ offset, line, column int }{
-		{-1, 1, 1}, {0, 1, 1}, {1, 1, 2}, {3, 1, 4}, {4, 2, 1}, {5, 3, 1}, {7, 3, 3}, {8, 3, 4}, {9, 4, 1}, {99, 4, 1},
+		{-1, 1, 1}, {0, 1, 1}, {1, 1, 2}, {3, 1, 4}, {4, 2, 1}, {5, 3, 1}, {7, 3, 3}, {8, 3, 4}, {9, 4, 1},
+		{99, 4, 1},
 	} {
 		if line, column := f.Position(tt.offset); line != tt.line || column != tt.column {
 			t.Errorf("Position(%d) = %d, %d, want %d, %d", tt.offset, line, column, tt.line, tt.column)
@@ -73,7 +74,8 @@ func TestClip(t *testing.T) {
 
 func TestCite(t *testing.T) {
 	for name, cited := range map[string]bool{
-		"a.h": true, "A.CFG": true, "x/printer.cfg": true, "a.conf": true, "a.ini": true, "a.inc": true, "a.hpp": true, "a.hh": true,
+		"a.h": true, "A.CFG": true, "x/printer.cfg": true, "a.conf": true, "a.ini": true, "a.inc": true,
+		"a.hpp": true, "a.hh": true,
 		".env": false, "config": false, "a.txt": false, "cfg": false, "x.cfg/secret": false, "": false,
 	} {
 		if got := NewFile(name, nil).Cite("line"); (got == "line") != cited {

@@ -57,10 +57,15 @@ func TestTrace(t *testing.T) {
 
 // What git keeps is not read, under no name that a disk may find it by.
 func TestOpenRefusesGit(t *testing.T) {
-	tree, dir := newTree(t, map[string]string{".git/config": "[remote]\nurl: do-not-show", "a.cfg": "", "x.git/a.cfg": "", "git/a.cfg": ""})
+	tree, dir := newTree(t, map[string]string{
+		".git/config": "[remote]\nurl: do-not-show", "a.cfg": "", "x.git/a.cfg": "", "git/a.cfg": "",
+	})
 	mustLink(t, ".git/config", filepath.Join(dir, "link.cfg"))
 	mustLink(t, ".git", filepath.Join(dir, "folder"))
-	for _, name := range []string{".git/config", ".GIT/config", ".git./config", ".git /config", "git~1/config", "GIT~1/config", ".git::$INDEX_ALLOCATION/config", ".g\u200cit/config", "link.cfg", "folder/config", ".git"} {
+	for _, name := range []string{
+		".git/config", ".GIT/config", ".git./config", ".git /config", "git~1/config", "GIT~1/config",
+		".git::$INDEX_ALLOCATION/config", ".g\u200cit/config", "link.cfg", "folder/config", ".git",
+	} {
 		if f, err := tree.Open(name); err == nil || !strings.Contains(err.Error(), "belongs to git") {
 			t.Errorf("Open(%q) = %v, %v", name, f, err)
 		}
@@ -95,8 +100,10 @@ func TestSpelling(t *testing.T) {
 		want          string
 	}{
 		{"a disk that folds", "Printer.cfg", "printer.cfg", one, listing("Printer.cfg"), "Printer.cfg"},
-		{"a disk that folds, a folder", "A/printer.cfg", "a/Printer.cfg", one, listing("a/Printer.cfg"), "A/printer.cfg"},
-		{"two hard links", "Printer.cfg", "printer.cfg", one, listing("Printer.cfg", "printer.cfg"), "printer.cfg"},
+		{"a disk that folds, a folder", "A/printer.cfg", "a/Printer.cfg", one, listing("a/Printer.cfg"),
+			"A/printer.cfg"},
+		{"two hard links", "Printer.cfg", "printer.cfg", one, listing("Printer.cfg", "printer.cfg"),
+			"printer.cfg"},
 		{"two other names", "a.cfg", "b.cfg", one, listing(), "b.cfg"},
 		{"a disk without identities", "Printer.cfg", "printer.cfg", FileID{}, listing(), "printer.cfg"},
 	} {
@@ -122,7 +129,8 @@ func TestSpelling(t *testing.T) {
 		if err := os.Link(filepath.Join(dir, "Printer.cfg"), filepath.Join(dir, "PRINTER.cfg")); err != nil {
 			t.Skip(err)
 		}
-		if second, err = tree.Open("PRINTER.cfg"); err != nil || second.Real == first.Real || second.ID != first.ID {
+		if second, err = tree.Open("PRINTER.cfg"); err != nil || second.Real == first.Real ||
+			second.ID != first.ID {
 			t.Errorf("hard links: %+v and %+v, %v", first, second, err)
 		}
 	}
@@ -145,9 +153,7 @@ func TestFileIsReadOnce(t *testing.T) {
 	if tree.disk.reads != 1 {
 		t.Errorf("read %d times", tree.disk.reads)
 	}
-	if err := os.WriteFile(filepath.Join(dir, "a.cfg"), []byte("two, longer"), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	writeFile(t, dir, "a.cfg", "two, longer")
 	if f, err := tree.Open("hard.cfg"); err != nil || string(f.Data) != "two, longer" {
 		t.Errorf("after a change: %v, %v", f, err)
 	}
@@ -158,10 +164,7 @@ func TestKeptBytes(t *testing.T) {
 	const size, files = maxKeptBytes / 4, 5
 	tree, dir := newTree(t, nil)
 	for i := range files {
-		name := filepath.Join(dir, fmt.Sprintf("%d.cfg", i))
-		if err := os.WriteFile(name, []byte(strings.Repeat("x", size)), 0o666); err != nil {
-			t.Fatal(err)
-		}
+		writeFile(t, dir, fmt.Sprintf("%d.cfg", i), strings.Repeat("x", size))
 	}
 	open := func(i int) {
 		t.Helper()
@@ -174,7 +177,8 @@ func TestKeptBytes(t *testing.T) {
 		open(i)
 	}
 	if tree.disk.bytes != maxKeptBytes || tree.disk.reads != files || len(tree.disk.files) != 4 {
-		t.Errorf("%d bytes of %d files kept, %d files read", tree.disk.bytes, len(tree.disk.files), tree.disk.reads)
+		t.Errorf("%d bytes of %d files kept, %d files read",
+			tree.disk.bytes, len(tree.disk.files), tree.disk.reads)
 	}
 	open(files - 1)
 	if tree.disk.reads != files {
@@ -182,21 +186,20 @@ func TestKeptBytes(t *testing.T) {
 	}
 	open(0)
 	if tree.disk.reads != files+1 || tree.disk.bytes != maxKeptBytes {
-		t.Errorf("the first file was not read again: %d files read, %d bytes kept", tree.disk.reads, tree.disk.bytes)
+		t.Errorf("the first file was not read again: %d files read, %d bytes kept",
+			tree.disk.reads, tree.disk.bytes)
 	}
 }
 
 // The bytes of one printer are counted as often as they are asked for.
 func TestPrinterBytes(t *testing.T) {
-	tree, dir := newTree(t, nil)
-	if err := os.WriteFile(filepath.Join(dir, "a.cfg"), []byte(strings.Repeat("x", MaxFileBytes)), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	tree, _ := newTree(t, map[string]string{"a.cfg": strings.Repeat("x", MaxFileBytes)})
 	one, _ := tree.ForPrinter()
 	const fit = MaxPrinterBytes / MaxFileBytes
 	for i := range fit + 1 {
 		_, err := one.Open("a.cfg")
-		if refused := err != nil; refused != (i == fit) || refused && !strings.Contains(err.Error(), "more than 64 MiB") {
+		if refused := err != nil; refused != (i == fit) ||
+			refused && !strings.Contains(err.Error(), "more than 64 MiB") {
 			t.Errorf("time %d: %v", i, err)
 		}
 	}
@@ -204,12 +207,15 @@ func TestPrinterBytes(t *testing.T) {
 
 func TestDeepFolders(t *testing.T) {
 	deep := func(n int) string { return strings.Repeat("d/", n) + "swap.toml" }
-	tree, dir := newTree(t, map[string]string{deep(MaxFolderDepth - 1): "below", deep(MaxFolderDepth): "at", deep(MaxFolderDepth + 1): "above"})
+	tree, dir := newTree(t, map[string]string{
+		deep(MaxFolderDepth - 1): "below", deep(MaxFolderDepth): "at", deep(MaxFolderDepth + 1): "above",
+	})
 	if strings.Count(deep(MaxFolderDepth), "/") != MaxFolderDepth {
 		t.Fatal("the test counts otherwise")
 	}
 	var found, failed []string
-	tree.Walk(".", func(name string) bool { found = append(found, name); return true }, func(err error) { failed = append(failed, err.Error()) })
+	tree.Walk(".", func(name string) bool { found = append(found, name); return true },
+		func(err error) { failed = append(failed, err.Error()) })
 	slices.SortFunc(found, func(a, b string) int { return len(a) - len(b) })
 	if want := []string{deep(MaxFolderDepth - 1), deep(MaxFolderDepth)}; !slices.Equal(found, want) {
 		t.Errorf("found %d: %q", len(found), found)
@@ -217,7 +223,9 @@ func TestDeepFolders(t *testing.T) {
 	if len(failed) != 1 || !strings.Contains(failed[0], "more than 64 folders deep") {
 		t.Errorf("failed: %q", failed)
 	}
-	for n, ok := range map[int]bool{MaxFolderDepth - 1: true, MaxFolderDepth: true, MaxFolderDepth + 1: false} {
+	for n, ok := range map[int]bool{
+		MaxFolderDepth - 1: true, MaxFolderDepth: true, MaxFolderDepth + 1: false,
+	} {
 		if _, err := tree.Open(deep(n)); (err == nil) != ok {
 			t.Errorf("%d folders deep: %v", n, err)
 		}
@@ -247,9 +255,7 @@ func TestListLimits(t *testing.T) {
 	tree, dir := newTree(t, nil)
 	add := func(from, to int) {
 		for i := from; i < to; i++ {
-			if err := os.WriteFile(filepath.Join(dir, fmt.Sprintf("%d.cfg", i)), nil, 0o666); err != nil {
-				t.Fatal(err)
-			}
+			writeFile(t, dir, fmt.Sprintf("%d.cfg", i), "")
 		}
 	}
 	for _, n := range []int{MaxListed - 1, MaxListed, MaxListed + 1} {
@@ -260,7 +266,8 @@ func TestListLimits(t *testing.T) {
 		add(len(entries), n)
 		tree.disk = newDisk()
 		names, err := tree.Glob("*.cfg")
-		if ok := n <= MaxListed; ok != (err == nil) || ok && len(names) != n || !ok && !strings.Contains(err.Error(), "too many for a pattern") {
+		if ok := n <= MaxListed; ok != (err == nil) || ok && len(names) != n ||
+			!ok && !strings.Contains(err.Error(), "too many for a pattern") {
 			t.Errorf("%d files: %d names, %v", n, len(names), err)
 		}
 	}

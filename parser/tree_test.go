@@ -14,13 +14,7 @@ func newTree(t *testing.T, files map[string]string) (*Tree, string) {
 	t.Helper()
 	dir := t.TempDir()
 	for name, text := range files {
-		full := filepath.Join(dir, filepath.FromSlash(name))
-		if err := os.MkdirAll(filepath.Dir(full), 0o777); err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(full, []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
+		writeFile(t, dir, name, text)
 	}
 	tree, err := OpenTree(dir)
 	if err != nil {
@@ -30,6 +24,17 @@ func newTree(t *testing.T, files map[string]string) (*Tree, string) {
 	return tree, dir
 }
 
+func writeFile(t *testing.T, dir, name, text string) {
+	t.Helper()
+	full := filepath.Join(dir, filepath.FromSlash(name))
+	if err := os.MkdirAll(filepath.Dir(full), 0o777); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(full, []byte(text), 0o666); err != nil {
+		t.Fatal(err)
+	}
+}
+
 func TestOpenRefuses(t *testing.T) {
 	tree, dir := newTree(t, map[string]string{
 		"folder/a.h": "x",
@@ -37,17 +42,12 @@ func TestOpenRefuses(t *testing.T) {
 		"utf16le.h":  "\xff\xfe#\x00",
 		"utf16be.h":  "\xfe\xff\x00#",
 	})
-	large := filepath.Join(dir, "large.h")
-	if err := os.WriteFile(large, nil, 0o666); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.Truncate(large, MaxFileBytes+1); err != nil {
+	writeFile(t, dir, "large.h", "")
+	if err := os.Truncate(filepath.Join(dir, "large.h"), MaxFileBytes+1); err != nil {
 		t.Fatal(err)
 	}
 	outside := filepath.Join(t.TempDir(), "secret")
-	if err := os.WriteFile(outside, []byte("secret"), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	writeFile(t, filepath.Dir(outside), "secret", "secret")
 	if err := os.Symlink(outside, filepath.Join(dir, "link.h")); err != nil {
 		t.Fatal(err)
 	}
@@ -121,7 +121,8 @@ func TestGlob(t *testing.T) {
 	if got, err := tree.Glob("o*/fan.cfg"); err != nil || !slices.Equal(got, []string{"out/fan.cfg"}) {
 		t.Errorf("Glob behind a link out of the tree = %q, %v, want out/fan.cfg", got, err)
 	}
-	if !tree.Lacks("out/fan.cfg") || !tree.Lacks("../x") || !tree.Lacks("none") || tree.Lacks("top.cfg") || tree.Lacks("x1") {
+	if !tree.Lacks("out/fan.cfg") || !tree.Lacks("../x") || !tree.Lacks("none") || tree.Lacks("top.cfg") ||
+		tree.Lacks("x1") {
 		t.Error("Lacks is wrong")
 	}
 	if got := tree.FromRoot(filepath.ToSlash(tree.Dir()) + "/a/../b.cfg"); got != "b.cfg" {
@@ -150,7 +151,8 @@ func TestGlob(t *testing.T) {
 		}
 	}
 	for pattern, want := range map[string]string{
-		"../*.cfg": "outside the root", "/etc/*": "outside the root", "out/*": "outside the root", "a[": "not a valid pattern",
+		"../*.cfg": "outside the root", "/etc/*": "outside the root", "out/*": "outside the root",
+		"a[": "not a valid pattern",
 	} {
 		if got, err := tree.Glob(pattern); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("Glob(%q) = %q, %v, want an error with %q", pattern, got, err, want)
@@ -170,7 +172,8 @@ func TestWalk(t *testing.T) {
 	var got, problems []string
 	walk := func(dir string) {
 		got, problems = nil, nil
-		tree.Walk(dir, func(file string) bool { got = append(got, file); return true }, func(err error) { problems = append(problems, err.Error()) })
+		tree.Walk(dir, func(file string) bool { got = append(got, file); return true },
+			func(err error) { problems = append(problems, err.Error()) })
 	}
 	walk(".")
 	// The link is named, and not followed: no sheet is found twice.

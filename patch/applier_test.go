@@ -22,12 +22,14 @@ func TestPatchRefuses(t *testing.T) {
 	const head = "--- a/x\n+++ b/x\n"
 	tests := []struct{ name, diff, want string }{
 		{"wrong line", head + "@@ -2 +2 @@\n-x\n+y\n", "diff:4: does not match line 2"},
-		{"part of a line", "--- a/x\n+++ b/x\n@@ -1 +1 @@\n-\n\\ No newline at end of file\n+y\n", "does not match line 1"},
+		{"part of a line",
+			"--- a/x\n+++ b/x\n@@ -1 +1 @@\n-\n\\ No newline at end of file\n+y\n", "does not match line 1"},
 		{"wrong context", head + "@@ -1,2 +1,2 @@\n x\n-b\n+y\n", "does not match line 1"},
 		{"elsewhere", head + "@@ -3 +3 @@\n-b\n+y\n", "does not match line 3"},
 		{"past the end", head + "@@ -9 +9 @@\n-b\n+y\n", "past the end"},
 		{"backwards", head + "@@ -3 +3 @@\n-c\n+y\n@@ -1 +1 @@\n-a\n+z\n", "goes back to line 1"},
-		{"new line number after lines were gained", head + "@@ -1 +1,2 @@\n-a\n+y\n+z\n@@ -3 +3 @@\n-c\n+y\n", "puts line 3 at 3, not 4"},
+		{"new line number after lines were gained",
+			head + "@@ -1 +1,2 @@\n-a\n+y\n+z\n@@ -3 +3 @@\n-c\n+y\n", "puts line 3 at 3, not 4"},
 		{"new line number", head + "@@ -2 +3 @@\n-b\n+y\n", "puts line 2 at 3, not 2"},
 		{"too few lines", head + "@@ -2,2 +2,2 @@\n-b\n+y\n", "ends in the middle of a hunk"},
 		{"too many new lines", head + "@@ -2,2 +2 @@\n+y\n+z\n-b\n-c\n", "more new lines"},
@@ -42,7 +44,8 @@ func TestPatchRefuses(t *testing.T) {
 		{"two names", "--- a/x\n+++ b/y\n@@ -2 +2 @@\n-b\n+y\n", "names two files"},
 		{"bad quotes", "--- \"a/x\\9\"\n+++ b/y\n", "no file name"},
 		{"unmarked lead", "hello\n" + head + "@@ -2 +2 @@\n-b\n+y\n", "diff:1: has a line above"},
-		{"no newline in the middle", head + "@@ -2 +2 @@\n-b\n+y\n\\ No newline at end of file\n", "no newline in the middle"},
+		{"no newline in the middle",
+			head + "@@ -2 +2 @@\n-b\n+y\n\\ No newline at end of file\n", "no newline in the middle"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -96,7 +99,8 @@ func TestPatchNothing(t *testing.T) {
 
 func FuzzPatch(f *testing.F) {
 	for _, c := range textCases() {
-		f.Add(c.file, []byte(c.old), unified(f, []FileChange{{c.file, []byte(c.old), []byte(c.new)}}, Options{}))
+		f.Add(c.file, []byte(c.old),
+			unified(f, []FileChange{{c.file, []byte(c.old), []byte(c.new)}}, Options{}))
 	}
 	f.Fuzz(func(t *testing.T, name string, old, diff []byte) {
 		text, err := patchOne(name, old, diff)

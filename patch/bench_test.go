@@ -30,6 +30,17 @@ func largeFile() (*parser.File, []parser.Edit) {
 	return f, edits
 }
 
+// largeChange is largeFile with its edits made.
+func largeChange(b *testing.B) FileChange {
+	f, edits := largeFile()
+	text, err := Apply(f, edits)
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.SetBytes(int64(len(f.Data)))
+	return FileChange{f.Name, f.Data, text}
+}
+
 func BenchmarkApply(b *testing.B) {
 	f, edits := largeFile()
 	b.SetBytes(int64(len(f.Data)))
@@ -41,30 +52,20 @@ func BenchmarkApply(b *testing.B) {
 }
 
 func BenchmarkUnified(b *testing.B) {
-	f, edits := largeFile()
-	text, err := Apply(f, edits)
-	if err != nil {
-		b.Fatal(err)
-	}
-	b.SetBytes(int64(len(f.Data)))
+	c := largeChange(b)
 	b.ReportAllocs()
 	for b.Loop() {
-		if err := Unified(io.Discard, []FileChange{{f.Name, f.Data, text}}, Options{}); err != nil {
+		if err := Unified(io.Discard, []FileChange{c}, Options{}); err != nil {
 			b.Fatal(err)
 		}
 	}
 }
 
 func BenchmarkPatch(b *testing.B) {
-	f, edits := largeFile()
-	text, err := Apply(f, edits)
-	if err != nil {
-		b.Fatal(err)
-	}
-	diff := unified(b, []FileChange{{f.Name, f.Data, text}}, Options{})
-	b.SetBytes(int64(len(f.Data)))
+	c := largeChange(b)
+	diff := unified(b, []FileChange{c}, Options{})
 	for b.Loop() {
-		if _, err := patchOne(f.Name, f.Data, diff); err != nil {
+		if _, err := patchOne(c.Name, c.Old, diff); err != nil {
 			b.Fatal(err)
 		}
 	}

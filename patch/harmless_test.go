@@ -1,6 +1,7 @@
 package patch
 
 import (
+	"fmt"
 	"io"
 	"strings"
 	"testing"
@@ -48,13 +49,14 @@ func TestHarmlessInPieces(t *testing.T) {
 		}
 		for line := range strings.Lines(got) {
 			line = strings.TrimLeft(line, " \t")
-			if strings.HasPrefix(line, "::") || strings.HasPrefix(line, "--") || strings.HasPrefix(line, "[[") || strings.Contains(line, "##") {
+			if strings.HasPrefix(line, "::") || strings.HasPrefix(line, "--") ||
+				strings.HasPrefix(line, "[[") || strings.Contains(line, "##") {
 				t.Fatalf("%q gives the line %q", text, line)
 			}
 		}
 		back := got
-		for mark, escape := range map[string]string{":": `\u003a`, "#": `\u0023`, "-": `\u002d`, "[": `\u005b`} {
-			back = strings.ReplaceAll(back, escape, mark)
+		for _, mark := range ":#-[" {
+			back = strings.ReplaceAll(back, fmt.Sprintf(`\u%04x`, mark), string(mark))
 		}
 		if back != text {
 			t.Fatalf("%q became %q", text, got)

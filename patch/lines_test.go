@@ -55,12 +55,14 @@ func TestRejoin(t *testing.T) {
 	}
 	// One line further, all but the common end is skipped.
 	for _, tt := range [][2]string{
-		{unlike("x", lookahead+1), ""}, {"", unlike("y", lookahead+1)}, {unlike("x", lookahead+1), unlike("y", lookahead+1)},
+		{unlike("x", lookahead+1), ""}, {"", unlike("y", lookahead+1)},
+		{unlike("x", lookahead+1), unlike("y", lookahead+1)},
 	} {
 		a, b := tt[0]+c+"x\n"+c, tt[1]+c+"y\n"+c
 		p, q := rejoin([]byte(a), []byte(b))
 		if p != len(a)-len(c) || q != len(b)-len(c) {
-			t.Errorf("%d and %d lines: skips %d and %d bytes of %d and %d", count([]byte(tt[0])), count([]byte(tt[1])), p, q, len(a), len(b))
+			t.Errorf("%d and %d lines: skips %d and %d bytes of %d and %d",
+				count([]byte(tt[0])), count([]byte(tt[1])), p, q, len(a), len(b))
 		}
 	}
 	// Three lines that agree, and then do not, are too few.
@@ -84,7 +86,8 @@ func TestReachable(t *testing.T) {
 	}
 	for _, tt := range []struct{ in, name, want string }{
 		{"printers", "x.cfg", ""},
-		{"printers", "printers/x.cfg", "could be taken for x.cfg by git apply without -p1, since the folder has the name of the one that it lies in; run preflash in ../"},
+		{"printers", "printers/x.cfg", "could be taken for x.cfg by git apply without -p1, " +
+			"since the folder has the name of the one that it lies in; run preflash in ../"},
 		{"printers/printers", "printers/printers/x.cfg", "run preflash in ../../"},
 		{"printers/printers", "printers/x.cfg", ""},
 		{"", "printers/x.cfg", ""},

@@ -41,7 +41,8 @@ func TestMerge(t *testing.T) {
 			name: "two values",
 			a:    []parser.Edit{edit(shared, "1", "5", "limit")},
 			b:    []parser.Edit{edit(twin, "1", "6", "limit")},
-			err:  `shared.cfg:1: egret-01 and egret-02 share this file and want different changes here: limit "5" and limit "6"; let their sheets agree`,
+			err: `shared.cfg:1: egret-01 and egret-02 share this file and want different changes here: ` +
+				`limit "5" and limit "6"; let their sheets agree`,
 		},
 		{
 			name: "one setting inserted with two values",

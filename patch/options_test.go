@@ -11,8 +11,10 @@ import (
 func TestCompareEdited(t *testing.T) {
 	there := func(a *altered) {
 		at := parser.Span{File: a.Printer().Files[0], Start: 0, End: 1}
-		a.options = append(slices.Clone(a.options), parser.Entry{Name: "a", Value: "1", Active: parser.Yes, Elsewhere: true, At: at})
-		a.Printer().Storage.On = parser.Setting[bool]{Key: a.Printer().Storage.On.Key, State: parser.Set, Value: true, Place: parser.Place{At: at}}
+		a.options = append(slices.Clone(a.options),
+			parser.Entry{Name: "a", Value: "1", Active: parser.Yes, Elsewhere: true, At: at})
+		on := &a.Printer().Storage.On
+		*on = parser.Setting[bool]{Key: on.Key, State: parser.Set, Value: true, Place: parser.Place{At: at}}
 	}
 	for name, states := range map[string][2]func(*altered){"goes": {there, nil}, "comes": {nil, there}} {
 		g, trial := alter(t, states[0], states[1])
@@ -35,12 +37,14 @@ func TestEditedLines(t *testing.T) {
 	g := group{plan: &Plan{Files: []FileChange{{"f", old, new}}}}
 	edited := g.editedLines()
 	for i, want := range []bool{false, true, false, false} {
-		if got := edited.touches(parser.Span{File: parser.NewFile("f", old), Start: 2 * i, End: 2*i + 1}, true); got != want {
+		at := parser.Span{File: parser.NewFile("f", old), Start: 2 * i, End: 2*i + 1}
+		if got := edited.touches(at, true); got != want {
 			t.Errorf("line %d of the old text: edited %v, want %v", i+1, got, want)
 		}
 	}
 	for i, want := range []bool{false, true, false, true, false} {
-		if got := edited.touches(parser.Span{File: parser.NewFile("f", new), Start: 2 * i, End: 2*i + 1}, false); got != want {
+		at := parser.Span{File: parser.NewFile("f", new), Start: 2 * i, End: 2*i + 1}
+		if got := edited.touches(at, false); got != want {
 			t.Errorf("line %d of the new text: edited %v, want %v", i+1, got, want)
 		}
 	}

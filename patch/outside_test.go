@@ -158,7 +158,8 @@ func TestOutsideLiveSubfolder(t *testing.T) {
 func genText() *rapid.Generator[[]byte] {
 	line := rapid.SampledFrom([]string{
 		"", "//", "#define A 1", "#define B 2", "a: 1", "-- a/x", "++ b/x", "@@ -1 +1 @@",
-		"\\ No newline at end of file", "D\xfcse \xb0C", "\ufeff°C", "\tend  ", "\r", "# x", "diff --git a/x b/x",
+		"\\ No newline at end of file", "D\xfcse \xb0C", "\ufeff°C", "\tend  ", "\r", "# x",
+		"diff --git a/x b/x",
 	})
 	ending := rapid.SampledFrom([]string{"\n", "\n", "\n", "\r\n"})
 	return rapid.Custom(func(t *rapid.T) []byte {

@@ -28,37 +28,43 @@ func TestApply(t *testing.T) {
 	span := func(start, end int) parser.Edit {
 		return parser.Edit{At: parser.Span{File: f, Start: start, End: end}, For: "x"}
 	}
+	type edits []parser.Edit
 	tests := []struct {
 		name  string
-		edits []parser.Edit
+		edits edits
 		want  string
 		err   string
 	}{
 		{name: "none", want: "max_temp: 285\r\nmin_temp: 5"},
-		{name: "one", edits: []parser.Edit{edit(f, "285", "260", "")}, want: "max_temp: 260\r\nmin_temp: 5"},
+		{name: "one", edits: edits{edit(f, "285", "260", "")}, want: "max_temp: 260\r\nmin_temp: 5"},
 		{
 			name:  "two",
-			edits: []parser.Edit{edit(f, "285", "260", ""), edit(f, "min_temp: 5", "min_temp: 0", "")},
+			edits: edits{edit(f, "285", "260", ""), edit(f, "min_temp: 5", "min_temp: 0", "")},
 			want:  "max_temp: 260\r\nmin_temp: 0",
 		},
 		{
 			name:  "two, last first",
-			edits: []parser.Edit{edit(f, "min_temp: 5", "min_temp: 0", "last"), edit(f, "285", "260", "first")},
+			edits: edits{edit(f, "min_temp: 5", "min_temp: 0", "last"), edit(f, "285", "260", "first")},
 			err:   "two changes want the same text: the last and the first",
 		},
 		{
-			name:  "insertions at one place keep their order",
-			edits: []parser.Edit{edit(f, "min", "+a: 1\r\n", "a"), edit(f, "min", "+b: 2\r\n", "b"), edit(f, "min_temp", "low", "c")},
-			want:  "max_temp: 285\r\na: 1\r\nb: 2\r\nlow: 5",
+			name: "insertions at one place keep their order",
+			edits: edits{edit(f, "min", "+a: 1\r\n", "a"), edit(f, "min", "+b: 2\r\n", "b"),
+				edit(f, "min_temp", "low", "c")},
+			want: "max_temp: 285\r\na: 1\r\nb: 2\r\nlow: 5",
 		},
-		{name: "at both ends", edits: []parser.Edit{{At: parser.Span{File: f}, New: "# \r\n"}, span(26, 26)}, want: "# \r\nmax_temp: 285\r\nmin_temp: 5"},
-		{name: "same file read twice", edits: []parser.Edit{edit(again, "285", "260", "")}, want: "max_temp: 260\r\nmin_temp: 5"},
-		{name: "overlap", edits: []parser.Edit{edit(f, "temp: 285", "temp: 1", "one"), edit(f, "285", "260", "two")}, err: "printer.cfg:1: two changes want the same text: the one and the two"},
-		{name: "another file", edits: []parser.Edit{edit(other, "285", "260", "limit")}, err: "belongs to another file (other.cfg:1)"},
-		{name: "no file", edits: []parser.Edit{{}}, err: "belongs to another file (nowhere)"},
-		{name: "past the end", edits: []parser.Edit{span(20, 28)}, err: "covers bytes 20 to 28 of 26"},
-		{name: "before the start", edits: []parser.Edit{span(-1, 2)}, err: "covers bytes -1 to 2"},
-		{name: "backwards", edits: []parser.Edit{span(5, 2)}, err: "covers bytes 5 to 2"},
+		{name: "at both ends", edits: edits{{At: parser.Span{File: f}, New: "# \r\n"}, span(26, 26)},
+			want: "# \r\nmax_temp: 285\r\nmin_temp: 5"},
+		{name: "same file read twice", edits: edits{edit(again, "285", "260", "")},
+			want: "max_temp: 260\r\nmin_temp: 5"},
+		{name: "overlap", edits: edits{edit(f, "temp: 285", "temp: 1", "one"), edit(f, "285", "260", "two")},
+			err: "printer.cfg:1: two changes want the same text: the one and the two"},
+		{name: "another file", edits: edits{edit(other, "285", "260", "limit")},
+			err: "belongs to another file (other.cfg:1)"},
+		{name: "no file", edits: edits{{}}, err: "belongs to another file (nowhere)"},
+		{name: "past the end", edits: edits{span(20, 28)}, err: "covers bytes 20 to 28 of 26"},
+		{name: "before the start", edits: edits{span(-1, 2)}, err: "covers bytes -1 to 2"},
+		{name: "backwards", edits: edits{span(5, 2)}, err: "covers bytes 5 to 2"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

@@ -23,12 +23,14 @@ func TestPrint(t *testing.T) {
 		want     string
 	}{{false, head + "+b: \x1b[2J\n"}, {true, head + "+b: \\u001b[2J\n"}} {
 		var out bytes.Buffer
-		if err := p.Print(&out, Options{Lead: []string{"why"}, Terminal: tt.terminal}); err != nil || out.String() != tt.want {
+		err := p.Print(&out, Options{Lead: []string{"why"}, Terminal: tt.terminal})
+		if err != nil || out.String() != tt.want {
 			t.Errorf("terminal %v: %q, %v, want %q", tt.terminal, out.String(), err, tt.want)
 		}
 	}
 	var out bytes.Buffer
-	if err := (&Plan{Files: []FileChange{{Name: "../a.cfg", Old: one.Old, New: one.New}}}).Print(&out, Options{}); err == nil || out.Len() > 0 {
+	outside := &Plan{Files: []FileChange{{Name: "../a.cfg", Old: one.Old, New: one.New}}}
+	if err := outside.Print(&out, Options{}); err == nil || out.Len() > 0 {
 		t.Errorf("a file outside: %v, %q", err, out.String())
 	}
 	// A lead that is no lead: the diff cannot be applied, and is not shown.
@@ -69,22 +71,7 @@ func TestRenewed(t *testing.T) {
 }
 
 func TestFileRefIn(t *testing.T) {
-	dir := t.TempDir()
-	if err := os.WriteFile(filepath.Join(dir, "a"), []byte("x"), 0o666); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.Link(filepath.Join(dir, "a"), filepath.Join(dir, "b")); err != nil {
-		t.Skip(err)
-	}
-	tree, err := parser.OpenTree(dir)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer tree.Close()
-	file, err := tree.Open("a")
-	if err != nil {
-		t.Fatal(err)
-	}
+	file := diskFile(t)
 	p := Plan{changed: []FileRef{RefOf(file)}}
 	for _, tt := range []struct {
 		ref  FileRef
@@ -106,8 +93,8 @@ func TestFileRefIn(t *testing.T) {
 	}
 }
 
-// diskID is the identity of a new file.
-func diskID(t *testing.T) parser.FileID {
+// diskFile is a new file, with the identity that its disk gives it.
+func diskFile(t *testing.T) *parser.File {
 	t.Helper()
 	dir := t.TempDir()
 	if err := os.WriteFile(filepath.Join(dir, "f"), nil, 0o666); err != nil {
@@ -122,13 +109,13 @@ func diskID(t *testing.T) parser.FileID {
 	if err != nil || file.ID == (parser.FileID{}) {
 		t.Fatalf("%+v, %v", file, err)
 	}
-	return file.ID
+	return file
 }
 
 // A diff parts two names of one file by a hard link.
 func TestRefuseHardLinks(t *testing.T) {
 	g, trial := alter(t, nil, nil)
-	id, other := diskID(t), diskID(t)
+	id, other := diskFile(t).ID, diskFile(t).ID
 	g.plan.changed = []FileRef{{Real: "a", ID: id}}
 	for _, tt := range []struct {
 		name  string
@@ -206,7 +193,9 @@ func TestParseExtent(t *testing.T) {
 func TestUnquoteName(t *testing.T) {
 	for text, want := range map[string]string{
 		`a/x`: "a/x", `a/x y` + "\t": "a/x y", `"a/\303\244"`: "a/ä", `"a/\t\"\\"`: "a/\t\"\\",
-		`""`: "", `"\377"`: "\xff", ``: "!", `"`: "!", `"a`: "!", `"a"b"`: "!", `"a\`: "!", `"a\"`: "!", `"\8"`: "!", `"\40"`: "!", `"\777"`: "!", `"\00"`: "!",
+		`""`: "", `"\377"`: "\xff",
+		``: "!", `"`: "!", `"a`: "!", `"a"b"`: "!", `"a\`: "!", `"a\"`: "!",
+		`"\8"`: "!", `"\40"`: "!", `"\777"`: "!", `"\00"`: "!",
 	} {
 		got, ok := unquoteName(text)
 		if !ok {

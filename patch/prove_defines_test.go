@@ -4,8 +4,6 @@ import (
 	"strings"
 	"testing"
 
-	"preflash/parser"
-	"preflash/parser/defines"
 	"preflash/patch"
 )
 
@@ -13,10 +11,8 @@ import (
 // parts are replaced, and returns its new text.
 func proveDefines(t *testing.T, header string, replace ...string) string {
 	t.Helper()
-	sheet := strings.NewReplacer(append(replace, "printer.cfg", "Configuration.h")...).Replace(proofSheet)
-	list := printers(t, map[string]string{"swap.toml": sheet, "Configuration.h": header}, "swap.toml")
-	list[0].Style = defines.Style
-	list[0].Request = parser.Request{Files: []string{"Configuration.h"}}
+	sheet := sheetWith(append(replace, "printer.cfg", "Configuration.h")...)
+	list := patch.Printers(t, files{"swap.toml": sheet, "Configuration.h": header})
 	plan, err := patch.Prove(list, all)
 	if err != nil {
 		t.Fatal(err)
@@ -52,10 +48,15 @@ func TestProveNumberedSensor(t *testing.T) {
 // A generation that may not read a cubic coefficient gets a Beta alone on a
 // pull-up that no number is made for.
 func TestProveWithoutCubic(t *testing.T) {
-	const custom = "SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 2200\n#define HOTEND0_RESISTANCE_25C_OHMS 126830\n#define HOTEND0_BETA 4554.72"
+	const custom = `SENSOR_0 1000
+#define HOTEND0_PULLUP_RESISTOR_OHMS 2200
+#define HOTEND0_RESISTANCE_25C_OHMS 126830
+#define HOTEND0_BETA 4554.72`
 	old := strings.NewReplacer("02000905", "02000901", "SENSOR_0 5", "SENSOR_0 11").Replace(proofHeader)
 	want := strings.Replace(old, "SENSOR_0 11", custom, 1)
-	if got := proveDefines(t, old, "ntc-100k-3950", "ntc-100k-4300", "[190, 250]", "[190, 270]", "supply_v", "pullup_ohm = 2200\nsupply_v"); got != want {
+	got := proveDefines(t, old, "ntc-100k-3950", "ntc-100k-4300", "[190, 250]", "[190, 270]",
+		"supply_v", "pullup_ohm = 2200\nsupply_v")
+	if got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 }
@@ -64,7 +65,9 @@ func TestProveWithoutCubic(t *testing.T) {
 func TestProvePullup(t *testing.T) {
 	old := strings.Replace(proofHeader, "SENSOR_0 5", "SENSOR_0 1047", 1)
 	want := strings.Replace(proofHeader, "SENSOR_0 5", "SENSOR_0 1010", 1)
-	if got := proveDefines(t, old, "supply_v", "pullup_ohm = 1000\nsupply_v", `"ntc"`, `"platinum"`, "ntc-100k-3950", "pt1000"); got != want {
+	got := proveDefines(t, old, "supply_v", "pullup_ohm = 1000\nsupply_v",
+		`"ntc"`, `"platinum"`, "ntc-100k-3950", "pt1000")
+	if got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 }

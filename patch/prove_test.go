@@ -3,34 +3,13 @@ package patch_test
 import (
 	"fmt"
 	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"preflash/parser"
-	"preflash/parser/sections"
-	"preflash/parser/sheet"
 	"preflash/patch"
 )
-
-const proofSheet = `format = 1
-[printer]
-name = "egret-91"
-config = ["printer.cfg"]
-supply_v = 24
-[new]
-rated_c = 300
-print_c = [190, 250]
-[new.sensor]
-kind = "ntc"
-curve = "ntc-100k-3950"
-[new.heater]
-kind = "cartridge"
-rated_v = 24
-rated_w = 40
-`
 
 const proofConfig = `[extruder]
 sensor_type: Generic 3950
@@ -51,39 +30,36 @@ heater_temp: 50
 max_error: 120
 `
 
-// printers reads one printer for each sheet name, all in one folder.
-func printers(t *testing.T, files map[string]string, sheets ...string) []*patch.Source {
-	t.Helper()
-	dir := t.TempDir()
-	t.Chdir(dir)
-	for name, text := range files {
-		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
-	}
-	tree, err := parser.OpenTree(dir)
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { tree.Close() })
-	var list []*patch.Source
-	for _, name := range sheets {
-		s, err := sheet.Read(tree, name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		list = append(list, &patch.Source{
-			Owner: name, Tree: tree, Style: sections.Style, Sheet: s,
-			Request: parser.Request{Files: []string{"printer.cfg"}},
-			Today:   time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC),
-		})
-	}
-	return list
-}
+// hotConfig has a limit above what proofSheet's hotend is rated for.
+var hotConfig = replace("max_temp: 290", "max_temp: 330")
+
+type files = map[string]string
 
 func all(string) bool { return true }
 
-func replace(old, new string) string { return strings.Replace(proofConfig, old, new, 1) }
+// replace is proofConfig with some parts replaced, sheetWith is proofSheet.
+func replace(pairs ...string) string   { return strings.NewReplacer(pairs...).Replace(proofConfig) }
+func sheetWith(pairs ...string) string { return strings.NewReplacer(pairs...).Replace(proofSheet) }
+
+const proofSheet = patch.ProofSheet
+
+// printer reads the one printer of proofSheet.
+func printer(t *testing.T, config string) []*patch.Source {
+	t.Helper()
+	return patch.Printers(t, files{"swap.toml": proofSheet, "printer.cfg": config})
+}
+
+// has reports whether all parts stand in a text, says whether they do in an error's.
+func has(text string, parts ...string) bool {
+	return !slices.ContainsFunc(parts, func(p string) bool { return !strings.Contains(text, p) })
+}
+
+func says(err error, parts ...string) bool { return err != nil && has(err.Error(), parts...) }
+
+// leavesOne reports whether only this rule's change is left out, and why.
+func leavesOne(p *patch.Plan, rule, why string) bool {
+	return len(p.Left) == 1 && p.Left[0].Finding.Rule == rule && says(p.Left[0].Err, why)
+}
 
 func TestProve(t *testing.T) {
 	tests := []struct {
@@ -92,20 +68,22 @@ func TestProve(t *testing.T) {
 		want   []string // lines of the new text
 	}{
 		{"nothing to change", proofConfig, nil},
-		{"limit", replace("max_temp: 290", "max_temp: 330"), []string{"max_temp: 300"}},
+		{"limit", hotConfig, []string{"max_temp: 300"}},
 		{"sensor, with an owner's comment", replace("Generic 3950", "ATC Semitec 104GT-2  # as it came"),
 			[]string{"sensor_type: Generic 3950  # as it came"}},
-		{"two at once", replace("max_temp: 290", "max_temp: 330") + "check_gain_time: 500\n",
+		{"two at once", hotConfig + "check_gain_time: 500\n",
 			[]string{"max_temp: 300", "check_gain_time: 20"}},
-		{"a blind watch", replace("max_error: 120", "max_error: 1e9\nhysteresis: 400"), []string{"max_error: 120", "hysteresis: 5"}},
-		{"a guard above the limit goes down with it", replace("max_temp: 290", "max_temp: 330\nmin_extrude_temp: 310"),
+		{"a blind watch", replace("max_error: 120", "max_error: 1e9\nhysteresis: 400"),
+			[]string{"max_error: 120", "hysteresis: 5"}},
+		{"a guard above the limit goes down with it",
+			replace("max_temp: 290", "max_temp: 330\nmin_extrude_temp: 310"),
 			[]string{"max_temp: 300", "min_extrude_temp: 190"}},
-		{"a preset follows the limit", replace("max_temp: 290", "max_temp: 330") + "\n[gcode_macro HOT]\ngcode:\n  M104 S320\n",
+		{"a preset follows the limit", hotConfig + "\n[gcode_macro HOT]\ngcode:\n  M104 S320\n",
 			[]string{"max_temp: 300", "  M104 S300"}},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": tt.config}, "swap.toml")
+			list := printer(t, tt.config)
 			plan, err := patch.Prove(list, all)
 			if err != nil {
 				t.Fatal(err)
@@ -119,7 +97,8 @@ func TestProve(t *testing.T) {
 			if len(plan.Files) != 1 {
 				t.Fatalf("changes %d files, want 1", len(plan.Files))
 			}
-			old, new := strings.Split(string(plan.Files[0].Old), "\n"), strings.Split(string(plan.Files[0].New), "\n")
+			old := strings.Split(string(plan.Files[0].Old), "\n")
+			new := strings.Split(string(plan.Files[0].New), "\n")
 			var changed []string
 			for i, line := range new {
 				if len(new) == len(old) && line != old[i] {
@@ -143,14 +122,19 @@ func TestProve(t *testing.T) {
 
 // A waived finding, or one of a rule that does not count, asks for nothing.
 func TestProveLeavesOut(t *testing.T) {
-	config := replace("max_temp: 290", "max_temp: 330")
-	waiver := proofSheet + "[[waiver]]\nrule = \"temp-ceiling\"\nat = 330\nreason = \"bench only\"\nuntil = 2027-01-01\n"
-	plan, err := patch.Prove(printers(t, map[string]string{"swap.toml": waiver, "printer.cfg": config}, "swap.toml"), all)
+	config := hotConfig
+	const waiver = proofSheet + `[[waiver]]
+rule = "temp-ceiling"
+at = 330
+reason = "bench only"
+until = 2027-01-01
+`
+	plan, err := patch.Prove(patch.Printers(t, files{"swap.toml": waiver, "printer.cfg": config}), all)
 	if err != nil || len(plan.Files) != 0 {
 		t.Errorf("a waived finding changes something: %v, %v", plan, err)
 	}
 	none := func(rule string) bool { return rule != "temp-ceiling" }
-	plan, err = patch.Prove(printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml"), none)
+	plan, err = patch.Prove(printer(t, config), none)
 	if err != nil || len(plan.Files) != 0 {
 		t.Errorf("a rule that does not count changes something: %v, %v", plan, err)
 	}
@@ -158,42 +142,46 @@ func TestProveLeavesOut(t *testing.T) {
 
 // Printers that share a file must agree.
 func TestProveShared(t *testing.T) {
-	config := replace("max_temp: 290", "max_temp: 330")
-	other := strings.Replace(proofSheet, "rated_c = 300", "rated_c = 280", 1)
-	list := printers(t, map[string]string{"a.toml": proofSheet, "b.toml": proofSheet, "printer.cfg": config}, "a.toml", "b.toml")
+	config := hotConfig
+	other := sheetWith("rated_c = 300", "rated_c = 280")
+	list := patch.Printers(t, files{"a.toml": proofSheet, "b.toml": proofSheet, "printer.cfg": config})
 	plan, err := patch.Prove(list, all)
 	if err != nil || len(plan.Files) != 1 || strings.Count(string(plan.Files[0].New), "max_temp: 300") != 1 {
 		t.Errorf("two printers that agree: %v, %v", plan, err)
 	}
-	list = printers(t, map[string]string{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config}, "a.toml", "b.toml")
+	list = patch.Printers(t, files{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config})
 	plan, err = patch.Prove(list, all)
-	if err != nil || !strings.Contains(texts(plan)["printer.cfg"], "max_temp: 280") || plan.Reasons[0].YieldsTo != "b.toml" {
+	if err != nil || !strings.Contains(texts(plan)["printer.cfg"], "max_temp: 280") ||
+		plan.Reasons[0].YieldsTo != "b.toml" {
 		t.Errorf("two printers of which one has the lower limit: %v, %v", plan, err)
 	}
 
 	// One has nothing to change until the other has changed it.
-	hotter := strings.Replace(strings.Replace(proofSheet, "rated_c = 300", "rated_c = 320", 1), "250]", "310]", 1)
-	list = printers(t, map[string]string{"a.toml": hotter, "b.toml": proofSheet, "printer.cfg": proofConfig}, "a.toml", "b.toml")
+	hotter := strings.Replace(sheetWith("rated_c = 300", "rated_c = 320"), "250]", "310]", 1)
+	list = patch.Printers(t, files{"a.toml": hotter, "b.toml": proofSheet, "printer.cfg": proofConfig})
 	plan, err = patch.Prove(list, all)
-	if err != nil || !strings.Contains(texts(plan)["printer.cfg"], "max_temp: 300") || len(plan.Left) != 1 || plan.Left[0].Owner != "a.toml" {
+	if err != nil || !strings.Contains(texts(plan)["printer.cfg"], "max_temp: 300") || len(plan.Left) != 1 ||
+		plan.Left[0].Owner != "a.toml" {
 		t.Errorf("two printers that undo each other's changes: %+v, %v", plan, err)
 	}
 
 	// Neither protects more: both are left out, and nothing else.
-	other = strings.Replace(proofSheet, "ntc-100k-3950", "ntc-100k-4267", 1)
+	other = sheetWith("ntc-100k-3950", "ntc-100k-4267")
 	config = strings.Replace(config, "Generic 3950", "SliceEngineering 450", 1)
-	list = printers(t, map[string]string{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config}, "a.toml", "b.toml")
+	list = patch.Printers(t, files{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config})
 	plan, err = patch.Prove(list, all)
-	if err != nil || texts(plan)["printer.cfg"] != strings.Replace(config, "330", "300", 1) || len(plan.Left) != 2 ||
-		!strings.HasPrefix(plan.Left[0].Err.Error(), "b.toml wants it otherwise: the hotend sensor is wanted as ") {
+	const otherwise = "b.toml wants it otherwise: the hotend sensor is wanted as "
+	if err != nil || texts(plan)["printer.cfg"] != strings.Replace(config, "330", "300", 1) ||
+		len(plan.Left) != 2 || !strings.HasPrefix(plan.Left[0].Err.Error(), otherwise) {
 		t.Errorf("two printers that want two sensors: %q, %+v, %v", texts(plan), plan.Left, err)
 	}
 	// One has it right, so the other's sensor would be an error there.
 	config = strings.Replace(config, "SliceEngineering 450", "Generic 3950", 1)
-	list = printers(t, map[string]string{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config}, "a.toml", "b.toml")
+	list = patch.Printers(t, files{"a.toml": proofSheet, "b.toml": other, "printer.cfg": config})
 	plan, err = patch.Prove(list, all)
-	if err != nil || texts(plan)["printer.cfg"] != strings.Replace(config, "330", "300", 1) || len(plan.Left) != 1 ||
-		plan.Left[0].Owner != "b.toml" || !strings.Contains(plan.Left[0].Err.Error(), "undo each other's changes") {
+	if err != nil || texts(plan)["printer.cfg"] != strings.Replace(config, "330", "300", 1) ||
+		len(plan.Left) != 1 || plan.Left[0].Owner != "b.toml" ||
+		!says(plan.Left[0].Err, "undo each other's changes") {
 		t.Errorf("a sensor that is right for one: %q, %+v, %v", texts(plan), plan.Left, err)
 	}
 }
@@ -253,11 +241,11 @@ func TestProveRefuses(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			config := replace("max_temp: 290", "max_temp: 330")
-			list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+			config := hotConfig
+			list := printer(t, config)
 			list[0].Style = saboteur{list[0].Style, tt.edit}
 			plan, err := patch.Prove(list, all)
-			if err == nil || !strings.Contains(err.Error(), tt.want) {
+			if !says(err, tt.want) {
 				t.Fatalf("Prove gives %v, want an error with %q", err, tt.want)
 			}
 			if plan != nil {
@@ -269,8 +257,8 @@ func TestProveRefuses(t *testing.T) {
 
 // A change that does not take hold is left out, and said; the others are made.
 func TestProveLeaves(t *testing.T) {
-	config := replace("max_temp: 290", "max_temp: 330") + "check_gain_time: 500\n"
-	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+	config := hotConfig + "check_gain_time: 500\n"
+	list := printer(t, config)
 	list[0].Style = saboteur{list[0].Style, func(f *parser.File, edits []parser.Edit) []parser.Edit {
 		for i := range edits {
 			if edits[i].For == parser.MaxTemp {
@@ -283,7 +271,8 @@ func TestProveLeaves(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(plan.Left) != 1 || plan.Left[0].Finding.Rule != "temp-ceiling" || !strings.Contains(plan.Left[0].Err.Error(), "does not change the max temp: another place decides; change it by hand") {
+	const why = "does not change the max temp: another place decides; change it by hand"
+	if !leavesOne(plan, "temp-ceiling", why) {
 		t.Errorf("left are %+v", plan.Left)
 	}
 	if len(plan.Files) != 1 || !strings.Contains(string(plan.Files[0].New), "check_gain_time: 20") {
@@ -303,13 +292,13 @@ func TestProvePutsOff(t *testing.T) {
   #define WATCH_TEMP_PERIOD 400
 #endif
 `
-	list := sources(t, map[string]string{"swap.toml": sheetOf("c.h", "0"), "c.h": header}, "swap.toml")
+	list := sources(t, files{"swap.toml": sheetOf("c.h", "0"), "c.h": header})
 	plan, err := patch.Prove(list, all)
 	if err != nil || len(plan.Left) > 0 {
 		t.Fatalf("%+v, %v", plan, err)
 	}
 	text := texts(plan)["c.h"]
-	if !strings.Contains(text, "HYSTERESIS 4\n#undef WATCH") || !strings.Contains(text, "PERIOD 40\n#else") || !strings.Contains(text, "PERIOD 400\n#endif") {
+	if !has(text, "HYSTERESIS 4\n#undef WATCH", "PERIOD 40\n#else", "PERIOD 400\n#endif") {
 		t.Errorf("the text is %q", text)
 	}
 	if err := os.WriteFile("c.h", []byte(text), 0o666); err != nil {
@@ -325,50 +314,55 @@ func TestProvePutsOff(t *testing.T) {
 
 // One that makes a limit which the firmware refuses is left out.
 func TestProveLeavesRefused(t *testing.T) {
-	config := strings.Replace(replace("max_temp: 290", "max_temp: 330"), "min_temp: 0", "min_temp: 310", 1) + "check_gain_time: 500\n"
-	list := printers(t, map[string]string{"swap.toml": proofSheet, "printer.cfg": config}, "swap.toml")
+	config := replace("max_temp: 290", "max_temp: 330", "min_temp: 0", "min_temp: 310") +
+		"check_gain_time: 500\n"
+	list := printer(t, config)
 	plan, err := patch.Prove(list, all)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(plan.Left) != 1 || plan.Left[0].Finding.Rule != "temp-ceiling" || !strings.Contains(plan.Left[0].Err.Error(), "must be above 310") {
+	if !leavesOne(plan, "temp-ceiling", "must be above 310") {
 		t.Errorf("left are %+v", plan.Left)
 	}
-	if len(plan.Files) != 1 || !strings.Contains(string(plan.Files[0].New), "check_gain_time: 20") || !strings.Contains(string(plan.Files[0].New), "max_temp: 330") {
+	if len(plan.Files) != 1 || !has(string(plan.Files[0].New), "check_gain_time: 20", "max_temp: 330") {
 		t.Errorf("the plan is %v", texts(plan))
 	}
 
 	// With the reading put right the hotend would be too hot without that limit.
 	config = strings.Replace(config, "min_temp", "pullup_resistor: 1000\nmin_temp", 1)
-	list = printers(t, map[string]string{"swap.toml": strings.Replace(proofSheet, "supply_v", "pullup_ohm = 4700\nsupply_v", 1), "printer.cfg": config}, "swap.toml")
+	withPullup := sheetWith("supply_v", "pullup_ohm = 4700\nsupply_v")
+	list = patch.Printers(t, files{"swap.toml": withPullup, "printer.cfg": config})
 	plan, err = patch.Prove(list, all)
-	if err != nil || len(plan.Left) != 2 || plan.Left[0].Finding.Rule != "temp-ceiling" || plan.Left[1].Finding.Rule != "sensor-curve" ||
-		!strings.HasSuffix(plan.Left[1].Err.Error(), "and the hotend is rated for 300 °C") || !strings.Contains(texts(plan)["printer.cfg"], "check_gain_time: 20") {
+	if err != nil || len(plan.Left) != 2 ||
+		plan.Left[0].Finding.Rule != "temp-ceiling" || plan.Left[1].Finding.Rule != "sensor-curve" ||
+		!strings.HasSuffix(plan.Left[1].Err.Error(), "and the hotend is rated for 300 °C") ||
+		!strings.Contains(texts(plan)["printer.cfg"], "check_gain_time: 20") {
 		t.Errorf("%+v, %v", plan, err)
 	}
 	// Without the watch nothing remains to be shown.
 	plan, err = patch.Prove(list, func(rule string) bool { return rule != "runaway-loose" })
-	if plan != nil || err == nil || !strings.Contains(err.Error(), "and the hotend is rated for 300 °C\n") ||
-		!strings.Contains(err.Error(), "swap.toml: the change of temp-ceiling had been left out, since ") {
+	if plan != nil || !says(err, "and the hotend is rated for 300 °C\n",
+		"swap.toml: the change of temp-ceiling had been left out, since ") {
 		t.Errorf("refused with %v", err)
 	}
 }
 
 // A raise that is too much for another printer of the same file is left out.
 func TestProveLeavesRaiseOfNeighbour(t *testing.T) {
-	config := strings.Replace(replace("max_temp: 290", "max_temp: 240"), "max_error: 120", "max_error: 900", 1)
-	list := printers(t, map[string]string{"a.toml": proofSheet, "printer.cfg": config,
-		"b.toml": strings.NewReplacer("egret-91", "egret-90", "300", "250", "250]", "225]").Replace(proofSheet)}, "a.toml", "b.toml")
+	config := replace("max_temp: 290", "max_temp: 240", "max_error: 120", "max_error: 900")
+	list := patch.Printers(t, files{"a.toml": proofSheet, "printer.cfg": config,
+		"b.toml": sheetWith("egret-91", "egret-90", "300", "250", "250]", "225]")})
 	list[1].Silent = true
 	plan, err := patch.Prove(list, all)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if text := texts(plan)["printer.cfg"]; !strings.Contains(text, "max_error: 120") || !strings.Contains(text, "max_temp: 240") {
+	if text := texts(plan)["printer.cfg"]; !has(text, "max_error: 120", "max_temp: 240") {
 		t.Errorf("the text is %q", text)
 	}
-	if len(plan.Left) != 1 || plan.Left[0].Owner != "a.toml" || plan.Left[0].Finding.Rule != "temp-reach" ||
-		!strings.Contains(plan.Left[0].Err.Error(), "the diff fails with it when tried in memory: b.toml: the changes would bring up a new error, temp-ceiling") {
+	const why = "the diff fails with it when tried in memory: b.toml: " +
+		"the changes would bring up a new error, temp-ceiling"
+	if !leavesOne(plan, "temp-reach", why) || plan.Left[0].Owner != "a.toml" {
 		t.Errorf("left are %+v", plan.Left)
 	}
 }

@@ -9,7 +9,6 @@ import (
 	"testing"
 
 	"preflash/parser"
-	"preflash/parser/defines"
 	"preflash/patch"
 	"preflash/rules/sensor"
 )
@@ -21,7 +20,8 @@ func sensorKeys(t *testing.T, of string) string {
 	kind, words := parser.NTC, strings.Fields(of)
 	switch words[0] {
 	case "points":
-		return fmt.Sprintf("kind = %q\npoints = [[%s]]", kind, strings.ReplaceAll(strings.Join(words[1:], "], ["), ":", ", "))
+		pairs := strings.ReplaceAll(strings.Join(words[1:], "], ["), ":", ", ")
+		return fmt.Sprintf("kind = %q\npoints = [[%s]]", kind, pairs)
 	case "beta":
 		return fmt.Sprintf("kind = %q\nbeta = { r25_ohm = %s, b_k = %s }", kind, words[1], words[2])
 	}
@@ -56,22 +56,23 @@ func TestBetterDefinitionsAreProposed(t *testing.T) {
 		generation, pullup, number, of := r[0], r[1], r[2], r[3]
 		if on := pullup + " " + of; on != board {
 			board = on
-			sheet := strings.NewReplacer("printer.cfg", "Configuration.h", "kind = \"ntc\"\ncurve = \"ntc-100k-3950\"", sensorKeys(t, of),
-				"supply_v", "pullup_ohm = "+pullup+"\nambient_c = 25\nsupply_v").Replace(proofSheet)
-			list = printers(t, map[string]string{"swap.toml": sheet}, "swap.toml")
-			list[0].Style = defines.Style
-			list[0].Request = parser.Request{Files: []string{"Configuration.h"}}
+			sheet := sheetWith("printer.cfg", "Configuration.h",
+				"kind = \"ntc\"\ncurve = \"ntc-100k-3950\"", sensorKeys(t, of),
+				"supply_v", "pullup_ohm = "+pullup+"\nambient_c = 25\nsupply_v")
+			list = patch.Printers(t, files{"swap.toml": sheet})
 		}
 		n, err := strconv.Atoi(number)
 		if err != nil {
 			t.Fatal(err)
 		}
 		// The highest target is the 250 °C up to which the reference looks.
-		header := strings.Replace(fmt.Sprintf(sweepHeader, versions[generation], n), "MAXTEMP 275", "MAXTEMP 265", 1)
+		header := fmt.Sprintf(sweepHeader, versions[generation], n)
+		header = strings.Replace(header, "MAXTEMP 275", "MAXTEMP 265", 1)
 		if err := os.WriteFile("Configuration.h", []byte(header), 0o666); err != nil {
 			t.Fatal(err)
 		}
-		name := fmt.Sprintf("%s, %s on %s Ω, read as %s, which is %s K off", generation, of, pullup, number, r[4])
+		name := fmt.Sprintf("%s, %s on %s Ω, read as %s, which is %s K off",
+			generation, of, pullup, number, r[4])
 		plan, err := patch.Prove(list, all)
 		switch {
 		case err != nil:

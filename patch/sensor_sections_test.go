@@ -132,8 +132,8 @@ func TestSensorSweepSections(t *testing.T) {
 		if !sensor.HasCurve(k.Kind) {
 			continue
 		}
-		sheet := strings.NewReplacer(`"ntc"`, strconv.Quote(k.Kind.String()), "ntc-100k-3950", k.ID).Replace(proofSheet)
-		list := printers(t, map[string]string{"swap.toml": sheet}, "swap.toml")
+		sheet := sheetWith(`"ntc"`, strconv.Quote(k.Kind.String()), "ntc-100k-3950", k.ID)
+		list := patch.Printers(t, files{"swap.toml": sheet})
 		band := sensor.NTCBand(k.Curve, highC, 0.01, 0.01)
 		if k.Kind == parser.Platinum {
 			band = sensor.PlatinumBand(highC)
@@ -146,7 +146,7 @@ func TestSensorSweepSections(t *testing.T) {
 			return worst
 		}
 		for name, shown := range types {
-			if err := os.WriteFile("printer.cfg", []byte(strings.Replace(proofConfig, "Generic 3950", name, 1)), 0o666); err != nil {
+			if err := os.WriteFile("printer.cfg", []byte(replace("Generic 3950", name)), 0o666); err != nil {
 				t.Fatal(err)
 			}
 			plan, err := patch.Prove(list, all)
@@ -181,14 +181,17 @@ func TestSensorOwnPoints(t *testing.T) {
 		said   string
 	}{
 		{"points = [[25, 50000], [150, 1100], [250, 150]]",
-			[]string{"temperature1: 25\nresistance1: 50000\n", "temperature2: 150\nresistance2: 1100\n", "temperature3: 250\nresistance3: 150\n"}, ""},
-		{"points = [[25, 200000], [150, 3300], [250, 560]]", []string{"beta: "}, "this firmware draws no cubic curve through three points of this sensor"},
-		{"points = [[25, 50000], [90, 5413], [150, 1100], [250, 150]]", []string{"temperature1: 25\n", "resistance3: "}, ""},
+			[]string{"temperature1: 25\nresistance1: 50000\n", "temperature2: 150\nresistance2: 1100\n",
+				"temperature3: 250\nresistance3: 150\n"}, ""},
+		{"points = [[25, 200000], [150, 3300], [250, 560]]",
+			[]string{"beta: "}, "this firmware draws no cubic curve through three points of this sensor"},
+		{"points = [[25, 50000], [90, 5413], [150, 1100], [250, 150]]",
+			[]string{"temperature1: 25\n", "resistance3: "}, ""},
 		{"beta = { r25_ohm = 47000, b_k = 4000 }", []string{"resistance1: 47000\nbeta: 4000\n"}, ""},
 	} {
-		sheet := strings.Replace(proofSheet, `curve = "ntc-100k-3950"`, c.points, 1)
-		config := strings.Replace(proofConfig, "Generic 3950", "ATC Semitec 104GT-2", 1)
-		list := printers(t, map[string]string{"swap.toml": sheet, "printer.cfg": config}, "swap.toml")
+		sheet := sheetWith(`curve = "ntc-100k-3950"`, c.points)
+		config := replace("Generic 3950", "ATC Semitec 104GT-2")
+		list := patch.Printers(t, files{"swap.toml": sheet, "printer.cfg": config})
 		plan, err := patch.Prove(list, all)
 		if err != nil {
 			t.Errorf("%s: %v", c.points, err)
@@ -211,8 +214,8 @@ func TestSensorOwnPoints(t *testing.T) {
 
 // Platinum in the bead's place: one finding, and the built-in type.
 func TestSensorKindSections(t *testing.T) {
-	sheet := strings.NewReplacer(`"ntc"`, `"platinum"`, "ntc-100k-3950", "pt1000", "250]", "285]").Replace(proofSheet)
-	list := printers(t, map[string]string{"swap.toml": sheet, "printer.cfg": proofConfig}, "swap.toml")
+	sheet := sheetWith(`"ntc"`, `"platinum"`, "ntc-100k-3950", "pt1000", "250]", "285]")
+	list := patch.Printers(t, files{"swap.toml": sheet, "printer.cfg": proofConfig})
 	said := ""
 	for _, f := range findings(t, list[0]) {
 		switch {

@@ -13,7 +13,6 @@ import (
 	"testing"
 
 	"preflash/parser"
-	"preflash/parser/defines"
 	"preflash/patch"
 	"preflash/rules/sensor"
 )
@@ -69,7 +68,8 @@ func publications(t *testing.T, generation string) map[int]*published {
 	all := map[int]*published{}
 	for _, r := range read("sensors.csv") {
 		if r[1] == generation || r[1] == "both" {
-			all[int(number(r[0]))] = &published{platinum: r[2] == "platinum", pullupOhm: number(r[4]), highC: number(r[6])}
+			p := &published{platinum: r[2] == "platinum", pullupOhm: number(r[4]), highC: number(r[6])}
+			all[int(number(r[0]))] = p
 		}
 	}
 	for _, r := range read("sensor-rows.csv") {
@@ -144,7 +144,8 @@ func (r reader) worst(real sensor.Curve, boardOhm, lowC, highC float64) float64 
 
 var (
 	numberLine = regexp.MustCompile(`(?m)^#define TEMP_SENSOR_0 (\d+)$`)
-	customLine = regexp.MustCompile(`(?m)^#define HOTEND0_(PULLUP_RESISTOR_OHMS|RESISTANCE_25C_OHMS|BETA|SH_C_COEFF) (\S+)$`)
+	customLine = regexp.MustCompile(`(?m)^#define HOTEND0_` +
+		`(PULLUP_RESISTOR_OHMS|RESISTANCE_25C_OHMS|BETA|SH_C_COEFF) (\S+)$`)
 )
 
 // readerOf is what a header's text makes of the hotend's sensor.
@@ -164,7 +165,8 @@ func readerOf(t *testing.T, text string, tables map[int]*published) (reader, int
 		}
 	}
 	p := figures["PULLUP_RESISTOR_OHMS"]
-	return reader{customShown(p, figures["RESISTANCE_25C_OHMS"], figures["BETA"], figures["SH_C_COEFF"]), p, 999, false}, n
+	shown := customShown(p, figures["RESISTANCE_25C_OHMS"], figures["BETA"], figures["SH_C_COEFF"])
+	return reader{shown, p, 999, false}, n
 }
 
 const sweepHeader = `#define CONFIGURATION_H_VERSION %s
@@ -192,7 +194,9 @@ func TestSensorSweep(t *testing.T) {
 	}
 	const lowC, highC, topC, roomC = 190, 250, 260, 22
 	changed, better := 0, 0
-	published := map[string]map[int]*published{"older": publications(t, "older"), "newer": publications(t, "newer")}
+	published := map[string]map[int]*published{
+		"older": publications(t, "older"), "newer": publications(t, "newer"),
+	}
 	for generation, version := range map[string]string{"older": "02000901", "newer": "02010300"} {
 		tables := published[generation]
 		for _, boardOhm := range []float64{1000, 4700, 10000} {
@@ -201,12 +205,10 @@ func TestSensorSweep(t *testing.T) {
 					continue
 				}
 				platinum := k.Kind == parser.Platinum
-				text := strings.NewReplacer("printer.cfg", "Configuration.h",
+				text := sheetWith("printer.cfg", "Configuration.h",
 					`"ntc"`, strconv.Quote(k.Kind.String()), "ntc-100k-3950", k.ID,
-					"supply_v", fmt.Sprintf("pullup_ohm = %g\nsupply_v", boardOhm)).Replace(proofSheet)
-				list := printers(t, map[string]string{"swap.toml": text}, "swap.toml")
-				list[0].Style = defines.Style
-				list[0].Request = parser.Request{Files: []string{"Configuration.h"}}
+					"supply_v", fmt.Sprintf("pullup_ohm = %g\nsupply_v", boardOhm))
+				list := patch.Printers(t, files{"swap.toml": text})
 				band := sensor.NTCBand(k.Curve, highC, 0.01, 0.01)
 				if platinum {
 					band = sensor.PlatinumBand(highC)
@@ -216,7 +218,8 @@ func TestSensorSweep(t *testing.T) {
 				least := math.Inf(1) // of the numbers that are for this kind and board
 				for _, p := range tables {
 					r := p.reader()
-					fits := p.platinum == platinum && math.Abs(p.pullupOhm-boardOhm) < 0.01*boardOhm && p.highC-2 >= highC
+					onBoard := math.Abs(p.pullupOhm-boardOhm) < 0.01*boardOhm
+					fits := p.platinum == platinum && onBoard && p.highC-2 >= highC
 					cold := p.shown(k.Curve.Ohms(roomC)*p.pullupOhm/boardOhm) - roomC
 					if fits && math.Abs(cold) <= 10 {
 						least = min(least, r.worst(k.Curve, boardOhm, lowC, topC))
@@ -256,14 +259,19 @@ func TestSensorSweep(t *testing.T) {
 					case now != number && after > before:
 						t.Errorf("%s: %.1f K off becomes %d, %.1f K off", name, before, now, after)
 					case now != number && after >= allowed(2.5)+rounding && !strings.Contains(said, "leaves"):
-						t.Errorf("%s: becomes %d, %.1f K off, and nothing says so: %s", name, now, after, said)
+						t.Errorf("%s: becomes %d, %.1f K off, and nothing says so: %s",
+							name, now, after, said)
 					case now == number && before > allowed(2)+rounding &&
-						(least <= before/2-rounding && least < allowed(2.5)-rounding || before > 20+rounding && least < before-rounding):
-						t.Errorf("%s: %.1f K off, and one that is %.1f K off is not proposed", name, before, least)
-					case now == number && before > allowed(2)+rounding && generation == "newer" && !platinum && before > 5:
+						(least <= before/2-rounding && least < allowed(2.5)-rounding ||
+							before > 20+rounding && least < before-rounding):
+						t.Errorf("%s: %.1f K off, and one that is %.1f K off is not proposed",
+							name, before, least)
+					case now == number && before > allowed(2)+rounding && generation == "newer" &&
+						!platinum && before > 5:
 						t.Errorf("%s: %.1f K off, and a custom one is not proposed", name, before)
 					case now != number && after > least+1+rounding && least < allowed(2.5)-rounding:
-						t.Errorf("%s: becomes %d, %.1f K off, and there is one that is %.1f K off", name, now, after, least)
+						t.Errorf("%s: becomes %d, %.1f K off, and there is one that is %.1f K off",
+							name, now, after, least)
 					}
 					if now != number {
 						changed++

@@ -27,7 +27,8 @@ func TestTyped(t *testing.T) {
 		if err != nil {
 			continue
 		}
-		if out, err := exec.Command(shell, "-c", "printf %s "+Typed(name)).Output(); err != nil || string(out) != name {
+		out, err := exec.Command(shell, "-c", "printf %s "+Typed(name)).Output()
+		if err != nil || string(out) != name {
 			t.Errorf("a shell makes %q of %q (%v)", out, name, err)
 		}
 	}

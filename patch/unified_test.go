@@ -69,7 +69,8 @@ func TestUnifiedSeveralFilesWithLead(t *testing.T) {
 	}
 	diff := unified(t, changed, Options{Lead: lead})
 	golden(t, "lead.diff", diff)
-	got, err := Patch(map[string][]byte{"egret-01/a.cfg": []byte(text), "egret-01/b.cfg": []byte("x\n")}, diff)
+	old := map[string][]byte{"egret-01/a.cfg": []byte(text), "egret-01/b.cfg": []byte("x\n")}
+	got, err := Patch(old, diff)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -82,7 +83,8 @@ func TestUnifiedSeveralFilesWithLead(t *testing.T) {
 
 func TestUnifiedNothingChanged(t *testing.T) {
 	lead := Options{Lead: []string{"why"}}
-	for _, changed := range [][]FileChange{nil, {{Name: "a", Old: []byte("x"), New: []byte("x")}}, {{Name: "a"}}} {
+	same := FileChange{Name: "a", Old: []byte("x"), New: []byte("x")}
+	for _, changed := range [][]FileChange{nil, {same}, {{Name: "a"}}} {
 		if got := unified(t, changed, lead); len(got) > 0 {
 			t.Errorf("%d files without a change give %q", len(changed), got)
 		}
@@ -90,10 +92,12 @@ func TestUnifiedNothingChanged(t *testing.T) {
 }
 
 func TestUnifiedTerminal(t *testing.T) {
-	c := FileChange{"a.cfg", []byte("D\xfcse \x1b[2J\r\nx: 1\r\r\n\tlast \u202e"), []byte("D\xfcse \x1b[2J\r\nx: 2\r\r\n\tlast \u202e")}
+	const text = "D\xfcse \x1b[2J\r\nx: 1\r\r\n\tlast \u202e"
+	c := FileChange{"a.cfg", []byte(text), []byte(strings.Replace(text, "1\r", "2\r", 1))}
 	got := string(unified(t, []FileChange{c}, Options{Terminal: true}))
 	want := "--- a/a.cfg\n+++ b/a.cfg\n@@ -1,3 +1,3 @@\n" +
-		" D\\xfcse \\u001b[2J\r\n-x: 1\\u000d\r\n+x: 2\\u000d\r\n \tlast \\u202e\n\\ No newline at end of file\n"
+		" D\\xfcse \\u001b[2J\r\n-x: 1\\u000d\r\n+x: 2\\u000d\r\n \tlast \\u202e\n" +
+		"\\ No newline at end of file\n"
 	if got != want {
 		t.Errorf("got\n%q\nwant\n%q", got, want)
 	}
@@ -148,7 +152,11 @@ func TestUnifiedLargeAndUnlike(t *testing.T) {
 	}
 	var old, new bytes.Buffer
 	for i := range 1_200_000 {
-		old.WriteString(string([]byte{'a' + byte(i%26), 'a' + byte(i/26%26), 'a' + byte(i/676%26), 'a' + byte(i/17576%26), byte('a' + i/456976), '\n'}))
+		for range 5 {
+			old.WriteByte('a' + byte(i%26))
+			i /= 26
+		}
+		old.WriteByte('\n')
 	}
 	for i := range 9000 {
 		new.WriteString(strings.Repeat("b", i%7) + "\n")

@@ -128,13 +128,13 @@ func shortOfPower(in *Input, p heat.Plant, h heat.Headroom, at float64) (level L
 	return level, brief, text
 }
 
-// dropCheckTrip is when the hold watch trips under a load, where there is one.
+// dropCheckTrip is when the drop check trips under a load, where there is one.
 func dropCheckTrip(p heat.Plant, l heat.Load, w heat.Watch, at float64) (float64, bool) {
 	switch {
 	case w.Form == heat.ErrorSumWatch:
-		return w.Sum.HoldTrip(p, l, at)
-	case w.Form == heat.WindowWatch && w.Hold.PeriodS > 0:
-		return w.Hold.HoldTrip(p, l, at)
+		return w.Sum.TripsAfter(p, l, at)
+	case w.Form == heat.WindowWatch && w.Drop.PeriodS > 0:
+		return w.Drop.TripsAfter(p, l, at)
 	}
 	return 0, false
 }
@@ -203,9 +203,9 @@ func stalls(r ranges, w heat.Watch, at float64) (brief, text string) {
 		case w.Form == heat.ErrorSumWatch:
 			o := heat.PredictSum(q, heat.FanFull, w.Sum, at)
 			return end >= at-w.Sum.HysteresisC && !o.Trips
-		case w.Form == heat.WindowWatch && w.Rise.WindowS > 0:
-			r := heat.PredictRise(q, heat.FanFull, w.Rise, at)
-			return r.Gets && !r.Trips(w.Rise)
+		case w.Form == heat.WindowWatch && w.Heating.WindowS > 0:
+			r := heat.PredictRise(q, heat.FanFull, w.Heating, at)
+			return r.Gets && !r.Trips(w.Heating)
 		}
 		return false
 	}

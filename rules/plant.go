@@ -202,12 +202,12 @@ func watchOf(in *Input) (heat.Watch, *parser.Setting[float64]) {
 			SmoothS: loopOf(in, parser.LoopVariant{}).SmoothS,
 		}}, nil
 	}
-	watch := heat.Watch{Form: heat.WindowWatch, Hold: heat.DropCheck{
+	watch := heat.Watch{Form: heat.WindowWatch, Drop: heat.DropCheck{
 		HysteresisC: w.HysteresisC.Value, PeriodS: w.HoldPeriodS.Value,
 		SlowsFan: w.SlowsFan.Known() && w.SlowsFan.Value,
 	}}
 	if riseOn(w) {
-		watch.Rise = heat.HeatingCheck{RiseC: w.RiseC.Value, WindowS: w.RiseWindowS.Value,
+		watch.Heating = heat.HeatingCheck{RiseC: w.RiseC.Value, WindowS: w.RiseWindowS.Value,
 			MarginC: w.ArmMarginC.Value}
 	}
 	return watch, nil

@@ -97,13 +97,13 @@ func TestLoopsOf(t *testing.T) {
 func TestWatchOf(t *testing.T) {
 	in := healthyInput()
 	want := heat.Watch{Form: heat.WindowWatch,
-		Rise: heat.HeatingCheck{RiseC: 2, WindowS: 20, MarginC: 3},
-		Hold: heat.DropCheck{HysteresisC: 4, PeriodS: 40}}
+		Heating: heat.HeatingCheck{RiseC: 2, WindowS: 20, MarginC: 3},
+		Drop:    heat.DropCheck{HysteresisC: 4, PeriodS: 40}}
 	if got, missing := watchOf(in); got != want || missing != nil {
 		t.Errorf("got %+v, missing %v", got, missing)
 	}
 	in.Printer.Hotend.Watch.RiseOn.Value = false
-	want.Rise = heat.HeatingCheck{}
+	want.Heating = heat.HeatingCheck{}
 	if got, _ := watchOf(in); got != want {
 		t.Errorf("heating check off: %+v", got)
 	}
@@ -139,7 +139,7 @@ func BenchmarkHeatRules(b *testing.B) {
 // A figure of the watch that is unknown leaves it unknown.
 func TestWatchUnknown(t *testing.T) {
 	in := healthyInput()
-	if w, ok := Watch(in); !ok || w.Rise.WindowS != 20 {
+	if w, ok := Watch(in); !ok || w.Heating.WindowS != 20 {
 		t.Errorf("%+v, %v", w, ok)
 	}
 	in.Printer.Hotend.Watch.RiseWindowS = unknown[float64](parser.HotendRiseWindow)

@@ -100,7 +100,7 @@ func enough(in *Input) parser.WatchFigures {
 		return to
 	}
 	p, _ := plantOf(in)
-	w.Rise.RiseC, w.Rise.WindowS = to.RiseC, to.RiseWindowS
+	w.Heating.RiseC, w.Heating.WindowS = to.RiseC, to.RiseWindowS
 	w.Sum.HysteresisC, w.Sum.RiseC, w.Sum.WindowS, w.Sum.LimitCS = to.HysteresisC, to.RiseC, to.RiseWindowS,
 		to.ErrorSumCS
 	at, _ := stepTarget(in)
@@ -108,7 +108,7 @@ func enough(in *Input) parser.WatchFigures {
 	switch {
 	case !wider.Holds:
 	case w.Form == heat.WindowWatch:
-		to.RiseWindowS = wider.Watch.Rise.WindowS
+		to.RiseWindowS = wider.Watch.Heating.WindowS
 	default:
 		to.RiseWindowS, to.ErrorSumCS = wider.Watch.Sum.WindowS, wider.Watch.Sum.LimitCS
 	}
@@ -139,7 +139,7 @@ func watchLoose(w *parser.Watch, limit loosest, to func() parser.WatchFigures, r
 	}
 }
 
-// neverArmed reports a rise watch that watches no heat-up to the lowest
+// neverArmed reports a heating check that watches no heat-up to the lowest
 // temperature that is printed.
 func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 	if w.Form != parser.WatchWindow || w.RiseOn.State == parser.Off || !w.RiseC.Known() ||
@@ -163,7 +163,7 @@ func neverArmed(in *Input, w *parser.Watch, report func(Finding)) {
 		Of("arming"))
 }
 
-// rearmed reports a rise watch whose window starts anew with every target that
+// rearmed reports a heating check whose window starts anew with every target that
 // the firmware sets by itself.
 func rearmed(l *parser.Limits, w *parser.Watch, report func(Finding)) {
 	s := &l.AutoMax

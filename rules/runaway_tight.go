@@ -49,7 +49,7 @@ that is not enough.`,
 		switch {
 		case missing != nil:
 			report(cannotTell(Warning, missing))
-		case watch.Form == heat.WindowWatch && watch.Rise.RiseC > 0 && watch.Rise.WindowS > 0,
+		case watch.Form == heat.WindowWatch && watch.Heating.RiseC > 0 && watch.Heating.WindowS > 0,
 			watch.Form == heat.ErrorSumWatch && watch.Sum.RiseC > 0:
 			watchTight(in, watch, report)
 		}
@@ -112,13 +112,13 @@ func watchTight(in *Input, watch heat.Watch, report func(Finding)) {
 
 func (t *tight) trips(p heat.Plant, l heat.Load) bool {
 	if t.watch.Form == heat.WindowWatch {
-		return heat.PredictRise(p, l, t.watch.Rise, t.atC).Trips(t.watch.Rise)
+		return heat.PredictRise(p, l, t.watch.Heating, t.atC).Trips(t.watch.Heating)
 	}
 	return heat.PredictSum(p, l, t.watch.Sum, t.atC).Trips
 }
 
 func (t *tight) rise() Finding {
-	w := t.watch.Rise
+	w := t.watch.Heating
 	full, off := heat.PredictRise(t.plant, heat.FanFull, w, t.atC),
 		heat.PredictRise(t.plant, heat.Load{}, w, t.atC)
 	short := fmt.Sprintf("near %s a healthy hotend rises by %s in the %s of the heating check, and %s are "+
@@ -187,8 +187,8 @@ func (t *tight) widened(f Finding) Finding {
 		f = f.Change(s.To(to))
 	}
 	if t.watch.Form == heat.WindowWatch {
-		add(&w.RiseWindowS, t.watch.Rise.WindowS, wider.Nominal.Rise.WindowS, wider.Watch.Rise.WindowS,
-			unit.Seconds)
+		add(&w.RiseWindowS, t.watch.Heating.WindowS, wider.Nominal.Heating.WindowS,
+			wider.Watch.Heating.WindowS, unit.Seconds)
 	} else {
 		add(&w.RiseWindowS, t.watch.Sum.WindowS, wider.Nominal.Sum.WindowS, wider.Watch.Sum.WindowS,
 			unit.Seconds)

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
-	"sort"
 	"strings"
 	"testing"
 
@@ -31,7 +30,10 @@ func printerFiles(version string) *rapid.Generator[configuration] {
 		c := configuration{"a.h": g.out.String()}
 		g = &generator{T: t, probes: 100}
 		g.line("#define CONFIGURATION_ADV_H_VERSION " + version)
-		for _, name := range []string{"AUTOTEMP", "LIN_ADVANCE", "FWRETRACT", "PREVENT_COLD_EXTRUSION", "PIDTEMPBED", "VOLUMETRIC_EXTRUDER_LIMIT"} {
+		for _, name := range []string{
+			"AUTOTEMP", "LIN_ADVANCE", "FWRETRACT", "PREVENT_COLD_EXTRUSION", "PIDTEMPBED",
+			"VOLUMETRIC_EXTRUDER_LIMIT",
+		} {
 			if g.int(0, 1) == 0 {
 				g.line("#define " + name)
 			}
@@ -49,17 +51,25 @@ func printerFiles(version string) *rapid.Generator[configuration] {
 func (g *generator) printer(version string) {
 	g.line("#define EXTRUDERS " + g.one("0", "1", "1", "1", "2", "3", "5", "8"))
 	for n := range g.int(1, 4) {
-		g.line(fmt.Sprintf("#define TEMP_SENSOR_%d %s", n, g.one("0", "1", "1", "5", "-2", "-3", "-5", "-1", "1000")))
+		g.line(fmt.Sprintf("#define TEMP_SENSOR_%d %s", n,
+			g.one("0", "1", "1", "5", "-2", "-3", "-5", "-1", "1000")))
 	}
 	if g.int(0, 2) > 0 {
 		g.line("#define TEMP_SENSOR_BED " + g.one("0", "1", "-5"))
 	}
-	g.line("#define HEATER_0_MAXTEMP 275\n#define HEATER_1_MAXTEMP 275\n#define PIDTEMP\n#define THERMAL_PROTECTION_HOTENDS\n#define THERMAL_PROTECTION_BED")
+	g.line(`#define HEATER_0_MAXTEMP 275
+#define HEATER_1_MAXTEMP 275
+#define PIDTEMP
+#define THERMAL_PROTECTION_HOTENDS
+#define THERMAL_PROTECTION_BED`)
 	g.line("#define SERIAL_PORT_2 " + g.one("-1", "-2", "3"))
-	for _, name := range []string{"SINGLENOZZLE", "SWITCHING_EXTRUDER", "SWITCHING_NOZZLE", "MECHANICAL_SWITCHING_EXTRUDER", "MIXING_EXTRUDER",
-		"E_DUAL_STEPPER_DRIVERS", "BLTOUCH", "FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "MAGLEV4", "BD_SENSOR", "PROBE_MANUALLY",
-		"AUTO_BED_LEVELING_3POINT", "AUTO_BED_LEVELING_BILINEAR", "AUTO_BED_LEVELING_UBL", "MESH_BED_LEVELING", "DELTA", "MP_SCARA", "POLAR",
-		"SDSUPPORT", "X_DUAL_STEPPER_DRIVERS", "Y_DUAL_STEPPER_DRIVERS", "DISABLE_E", "FILAMENT_RUNOUT_SENSOR"} {
+	for _, name := range []string{
+		"SINGLENOZZLE", "SWITCHING_EXTRUDER", "SWITCHING_NOZZLE", "MECHANICAL_SWITCHING_EXTRUDER",
+		"MIXING_EXTRUDER", "E_DUAL_STEPPER_DRIVERS", "BLTOUCH", "FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE",
+		"MAGLEV4", "BD_SENSOR", "PROBE_MANUALLY", "AUTO_BED_LEVELING_3POINT", "AUTO_BED_LEVELING_BILINEAR",
+		"AUTO_BED_LEVELING_UBL", "MESH_BED_LEVELING", "DELTA", "MP_SCARA", "POLAR", "SDSUPPORT",
+		"X_DUAL_STEPPER_DRIVERS", "Y_DUAL_STEPPER_DRIVERS", "DISABLE_E", "FILAMENT_RUNOUT_SENSOR",
+	} {
 		switch g.int(0, 8) {
 		case 0:
 			g.line("#define " + name)
@@ -78,7 +88,8 @@ func (g *generator) printer(version string) {
 	}
 	for _, axis := range []string{"X", "Y", "Z", "X2", "Y2", "Z2", "Z3", "E0", "E1", "E2"} {
 		if g.int(0, 2) == 0 {
-			g.line("#define " + axis + "_DRIVER_TYPE " + g.one("A4988", "A4988", "TMC2130", "TMC2208", "TMC2208_STANDALONE", "TMC2209", "TMC2660", "TMC26X", "TMC5160"))
+			g.line("#define " + axis + "_DRIVER_TYPE " + g.one("A4988", "A4988", "TMC2130", "TMC2208",
+				"TMC2208_STANDALONE", "TMC2209", "TMC2660", "TMC26X", "TMC5160"))
 		}
 	}
 	if g.int(0, 2) == 0 {
@@ -89,11 +100,18 @@ func (g *generator) printer(version string) {
 
 // asks writes conditions on derived names, as they may stand in that file.
 func (g *generator) asks(version string, second bool, n int) {
-	names := []string{"HAS_HOTEND", "HAS_EXTRUDERS", "HAS_MULTI_EXTRUDER", "HAS_MULTI_HOTEND", "HAS_HOTEND_OFFSET", "HAS_Z_SERVO_PROBE", "HAS_BED_PROBE",
-		"PROBE_SELECTED", "NEEDS_THREE_PROBE_POINTS", "IS_KINEMATIC", "HAS_X2_STEPPER", "HAS_MEDIA", "HAS_ETHERNET", "HAS_TRINAMIC_CONFIG", "HAS_TMC26X", "HAS_STEALTHCHOP"}
-	asks := []string{"HOTENDS", "E_STEPPERS", "HOTENDS > 1", "E_STEPPERS == 2", "NUM_Z_STEPPERS > 1", "HAS_E_TEMP_SENSOR", "HAS_OTHER_MMU2", "ENABLED(PROBE_MANUALLY)", "TEMP_SENSOR_0"}
+	names := []string{
+		"HAS_HOTEND", "HAS_EXTRUDERS", "HAS_MULTI_EXTRUDER", "HAS_MULTI_HOTEND", "HAS_HOTEND_OFFSET",
+		"HAS_Z_SERVO_PROBE", "HAS_BED_PROBE", "PROBE_SELECTED", "NEEDS_THREE_PROBE_POINTS", "IS_KINEMATIC",
+		"HAS_X2_STEPPER", "HAS_MEDIA", "HAS_ETHERNET", "HAS_TRINAMIC_CONFIG", "HAS_TMC26X", "HAS_STEALTHCHOP",
+	}
+	asks := []string{
+		"HOTENDS", "E_STEPPERS", "HOTENDS > 1", "E_STEPPERS == 2", "NUM_Z_STEPPERS > 1", "HAS_E_TEMP_SENSOR",
+		"HAS_OTHER_MMU2", "ENABLED(PROBE_MANUALLY)", "TEMP_SENSOR_0",
+	}
 	if version == newerText {
-		asks = append(asks, "TEMP_SENSOR_IS_MAX_TC(0)", "TEMP_SENSOR_IS_MAX_TC(1)", "TEMP_SENSOR_IS_MAX_TC(BED)", "DGUS_UI_IS(ORIGIN, RELOADED)", "HAS_HEATED_BED")
+		asks = append(asks, "TEMP_SENSOR_IS_MAX_TC(0)", "TEMP_SENSOR_IS_MAX_TC(1)",
+			"TEMP_SENSOR_IS_MAX_TC(BED)", "DGUS_UI_IS(ORIGIN, RELOADED)", "HAS_HEATED_BED")
 	}
 	calls := map[string]string{newerText: "AXIS_IS_TMC_CONFIG", olderText: "AXIS_IS_TMC"}
 	for range n {
@@ -110,7 +128,8 @@ func (g *generator) asks(version string, second bool, n int) {
 		default:
 			ask = g.one(names...)
 			if second {
-				ask = calls[version] + "(" + g.one("X", "Y", "Z", "X2", "Y2", "Z2", "Z3", "E0", "E1", "E2", "I") + ")"
+				ask = calls[version] + "(" +
+					g.one("X", "Y", "Z", "X2", "Y2", "Z2", "Z3", "E0", "E1", "E2", "I") + ")"
 			}
 		}
 		g.probes++
@@ -121,7 +140,9 @@ func (g *generator) asks(version string, second bool, n int) {
 }
 
 // cppOfPrinter asks cpp for the names that the two files mention.
-func cppOfPrinter(t interface{ Fatal(...any) }, dir, generation string, c configuration) (map[string]string, error) {
+func cppOfPrinter(
+	t interface{ Fatal(...any) }, dir, generation string, c configuration,
+) (map[string]string, error) {
 	main := ""
 	for i, part := range []string{"a.h", "b.h", ""} {
 		name := fmt.Sprintf("piece-%d.h", i+1)
@@ -145,7 +166,8 @@ func cppOfPrinter(t interface{ Fatal(...any) }, dir, generation string, c config
 	}
 	macros, err := runCPP(dir)
 	for name := range macros {
-		if !strings.Contains(c["a.h"]+c["b.h"], "#define "+name+"\n") && !strings.Contains(c["a.h"]+c["b.h"], "#define "+name+" ") {
+		if !strings.Contains(c["a.h"]+c["b.h"], "#define "+name+"\n") &&
+			!strings.Contains(c["a.h"]+c["b.h"], "#define "+name+" ") {
 			delete(macros, name)
 		}
 	}
@@ -159,7 +181,8 @@ func oursOfPrinter(c configuration) (map[string]string, error) {
 		return nil, err
 	}
 	defer tree.Close()
-	cfg, err := readConfig(tree.With(map[string][]byte{tree.Shown("a.h"): []byte(c["a.h"]), tree.Shown("b.h"): []byte(c["b.h"])}),
+	cfg, err := readConfig(tree.With(map[string][]byte{tree.Shown("a.h"): []byte(c["a.h"]),
+		tree.Shown("b.h"): []byte(c["b.h"])}),
 		parser.Request{Files: []string{"a.h", "b.h"}})
 	if err != nil {
 		return nil, err
@@ -240,13 +263,10 @@ func updateDerived(t *testing.T, name, generation string, c configuration) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	var list []string
-	for name, value := range macros {
-		list = append(list, name+"\t"+value+"\n")
-	}
-	sort.Strings(list)
-	archive := &txtar.Archive{Files: []txtar.File{{Name: "a.h", Data: []byte(c["a.h"])}, {Name: "b.h", Data: []byte(c["b.h"])},
-		{Name: "cpp.txt", Data: []byte(strings.Join(list, ""))}}}
+	archive := &txtar.Archive{Files: []txtar.File{
+		{Name: "a.h", Data: []byte(c["a.h"])}, {Name: "b.h", Data: []byte(c["b.h"])},
+		{Name: "cpp.txt", Data: []byte(listed(macros))},
+	}}
 	if err := os.WriteFile(name, txtar.Format(archive), 0o644); err != nil {
 		t.Fatal(err)
 	}
@@ -259,7 +279,9 @@ func TestDemoAgreesWithCPP(t *testing.T) {
 		t.Log("cpp itself is asked when PREFLASH_LIVE=1")
 		return
 	}
-	for name, generation := range map[string]string{"egret-01": "newer", "egret-02": "older", "egret-03": "newer"} {
+	for name, generation := range map[string]string{
+		"egret-01": "newer", "egret-02": "older", "egret-03": "newer",
+	} {
 		c := configuration{}
 		for part, file := range map[string]string{"a.h": "Configuration.h", "b.h": "Configuration_adv.h"} {
 			data, err := os.ReadFile(filepath.Join("../../testdata/demo", name, file))

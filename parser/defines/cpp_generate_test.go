@@ -103,11 +103,13 @@ func (g *generator) prologue() {
 func (g *generator) function(name string) string {
 	switch name {
 	case "TWICE":
-		return g.one("define TWICE(x) ((x) * 2)", "define TWICE(x) ((x) + x)", "define TWICE( value ) (value + TWICE(value))")
+		return g.one("define TWICE(x) ((x) * 2)", "define TWICE(x) ((x) + x)",
+			"define TWICE( value ) (value + TWICE(value))")
 	case "LARGER":
 		return g.one("define LARGER(a,b) ((a) > (b) ? (a) : (b))", "define LARGER(a, b) FIRST((a) < b, a)")
 	case "FIRST":
-		return g.one("define FIRST(a,...) (a)", "define FIRST(a, rest...) a", "define FIRST(...) TAIL(0, __VA_ARGS__)")
+		return g.one("define FIRST(a,...) (a)", "define FIRST(a, rest...) a",
+			"define FIRST(...) TAIL(0, __VA_ARGS__)")
 	case "JOIN":
 		return g.one("define JOIN(a,b) a##b", "define JOIN(a, b) a ## b", "define JOIN(a,b) a %:%: b")
 	case "CALL":
@@ -115,7 +117,8 @@ func (g *generator) function(name string) string {
 	case "TAIL":
 		return g.one("define TAIL(a, b...) (a, ## b)", "define TAIL(a, ...) (a __VA_OPT__(,) __VA_ARGS__)")
 	}
-	return g.one("define SPREAD(x, ...) (x) __VA_OPT__(+ (__VA_ARGS__, 1))", "define SPREAD(x, y...) ((x) , ## y)")
+	return g.one("define SPREAD(x, ...) (x) __VA_OPT__(+ (__VA_ARGS__, 1))",
+		"define SPREAD(x, y...) ((x) , ## y)")
 }
 
 // block writes some lines, conditionals among them.
@@ -138,7 +141,9 @@ func (g *generator) block(depth, lines int) {
 			g.text()
 		case k < 13:
 			if depth == 0 {
-				g.directive(g.one(`include "part.h"`, `include "part.h"`, "include <sub//empty.h> // not /* here", "warning don't /* here", "pragma pack", "", "line 3"))
+				g.directive(g.one(`include "part.h"`, `include "part.h"`,
+					"include <sub//empty.h> // not /* here", "warning don't /* here", "pragma pack", "",
+					"line 3"))
 			}
 		case depth < 4:
 			g.conditional(depth)
@@ -165,9 +170,13 @@ func (g *generator) name() string {
 func (g *generator) define() string {
 	switch g.int(0, 11) {
 	case 10:
-		return "define " + g.one(loose...) + " " + g.one("1 || 1", "0 && 1", "1 ? 0 : 1", "0, 1", "- 4", "+3", "!0", "~ 1", "-1u", "1 < 2", g.expression(1))
+		return "define " + g.one(loose...) + " " +
+			g.one("1 || 1", "0 && 1", "1 ? 0 : 1", "0, 1", "- 4", "+3", "!0", "~ 1", "-1u", "1 < 2",
+				g.expression(1))
 	case 11:
-		return "define " + g.one(lists...) + " { " + g.one("21.70, 20.0", "22.2", "80, -80 ,400,93.5f", "{ 1, 2 }, FIRST(3, 4)", `"Größe, 285 °C", "€"`, `"a, b" , ',' , 10'000`) + g.one("}", " }")
+		return "define " + g.one(lists...) + " { " +
+			g.one("21.70, 20.0", "22.2", "80, -80 ,400,93.5f", "{ 1, 2 }, FIRST(3, 4)",
+				`"Größe, 285 °C", "€"`, `"a, b" , ',' , 10'000`) + g.one("}", " }")
 	case 0, 1, 2:
 		return "define " + g.one(flags...) + g.one("", "", " 1", " true", " 0", " false", " 0x1", " 3")
 	case 3:
@@ -175,8 +184,8 @@ func (g *generator) define() string {
 	case 4:
 		return g.function(g.one(functions...))
 	case 5:
-		return g.one("define HAS_TOOLS defined(TOOLS)", "define HAS_TOOLS (defined TOOLS && TOOLS)", "define IS_DUAL ENABLED(DUAL_FAN)",
-			"define LOOP_A LOOP_B + 1", "define LOOP_B (LOOP_A | 4)")
+		return g.one("define HAS_TOOLS defined(TOOLS)", "define HAS_TOOLS (defined TOOLS && TOOLS)",
+			"define IS_DUAL ENABLED(DUAL_FAN)", "define LOOP_A LOOP_B + 1", "define LOOP_B (LOOP_A | 4)")
 	}
 	return "define " + g.one(numbers...) + g.one(" ", "\t", "   ") + g.expression(g.int(0, 2))
 }
@@ -232,12 +241,14 @@ func (g *generator) condition(depth int) string {
 		case 2:
 			return g.one("!", "! ", "") + "(" + g.condition(depth-1) + ")"
 		case 3:
-			return "(" + g.condition(depth-1) + " ? " + g.condition(depth-1) + " : " + g.condition(depth-1) + ")"
+			return "(" + g.condition(depth-1) + " ? " + g.condition(depth-1) + " : " +
+				g.condition(depth-1) + ")"
 		}
 	}
 	if g.outside && g.int(0, 2) == 0 {
-		return g.one("EXT_A", "!EXT_B", "defined EXT_A", "!defined(EXT_B)", "ENABLED(EXT_A)", "DISABLED(EXT_B)", "EXT_A > EXT_B",
-			"(EXT_A ? AXES : TOOLS)", "ANY(EXT_A, TRACE)", "ALL(TRACE, EXT_B)", "NONE(EXT_A, TRACE)", "MANY(EXT_A, TRACE, DUAL_FAN)",
+		return g.one("EXT_A", "!EXT_B", "defined EXT_A", "!defined(EXT_B)", "ENABLED(EXT_A)",
+			"DISABLED(EXT_B)", "EXT_A > EXT_B", "(EXT_A ? AXES : TOOLS)", "ANY(EXT_A, TRACE)",
+			"ALL(TRACE, EXT_B)", "NONE(EXT_A, TRACE)", "MANY(EXT_A, TRACE, DUAL_FAN)",
 			"TERN(EXT_B, AXES, 1)", "LARGER(EXT_A, 2) > 1", "JOIN(EXT,_A) == 1", "ALIAS(EXT_B) == 2")
 	}
 	switch g.int(0, 13) {
@@ -252,17 +263,21 @@ func (g *generator) condition(depth int) string {
 	case 2, 3:
 		return g.one("ENABLED(", "DISABLED(", "!ENABLED( ") + g.one(flags...) + ")"
 	case 4:
-		return g.one("ANY", "ALL", "NONE", "ENABLED", "DISABLED", "MANY") + "(" + g.one(flags...) + ", " + g.one(flags...) + "," + g.one(flags...) + ")"
+		return g.one("ANY", "ALL", "NONE", "ENABLED", "DISABLED", "MANY") + "(" + g.one(flags...) + ", " +
+			g.one(flags...) + "," + g.one(flags...) + ")"
 	case 5:
 		return g.one("BOTH", "EITHER") + "(" + g.one(flags...) + "," + g.one(flags...) + ")"
 	case 6:
 		return g.one("PIN_EXISTS(FAN)", "PIN_EXISTS(LAMP)", "ANY_PIN(FAN, LAMP)", "defined(FAN_PIN)")
 	case 7:
-		return g.one(numbers...) + g.one(" == ", " != ", " > ", ">=", "<", " <= ") + g.one("0", "1", "2", g.one(numbers...))
+		return g.one(numbers...) + g.one(" == ", " != ", " > ", ">=", "<", " <= ") +
+			g.one("0", "1", "2", g.one(numbers...))
 	case 8:
-		return g.one("HAS_TOOLS", "IS_DUAL", "true", "false", "0", "1", g.one(numbers...), "not "+g.one(numbers...), "LOOP_A", "LOOP_B == 5")
+		return g.one("HAS_TOOLS", "IS_DUAL", "true", "false", "0", "1", g.one(numbers...),
+			"not "+g.one(numbers...), "LOOP_A", "LOOP_B == 5")
 	}
-	return g.expression(g.int(0, 3)) + g.one(" == ", " != ", " > ", " >= ", " < ", " <= ", " && ", " | ") + g.expression(g.int(0, 2))
+	return g.expression(g.int(0, 3)) + g.one(" == ", " != ", " > ", " >= ", " < ", " <= ", " && ", " | ") +
+		g.expression(g.int(0, 2))
 }
 
 // expression writes a whole number's computation, whose operands nest.
@@ -271,8 +286,9 @@ func (g *generator) expression(depth int) string {
 		if g.outside && g.int(0, 9) == 0 {
 			return "EXT_A"
 		}
-		return g.one(append(numbers, "0", "1", "2", "3", "7", "10", "-1", "0x10", "017", "0b101", "5u", "-1u", "3UL", "0xFFFFFFFFFFFFFFFF",
-			"9223372036854775807", "0x7fff'ffff", "'A'", `'\n'`, `'\xff'`, "'ab'", "L'x'", "(AXES)", "TRACE_UNSET_0")[:]...)
+		return g.one(append(numbers, "0", "1", "2", "3", "7", "10", "-1", "0x10", "017", "0b101", "5u", "-1u",
+			"3UL", "0xFFFFFFFFFFFFFFFF", "9223372036854775807", "0x7fff'ffff", "'A'", `'\n'`, `'\xff'`,
+			"'ab'", "L'x'", "(AXES)", "TRACE_UNSET_0")[:]...)
 	}
 	x := func() string { return g.expression(depth - 1) }
 	switch g.int(0, 12) {
@@ -293,9 +309,11 @@ func (g *generator) expression(depth int) string {
 	case 9:
 		return "FIRST(" + x() + "," + x() + ")"
 	case 10:
-		return g.one("JOIN(LIMIT,_A)", "JOIN(LIMIT_, B)", "JOIN(1,2)", "JOIN(,7)", "JOIN(TWI,CE)(3)", "CALL(TWICE, 4)", "CALL(JOIN(TW,ICE), AXES)", "FIRST(7)",
-			"TAIL(5)", "TAIL(5,6)", "TAIL(5,)", "SPREAD(4)", "SPREAD(4, 5)", "TERN(TRACE, 3, 4)", "TERN0(DUAL_FAN, 3)", "TERN1(TRACE, AXES)",
-			"(1 TERN_(TRACE, + 2))", "(1 IF_DISABLED(TRACE, + 3))", "COUNT_ENABLED(TRACE, DUAL_FAN)", "WITHIN(AXES, 1, 3)")
+		return g.one("JOIN(LIMIT,_A)", "JOIN(LIMIT_, B)", "JOIN(1,2)", "JOIN(,7)", "JOIN(TWI,CE)(3)",
+			"CALL(TWICE, 4)", "CALL(JOIN(TW,ICE), AXES)", "FIRST(7)", "TAIL(5)", "TAIL(5,6)", "TAIL(5,)",
+			"SPREAD(4)", "SPREAD(4, 5)", "TERN(TRACE, 3, 4)", "TERN0(DUAL_FAN, 3)", "TERN1(TRACE, AXES)",
+			"(1 TERN_(TRACE, + 2))", "(1 IF_DISABLED(TRACE, + 3))", "COUNT_ENABLED(TRACE, DUAL_FAN)",
+			"WITHIN(AXES, 1, 3)")
 	case 11:
 		return x() + g.one(" + ", " - ", " * ", " < ", " == ", " & ", " && ", " || ", " << 1 + ") + x()
 	}
@@ -310,7 +328,8 @@ func (g *generator) directive(text string) {
 		text = g.comments(text)
 	}
 	if g.int(0, 3) == 0 {
-		text += g.one(" // trailing", "// it's", " /* one */", "/* one */ // two", " /* over\ntwo lines */", "   ", "\t// \" quote")
+		text += g.one(" // trailing", "// it's", " /* one */", "/* one */ // two", " /* over\ntwo lines */",
+			"   ", "\t// \" quote")
 	}
 	if g.int(0, 4) == 0 {
 		text = g.splices(text)
@@ -327,7 +346,8 @@ func (g *generator) comments(text string) string {
 	var b strings.Builder
 	for i := range len(text) {
 		if i < plain && text[i] == ' ' && text[max(i-1, 0)] != '/' && g.int(0, 2) == 0 {
-			b.WriteString(g.one(" /* a */ ", "/**/", " /* a\n b */ ", "/* // */", "/*\n#define TRACE\n*/", "/* ' */", "\t"))
+			b.WriteString(g.one(" /* a */ ", "/**/", " /* a\n b */ ", "/* // */", "/*\n#define TRACE\n*/",
+				"/* ' */", "\t"))
 		} else {
 			b.WriteByte(text[i])
 		}

@@ -4,9 +4,11 @@ import (
 	"bytes"
 	"flag"
 	"fmt"
+	"maps"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"sort"
 	"strings"
 	"testing"
@@ -33,7 +35,8 @@ func runCPP(dir string) (map[string]string, error) {
 	if err != nil {
 		return nil, err
 	}
-	cmd := exec.Command("cpp", "-x", "c++", "-undef", "-nostdinc", "-w", "-dM", "-I", filepath.Join(filepath.Dir(shim), "include"), "-imacros", shim, "main.h")
+	cmd := exec.Command("cpp", "-x", "c++", "-undef", "-nostdinc", "-w", "-dM", "-I",
+		filepath.Join(filepath.Dir(shim), "include"), "-imacros", shim, "main.h")
 	cmd.Dir = dir
 	var errs bytes.Buffer
 	cmd.Stderr = &errs
@@ -251,6 +254,15 @@ func TestAgreesWithReference(t *testing.T) {
 	}
 }
 
+// listed gives macros as a reference keeps them.
+func listed(macros map[string]string) string {
+	var b strings.Builder
+	for _, name := range slices.Sorted(maps.Keys(macros)) {
+		b.WriteString(name + "\t" + macros[name] + "\n")
+	}
+	return b.String()
+}
+
 func updateReferences(t *testing.T) {
 	generator := configurations(false)
 	for n, seed := 0, 0; n < 40; seed++ {
@@ -266,14 +278,7 @@ func updateReferences(t *testing.T) {
 		if err != nil || strings.Count(c["main.h"], "\n") < 120 || len(macros) < 18 {
 			continue // refused by cpp, or too small to show anything
 		}
-		var list []string
-		for name, value := range macros {
-			list = append(list, name+"\t"+value+"\n")
-		}
-		sort.Strings(list)
-		if err := os.WriteFile(filepath.Join(dir, "cpp.txt"), []byte(strings.Join(list, "")), 0o644); err != nil {
-			t.Fatal(err)
-		}
+		writeFile(t, dir, "cpp.txt", listed(macros))
 		n++
 	}
 }

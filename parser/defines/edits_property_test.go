@@ -31,7 +31,8 @@ func mess(t *rapid.T, text string) []string {
 				lines = append(lines, "#define "+name+" 5 // the first try")
 			}
 		case 4:
-			line += " // " + rapid.SampledFrom([]string{"mm", "was 0", "gr\xfc\xdfe", "see #define X 3"}).Draw(t, "comment")
+			comments := []string{"mm", "was 0", "gr\xfc\xdfe", "see #define X 3"}
+			line += " // " + rapid.SampledFrom(comments).Draw(t, "comment")
 		case 5:
 			lines = append(lines, "#if 1 // always", "\t"+line, "#endif")
 			continue
@@ -92,7 +93,8 @@ func follows(gen generation, changed, other parser.Key) bool {
 	case parser.BedRiseWindow:
 		return other == parser.BedRiseOn
 	case parser.HotendWatchOn:
-		return other == parser.HotendRiseOn || gen == gen10 && (other == parser.HotendHoldPeriod || other == parser.HotendHysteresis)
+		return other == parser.HotendRiseOn ||
+			gen == gen10 && (other == parser.HotendHoldPeriod || other == parser.HotendHysteresis)
 	case parser.BedHeated, parser.BedSensor:
 		return other == parser.BedHeated || other == parser.BedSensor
 	}
@@ -109,7 +111,8 @@ func settingsOf(c *config) map[parser.Key]parser.Description {
 
 // unchanged compares what settings mean, not where they stand.
 func unchanged(before, after parser.Description) bool {
-	return before.State == after.State && reflect.DeepEqual(before.Value, after.Value) && before.Name == after.Name
+	return before.State == after.State && reflect.DeepEqual(before.Value, after.Value) &&
+		before.Name == after.Name
 }
 
 // Every figure that can be changed reads back as the new one, and nothing
@@ -121,7 +124,8 @@ func TestEditsReadBack(t *testing.T) {
 		before := settingsOf(c)
 		var keys []parser.Key
 		for d := range c.printer.Settings() {
-			if s := c.slot(d.Key); s != nil && d.State != parser.Unknown && (s.kind == slotNumber || s.kind == slotSensor) && d.State == parser.Set {
+			if s := c.slot(d.Key); s != nil && d.State != parser.Unknown &&
+				(s.kind == slotNumber || s.kind == slotSensor) && d.State == parser.Set {
 				keys = append(keys, d.Key)
 			}
 		}
@@ -183,22 +187,23 @@ func same(got, want any) bool {
 // However the protection was switched off, one change switches it on, and
 // nothing else changes.
 func TestEditsSwitchOn(t *testing.T) {
-	const plain = "#define THERMAL_PROTECTION_HOTENDS\n"
 	rapid.Check(t, func(rt *rapid.T) {
 		text := rapid.SampledFrom([]string{second, third}).Draw(rt, "generation")
 		spoilt := rapid.SampledFrom([]string{
 			"#define THERMAL_PROTECTION_HOTENDS 0\n", "#define THERMAL_PROTECTION_HOTENDS false\n",
 			"//#define THERMAL_PROTECTION_HOTENDS\n", "//  #define THERMAL_PROTECTION_HOTENDS // noisy\n", "",
-			plain + "#undef THERMAL_PROTECTION_HOTENDS\n", plain + "#define THERMAL_PROTECTION_HOTENDS 0\n",
-			"#if 0\n" + plain + "#endif\n", "/*\n" + plain + "*/\n",
+			hotends + "#undef THERMAL_PROTECTION_HOTENDS\n",
+			hotends + "#define THERMAL_PROTECTION_HOTENDS 0\n",
+			"#if 0\n" + hotends + "#endif\n", "/*\n" + hotends + "*/\n",
 		}).Draw(rt, "spelling")
-		if !strings.Contains(text, plain) {
+		if !strings.Contains(text, hotends) {
 			rt.Fatal("the text lacks the line")
 		}
-		parts := strings.SplitN(text, plain, 2)
+		parts := strings.SplitN(text, hotends, 2)
 		files := []string{"a.h", parts[0] + spoilt, "b.h", parts[1]}
 		if rapid.Bool().Draw(rt, "CRLF") {
-			files[1], files[3] = strings.ReplaceAll(files[1], "\n", "\r\n"), strings.ReplaceAll(files[3], "\n", "\r\n")
+			files[1] = strings.ReplaceAll(files[1], "\n", "\r\n")
+			files[3] = strings.ReplaceAll(files[3], "\n", "\r\n")
 		}
 		c := readText(t, 0, files...)
 		w := &c.printer.Hotend.Watch
@@ -218,12 +223,14 @@ func TestEditsSwitchOn(t *testing.T) {
 		}
 		after := settingsOf(again)
 		for key, d := range settingsOf(c) {
-			if key != parser.HotendWatchOn && !follows(c.gen, parser.HotendWatchOn, key) && !unchanged(d, after[key]) {
+			if key != parser.HotendWatchOn && !follows(c.gen, parser.HotendWatchOn, key) &&
+				!unchanged(d, after[key]) {
 				rt.Errorf("%s changes from %v to %v", key, d, after[key])
 			}
 		}
 		for _, e := range edits {
-			if ending := "\r\n"; strings.Contains(files[1], ending) && strings.Count(e.New, "\n") != strings.Count(e.New, ending) {
+			if ending := "\r\n"; strings.Contains(files[1], ending) &&
+				strings.Count(e.New, "\n") != strings.Count(e.New, ending) {
 				rt.Errorf("an insertion has the wrong line ending: %q", e.New)
 			}
 		}
@@ -233,7 +240,8 @@ func TestEditsSwitchOn(t *testing.T) {
 // A reading of the same bytes gives the same settings in the same order.
 func TestReadIsStable(t *testing.T) {
 	a, b := readText(t, 0, "h", third), readText(t, 0, "h", third)
-	if x, y := fmt.Sprint(a.printer.Hotend.Sensor.Value, a.printer.Storage.Keeps), fmt.Sprint(b.printer.Hotend.Sensor.Value, b.printer.Storage.Keeps); x != y {
+	x := fmt.Sprint(a.printer.Hotend.Sensor.Value, a.printer.Storage.Keeps)
+	if y := fmt.Sprint(b.printer.Hotend.Sensor.Value, b.printer.Storage.Keeps); x != y {
 		t.Errorf("%s against %s", x, y)
 	}
 }

@@ -35,15 +35,9 @@ func FuzzRead(f *testing.F) {
 	}
 	dir := f.TempDir()
 	for _, name := range []string{"main.h", "part.h"} {
-		if err := os.WriteFile(filepath.Join(dir, name), nil, 0o644); err != nil {
-			f.Fatal(err)
-		}
+		writeFile(f, dir, name, "")
 	}
-	tree, err := parser.OpenTree(dir)
-	if err != nil {
-		f.Fatal(err)
-	}
-	defer tree.Close()
+	tree := openTree(f, dir)
 	f.Fuzz(func(t *testing.T, main, part []byte) {
 		tree := tree.With(map[string][]byte{tree.Shown("main.h"): main, tree.Shown("part.h"): part})
 		before := string(main)
@@ -87,7 +81,8 @@ func checkLines(t *testing.T, s *source) {
 		last := int32(0)
 		for i := u.from; i < u.to; i++ {
 			d := &s.lines[i]
-			inside := d.start <= d.rest && d.rest <= d.restEnd && d.restEnd <= d.end && int(d.end) <= len(u.text)
+			inside := d.start <= d.rest && d.rest <= d.restEnd && d.restEnd <= d.end &&
+				int(d.end) <= len(u.text)
 			if d.name >= 0 {
 				inside = inside && d.start <= d.nameAt && d.nameAt < d.nameEnd && d.nameEnd <= d.end
 				if got := unspliced(u.text[d.nameAt:d.nameEnd]); got != s.table.all[d.name].text {
@@ -123,7 +118,8 @@ func checkUncomment(t *testing.T, d *define) {
 	}
 	for i := range after.lines {
 		l := &after.lines[i]
-		if l.kind == kindDefine && !l.comment && int(l.nameAt) == d.at.Start-(d.uncomment.End-d.uncomment.Start) {
+		if l.kind == kindDefine && !l.comment &&
+			int(l.nameAt) == d.at.Start-(d.uncomment.End-d.uncomment.Start) {
 			if got := after.at(int32(i)); got.value() == d.value() && got.name == d.name {
 				return
 			}

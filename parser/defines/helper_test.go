@@ -1,6 +1,34 @@
 package defines
 
-import "preflash/parser"
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"preflash/parser"
+)
+
+// openTree opens a folder for the time of a test.
+func openTree(t testing.TB, dir string) *parser.Tree {
+	t.Helper()
+	tree, err := parser.OpenTree(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { _ = tree.Close() })
+	return tree
+}
+
+func writeFile(t testing.TB, dir, name, text string) {
+	t.Helper()
+	path := filepath.Join(dir, filepath.FromSlash(name))
+	if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(path, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
 
 // with reads the configuration again as it is after some edits.
 func (c *config) with(edits []parser.Edit) (*config, error) {

@@ -15,7 +15,8 @@ func TestDeepConditionals(t *testing.T) {
 	if !ok || e.Line != maxNesting+1 || !strings.Contains(e.Message, "deeper than 256 levels") {
 		t.Errorf("the error is %v", err)
 	}
-	s := mustReadText(t, strings.Repeat("#if 1\n", maxNesting)+"#define X 1\n"+strings.Repeat("#endif\n", maxNesting))
+	s := mustReadText(t,
+		strings.Repeat("#if 1\n", maxNesting)+"#define X 1\n"+strings.Repeat("#endif\n", maxNesting))
 	if got := s.describe("X"); got != "=1" {
 		t.Errorf("X is %s", got)
 	}
@@ -38,16 +39,25 @@ func TestTooMuchForACondition(t *testing.T) {
 		fmt.Fprintf(&chain, "#define C%d C%d\n", i, i+1)
 	}
 	for _, test := range []struct{ name, lines, condition, why string }{
-		{"parentheses", "", strings.Repeat("(", 200_000) + "1" + strings.Repeat(")", 200_000), "it expands to more than 100,000 tokens"},
-		{"parentheses within the budget", "", strings.Repeat("(", 300) + "1" + strings.Repeat(")", 300), "it nests deeper than 256 levels"},
+		{"parentheses", "", strings.Repeat("(", 200_000) + "1" + strings.Repeat(")", 200_000),
+			"it expands to more than 100,000 tokens"},
+		{"parentheses within the budget", "", strings.Repeat("(", 300) + "1" + strings.Repeat(")", 300),
+			"it nests deeper than 256 levels"},
 		{"choices", "", strings.Repeat("0 ? 1 : ", 300) + "1", "it nests deeper than 256 levels"},
 		{"signs", "", strings.Repeat("~", 20_000) + "1", "it is longer than 10,000 words"},
 		{"a long sum", "", strings.Repeat("1+", 6_000) + "1", "it is longer than 10,000 words"},
-		{"a very long sum", "", strings.Repeat("1+", 1_000_000) + "1", "it expands to more than 100,000 tokens"},
+		{"a very long sum", "", strings.Repeat("1+", 1_000_000) + "1",
+			"it expands to more than 100,000 tokens"},
 		{"doubling", doubling.String(), "D60", "it expands to more than 100,000 tokens"},
 		{"pasting", pasting.String(), "N60", "## makes a name of more than 16 KiB"},
-		{"arguments in arguments", "#define F(x) x\n", strings.Repeat("F(", 2_000) + "1" + strings.Repeat(")", 2_000), "it expands to more than 100,000 tokens"},
-		{"quoting", "#define Q(x) #x\n#define R(x) Q(x x x x x x x x x x x x x x x x)\n#define S(x) R(x x x x x x x x x x x x x x x x)\n#define T(x) S(x x x x x x x x x x x x x x x x)\n", "T(abcdefghijklmnopqrst)", "# makes a string of more than 16 KiB"},
+		{"arguments in arguments", "#define F(x) x\n",
+			strings.Repeat("F(", 2_000) + "1" + strings.Repeat(")", 2_000),
+			"it expands to more than 100,000 tokens"},
+		{"quoting", `#define Q(x) #x
+#define R(x) Q(x x x x x x x x x x x x x x x x)
+#define S(x) R(x x x x x x x x x x x x x x x x)
+#define T(x) S(x x x x x x x x x x x x x x x x)
+`, "T(abcdefghijklmnopqrst)", "# makes a string of more than 16 KiB"},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			got, why := decide(t, test.lines, test.condition)
@@ -55,13 +65,15 @@ func TestTooMuchForACondition(t *testing.T) {
 				t.Errorf("%v: %s; want unknown: %s", got, why, test.why)
 			}
 			for _, kind := range []string{"#if ", "#ifdef NOT_SET\n#elif "} {
-				s := mustReadText(t, test.lines+"//#define NOT_SET\n"+kind+test.condition+"\n#define YES\n#endif\n#define OTHER 3\n")
+				s := mustReadText(t, test.lines+"//#define NOT_SET\n"+kind+test.condition+
+					"\n#define YES\n#endif\n#define OTHER 3\n")
 				wantUnreadable(t, s, strings.Count(test.lines+"\n"+kind, "\n")+1, test.why)
 				if got := s.describe("OTHER"); got != "=3" {
 					t.Errorf("OTHER is %s", got)
 				}
 			}
-			if s := mustReadText(t, test.lines+"#if 0\n#if "+test.condition+"\n#endif\n#endif\n"); len(s.remarks) > 0 {
+			s := mustReadText(t, test.lines+"#if 0\n#if "+test.condition+"\n#endif\n#endif\n")
+			if len(s.remarks) > 0 {
 				t.Errorf("a branch that is not read: %s", s.remarks[0].Text)
 			}
 		})
@@ -69,7 +81,8 @@ func TestTooMuchForACondition(t *testing.T) {
 	if got, why := decide(t, chain.String()+"#define C40000 1\n", "C0"); got != parser.Yes {
 		t.Errorf("a chain of macros is %v: %s", got, why)
 	}
-	if got, why := decide(t, "#define F(x) x\n", strings.Repeat("F(", 100)+"1"+strings.Repeat(")", 100)); got != parser.Yes {
+	calls := strings.Repeat("F(", 100) + "1" + strings.Repeat(")", 100)
+	if got, why := decide(t, "#define F(x) x\n", calls); got != parser.Yes {
 		t.Errorf("100 calls in calls are %v: %s", got, why)
 	}
 }
@@ -81,7 +94,8 @@ func wantUnreadable(t *testing.T, s *source, line int, why string) {
 	}
 	r := s.remarks[0]
 	at, _ := r.At.Position()
-	if r.Kind != parser.RemarkUnreadable || at != line || !strings.Contains(r.Text, why) || !strings.Contains(r.Text, "write it shorter") {
+	if r.Kind != parser.RemarkUnreadable || at != line || !strings.Contains(r.Text, why) ||
+		!strings.Contains(r.Text, "write it shorter") {
 		t.Errorf("remark %d in line %d: %s; want unreadable in line %d: %s", r.Kind, at, r.Text, line, why)
 	}
 }
@@ -103,7 +117,8 @@ func TestTooMuchForAValue(t *testing.T) {
 		{"#define HEATER_0_MAXTEMP " + nested + "\n", parser.MaxTemp, "it nests deeper than 256 levels"},
 		{"#define TEMP_SENSOR_0 D60\n", parser.HotendSensor, "it expands to more than 100,000 tokens"},
 		{"#define PIDTEMP D60\n", parser.LoopControl, "it expands to more than 100,000 tokens"},
-		{"#define CONFIGURATION_H_VERSION 020007\n#define PREVENT_COLD_EXTRUSION D60\n", parser.ColdGuard, "it expands to more than 100,000 tokens"},
+		{"#define CONFIGURATION_H_VERSION 020007\n#define PREVENT_COLD_EXTRUSION D60\n",
+			parser.ColdGuard, "it expands to more than 100,000 tokens"},
 	} {
 		found := false
 		for d := range readText(t, 0, "main.h", doubling.String()+test.text).Printer().Settings() {
@@ -111,7 +126,8 @@ func TestTooMuchForAValue(t *testing.T) {
 				continue
 			}
 			found = true
-			if d.State != parser.Unknown || !strings.Contains(d.Why, test.why) || strings.Contains(d.Why, "do not settle") || len(d.Why) > 250 {
+			if d.State != parser.Unknown || !strings.Contains(d.Why, test.why) ||
+				strings.Contains(d.Why, "do not settle") || len(d.Why) > 250 {
 				t.Errorf("%s is %s: %s; want %s", d.Key, d.State, d.Why, test.why)
 			}
 		}
@@ -163,7 +179,8 @@ func TestTooMuchAltogether(t *testing.T) {
 	}
 	contents["a12.h"] = "#define X 1\n"
 	_, err := read(t, contents)
-	if e, ok := err.(*parser.Error); !ok || e.Line == 0 || !strings.Contains(e.Message, "reading takes more than") {
+	if e, ok := err.(*parser.Error); !ok || e.Line == 0 ||
+		!strings.Contains(e.Message, "reading takes more than") {
 		t.Errorf("includes: the error is %v", err)
 	}
 
@@ -176,7 +193,8 @@ func TestTooMuchAltogether(t *testing.T) {
 	}
 	unknown.WriteString(strings.Repeat("#endif\n", maxNesting))
 	_, err = read(t, files{"main.h": unknown.String()})
-	if e, ok := err.(*parser.Error); !ok || e.Line == 0 || !strings.Contains(e.Message, "reading takes more than") {
+	if e, ok := err.(*parser.Error); !ok || e.Line == 0 ||
+		!strings.Contains(e.Message, "reading takes more than") {
 		t.Errorf("unknown branches: the error is %v", err)
 	}
 }
@@ -198,8 +216,9 @@ func TestManyAlternatives(t *testing.T) {
 func TestReadingEnds(t *testing.T) {
 	const lines, includes = 1 << 16, 63
 	part := strings.Repeat("#define A 1\n", lines)
+	main := strings.Repeat("#include \"part.h\"\n", includes)
 	text := func(pad int) files {
-		return files{"main.h": strings.Repeat("#include \"part.h\"\n", includes) + strings.Repeat("#define B 1\n", pad), "part.h": part}
+		return files{"main.h": main + strings.Repeat("#define B 1\n", pad), "part.h": part}
 	}
 	s, err := read(t, text(0))
 	if err != nil {
@@ -210,7 +229,8 @@ func TestReadingEnds(t *testing.T) {
 		t.Fatalf("%d steps are left", room)
 	}
 	for pad, ok := range map[int]bool{room - 1: true, room: true, room + 1: false} {
-		if _, err := read(t, text(pad)); (err == nil) != ok || !ok && !strings.Contains(err.Error(), "more than 4194304 steps") {
+		if _, err := read(t, text(pad)); (err == nil) != ok ||
+			!ok && !strings.Contains(err.Error(), "more than 4194304 steps") {
 			t.Errorf("%d steps: %v", maxSteps-room+pad, err)
 		}
 	}

@@ -22,7 +22,8 @@ func TestLexKeepsPlaces(t *testing.T) {
 			for i := range len(v.text) {
 				at := int(v.at(i))
 				if got := text[at : at+1]; got != v.text[i:i+1] && v.text[i] != ' ' {
-					t.Errorf("byte %d, %q, is said to stand at %d, where the file has %q", i, v.text[i:i+1], at, got)
+					t.Errorf("byte %d, %q, is said to stand at %d, where the file has %q",
+						i, v.text[i:i+1], at, got)
 				}
 			}
 			if end := int(v.after(len(v.text))); end > len(text) {

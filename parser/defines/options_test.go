@@ -17,7 +17,9 @@ func TestOptionNames(t *testing.T) {
 			t.Errorf("%q is no name, or is not found", name)
 		}
 	}
-	for _, name := range []string{"", "A", "ZZZ", "EXTRUDER", "EXTRUDERSX", "E0_AUTO_FAN_PIN", "HOTENDS", "HAS_BED", "F_CPU"} {
+	for _, name := range []string{
+		"", "A", "ZZZ", "EXTRUDER", "EXTRUDERSX", "E0_AUTO_FAN_PIN", "HOTENDS", "HAS_BED", "F_CPU",
+	} {
 		if option(name) {
 			t.Errorf("%q counts as an option; a board or the firmware may define it", name)
 		}
@@ -29,7 +31,8 @@ func TestOptionNames(t *testing.T) {
 func TestSpellingsAreOptions(t *testing.T) {
 	var names []string
 	for _, w := range []*watchSpelling{&hotendWatch, &bedWatch} {
-		names = append(names, w.on, w.hold, w.hysteresis, w.riseWindow, w.rise, w.oldHold, w.oldHysteresis, w.arm)
+		names = append(names, w.on, w.hold, w.hysteresis, w.riseWindow, w.rise, w.oldHold,
+			w.oldHysteresis, w.arm)
 		names = append(names, w.near...)
 	}
 	for _, g := range gainNames {
@@ -51,13 +54,17 @@ func TestSpellingsAreOptions(t *testing.T) {
 	for _, mark := range generationMarks {
 		names = append(names, mark.names...)
 	}
-	names = append(names, "TEMP_SENSOR_0", "TEMP_SENSOR_7", "TEMP_SENSOR_BED", "HEATER_0_MAXTEMP", "HEATER_7_MINTEMP", "HOTEND_OVERSHOOT",
-		"PREVENT_COLD_EXTRUSION", "PREVENT_DANGEROUS_EXTRUDE", "EXTRUDE_MINTEMP", "PIDTEMP", "MPCTEMP", "PID_MAX", "BANG_MAX", "MPC_MAX",
-		"MPC_HEATER_POWER", "MPC_HEATER_REFTEMP", "MPC_PTC", "PID_FUNCTIONAL_RANGE", "PID_K1", "K1", "EXTRUDER_AUTO_FAN_TEMPERATURE",
-		"MESH_TEST_NOZZLE_SIZE", "DEFAULT_NOMINAL_FILAMENT_DIA", "D_FILAMENT", "VOLUMETRIC_EXTRUDER_LIMIT", "DEFAULT_VOLUMETRIC_EXTRUDER_LIMIT",
-		"NOZZLE_TO_PROBE_OFFSET", "Z_PROBE_OFFSET_FROM_EXTRUDER", "Z_PROBE_SERVO_NR", "PROBE_MANUALLY", "EEPROM_SETTINGS", "EXTRUDERS",
-		"PREHEAT_TIME_HOTEND_MS", "MILLISECONDS_PREHEAT_TIME", "BOGUS_TEMPERATURE_GRACE_PERIOD", "MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED",
-		"TEMP_SENSOR_1_AS_REDUNDANT", "DUMMY_THERMISTOR_998_VALUE", "DUMMY_THERMISTOR_999_VALUE", "CONFIGURATION_H_VERSION")
+	names = append(names, "TEMP_SENSOR_0", "TEMP_SENSOR_7", "TEMP_SENSOR_BED", "HEATER_0_MAXTEMP",
+		"HEATER_7_MINTEMP", "HOTEND_OVERSHOOT", "PREVENT_COLD_EXTRUSION", "PREVENT_DANGEROUS_EXTRUDE",
+		"EXTRUDE_MINTEMP", "PIDTEMP", "MPCTEMP", "PID_MAX", "BANG_MAX", "MPC_MAX", "MPC_HEATER_POWER",
+		"MPC_HEATER_REFTEMP", "MPC_PTC", "PID_FUNCTIONAL_RANGE", "PID_K1", "K1",
+		"EXTRUDER_AUTO_FAN_TEMPERATURE", "MESH_TEST_NOZZLE_SIZE", "DEFAULT_NOMINAL_FILAMENT_DIA",
+		"D_FILAMENT", "VOLUMETRIC_EXTRUDER_LIMIT", "DEFAULT_VOLUMETRIC_EXTRUDER_LIMIT",
+		"NOZZLE_TO_PROBE_OFFSET", "Z_PROBE_OFFSET_FROM_EXTRUDER", "Z_PROBE_SERVO_NR", "PROBE_MANUALLY",
+		"EEPROM_SETTINGS", "EXTRUDERS", "PREHEAT_TIME_HOTEND_MS", "MILLISECONDS_PREHEAT_TIME",
+		"BOGUS_TEMPERATURE_GRACE_PERIOD", "MAX_CONSECUTIVE_LOW_TEMPERATURE_ERROR_ALLOWED",
+		"TEMP_SENSOR_1_AS_REDUNDANT", "DUMMY_THERMISTOR_998_VALUE", "DUMMY_THERMISTOR_999_VALUE",
+		"CONFIGURATION_H_VERSION")
 	for _, name := range names {
 		if !option(name) {
 			t.Errorf("%s is read, and is missing in the table of options", name)

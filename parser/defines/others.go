@@ -1,8 +1,10 @@
 package defines
 
 import (
+	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"preflash/parser"
 )
@@ -20,51 +22,76 @@ func furtherWatch(name string) watchSpelling {
 	}
 }
 
-// Others reads what the tool's own settings leave out.
-func (c *config) Others() []parser.Heater {
-	list := []parser.Heater{c.other("the bed", parser.NoTool, "BED", "", nil)}
-	for n := range mostHotends {
-		if n != c.hotend {
-			id := strconv.Itoa(n)
-			list = append(list, c.other("tool "+id, n, "HEATER_"+id, "TEMP_SENSOR_"+id, nil))
-		}
-	}
-	return append(list,
-		c.other("the chamber", parser.NoTool, "CHAMBER", "TEMP_SENSOR_CHAMBER", &chamberWatch),
-		c.other("the cooler", parser.NoTool, "COOLER", "TEMP_SENSOR_COOLER", &coolerWatch))
+// otherHeater is how the limits of a heater are spelled, and its sensor and watch
+// where they are none of the tool's own settings.
+type otherHeater struct {
+	name           string
+	tool           int
+	limits         []numberSpelling
+	sensor, custom string // the option, and what begins the figures of a custom one
+	watch          *watchSpelling
 }
 
-// other reads the limits of a heater, and its sensor and watch where they are
-// none of the tool's own settings. What is absent is off.
-func (c *config) other(name string, tool int, prefix, sensor string, watch *watchSpelling) parser.Heater {
-	r := &reader{s: c.s, gen: c.gen} // its slots are for nobody
-	h := parser.Heater{Name: name, Tool: tool, Settings: make([]parser.Description, 0, 5)}
-	for _, f := range [...]numberSpelling{
-		{key: parser.MinTemp, names: []string{prefix + "_MINTEMP"}, absent: absentOff},
-		{key: parser.MaxTemp, names: []string{prefix + "_MAXTEMP"}, absent: absentOff},
-		{key: parser.Margin, names: []string{prefix + "_OVERSHOOT"}, absent: absentOff},
-		{key: parser.PowerLimit("heater"), names: []string{"MAX_" + prefix + "_POWER"},
-			unit: unitCounts, absent: absentOff},
+// otherHeaters are all that this style knows.
+var otherHeaters = sync.OnceValue(func() []otherHeater {
+	list := []otherHeater{{name: "the bed", tool: parser.NoTool, limits: limitsOf("BED")}}
+	for n := range mostHotends {
+		id := strconv.Itoa(n)
+		list = append(list, otherHeater{name: "tool " + id, tool: n, limits: limitsOf("HEATER_" + id),
+			sensor: "TEMP_SENSOR_" + id, custom: "HOTEND" + id})
+	}
+	for _, further := range []otherHeater{
+		{name: "the chamber", custom: "CHAMBER", watch: &chamberWatch},
+		{name: "the cooler", custom: "COOLER", watch: &coolerWatch},
 	} {
-		s := r.value(f)
-		h.Settings = append(h.Settings, s.Describe())
+		further.tool, further.sensor = parser.NoTool, "TEMP_SENSOR_"+further.custom
+		further.limits = limitsOf(further.custom)
+		list = append(list, further)
 	}
-	if sensor != "" {
-		custom := prefix
-		if tool >= 0 {
-			custom = "HOTEND" + strconv.Itoa(tool)
+	return list
+})
+
+// limitsOf spells the limits of a heater. What is absent is off.
+func limitsOf(heater string) []numberSpelling {
+	return []numberSpelling{
+		{key: parser.MinTemp, names: []string{heater + "_MINTEMP"}, absent: absentOff},
+		{key: parser.MaxTemp, names: []string{heater + "_MAXTEMP"}, absent: absentOff},
+		{key: parser.Margin, names: []string{heater + "_OVERSHOOT"}, absent: absentOff},
+		{key: parser.PowerLimit("heater"), names: []string{"MAX_" + heater + "_POWER"},
+			unit: unitCounts, absent: absentOff},
+	}
+}
+
+// Others reads what the tool's own settings leave out.
+func (c *config) Others() []parser.Heater {
+	var list []parser.Heater
+	r := &reader{s: c.s, gen: c.gen} // its slots are for nobody
+	settings := make([]parser.Description, 0, 96) // room for all
+	add := func(d parser.Description) { settings = append(settings, d) }
+	for i := range otherHeaters() {
+		o := &otherHeaters()[i]
+		if o.tool == c.hotend {
+			continue
 		}
-		s := r.sensor(parser.HotendSensor, sensor, custom)
-		if tool >= c.hotends && s.State == parser.Set {
-			s.State = parser.Off // there is no such hotend
+		settings = settings[len(settings):]
+		for _, limit := range o.limits {
+			s := r.value(limit)
+			add(s.Describe())
 		}
-		h.Settings = append(h.Settings, s.Describe())
+		if o.sensor != "" {
+			s := r.sensor(parser.HotendSensor, o.sensor, o.custom)
+			if o.tool >= c.hotends && s.State == parser.Set {
+				s.State = parser.Off // there is no such hotend
+			}
+			add(s.Describe())
+		}
+		if o.watch != nil && c.gen != gen10 { // which had neither a chamber nor a cooler
+			w := r.watch(o.watch)
+			w.Describe(add)
+		}
+		list = append(list, parser.Heater{Name: o.name, Tool: o.tool, Settings: slices.Clip(settings)})
 	}
-	if watch != nil && c.gen != gen10 { // which had neither a chamber nor a cooler
-		w := r.watch(watch)
-		w.Describe(func(d parser.Description) { h.Settings = append(h.Settings, d) })
-	}
-	return h
+	return list
 }
 
 // elsewhere reports whether an option protects or measures a heater other than

@@ -9,11 +9,7 @@ import (
 
 func readOutside(t *testing.T, text string, outside ...parser.Define) (*config, error) {
 	t.Helper()
-	tree, err := parser.OpenTree(t.TempDir())
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { _ = tree.Close() })
+	tree := openTree(t, t.TempDir())
 	sheet := parser.NewFile("swap.toml", []byte("defined = [\"X\"]\n"))
 	for i := range outside {
 		outside[i].At = parser.Span{File: sheet, Start: 11, End: 14}
@@ -24,7 +20,19 @@ func readOutside(t *testing.T, text string, outside ...parser.Define) (*config, 
 
 // What the sheet says of a name is as if it stood above the first line.
 func TestOutside(t *testing.T) {
-	const text = "#if PANEL\n#define BARE\n#endif\n#ifdef PANEL\n#define IFDEF\n#endif\n#if ENABLED(PANEL)\n#define ON\n#endif\n#if PANEL == 3\n#define THREE\n#endif\n"
+	const text = `#if PANEL
+#define BARE
+#endif
+#ifdef PANEL
+#define IFDEF
+#endif
+#if ENABLED(PANEL)
+#define ON
+#endif
+#if PANEL == 3
+#define THREE
+#endif
+`
 	for _, test := range []struct {
 		d    []parser.Define
 		want string // BARE IFDEF ON THREE
@@ -72,42 +80,65 @@ func TestOutsideRefused(t *testing.T) {
 		for _, d := range []parser.Define{{Name: name, Value: "1"}, {Name: name, Undefined: true}} {
 			_, err := readOutside(t, text, d)
 			e, ok := err.(*parser.Error)
-			if !ok || !strings.Contains(e.Message, want) || e.File != "swap.toml" || e.Line != 1 || e.Column != 12 {
+			if !ok || !strings.Contains(e.Message, want) || e.File != "swap.toml" || e.Line != 1 ||
+				e.Column != 12 {
 				t.Errorf("%q: %v, want %s", name, err, want)
 			}
 		}
 	}
-	for _, value := range []string{"", "1 + 1", "(3)", "1\n#define TEMP_SENSOR_0 998", "3 // x", `"text"`, "a\\", "0x", "- 1", "1e3"} {
-		if _, err := readOutside(t, text, parser.Define{Name: "PANEL", Value: value}); err == nil || !strings.Contains(err.Error(), "one whole number or one name") {
+	for _, value := range []string{
+		"", "1 + 1", "(3)", "1\n#define TEMP_SENSOR_0 998", "3 // x", `"text"`, "a\\", "0x", "- 1", "1e3",
+	} {
+		if _, err := readOutside(t, text, parser.Define{Name: "PANEL", Value: value}); err == nil ||
+			!strings.Contains(err.Error(), "one whole number or one name") {
 			t.Errorf("value %q: %v", value, err)
 		}
 	}
-	if _, err := readOutside(t, text, parser.Define{Name: "PANEL", Value: "1"}, parser.Define{Name: "PANEL", Undefined: true}); err == nil || !strings.Contains(err.Error(), "twice") {
+	twice := []parser.Define{{Name: "PANEL", Value: "1"}, {Name: "PANEL", Undefined: true}}
+	if _, err := readOutside(t, text, twice...); err == nil || !strings.Contains(err.Error(), "twice") {
 		t.Errorf("said twice: %v", err)
 	}
 	// Where the board decides, the sheet may say what it does.
-	if _, err := readOutside(t, "#define CONFIGURATION_H_VERSION 02000901\n", parser.Define{Name: "HAS_HEATED_BED", Value: "1"}); err != nil {
+	if _, err := readOutside(t, olderLine, parser.Define{Name: "HAS_HEATED_BED", Value: "1"}); err != nil {
 		t.Error(err)
 	}
 }
 
 // What cannot be told hangs on the name at the beginning of the doubt.
 func TestCauses(t *testing.T) {
-	const head = "#define CONFIGURATION_H_VERSION 02010300\n#define EXTRUDERS 1\n"
+	const head = newerLine + "#define EXTRUDERS 1\n"
 	for _, test := range []struct {
 		name, text string
 		key        parser.Key
 		want       string // name and line of the condition
 	}{
 		{"condition", head + "#if PANEL\n#define HEATER_0_MAXTEMP 275\n#endif\n", parser.MaxTemp, "PANEL 3"},
-		{"condition on another", head + "#ifdef PANEL\n#define HOT\n#endif\n#if ENABLED(HOT)\n#define HEATER_0_MAXTEMP 275\n#endif\n", parser.MaxTemp, "PANEL 6"},
+		{"condition on another", head + `#ifdef PANEL
+#define HOT
+#endif
+#if ENABLED(HOT)
+#define HEATER_0_MAXTEMP 275
+#endif
+`, parser.MaxTemp, "PANEL 6"},
 		{"value", head + "#define HEATER_0_MAXTEMP PANEL_MAX\n", parser.MaxTemp, "PANEL_MAX 3"},
 		{"sensor", head + "#define TEMP_SENSOR_0 BOARD_SENSOR\n", parser.HotendSensor, "BOARD_SENSOR 3"},
-		{"through a derived name", head + "#define TEMP_SENSOR_0 BOARD_SENSOR\n#if HAS_E_TEMP_SENSOR\n#define HEATER_0_MAXTEMP 275\n#endif\n", parser.MaxTemp, "BOARD_SENSOR 4"},
-		{"watch that hangs on its switch", head + "#if PANEL\n#define THERMAL_PROTECTION_HOTENDS\n#endif\n#define WATCH_TEMP_PERIOD 20\n", parser.HotendRiseOn, "PANEL 3"},
-		{"no name would settle it", head + "#define HEATER_0_MAXTEMP hot\n#if TWICE(\n#define X\n#endif\n", parser.MaxTemp, "hot 3"},
-		{"gate", head + "#if PANEL\n#define VOLUMETRIC_EXTRUDER_LIMIT\n#endif\n#define DEFAULT_VOLUMETRIC_EXTRUDER_LIMIT 12\n", parser.MaxFlow, "PANEL 3"},
-		{"probe", head + "#if PANEL\n#define BLTOUCH\n#endif\n#define NOZZLE_TO_PROBE_OFFSET { 0, 0, -1 }\n", parser.ProbeTrigger, "PANEL 3"},
+		{"through a derived name", head + `#define TEMP_SENSOR_0 BOARD_SENSOR
+#if HAS_E_TEMP_SENSOR
+#define HEATER_0_MAXTEMP 275
+#endif
+`, parser.MaxTemp, "BOARD_SENSOR 4"},
+		{"watch that hangs on its switch",
+			head + "#if PANEL\n" + hotends + "#endif\n#define WATCH_TEMP_PERIOD 20\n",
+			parser.HotendRiseOn, "PANEL 3"},
+		{"no name would settle it", head + "#define HEATER_0_MAXTEMP hot\n#if TWICE(\n#define X\n#endif\n",
+			parser.MaxTemp, "hot 3"},
+		{"gate", head + `#if PANEL
+#define VOLUMETRIC_EXTRUDER_LIMIT
+#endif
+#define DEFAULT_VOLUMETRIC_EXTRUDER_LIMIT 12
+`, parser.MaxFlow, "PANEL 3"},
+		{"probe", head + "#if PANEL\n#define BLTOUCH\n#endif\n#define NOZZLE_TO_PROBE_OFFSET { 0, 0, -1 }\n",
+			parser.ProbeTrigger, "PANEL 3"},
 		{"missing everywhere", head, parser.MaxTemp, " 0"},
 	} {
 		c, err := readOutside(t, test.text)

@@ -9,11 +9,7 @@ import (
 // BenchmarkMap is the mapping alone: from final macros to the printer, its
 // remarks included, for a configuration of 8,000 lines.
 func BenchmarkMap(b *testing.B) {
-	tree, err := parser.OpenTree(b.TempDir())
-	if err != nil {
-		b.Fatal(err)
-	}
-	defer tree.Close()
+	tree := openTree(b, b.TempDir())
 	t := tree.With(map[string][]byte{tree.Shown("h"): []byte(large() + second)})
 	s, err := load(t, parser.Request{Files: []string{"h"}}, option)
 	if err != nil {

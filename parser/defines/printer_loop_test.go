@@ -9,16 +9,23 @@ import (
 // What limits the power, and how the loop runs, by the version that the files
 // state.
 func TestLoopByGeneration(t *testing.T) {
-	const rest = "#define EXTRUDERS 1\n#define TEMP_SENSOR_0 1\n#define PIDTEMP\n#define BANG_MAX 70\n#define PID_MAX 74\n" +
-		"#define PREVENT_LENGTHY_EXTRUDE\n#define EXTRUDE_MAXLENGTH 200\n"
+	const rest = `#define EXTRUDERS 1
+#define TEMP_SENSOR_0 1
+#define PIDTEMP
+#define BANG_MAX 70
+#define PID_MAX 74
+#define PREVENT_LENGTHY_EXTRUDE
+#define EXTRUDE_MAXLENGTH 200
+`
 	for _, c := range []struct {
 		version string
 		names   []string
 		limits  []parser.Key
 	}{
-		{"#define CONFIGURATION_H_VERSION 02000901\n", []string{"older"}, []parser.Key{parser.PowerLimit("in range"), parser.PowerBelowRange}},
-		{"#define CONFIGURATION_H_VERSION 02010300\n", []string{"newer"}, []parser.Key{parser.PowerLimit("in range")}},
-		{"#define CONFIGURATION_H_VERSION 02010202\n", []string{"older", "newer"}, []parser.Key{parser.PowerLimit("in range"), parser.PowerBelowRange}},
+		{olderLine, []string{"older"}, []parser.Key{parser.PowerLimit("in range"), parser.PowerBelowRange}},
+		{newerLine, []string{"newer"}, []parser.Key{parser.PowerLimit("in range")}},
+		{"#define CONFIGURATION_H_VERSION 02010202\n",
+			[]string{"older", "newer"}, []parser.Key{parser.PowerLimit("in range"), parser.PowerBelowRange}},
 	} {
 		p := readText(t, 0, "Configuration.h", c.version+rest).Printer()
 		l := &p.Hotend.Loop
@@ -26,7 +33,8 @@ func TestLoopByGeneration(t *testing.T) {
 			t.Fatalf("%s: %+v, limits %v", c.version, l.Variants, l.PowerLimits)
 		}
 		for i, v := range l.Variants {
-			if v.Name != c.names[i] || v.KeepsLast != (v.Name == "newer") || v.OwnFar != (v.Name == "older") || len(v.SamplesS) == 0 {
+			if v.Name != c.names[i] || v.KeepsLast != (v.Name == "newer") ||
+				v.OwnFar != (v.Name == "older") || len(v.SamplesS) == 0 {
 				t.Errorf("%s: %+v", c.version, v)
 			}
 		}

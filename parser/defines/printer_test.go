@@ -2,8 +2,6 @@ package defines
 
 import (
 	"fmt"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -13,11 +11,7 @@ import (
 // readText reads one printer from texts: file names and contents in turn.
 func readText(t testing.TB, tool int, files ...string) *config {
 	t.Helper()
-	tree, err := parser.OpenTree(t.TempDir())
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { _ = tree.Close() })
+	tree := openTree(t, t.TempDir())
 	contents := make(map[string][]byte)
 	request := parser.Request{Tool: tool}
 	for i := 0; i < len(files); i += 2 {
@@ -29,17 +23,6 @@ func readText(t testing.TB, tool int, files ...string) *config {
 		t.Fatal(err)
 	}
 	return c
-}
-
-func writeFile(t testing.TB, dir, name, text string) {
-	t.Helper()
-	path := filepath.Join(dir, filepath.FromSlash(name))
-	if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.WriteFile(path, []byte(text), 0o644); err != nil {
-		t.Fatal(err)
-	}
 }
 
 // described gives one setting as "value state @place", the place being the
@@ -202,49 +185,60 @@ func TestGenerations(t *testing.T) {
 		want map[parser.Key]string
 	}{
 		{"first", first, 0, map[parser.Key]string{
-			parser.HotendSensor: "5 set h:2:23", parser.MinTemp: "5 set h:4:26", parser.MaxTemp: "275 set h:5:26",
-			parser.Margin: "0 default", parser.Preset(1): "180 set h:22:33", parser.Preset(2): "240 set h:23:33", parser.Preset(3): "hidden",
-			parser.ColdGuard: "true set h:14:9", parser.MinExtrude: "170 set h:15:25", parser.LoopControl: "PID set h:6:9",
-			parser.GainP: "22.2 set h:11:20", parser.GainI: "1.08 set h:12:20", parser.GainD: "114 set h:13:20",
+			parser.HotendSensor: "5 set h:2:23", parser.MinTemp: "5 set h:4:26",
+			parser.MaxTemp: "275 set h:5:26", parser.Margin: "0 default", parser.Preset(1): "180 set h:22:33",
+			parser.Preset(2): "240 set h:23:33", parser.Preset(3): "hidden",
+			parser.ColdGuard: "true set h:14:9", parser.MinExtrude: "170 set h:15:25",
+			parser.LoopControl: "PID set h:6:9", parser.GainP: "22.2 set h:11:20",
+			parser.GainI: "1.08 set h:12:20", parser.GainD: "114 set h:13:20",
 			parser.FunctionalRange: "10 set h:9:30", parser.DerivativeShare: "0.9 set h:10:12",
 			parser.PowerLimit("in range"): "0.8 set h:8:17", parser.PowerLimit("below range"): "1 set h:7:18",
-			parser.HotendWatchOn: "true set h:16:43", parser.HotendHoldPeriod: "40 set h:16:43", parser.HotendHysteresis: "4 set h:17:47",
-			parser.HotendRiseOn: "true set h:20:27", parser.HotendRiseWindow: "40 set h:20:27", parser.HotendRise: "10 set h:21:29",
-			parser.HotendArmMargin: "9 default",
-			parser.BedHeated:       "true set h:3:25", parser.BedSensor: "1 set h:3:25", parser.BedWatchOn: "true set h:18:47",
+			parser.HotendWatchOn: "true set h:16:43", parser.HotendHoldPeriod: "40 set h:16:43",
+			parser.HotendHysteresis: "4 set h:17:47", parser.HotendRiseOn: "true set h:20:27",
+			parser.HotendRiseWindow: "40 set h:20:27", parser.HotendRise: "10 set h:21:29",
+			parser.HotendArmMargin: "9 default", parser.BedHeated: "true set h:3:25",
+			parser.BedSensor: "1 set h:3:25", parser.BedWatchOn: "true set h:18:47",
 			parser.BedHoldPeriod: "20 set h:18:47", parser.BedRiseOn: "off h:18:47", parser.BedRise: "hidden",
-			parser.FanOutput: "7 set h:24:33", parser.FanOnAbove: "50 set h:25:39", parser.FilamentWidth: "2.85 set h:26:38",
-			parser.ProbeTrigger: "1.25 set h:28:38", "pressure advance": "0.3 set h:30:28", parser.StorageOn: "true set h:31:9",
-			parser.MaxFlow: "off", parser.NozzleDiameter: "hidden",
+			parser.FanOutput: "7 set h:24:33", parser.FanOnAbove: "50 set h:25:39",
+			parser.FilamentWidth: "2.85 set h:26:38", parser.ProbeTrigger: "1.25 set h:28:38",
+			"pressure advance": "0.3 set h:30:28", parser.StorageOn: "true set h:31:9", parser.MaxFlow: "off",
+			parser.NozzleDiameter: "hidden",
 		}},
 		{"second", second, 0, map[parser.Key]string{
-			parser.HotendSensor: "11 set h:3:23", parser.Margin: "0 default", parser.ColdGuard: "true set h:18:9",
-			parser.GainP: "22.2 set h:15:20", parser.DerivativeShare: "0.95 set h:13:12",
-			parser.PowerLimit("in range"): "1 set h:11:17",
-			parser.HotendWatchOn:          "true set h:20:9", parser.HotendHoldPeriod: "40 set h:22:35", parser.HotendHysteresis: "4 set h:23:39",
-			parser.HotendRiseOn: "true set h:24:27", parser.HotendRiseWindow: "20 set h:24:27", parser.HotendRise: "2 set h:25:29",
-			parser.HotendArmMargin: "3 set h:5:25", parser.BedWatchOn: "true set h:21:9", parser.BedRiseOn: "true set h:28:31",
-			parser.BedRiseWindow: "60 set h:28:31", parser.BedRise: "2 set h:29:33", parser.BedHoldPeriod: "20 set h:26:39",
+			parser.HotendSensor: "11 set h:3:23", parser.Margin: "0 default",
+			parser.ColdGuard: "true set h:18:9", parser.GainP: "22.2 set h:15:20",
+			parser.DerivativeShare: "0.95 set h:13:12", parser.PowerLimit("in range"): "1 set h:11:17",
+			parser.HotendWatchOn: "true set h:20:9", parser.HotendHoldPeriod: "40 set h:22:35",
+			parser.HotendHysteresis: "4 set h:23:39", parser.HotendRiseOn: "true set h:24:27",
+			parser.HotendRiseWindow: "20 set h:24:27", parser.HotendRise: "2 set h:25:29",
+			parser.HotendArmMargin: "3 set h:5:25", parser.BedWatchOn: "true set h:21:9",
+			parser.BedRiseOn: "true set h:28:31", parser.BedRiseWindow: "60 set h:28:31",
+			parser.BedRise: "2 set h:29:33", parser.BedHoldPeriod: "20 set h:26:39",
 			parser.BedWatchHysteresis: "2 set h:27:43", parser.BedArmMargin: "3 set h:6:29",
-			parser.Grace("while heating up"): "3 set h:30:35", parser.BadSamples("below the minimum"): "3 set h:31:55",
-			parser.Preset(2): "240 set h:33:31", parser.FanOutput: "off h:34:25", parser.FanOnAbove: "60 set h:36:39",
-			parser.ProbeTrigger: "2.5 set h:39:38", "pressure advance": "0.22 set h:41:23", "retract length": "3 set h:43:24",
-			"unload length": "100 set h:46:39", "load length": "hidden", parser.StorageOn: "off h:48:11",
+			parser.Grace("while heating up"):       "3 set h:30:35",
+			parser.BadSamples("below the minimum"): "3 set h:31:55", parser.Preset(2): "240 set h:33:31",
+			parser.FanOutput: "off h:34:25", parser.FanOnAbove: "60 set h:36:39",
+			parser.ProbeTrigger: "2.5 set h:39:38", "pressure advance": "0.22 set h:41:23",
+			"retract length": "3 set h:43:24", "unload length": "100 set h:46:39", "load length": "hidden",
+			parser.StorageOn: "off h:48:11",
 		}},
 		{"third, tool 0", third, 0, map[parser.Key]string{
-			parser.HotendSensor: "1000 set h:3:23", parser.MaxTemp: "285 set h:12:26", parser.Margin: "10 set h:15:26",
-			parser.LoopControl: "model set h:16:9", parser.GainP: "hidden", parser.PowerLimit("in range"): "hidden",
-			parser.PowerLimit("model"): fmt.Sprint(127./255, " set h:17:17"),
-			parser.ModelPower:          "40 set h:18:28", parser.ModelRefTemp: "20 set h:20:30",
-			parser.BedHeated: "off h:9:25", parser.BedWatchOn: "hidden", parser.HotendRiseWindow: "40 set h:26:27",
-			"preset mesh test": "205 set h:32:31", parser.NozzleDiameter: "0.6 set h:31:31",
-			parser.Grace("while heating up"): "0 set h:28:32",
-			parser.FanOutput:                 "7 set h:33:25", parser.FanOnAbove: "50 default", parser.MaxFlow: "12 set h:37:43",
-			parser.ProbeTrigger: "1.75 set h:39:43", "pressure advance": "0.1 set h:41:21",
+			parser.HotendSensor: "1000 set h:3:23", parser.MaxTemp: "285 set h:12:26",
+			parser.Margin: "10 set h:15:26", parser.LoopControl: "model set h:16:9", parser.GainP: "hidden",
+			parser.PowerLimit("in range"): "hidden",
+			parser.PowerLimit("model"):    fmt.Sprint(127./255, " set h:17:17"),
+			parser.ModelPower:             "40 set h:18:28", parser.ModelRefTemp: "20 set h:20:30",
+			parser.BedHeated: "off h:9:25", parser.BedWatchOn: "hidden",
+			parser.HotendRiseWindow: "40 set h:26:27", "preset mesh test": "205 set h:32:31",
+			parser.NozzleDiameter: "0.6 set h:31:31", parser.Grace("while heating up"): "0 set h:28:32",
+			parser.FanOutput: "7 set h:33:25", parser.FanOnAbove: "50 default",
+			parser.MaxFlow: "12 set h:37:43", parser.ProbeTrigger: "1.75 set h:39:43",
+			"pressure advance": "0.1 set h:41:21",
 		}},
 		{"third, tool 1", third, 1, map[parser.Key]string{
-			parser.HotendSensor: "1047 set h:8:23", parser.MinTemp: "6 set h:13:26", parser.MaxTemp: "300 set h:14:26",
-			parser.ModelPower: "50 set h:18:35", parser.ModelRefTemp: "200 set h:20:44", parser.FanOutput: "FAN1_PIN set h:34:25",
+			parser.HotendSensor: "1047 set h:8:23", parser.MinTemp: "6 set h:13:26",
+			parser.MaxTemp: "300 set h:14:26", parser.ModelPower: "50 set h:18:35",
+			parser.ModelRefTemp: "200 set h:20:44", parser.FanOutput: "FAN1_PIN set h:34:25",
 			"pressure advance": "0.2 set h:41:26",
 		}},
 	}
@@ -279,21 +273,28 @@ func TestPrinterParts(t *testing.T) {
 		}
 	}
 	third := readText(t, 0, "h", third).printer
-	want := []parser.Key{parser.HotendSensor, parser.ModelPower, parser.Preset(1), parser.ProbeTrigger, parser.FilamentWidth, parser.MaxFlow, "pressure advance"}
+	want := []parser.Key{
+		parser.HotendSensor, parser.ModelPower, parser.Preset(1), parser.ProbeTrigger, parser.FilamentWidth,
+		parser.MaxFlow, "pressure advance",
+	}
 	if got := third.Storage.Keeps; fmt.Sprint(got) != fmt.Sprint(want) {
 		t.Errorf("stored: %v, want %v", got, want)
 	}
 	def := third.Hotend.Sensor.Value
-	if def.Form != parser.FormBeta || def.PullupOhm != 4700 || def.R25Ohm != 100000 || def.BetaK != 4267 || def.CubicC != 1.5e-8 {
+	if def.Form != parser.FormBeta || def.PullupOhm != 4700 || def.R25Ohm != 100000 || def.BetaK != 4267 ||
+		def.CubicC != 1.5e-8 {
 		t.Errorf("custom sensor: %+v", def)
 	}
 }
 
 func TestVersionGeneration(t *testing.T) {
 	for text, want := range map[string]generation{
-		"010000": gen10, "010100": gen11, "010109": gen11, "020000": gen20, "020008": gen20, "02000900": gen20, "02000901": genOlder,
-		"02000902": genBetween, "02010202": genBetween, "02010300": genNewer, "02010301": genAbove, "03000000": genAbove,
-		"": genUnknown, "1.1.9": genUnknown, "0x0109": genUnknown, "20000": genUnknown, "000901": genUnknown,
+		"010000": gen10, "010100": gen11, "010109": gen11,
+		"020000": gen20, "020008": gen20, "02000900": gen20, "02000901": genOlder,
+		"02000902": genBetween, "02010202": genBetween, "02010300": genNewer,
+		"02010301": genAbove, "03000000": genAbove,
+		"": genUnknown, "1.1.9": genUnknown, "0x0109": genUnknown, "20000": genUnknown,
+		"000901": genUnknown,
 	} {
 		if got := versionGeneration(text); got != want {
 			t.Errorf("%q: %d, want %d", text, got, want)

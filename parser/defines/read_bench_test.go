@@ -25,33 +25,57 @@ func large() string {
 		}
 		fmt.Fprintf(&b, " */\n#define %s %d // the usual one\n\n", n(0), section%7)
 		for i := range 6 {
-			fmt.Fprintf(&b, "// A line that explains the option below,\n// and another one\n//#define %s %d.%d   // (mm) another remark\n", n(10+i), i, section%10)
+			fmt.Fprintf(&b, `// A line that explains the option below,
+// and another one
+//#define %s %d.%d   // (mm) another remark
+`, n(10+i), i, section%10)
 		}
 		fmt.Fprintf(&b, "#define %s\n", n(1))
 		fmt.Fprintf(&b, "#define %s { 80, 80, 400, %d }\n\n", n(2), section)
-		fmt.Fprintf(&b, "#if ENABLED(%s)\n  //#define %s\n  #define %s 12.5f // degrees\n  #if %s > 3\n    #define %s (%s + 1)\n  #endif\n#endif\n\n", n(1), n(20), n(21), n(0), n(22), n(0))
-		fmt.Fprintf(&b, "#if ANY(%s, %s) && DISABLED(%s)\n  #define %s \"text with // in it\" // and a remark\n  // nothing else\n#elif defined(%s)\n  #define %s 4\n#else\n  #define %s true\n#endif\n\n", n(10), n(1), n(20), n(23), n(11), n(24), n(25))
-		fmt.Fprintf(&b, "#ifdef %s\n  /* a block comment of one line */\n  #define %s 115200\n#endif\n", n(12), n(26))
-		fmt.Fprintf(&b, "#if EITHER(%s, %s) || (%s >= 2 && !defined(%s))\n  #define %s 1\n#endif\n\n//\n// The next area\n//\n\n\n", n(13), n(14), n(0), n(1), n(27))
+		fmt.Fprintf(&b, `#if ENABLED(%s)
+  //#define %s
+  #define %s 12.5f // degrees
+  #if %s > 3
+    #define %s (%s + 1)
+  #endif
+#endif
+
+`, n(1), n(20), n(21), n(0), n(22), n(0))
+		fmt.Fprintf(&b, `#if ANY(%s, %s) && DISABLED(%s)
+  #define %s "text with // in it" // and a remark
+  // nothing else
+#elif defined(%s)
+  #define %s 4
+#else
+  #define %s true
+#endif
+
+`, n(10), n(1), n(20), n(23), n(11), n(24), n(25))
+		fmt.Fprintf(&b, "#ifdef %s\n  /* a block comment of one line */\n  #define %s 115200\n#endif\n",
+			n(12), n(26))
+		fmt.Fprintf(&b, `#if EITHER(%s, %s) || (%s >= 2 && !defined(%s))
+  #define %s 1
+#endif
+
+//
+// The next area
+//
+
+
+`, n(13), n(14), n(0), n(1), n(27))
 	}
 	return b.String()
 }
 
 func writeLarge(b *testing.B) (dir string, size int) {
 	dir, text := b.TempDir(), large()
-	if err := os.WriteFile(filepath.Join(dir, "main.h"), []byte(text), 0o644); err != nil {
-		b.Fatal(err)
-	}
+	writeFile(b, dir, "main.h", text)
 	return dir, len(text)
 }
 
 func BenchmarkRead(b *testing.B) {
 	dir, size := writeLarge(b)
-	tree, err := parser.OpenTree(dir)
-	if err != nil {
-		b.Fatal(err)
-	}
-	defer tree.Close()
+	tree := openTree(b, dir)
 	b.SetBytes(int64(size))
 	b.ReportAllocs()
 	for b.Loop() {
@@ -76,7 +100,8 @@ func BenchmarkCPPStart(b *testing.B) {
 func cpp(b *testing.B, name string) {
 	shim := filepath.Join(references, "shim.h")
 	for b.Loop() {
-		if out, err := exec.Command("cpp", "-x", "c++", "-undef", "-nostdinc", "-dM", "-imacros", shim, name).CombinedOutput(); err != nil {
+		cmd := exec.Command("cpp", "-x", "c++", "-undef", "-nostdinc", "-dM", "-imacros", shim, name)
+		if out, err := cmd.CombinedOutput(); err != nil {
 			b.Fatalf("%v\n%s", err, out)
 		}
 	}

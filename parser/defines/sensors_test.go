@@ -24,8 +24,13 @@ func TestNominalResistance(t *testing.T) {
 		{"#define TEMP_SENSOR_0 -5\n#define MAX31865_SENSOR_OHMS 100\n", 100},
 		{"#define TEMP_SENSOR_0 -5\n#define MAX31865_SENSOR_OHMS_1 1000\n", 0},
 		{"#define TEMP_SENSOR_0 -5\n", 0},
-		{"#define TEMP_SENSOR_0 -5\n#if TEMP_SENSOR_IS_MAX_TC(0)\n#define MAX31865_SENSOR_OHMS_0 100\n#endif\n", 100},
-		{"#define TEMP_SENSOR_0 -5\n#if BOARD_HAS_CHIP\n#define MAX31865_SENSOR_OHMS_0 100\n#endif\n", 0}, // unknown
+		{`#define TEMP_SENSOR_0 -5
+#if TEMP_SENSOR_IS_MAX_TC(0)
+#define MAX31865_SENSOR_OHMS_0 100
+#endif
+`, 100},
+		// Whether the condition holds is unknown.
+		{"#define TEMP_SENSOR_0 -5\n#if BOARD_HAS_CHIP\n#define MAX31865_SENSOR_OHMS_0 100\n#endif\n", 0},
 		{"#define TEMP_SENSOR_0 -3\n#define MAX31865_SENSOR_OHMS_0 1000\n", 0},
 		{"#define TEMP_SENSOR_0 20\n", 100},
 		{"#define TEMP_SENSOR_0 201\n", 100},
@@ -158,8 +163,10 @@ func TestTablesAgainstCurves(t *testing.T) {
 			if row[3+i] == "" {
 				continue
 			}
-			if got, want := c.Actual(real, shown)-shown, figureOf(t, row[3+i]); math.Abs(got-want) > tableWithinK {
-				t.Errorf("%s, %s: at %g °C shown a %s is %+.2f K off, want %+.1f", row[0], row[1], shown, row[2], got, want)
+			got, want := c.Actual(real, shown)-shown, figureOf(t, row[3+i])
+			if math.Abs(got-want) > tableWithinK {
+				t.Errorf("%s, %s: at %g °C shown a %s is %+.2f K off, want %+.1f",
+					row[0], row[1], shown, row[2], got, want)
 			}
 		}
 		if row[7] == "" {
@@ -167,7 +174,8 @@ func TestTablesAgainstCurves(t *testing.T) {
 		}
 		at := figureOf(t, row[8])
 		if got, want := c.Actual(real, at)-at, figureOf(t, row[7]); math.Abs(got-want) > tableWithinK {
-			t.Errorf("%s, %s: at %g °C shown a %s is %+.2f K off, want %+.1f", row[0], row[1], at, row[2], got, want)
+			t.Errorf("%s, %s: at %g °C shown a %s is %+.2f K off, want %+.1f",
+				row[0], row[1], at, row[2], got, want)
 		}
 	}
 }
@@ -187,7 +195,8 @@ func TestDefinitionsOfAGeneration(t *testing.T) {
 		{1022, older | newer, true, false, "the older generation of this firmware has no such definition"},
 		{68, older, false, false, ""}, {68, newer, true, false, ""}, {100, older, false, false, ""},
 		{22, newer, true, false, "two temperatures"}, {331, older, true, false, "3.3 V"},
-		{-6, newer, false, false, ""}, {16, newer, false, false, ""}, {math.MaxInt, newer, false, false, ""}, {math.MinInt, older, false, false, ""},
+		{-6, newer, false, false, ""}, {16, newer, false, false, ""}, {math.MaxInt, newer, false, false, ""},
+		{math.MinInt, older, false, false, ""},
 	} {
 		d, ok := test.in.definition(test.number)
 		if ok != test.found || (d.Or != nil) != test.or || !strings.Contains(d.Note, test.note) {
@@ -216,12 +225,13 @@ func TestDefinitionsOfAGeneration(t *testing.T) {
 }
 
 func TestCustomCubic(t *testing.T) {
+	const between = "#define CONFIGURATION_H_VERSION 02010204\n"
 	for text, want := range map[string]bool{
-		"#define CONFIGURATION_H_VERSION 02010300\n#define TEMP_SENSOR_0 5\n":                                      true,
-		"#define CONFIGURATION_H_VERSION 02010204\n#define TEMP_SENSOR_0 5\n":                                      false,
-		"#define CONFIGURATION_H_VERSION 02010204\n#define TEMP_SENSOR_0 5\n//#define HOTEND0_SH_C_COEFF 0\n":      true,
-		"#define CONFIGURATION_H_VERSION 02010204\n#define TEMP_SENSOR_0 5\n#define HOTEND1_SH_C_COEFF 7.06e-08\n": false,
-		"#define CONFIGURATION_H_VERSION 02000901\n#define TEMP_SENSOR_0 5\n//#define HOTEND0_SH_C_COEFF 0\n":      false,
+		newerLine + "#define TEMP_SENSOR_0 5\n":                                    true,
+		between + "#define TEMP_SENSOR_0 5\n":                                      false,
+		between + "#define TEMP_SENSOR_0 5\n//#define HOTEND0_SH_C_COEFF 0\n":      true,
+		between + "#define TEMP_SENSOR_0 5\n#define HOTEND1_SH_C_COEFF 7.06e-08\n": false,
+		olderLine + "#define TEMP_SENSOR_0 5\n//#define HOTEND0_SH_C_COEFF 0\n":    false,
 	} {
 		if got := readText(t, 0, "h", text).printer.Hotend.CustomCubic; got != want {
 			t.Errorf("%q: %v, want %v", text, got, want)
@@ -231,22 +241,42 @@ func TestCustomCubic(t *testing.T) {
 
 // What a configuration says about its sensor.
 func TestSensorSettings(t *testing.T) {
+	five := parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "5",
+		Curve: "ntc-100k-4267", PullupOhm: 4700, HighC: 713}
 	tests := []struct {
 		name, text string
 		want       parser.SensorDef
 	}{
-		{"table", "#define TEMP_SENSOR_0 5\n", parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "5", Curve: "ntc-100k-4267", PullupOhm: 4700, HighC: 713}},
-		{"in parentheses", "#define TEMP_SENSOR_0 (5)\n", parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "5", Curve: "ntc-100k-4267", PullupOhm: 4700, HighC: 713}},
-		{"another macro", "#define BEAD 5\n#define TEMP_SENSOR_0 BEAD\n", parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "5", Curve: "ntc-100k-4267", PullupOhm: 4700, HighC: 713}},
-		{"low pull-up", "#define TEMP_SENSOR_0 1010\n", parser.SensorDef{Form: parser.FormPoints, Kind: parser.Platinum, Name: "1010", Curve: "pt1000", PullupOhm: 1000, HighC: 300}},
-		{"chip", "#define TEMP_SENSOR_0 -3\n", parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple, Name: "-3"}},
-		{"platinum chip", "#define TEMP_SENSOR_0 -5\n", parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.PlatinumAmplifier, Name: "-5"}},
-		{"placeholder", "#define TEMP_SENSOR_0 998\n", parser.SensorDef{Form: parser.FormPlaceholder, Name: "998", FixedC: 25}},
-		{"placeholder with a figure", "#define TEMP_SENSOR_0 999\n#define DUMMY_THERMISTOR_999_VALUE 210\n", parser.SensorDef{Form: parser.FormPlaceholder, Name: "999", FixedC: 210}},
-		{"placeholder without a figure", "#define TEMP_SENSOR_0 999\n", parser.SensorDef{Form: parser.FormPlaceholder, Name: "999", FixedC: 25}},
-		{"table of an older generation", "#define CONFIGURATION_H_VERSION 010109\n#define TEMP_SENSOR_0 1\n", parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "1", Curve: "ntc-100k-4092", PullupOhm: 4700, HighC: 300}},
-		{"not known", "#define CONFIGURATION_H_VERSION 02010300\n#define TEMP_SENSOR_0 777\n", parser.SensorDef{Name: "777", Note: "the newer generation of this firmware has no such definition, and refuses to build with it"}},
-		{"of the other generation", "#define CONFIGURATION_H_VERSION 02000901\n#define TEMP_SENSOR_0 504\n", parser.SensorDef{Name: "504", Note: "the older generation of this firmware has no such definition, and refuses to build with it"}},
+		{"table", "#define TEMP_SENSOR_0 5\n", five},
+		{"in parentheses", "#define TEMP_SENSOR_0 (5)\n", five},
+		{"another macro", "#define BEAD 5\n#define TEMP_SENSOR_0 BEAD\n", five},
+		{"low pull-up", "#define TEMP_SENSOR_0 1010\n", parser.SensorDef{
+			Form: parser.FormPoints, Kind: parser.Platinum, Name: "1010",
+			Curve: "pt1000", PullupOhm: 1000, HighC: 300,
+		}},
+		{"chip", "#define TEMP_SENSOR_0 -3\n",
+			parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.Thermocouple, Name: "-3"}},
+		{"platinum chip", "#define TEMP_SENSOR_0 -5\n",
+			parser.SensorDef{Form: parser.FormAmplifier, Kind: parser.PlatinumAmplifier, Name: "-5"}},
+		{"placeholder", "#define TEMP_SENSOR_0 998\n",
+			parser.SensorDef{Form: parser.FormPlaceholder, Name: "998", FixedC: 25}},
+		{"placeholder with a figure", "#define TEMP_SENSOR_0 999\n#define DUMMY_THERMISTOR_999_VALUE 210\n",
+			parser.SensorDef{Form: parser.FormPlaceholder, Name: "999", FixedC: 210}},
+		{"placeholder without a figure", "#define TEMP_SENSOR_0 999\n",
+			parser.SensorDef{Form: parser.FormPlaceholder, Name: "999", FixedC: 25}},
+		{"table of an older generation", "#define CONFIGURATION_H_VERSION 010109\n#define TEMP_SENSOR_0 1\n",
+			parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "1",
+				Curve: "ntc-100k-4092", PullupOhm: 4700, HighC: 300}},
+		{"not known", newerLine + "#define TEMP_SENSOR_0 777\n", parser.SensorDef{
+			Name: "777",
+			Note: "the newer generation of this firmware has no such definition, " +
+				"and refuses to build with it",
+		}},
+		{"of the other generation", olderLine + "#define TEMP_SENSOR_0 504\n", parser.SensorDef{
+			Name: "504",
+			Note: "the older generation of this firmware has no such definition, " +
+				"and refuses to build with it",
+		}},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
@@ -255,8 +285,10 @@ func TestSensorSettings(t *testing.T) {
 			if test.want.Note == "" {
 				got.Note = ""
 			}
-			if s.State != parser.Set || got.Form != test.want.Form || got.Kind != test.want.Kind || got.Name != test.want.Name || got.Curve != test.want.Curve ||
-				got.PullupOhm != test.want.PullupOhm || got.HighC != test.want.HighC || got.FixedC != test.want.FixedC || got.Note != test.want.Note {
+			if s.State != parser.Set || got.Form != test.want.Form || got.Kind != test.want.Kind ||
+				got.Name != test.want.Name || got.Curve != test.want.Curve ||
+				got.PullupOhm != test.want.PullupOhm || got.HighC != test.want.HighC ||
+				got.FixedC != test.want.FixedC || got.Note != test.want.Note {
 				t.Errorf("%s %+v, want %+v", s.State, got, test.want)
 			}
 		})
@@ -266,8 +298,11 @@ func TestSensorSettings(t *testing.T) {
 // The older generation compiles 0 in for the cubic coefficient: what the files
 // say of it makes no curve there, and the reading says so.
 func TestCubicOfOlderGeneration(t *testing.T) {
-	const custom = "#define TEMP_SENSOR_0 1000\n#define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n#define HOTEND0_RESISTANCE_25C_OHMS 100000\n" +
-		"#define HOTEND0_BETA 4600\n#define HOTEND0_SH_C_COEFF "
+	const custom = `#define TEMP_SENSOR_0 1000
+#define HOTEND0_PULLUP_RESISTOR_OHMS 4700
+#define HOTEND0_RESISTANCE_25C_OHMS 100000
+#define HOTEND0_BETA 4600
+#define HOTEND0_SH_C_COEFF `
 	for _, test := range []struct {
 		version, value string
 		want           float64
@@ -279,9 +314,11 @@ func TestCubicOfOlderGeneration(t *testing.T) {
 		{"020008", "1e-7", 0, true},
 		{"02000901", "0", 0, false},
 	} {
-		d := readText(t, 0, "h", "#define CONFIGURATION_H_VERSION "+test.version+"\n"+custom+test.value+"\n").Printer().Hotend.Sensor.Value
+		text := "#define CONFIGURATION_H_VERSION " + test.version + "\n" + custom + test.value + "\n"
+		d := readText(t, 0, "h", text).Printer().Hotend.Sensor.Value
 		if d.CubicC != test.want || d.BetaK != 4600 || (d.Note != "") != test.said {
-			t.Errorf("%s, %s: B %v, C %v, note %q; want C %v", test.version, test.value, d.BetaK, d.CubicC, d.Note, test.want)
+			t.Errorf("%s, %s: B %v, C %v, note %q; want C %v",
+				test.version, test.value, d.BetaK, d.CubicC, d.Note, test.want)
 		}
 	}
 }

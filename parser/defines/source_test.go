@@ -1,8 +1,6 @@
 package defines
 
 import (
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -18,21 +16,10 @@ func read(t testing.TB, contents files, absent ...string) (*source, error) {
 	t.Helper()
 	dir := t.TempDir()
 	for name, text := range contents {
-		name = filepath.Join(dir, name)
-		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(name, []byte(text), 0o644); err != nil {
-			t.Fatal(err)
-		}
+		writeFile(t, dir, name, text)
 	}
-	tree, err := parser.OpenTree(dir)
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { tree.Close() })
 	option := func(name string) bool { return name == "X" || strings.Contains(name, "OPTION") }
-	return load(tree, parser.Request{Files: []string{"main.h"}, Absent: absent}, option)
+	return load(openTree(t, dir), parser.Request{Files: []string{"main.h"}, Absent: absent}, option)
 }
 
 // mustRead is read for contents without an error.
@@ -79,8 +66,10 @@ func TestFinalState(t *testing.T) {
 		{"elifdef", "#define Y\n#if 0\n#elifdef Y\n#define X 3\n#endif\n", "=3"},
 		{"elifndef", "#define Y\n#if 0\n#elifndef Y\n#define X 3\n#else\n#define X 4\n#endif\n", "=4"},
 		{"nested", "#if 1\n#if 0\n#if 1\n#define X 1\n#endif\n#else\n#define X 2\n#endif\n#endif\n", "=2"},
-		{"conditions in dead branches do not matter", "#if 0\n#if 1/0\n#elif (\n#endif\n#else\n#define X 1\n#endif\n", "=1"},
-		{"conditions after the branch that was read do not matter", "#if 1\n#define X 1\n#elif UNKNOWN(\n#endif\n", "=1"},
+		{"conditions in dead branches do not matter",
+			"#if 0\n#if 1/0\n#elif (\n#endif\n#else\n#define X 1\n#endif\n", "=1"},
+		{"conditions after the branch that was read do not matter",
+			"#if 1\n#define X 1\n#elif UNKNOWN(\n#endif\n", "=1"},
 		{"guard", "#ifndef X\n#define X 3\n#endif\n#ifndef X\n#define X 4\n#endif\n", "=3"},
 		{"value with a comment inside", "#define X 1 /* one */ + /* two */ 2 // three\n", "=1   +   2"},
 		{"string with slashes", "#define X \"a // b /* c\" // d\n", "=\"a // b /* c\""},
@@ -107,7 +96,8 @@ func TestFinalState(t *testing.T) {
 		{"digit separator", "#define X 1'000 // c\n", "=1'000"},
 		{"directive-like text in a condition's comment", "#if 1 /*\n#else\n*/\n#define X 1\n#endif\n", "=1"},
 		{"slashes in a header's name", "#include <a//b/*c>\n#define X 3\n", "=3"},
-		{"null directive, line marker, pragma", "#\n# 33 \"a.h\"\n#pragma pack(1)\n#line 4\n#warning don't\n#define X 3\n", "=3"},
+		{"null directive, line marker, pragma",
+			"#\n# 33 \"a.h\"\n#pragma pack(1)\n#line 4\n#warning don't\n#define X 3\n", "=3"},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			if got := mustReadText(t, test.text).describe("X"); got != test.want {
@@ -129,23 +119,42 @@ func TestUnknownBranches(t *testing.T) {
 		{"undef", "#define X 3\n#if UNKNOWN\n#undef X\n#endif\n", "unknown"},
 		{"another value", "#define X 3\n#if UNKNOWN\n#define X 4\n#endif\n", "unknown"},
 		{"the same value", "#define X 3\n#if UNKNOWN\n#define X 3 // again\n#endif\n", "=3"},
-		{"the same value in all branches", "#if UNKNOWN\n#define X 3\n#elif UNKNOWN2\n#define X  3\n#else\n#define X 3\n#endif\n", "=3"},
+		{"the same value in all branches",
+			"#if UNKNOWN\n#define X 3\n#elif UNKNOWN2\n#define X  3\n#else\n#define X 3\n#endif\n", "=3"},
 		{"not in all branches", "#if UNKNOWN\n#define X 3\n#elif UNKNOWN2\n#define X 3\n#endif\n", "unknown"},
-		{"dead branch between", "#if UNKNOWN\n#define X 3\n#elif 0\n#define X 4\n#else\n#define X 3\n#endif\n", "=3"},
-		{"true elif makes the rest dead", "#if UNKNOWN\n#define X 3\n#elif 1\n#define X 3\n#else\n#define X 4\n#endif\n", "=3"},
+		{"dead branch between",
+			"#if UNKNOWN\n#define X 3\n#elif 0\n#define X 4\n#else\n#define X 3\n#endif\n", "=3"},
+		{"true elif makes the rest dead",
+			"#if UNKNOWN\n#define X 3\n#elif 1\n#define X 3\n#else\n#define X 4\n#endif\n", "=3"},
 		{"settled afterwards", "#if UNKNOWN\n#define X 3\n#endif\n#undef X\n#define X 4\n", "=4"},
-		{"settled within the branch", "#if UNKNOWN\n#define Y 1\n#if Y\n#define X 3\n#else\n#define X 4\n#endif\n#else\n#define X 3\n#endif\n", "=3"},
+		{"settled within the branch", `#if UNKNOWN
+#define Y 1
+#if Y
+#define X 3
+#else
+#define X 4
+#endif
+#else
+#define X 3
+#endif
+`, "=3"},
 		{"undefined both ways", "#define X\n#if UNKNOWN\n#undef X\n#else\n#undef X\n#endif\n", "off"},
 		{"nested", "#if UNKNOWN\n#if UNKNOWN2\n#define X 3\n#endif\n#endif\n", "unknown"},
 		{"dead within unknown", "#if UNKNOWN\n#if 0\n#define X 3\n#endif\n#endif\n", "off"},
 		{"unknown within dead", "#if 0\n#if UNKNOWN\n#define X 3\n#endif\n#endif\n", "off"},
-		{"depends on an unknown macro", "#if UNKNOWN\n#define Y 1\n#endif\n#if Y\n#define X 3\n#endif\n", "unknown"},
-		{"does not depend on it after all", "#if UNKNOWN\n#define Y 1\n#else\n#define Y 1\n#endif\n#if Y\n#define X 3\n#endif\n", "=3"},
-		{"defined either way", "#if UNKNOWN\n#define Y 1\n#else\n#define Y 2\n#endif\n#ifdef Y\n#define X 3\n#endif\n", "=3"},
+		{"depends on an unknown macro", "#if UNKNOWN\n#define Y 1\n#endif\n#if Y\n#define X 3\n#endif\n",
+			"unknown"},
+		{"does not depend on it after all",
+			"#if UNKNOWN\n#define Y 1\n#else\n#define Y 1\n#endif\n#if Y\n#define X 3\n#endif\n", "=3"},
+		{"defined either way",
+			"#if UNKNOWN\n#define Y 1\n#else\n#define Y 2\n#endif\n#ifdef Y\n#define X 3\n#endif\n", "=3"},
 		{"an option is known to be off", "#if OPTION_A\n#define X 3\n#endif\n", "off"},
-		{"mentioned in a comment is known to be off", "//#define UNKNOWN\n#if ENABLED(UNKNOWN)\n#define X 3\n#endif\n", "off"},
-		{"mentioned in a block comment too", "/*\n * #define UNKNOWN\n */\n#ifdef UNKNOWN\n#define X 3\n#endif\n", "off"},
-		{"mentioned later too", "#ifdef UNKNOWN\n#define X 3\n#endif\n#if 0\n#define UNKNOWN\n#endif\n", "off"},
+		{"mentioned in a comment is known to be off",
+			"//#define UNKNOWN\n#if ENABLED(UNKNOWN)\n#define X 3\n#endif\n", "off"},
+		{"mentioned in a block comment too",
+			"/*\n * #define UNKNOWN\n */\n#ifdef UNKNOWN\n#define X 3\n#endif\n", "off"},
+		{"mentioned later too", "#ifdef UNKNOWN\n#define X 3\n#endif\n#if 0\n#define UNKNOWN\n#endif\n",
+			"off"},
 		{"undefined by hand", "#undef UNKNOWN\n#ifdef UNKNOWN\n#define X 3\n#endif\n", "off"},
 		{"value of the outside", "#define X UNKNOWN\n", "=UNKNOWN"},
 	} {
@@ -208,13 +217,17 @@ func TestMacroTellsItsPlaces(t *testing.T) {
 		t.Errorf("B: %v, undefined by %q, others %s", b.state, b.undef.Text(), lines(b.others))
 	}
 	c := s.macro("C")
-	if want := `it depends on "#if BOARD(7)" (` + c.others[0].at.File.Name + `:11): BOARD is set outside these files`; c.why != want {
+	want := `it depends on "#if BOARD(7)" (` + c.others[0].at.File.Name +
+		`:11): BOARD is set outside these files`
+	if c.why != want {
 		t.Errorf("C: %s, want %s", c.why, want)
 	}
-	if d := s.macro("D"); !strings.Contains(d.why, `"#ifdef C" (`) || !strings.Contains(d.why, `C depends on "#if BOARD(7)"`) {
+	if d := s.macro("D"); !strings.Contains(d.why, `"#ifdef C" (`) ||
+		!strings.Contains(d.why, `C depends on "#if BOARD(7)"`) {
 		t.Errorf("D: %s", d.why)
 	}
-	if d := s.mentions("D")[0]; d.reached != parser.Maybe || d.active != parser.Maybe || !strings.Contains(d.condition, "#ifdef C") {
+	if d := s.mentions("D")[0]; d.reached != parser.Maybe || d.active != parser.Maybe ||
+		!strings.Contains(d.condition, "#ifdef C") {
 		t.Errorf("D: reached %v, active %v, condition %s", d.reached, d.active, d.condition)
 	}
 	if e := s.macro("E"); e.state != parser.Yes || lines(e.same)+lines([]*define{e.winner}) != "rt" {
@@ -242,7 +255,8 @@ func TestSpans(t *testing.T) {
 		{"#define X\n", "X", "", "#define X\n", ""},
 		{"#define X // c", "X", "", "#define X // c", ""},
 		{"#define X(a, b) a\n", "X", "a", "#define X(a, b) a\n", ""},
-		{"#define X /* a */ 3 /* b */ 4 /* c\n */ \n", "X", "3 /* b */ 4", "#define X /* a */ 3 /* b */ 4 /* c\n */ \n", ""},
+		{"#define X /* a */ 3 /* b */ 4 /* c\n */ \n", "X",
+			"3 /* b */ 4", "#define X /* a */ 3 /* b */ 4 /* c\n */ \n", ""},
 		{"#define X\\\nY \\\n 3\\\n4 \\\n\n", "X\\\nY", "3\\\n4", "#define X\\\nY \\\n 3\\\n4 \\\n\n", ""},
 		{"/* a\n*/ #define X 3\n", "X", "3", "*/ #define X 3\n", ""},
 		{"  //#define X 3 // c\n", "X", "3", "  //#define X 3 // c\n", "//"},
@@ -261,10 +275,14 @@ func TestSpans(t *testing.T) {
 			continue
 		}
 		d := all[0]
-		if d.at.Text() != test.at || d.body.Text() != test.body || d.line.Text() != test.line || d.uncomment.Text() != test.uncomment {
-			t.Errorf("%q: at %q, body %q, line %q, uncomment %q", test.text, d.at.Text(), d.body.Text(), d.line.Text(), d.uncomment.Text())
+		if d.at.Text() != test.at || d.body.Text() != test.body || d.line.Text() != test.line ||
+			d.uncomment.Text() != test.uncomment {
+			t.Errorf("%q: at %q, body %q, line %q, uncomment %q",
+				test.text, d.at.Text(), d.body.Text(), d.line.Text(), d.uncomment.Text())
 		}
-		if d.commentedOut != strings.Contains(test.line, "X 3 */") && d.commentedOut != (strings.TrimLeft(test.line, " ")[0] == '/' || strings.HasPrefix(test.line, " *")) {
+		if d.commentedOut != strings.Contains(test.line, "X 3 */") &&
+			d.commentedOut != (strings.TrimLeft(test.line, " ")[0] == '/' ||
+				strings.HasPrefix(test.line, " *")) {
 			t.Errorf("%q: commented out is %v", test.text, d.commentedOut)
 		}
 	}

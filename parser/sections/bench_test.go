@@ -121,7 +121,7 @@ const savedText = `
 // printer.
 func BenchmarkRead(b *testing.B) {
 	text := largeText()
-	tree := treeOf(b, map[string]string{"printer.cfg": text})
+	tree := treeOf(b, files{"printer.cfg": text})
 	b.SetBytes(int64(len(text)))
 	b.ReportAllocs()
 	for b.Loop() {

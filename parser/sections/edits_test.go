@@ -3,11 +3,8 @@ package sections
 import (
 	"errors"
 	"fmt"
-	"reflect"
 	"strings"
 	"testing"
-
-	"pgregory.net/rapid"
 
 	"preflash/parser"
 )
@@ -79,75 +76,195 @@ func num(key parser.Key, v float64) parser.Change { return parser.Change{Key: ke
 // neighbours.
 func TestEdits(t *testing.T) {
 	beta := parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 100e3, BetaK: 3990}
-	points := parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "short melt, bead", Points: []parser.SensorPoint{{TempC: 25, Ohm: 1e5}, {TempC: 150, Ohm: 1700.5}, {TempC: 250, Ohm: 230}}}
+	points := parser.SensorDef{
+		Form: parser.FormPoints, Kind: parser.NTC, Name: "short melt, bead",
+		Points: []parser.SensorPoint{
+			{TempC: 25, Ohm: 1e5}, {TempC: 150, Ohm: 1700.5}, {TempC: 250, Ohm: 230},
+		},
+	}
 	curve := definitionOf
+	lower := []parser.Change{num(parser.MaxTemp, 285)}
 	for _, test := range []struct {
 		name, text string
 		changes    []parser.Change
 		want       string
 	}{
-		{"a value, its comment stays", "[extruder]\nmax_temp:    300   # hot\n", []parser.Change{num(parser.MaxTemp, 285)},
+		{"a value, its comment stays", "[extruder]\nmax_temp:    300   # hot\n", lower,
 			"[extruder]\nmax_temp:    285   # hot\n"},
-		{"decimals stay", "[extruder]\nnozzle_diameter = 0.400 ; x\nmax_temp = 300.0\n", []parser.Change{num(parser.NozzleDiameter, 0.6), num(parser.MaxTemp, 250)},
+		{"decimals stay", "[extruder]\nnozzle_diameter = 0.400 ; x\nmax_temp = 300.0\n",
+			[]parser.Change{num(parser.NozzleDiameter, 0.6), num(parser.MaxTemp, 250)},
 			"[extruder]\nnozzle_diameter = 0.600 ; x\nmax_temp = 250.0\n"},
-		{"the winner is edited", "[extruder]\nmax_temp: 300\n[fan]\n[extruder]\nMax_Temp: 310\n", []parser.Change{num(parser.MaxTemp, 285)},
+		{"the winner is edited", "[extruder]\nmax_temp: 300\n[fan]\n[extruder]\nMax_Temp: 310\n", lower,
 			"[extruder]\nmax_temp: 300\n[fan]\n[extruder]\nMax_Temp: 285\n"},
-		{"a value on the next line", "[extruder]\nmax_temp:\n  300 ; c\nmin_temp: 0\n", []parser.Change{num(parser.MaxTemp, 285)},
+		{"a value on the next line", "[extruder]\nmax_temp:\n  300 ; c\nmin_temp: 0\n", lower,
 			"[extruder]\nmax_temp:\n  285 ; c\nmin_temp: 0\n"},
-		{"an empty value", "[extruder]\nmax_temp:\nmin_temp: 0\n", []parser.Change{num(parser.MaxTemp, 285)},
+		{"an empty value", "[extruder]\nmax_temp:\nmin_temp: 0\n", lower,
 			"[extruder]\nmax_temp: 285\nmin_temp: 0\n"},
-		{"an empty value before a comment", "[extruder]\nmax_temp:   # hot\nmin_temp: 0\n", []parser.Change{num(parser.MaxTemp, 285)},
+		{"an empty value before a comment", "[extruder]\nmax_temp:   # hot\nmin_temp: 0\n", lower,
 			"[extruder]\nmax_temp: 285   # hot\nmin_temp: 0\n"},
-		{"a new option beside its relative", "[extruder]\nsensor_pin = a\n\n# limits\nmin_temp = 0\nmax_temp = 300  ; c\n\nstep_pin = b\n[fan]\n", []parser.Change{num(parser.PowerLimit("heater"), 0.9)},
-			"[extruder]\nsensor_pin = a\nmax_power = 0.9\n\n# limits\nmin_temp = 0\nmax_temp = 300  ; c\n\nstep_pin = b\n[fan]\n"},
-		{"aligned values stay aligned", "[extruder]\nsensor_pin:     a\ncontrol:        pid\n", []parser.Change{num(parser.HotendPullup, 2200), num(parser.PowerLimit("heater"), 0.9)},
-			"[extruder]\nsensor_pin:     a\npullup_resistor: 2200\ncontrol:        pid\nmax_power:      0.9\n"},
-		{"no last newline", "[extruder]\r\nmin_temp=0\r\nmax_temp=300", []parser.Change{num(parser.MinExtrude, 180), num(parser.PowerLimit("heater"), 0.5)},
+		{"a new option beside its relative", `[extruder]
+sensor_pin = a
+
+# limits
+min_temp = 0
+max_temp = 300  ; c
+
+step_pin = b
+[fan]
+`, []parser.Change{num(parser.PowerLimit("heater"), 0.9)},
+			`[extruder]
+sensor_pin = a
+max_power = 0.9
+
+# limits
+min_temp = 0
+max_temp = 300  ; c
+
+step_pin = b
+[fan]
+`},
+		{"aligned values stay aligned", "[extruder]\nsensor_pin:     a\ncontrol:        pid\n",
+			[]parser.Change{num(parser.HotendPullup, 2200), num(parser.PowerLimit("heater"), 0.9)},
+			`[extruder]
+sensor_pin:     a
+pullup_resistor: 2200
+control:        pid
+max_power:      0.9
+`},
+		{"no last newline", "[extruder]\r\nmin_temp=0\r\nmax_temp=300",
+			[]parser.Change{num(parser.MinExtrude, 180), num(parser.PowerLimit("heater"), 0.5)},
 			"[extruder]\r\nmin_temp=0\r\nmax_power=0.5\r\nmax_temp=300\r\nmin_extrude_temp=180"},
-		{"an empty section without a last newline", "[extruder]", []parser.Change{num(parser.PowerLimit("heater"), 0.5)},
+		{"an empty section without a last newline",
+			"[extruder]", []parser.Change{num(parser.PowerLimit("heater"), 0.5)},
 			"[extruder]\nmax_power: 0.5"},
-		{"an indented section", "[fan]\n  pin: a\n [extruder]\n   min_temp: 0\n", []parser.Change{num(parser.PowerLimit("heater"), 0.5)},
+		{"an indented section", "[fan]\n  pin: a\n [extruder]\n   min_temp: 0\n",
+			[]parser.Change{num(parser.PowerLimit("heater"), 0.5)},
 			"[fan]\n  pin: a\n [extruder]\n   min_temp: 0\n   max_power: 0.5\n"},
-		{"a new section behind its heater, before the saved block", "[extruder]\nmax_temp: 300" + "\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 1\n",
+		{"a new section behind its heater, before the saved block",
+			"[extruder]\nmax_temp: 300" + "\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 1\n",
 			[]parser.Change{num(parser.HotendErrorSum, 150), num(parser.HotendRiseWindow, 40)},
-			"[extruder]\nmax_temp: 300\n\n[verify_heater extruder]\nmax_error: 150\ncheck_gain_time: 40\n" + savedHead + "#*# [extruder]\n#*# pid_kp = 1\n"},
-		{"a new section at the end of a file without a last newline", "[heater_bed]\nmax_temp=100", []parser.Change{num(parser.BedErrorSum, 150), num(parser.BedRiseWindow, 90)},
+			"[extruder]\nmax_temp: 300\n\n[verify_heater extruder]\nmax_error: 150\ncheck_gain_time: 40\n" +
+				savedHead + "#*# [extruder]\n#*# pid_kp = 1\n"},
+		{"a new section at the end of a file without a last newline", "[heater_bed]\nmax_temp=100",
+			[]parser.Change{num(parser.BedErrorSum, 150), num(parser.BedRiseWindow, 90)},
 			"[heater_bed]\nmax_temp=100\n\n[verify_heater heater_bed]\nmax_error=150\ncheck_gain_time=90"},
-		{"a value that only the saved block has", "[extruder]\nmin_temp = 0\n" + savedHead + "#*# [extruder]\n#*# max_temp = 300\n", []parser.Change{num(parser.MaxTemp, 285)},
-			"[extruder]\nmin_temp = 0\nmax_temp = 285\n" + savedHead + "#*# [extruder]\n#*# max_temp = 300\n"},
-		{"a value that every section inherits", "[DEFAULT]\nmax_power: 1\n[extruder]\nmin_temp: 0\n", []parser.Change{num(parser.PowerLimit("heater"), 0.5)},
+		{"a value that only the saved block has",
+			"[extruder]\nmin_temp = 0\n" + savedHead + "#*# [extruder]\n#*# max_temp = 300\n", lower,
+			"[extruder]\nmin_temp = 0\nmax_temp = 285\n" + savedHead +
+				"#*# [extruder]\n#*# max_temp = 300\n"},
+		{"a value that every section inherits", "[DEFAULT]\nmax_power: 1\n[extruder]\nmin_temp: 0\n",
+			[]parser.Change{num(parser.PowerLimit("heater"), 0.5)},
 			"[DEFAULT]\nmax_power: 1\n[extruder]\nmin_temp: 0\nmax_power: 0.5\n"},
-		{"a built-in sensor", "[extruder]\nsensor_type: NTC 100K beta 3950 # old\n", []parser.Change{{Key: parser.HotendSensor, Value: curve("ntc-100k-3950")}},
+		{"a built-in sensor", "[extruder]\nsensor_type: NTC 100K beta 3950 # old\n",
+			[]parser.Change{{Key: parser.HotendSensor, Value: curve("ntc-100k-3950")}},
 			"[extruder]\nsensor_type: Generic 3950 # old\n"},
-		{"a sensor section goes before its heater and its comments", "[fan]\npin: a\n\n# the hotend\n# of ours\n[extruder]\nsensor_type: Generic 3950\n", []parser.Change{{Key: parser.HotendSensor, Value: points}},
-			"[fan]\npin: a\n\n[thermistor short_melt_bead]\ntemperature1: 25\nresistance1: 100000\ntemperature2: 150\nresistance2: 1700.5\ntemperature3: 250\nresistance3: 230\n\n# the hotend\n# of ours\n[extruder]\nsensor_type: short_melt_bead\n"},
-		{"a sensor section never ends up in a macro", "[gcode_macro A]\ngcode:\n  G28\n  # c\n[extruder]\r\nsensor_type=Generic 3950\r\n", []parser.Change{{Key: parser.HotendSensor, Value: beta}},
-			"[gcode_macro A]\ngcode:\n  G28\n  # c\n[thermistor new_hotend_sensor]\ntemperature1=25\nresistance1=100000\nbeta=3990\n\n[extruder]\r\nsensor_type=new_hotend_sensor\r\n"},
-		{"a sensor section that is there already", "[thermistor new_hotend_sensor]\ntemperature1: 25\nresistance1: 100000\nbeta: 3990\n[extruder]\nsensor_type: Generic 3950\n", []parser.Change{{Key: parser.HotendSensor, Value: beta}},
-			"[thermistor new_hotend_sensor]\ntemperature1: 25\nresistance1: 100000\nbeta: 3990\n[extruder]\nsensor_type: new_hotend_sensor\n"},
-		{"a name that is taken", "[thermistor new_hotend_sensor]\ntemperature1: 25\nresistance1: 100000\nbeta: 3000\n[extruder]\nsensor_type: Generic 3950\n", []parser.Change{{Key: parser.HotendSensor, Value: beta}},
-			"[thermistor new_hotend_sensor]\ntemperature1: 25\nresistance1: 100000\nbeta: 3000\n[thermistor new_hotend_sensor_2]\ntemperature1: 25\nresistance1: 100000\nbeta: 3990\n\n[extruder]\nsensor_type: new_hotend_sensor_2\n"},
-		{"a preset", "[extruder]\n[gcode_macro A]\ngcode:\n  M104 S240 ; c\n  G28\n", []parser.Change{num(parser.PresetOf(1, "A"), 220)},
+		{"a sensor section goes before its heater and its comments",
+			"[fan]\npin: a\n\n# the hotend\n# of ours\n[extruder]\nsensor_type: Generic 3950\n",
+			[]parser.Change{{Key: parser.HotendSensor, Value: points}},
+			`[fan]
+pin: a
+
+[thermistor short_melt_bead]
+temperature1: 25
+resistance1: 100000
+temperature2: 150
+resistance2: 1700.5
+temperature3: 250
+resistance3: 230
+
+# the hotend
+# of ours
+[extruder]
+sensor_type: short_melt_bead
+`},
+		{"a sensor section never ends up in a macro",
+			"[gcode_macro A]\ngcode:\n  G28\n  # c\n[extruder]\r\nsensor_type=Generic 3950\r\n",
+			[]parser.Change{{Key: parser.HotendSensor, Value: beta}},
+			"[gcode_macro A]\ngcode:\n  G28\n  # c\n[thermistor new_hotend_sensor]\ntemperature1=25\n" +
+				"resistance1=100000\nbeta=3990\n\n[extruder]\r\nsensor_type=new_hotend_sensor\r\n"},
+		{"a sensor section that is there already", `[thermistor new_hotend_sensor]
+temperature1: 25
+resistance1: 100000
+beta: 3990
+[extruder]
+sensor_type: Generic 3950
+`, []parser.Change{{Key: parser.HotendSensor, Value: beta}},
+			`[thermistor new_hotend_sensor]
+temperature1: 25
+resistance1: 100000
+beta: 3990
+[extruder]
+sensor_type: new_hotend_sensor
+`},
+		{"a name that is taken", `[thermistor new_hotend_sensor]
+temperature1: 25
+resistance1: 100000
+beta: 3000
+[extruder]
+sensor_type: Generic 3950
+`, []parser.Change{{Key: parser.HotendSensor, Value: beta}},
+			`[thermistor new_hotend_sensor]
+temperature1: 25
+resistance1: 100000
+beta: 3000
+[thermistor new_hotend_sensor_2]
+temperature1: 25
+resistance1: 100000
+beta: 3990
+
+[extruder]
+sensor_type: new_hotend_sensor_2
+`},
+		{"a preset", "[extruder]\n[gcode_macro A]\ngcode:\n  M104 S240 ; c\n  G28\n",
+			[]parser.Change{num(parser.PresetOf(1, "A"), 220)},
 			"[extruder]\n[gcode_macro A]\ngcode:\n  M104 S220 ; c\n  G28\n"},
-		{"the cold guard", "[extruder]\nmin_temp: -100\nmin_extrude_temp: 0 # cold pulls\n", []parser.Change{{Key: parser.ColdGuard, Value: true}},
+		{"the cold guard", "[extruder]\nmin_temp: -100\nmin_extrude_temp: 0 # cold pulls\n",
+			[]parser.Change{{Key: parser.ColdGuard, Value: true}},
 			"[extruder]\nmin_temp: -100\nmin_extrude_temp: 170 # cold pulls\n"},
-		{"a blind watch", "[extruder]\nmax_temp: 300\n[verify_heater extruder]\nmax_error: inf\nhysteresis: 999 # c\n", []parser.Change{{Key: parser.HotendWatchOn, Value: true}},
+		{"a blind watch",
+			"[extruder]\nmax_temp: 300\n[verify_heater extruder]\nmax_error: inf\nhysteresis: 999 # c\n",
+			[]parser.Change{{Key: parser.HotendWatchOn, Value: true}},
 			"[extruder]\nmax_temp: 300\n[verify_heater extruder]\nmax_error: 120\nhysteresis: 5 # c\n"},
-		{"what is on already", "[extruder]\nmax_temp: 300\n", []parser.Change{{Key: parser.HotendWatchOn, Value: true}, {Key: parser.ColdGuard, Value: true}, num(parser.MaxTemp, 300)},
-			"[extruder]\nmax_temp: 300\n"},
-		{"a fan's power", "[extruder]\n[heater_fan f]\nfan_speed: 0.60\n", []parser.Change{num(parser.FanPower, 1)}, "[extruder]\n[heater_fan f]\nfan_speed: 1.00\n"},
-		{"a fan's power in two options", "[extruder]\n[heater_fan f]\nmax_power: 0.8\nfan_speed: 0.5\nshutdown_speed: 0\n", []parser.Change{num(parser.FanPower, 1)},
+		{"what is on already", "[extruder]\nmax_temp: 300\n", []parser.Change{
+			{Key: parser.HotendWatchOn, Value: true}, {Key: parser.ColdGuard, Value: true},
+			num(parser.MaxTemp, 300),
+		}, "[extruder]\nmax_temp: 300\n"},
+		{"a fan's power", "[extruder]\n[heater_fan f]\nfan_speed: 0.60\n",
+			[]parser.Change{num(parser.FanPower, 1)}, "[extruder]\n[heater_fan f]\nfan_speed: 1.00\n"},
+		{"a fan's power in two options",
+			"[extruder]\n[heater_fan f]\nmax_power: 0.8\nfan_speed: 0.5\nshutdown_speed: 0\n",
+			[]parser.Change{num(parser.FanPower, 1)},
 			"[extruder]\n[heater_fan f]\nmax_power: 1.0\nfan_speed: 1.0\nshutdown_speed: 0\n"},
-		{"a fan's power within its limit", "[extruder]\n[heater_fan f]\nmax_power: 0.8\nshutdown_speed: 0\n", []parser.Change{num(parser.FanPower, 0.4)},
+		{"a fan's power within its limit", "[extruder]\n[heater_fan f]\nmax_power: 0.8\nshutdown_speed: 0\n",
+			[]parser.Change{num(parser.FanPower, 0.4)},
 			"[extruder]\n[heater_fan f]\nmax_power: 0.8\nfan_speed: 0.5\nshutdown_speed: 0\n"},
-		{"what a sensor leaves over", "[extruder]\nsensor_type: Generic 3950\npullup_resistor: 2200\ninline_resistor: 100 # c\n  0\n# own\nmax_temp: 300\nInline_Resistor: 1", []parser.Change{{Key: parser.HotendSensor, Value: curve("pt1000")}},
+		{"what a sensor leaves over", `[extruder]
+sensor_type: Generic 3950
+pullup_resistor: 2200
+inline_resistor: 100 # c
+  0
+# own
+max_temp: 300
+Inline_Resistor: 1`, []parser.Change{{Key: parser.HotendSensor, Value: curve("pt1000")}},
 			"[extruder]\nsensor_type: PT1000\npullup_resistor: 2200\n# own\nmax_temp: 300\n"},
-		{"what a control leaves over", "[extruder]\ncontrol: pid\npid_kp: 1\npid_ki: 1\nmax_temp: 300\npid_kd: 1\n[extruder]\npid_kp: 2\n", []parser.Change{num(parser.GainP, 3), {Key: parser.LoopControl, Value: parser.ControlOnOff}, num(parser.GainD, 3)},
-			"[extruder]\ncontrol: watermark\nmax_temp: 300\n[extruder]\n"},
-		{"control", "[extruder]\ncontrol: watermark\n", []parser.Change{{Key: parser.LoopControl, Value: parser.ControlPID}},
+		{"what a control leaves over", `[extruder]
+control: pid
+pid_kp: 1
+pid_ki: 1
+max_temp: 300
+pid_kd: 1
+[extruder]
+pid_kp: 2
+`, []parser.Change{
+			num(parser.GainP, 3), {Key: parser.LoopControl, Value: parser.ControlOnOff}, num(parser.GainD, 3),
+		}, "[extruder]\ncontrol: watermark\nmax_temp: 300\n[extruder]\n"},
+		{"control", "[extruder]\ncontrol: watermark\n",
+			[]parser.Change{{Key: parser.LoopControl, Value: parser.ControlPID}},
 			"[extruder]\ncontrol: pid\n"},
-		{"the same wish twice", "[extruder]\nmax_temp: 300\n", []parser.Change{num(parser.MaxTemp, 285), num(parser.MaxTemp, 285), num(parser.PowerLimit("heater"), 0.5), num(parser.PowerLimit("heater"), 0.5)},
-			"[extruder]\nmax_temp: 285\nmax_power: 0.5\n"},
+		{"the same wish twice", "[extruder]\nmax_temp: 300\n", []parser.Change{
+			num(parser.MaxTemp, 285), num(parser.MaxTemp, 285), num(parser.PowerLimit("heater"), 0.5),
+			num(parser.PowerLimit("heater"), 0.5),
+		}, "[extruder]\nmax_temp: 285\nmax_power: 0.5\n"},
 	} {
 		if got := edited(t, test.text, test.changes...); got != test.want {
 			t.Errorf("%s:\ngot\n%s\nwant\n%s", test.name, got, test.want)
@@ -157,7 +274,8 @@ func TestEdits(t *testing.T) {
 
 // What cannot be changed by an edit says why and where.
 func TestEditsThatCannotBe(t *testing.T) {
-	const text = "[extruder]\nmax_temp: 300\n[probe]\npin: a\n" + savedHead + "#*# [extruder]\n#*# control = pid\n#*# pid_kp = 20\n#*#\n#*# [probe]\n#*# z_offset = 1.5\n"
+	const text = "[extruder]\nmax_temp: 300\n[probe]\npin: a\n" + savedHead +
+		"#*# [extruder]\n#*# control = pid\n#*# pid_kp = 20\n#*#\n#*# [probe]\n#*# z_offset = 1.5\n"
 	for _, test := range []struct {
 		change parser.Change
 		line   int
@@ -170,9 +288,16 @@ func TestEditsThatCannotBe(t *testing.T) {
 		{num(parser.Margin, 15), 1, "no option of this style"},
 		{parser.Change{Key: parser.MaxTemp, Value: "300"}, 2, "cannot be written"},
 		{num("no such thing", 1), 0, "is not a setting"},
-		{parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormPlaceholder, Name: "none"}}, 1, "no built-in type"},
-		{parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormBeta, R25Ohm: 1, BetaK: 1, CubicC: 1}}, 1, "three points"},
-		{parser.Change{Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormCurve, Curve: "pt100"}}, 1, "no built-in type “pt100”"},
+		{parser.Change{
+			Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormPlaceholder, Name: "none"},
+		}, 1, "no built-in type"},
+		{parser.Change{
+			Key:   parser.HotendSensor,
+			Value: parser.SensorDef{Form: parser.FormBeta, R25Ohm: 1, BetaK: 1, CubicC: 1},
+		}, 1, "three points"},
+		{parser.Change{
+			Key: parser.HotendSensor, Value: parser.SensorDef{Form: parser.FormCurve, Curve: "pt100"},
+		}, 1, "no built-in type “pt100”"},
 		{parser.Change{Key: parser.BedHeated, Value: true}, 1, "what is wired"},
 	} {
 		_, err := readText(t, text).Edits([]parser.Change{test.change})
@@ -185,219 +310,11 @@ func TestEditsThatCannotBe(t *testing.T) {
 		{num(parser.MaxTemp, 1), num(parser.MaxTemp, 2)},
 		{num(parser.PowerLimit("heater"), 1), num(parser.PowerLimit("heater"), 2)},
 	} {
-		if _, err := readText(t, text).Edits(changes); err == nil || !strings.Contains(err.Error(), "at the same time") {
+		if _, err := readText(t, text).Edits(changes); err == nil ||
+			!strings.Contains(err.Error(), "at the same time") {
 			t.Errorf("%v: %v", changes, err)
 		}
 	}
-}
-
-// Changes of any settings, in configurations of any layout, read back through
-// the tree: the settings have the new values and no other one moved.
-func TestEveryEditReadsBack(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		files := drawPrinter(t)
-		c, tree := readDrawn(t, files)
-		before := map[parser.Key]parser.Description{}
-		for s := range c.Printer().Settings() {
-			before[s.Key] = s
-		}
-		wanted := map[parser.Key]any{}
-		var changes []parser.Change
-		for range rapid.IntRange(1, 3).Draw(t, "changes") {
-			change := drawChange(t, c)
-			if _, twice := wanted[change.Key]; twice {
-				continue
-			}
-			if _, err := c.Edits([]parser.Change{change}); err != nil {
-				if s := before[change.Key]; !s.Saved && change.Key != parser.Margin {
-					t.Fatalf("%v: %v\n%q", change, err, files)
-				}
-				continue
-			}
-			wanted[change.Key] = change.Value
-			changes = append(changes, change)
-		}
-		edits, err := c.Edits(changes)
-		if err != nil {
-			t.Fatalf("%v: %v\n%q", changes, err, files)
-		}
-		for _, e := range edits {
-			if e.At.File == c.saved.file && e.At.End > c.saved.start {
-				t.Fatalf("an edit below the ruler: %v\n%q", e, files)
-			}
-		}
-		changed := apply(t, edits)
-		again, err := Style.Read(tree.With(changed), parser.Request{Files: []string{"printer.cfg"}})
-		if err != nil {
-			t.Fatalf("%v: the edited configuration cannot be read: %v\n%q", changes, err, changed)
-		}
-		after := map[parser.Key]parser.Description{}
-		for s := range again.Printer().Settings() {
-			after[s.Key] = s
-		}
-		_, loop := wanted[parser.LoopControl] // the figures of a loop come and go with its kind
-		for key, was := range before {
-			is, still := after[key]
-			want, asked := wanted[key]
-			if !asked {
-				want = was.Value
-			}
-			same := still && reflect.DeepEqual(is.Value, want)
-			if d, ok := want.(parser.SensorDef); ok && still {
-				same = sameDefinition(is.Value.(parser.SensorDef), d)
-			}
-			if !same && (still || !loop) {
-				t.Fatalf("%v: %s is %v and should be %v\n%q\n%q", changes, key, is.Value, want, files, changed)
-			}
-		}
-		if len(after) != len(before) && !loop {
-			t.Fatalf("%v: %d settings became %d", changes, len(before), len(after))
-		}
-	})
-}
-
-func readDrawn(t *rapid.T, files map[string]string) (*config, *parser.Tree) {
-	dir, tree := tempTree(t, files)
-	t.Cleanup(func() { tree.Close(); removeAll(dir) })
-	c, err := Style.Read(tree, parser.Request{Files: []string{"printer.cfg"}})
-	if err != nil {
-		t.Fatalf("%v\n%q", err, files)
-	}
-	return c.(*config), tree
-}
-
-// drawChange draws a setting that can be changed and another value for it.
-func drawChange(t *rapid.T, c *config) parser.Change {
-	var keys []parser.Key
-	for s := range c.Printer().Settings() {
-		switch s.Value.(type) {
-		case float64, parser.SensorDef, parser.Control:
-			if s.Key != parser.MaxFlow && s.Key != parser.FanPower && s.Key != parser.FanAtShutdown {
-				keys = append(keys, s.Key)
-			}
-		}
-	}
-	key := rapid.SampledFrom(keys).Draw(t, "key")
-	switch key {
-	case parser.HotendSensor, parser.BedSensor:
-		var defs []parser.SensorDef
-		for _, id := range []string{"ntc-100k-3950", "ntc-100k-4092", "ntc-100k-3974", "pt1000"} {
-			defs = append(defs, definitionOf(id))
-		}
-		return parser.Change{Key: key, Value: rapid.SampledFrom(append(defs,
-			parser.SensorDef{Form: parser.FormBeta, Kind: parser.NTC, R25Ohm: 98765.4, BetaK: 4001},
-			parser.SensorDef{Form: parser.FormPoints, Kind: parser.NTC, Name: "b", Points: []parser.SensorPoint{{TempC: 25, Ohm: 1e5}, {TempC: 150, Ohm: 1770}, {TempC: 250, Ohm: 230}}},
-			parser.SensorDef{Form: parser.FormPoints, Kind: parser.Platinum, Name: "c", Join: parser.JoinOhm, Points: []parser.SensorPoint{{TempC: 0, Ohm: 500}, {TempC: 100, Ohm: 692.5}}},
-		)).Draw(t, "definition")}
-	case parser.LoopControl:
-		return parser.Change{Key: key, Value: rapid.SampledFrom([]parser.Control{parser.ControlPID, parser.ControlOnOff}).Draw(t, "control")}
-	case parser.PowerLimit("heater"):
-		return num(key, rapid.SampledFrom([]float64{0.25, 0.9, 1}).Draw(t, "share"))
-	case parser.MaxTemp:
-		return num(key, rapid.SampledFrom([]float64{260, 275.5, 300}).Draw(t, "max"))
-	case parser.MinTemp:
-		return num(key, rapid.SampledFrom([]float64{-10, 0, 7.5}).Draw(t, "min"))
-	case parser.MinExtrude:
-		return num(key, rapid.SampledFrom([]float64{150, 180.5}).Draw(t, "extrude"))
-	}
-	return num(key, rapid.SampledFrom([]float64{1, 2.5, 33, 1.125}).Draw(t, "figure"))
-}
-
-// drawPrinter draws a configuration in one of many layouts: line endings,
-// separators, alignment, comments, indentation, options in any order and
-// place, a saved block or none.
-func drawPrinter(t *rapid.T) map[string]string {
-	eol := rapid.SampledFrom([]string{"\n", "\r\n"}).Draw(t, "line ending")
-	sep := rapid.SampledFrom([]string{":", "=", ": ", " = ", ":    ", " : ", ":\t"}).Draw(t, "separator")
-	indent := rapid.SampledFrom([]string{"", "", "", "  ", "\t"}).Draw(t, "indentation")
-	deeper := indent + rapid.SampledFrom([]string{"", "", "  "}).Draw(t, "of options")
-	maybe := func(label string) bool { return rapid.IntRange(0, 3).Draw(t, label) > 0 }
-	var main, part strings.Builder
-	out := &main
-	header := func(name string) { out.WriteString(indent + "[" + name + "]" + eol) }
-	option := func(key, value string) {
-		if !maybe("has " + key) {
-			return
-		}
-		out.WriteString(deeper + key + sep + value)
-		out.WriteString(rapid.SampledFrom([]string{"", "", "  # c", " ; c"}).Draw(t, "comment") + eol)
-		if rapid.IntRange(0, 5).Draw(t, "gap") == 0 {
-			out.WriteString(rapid.SampledFrom([]string{"", "# c", "    # max_temp: 1", "; c"}).Draw(t, "between") + eol)
-		}
-	}
-	must := func(key, value string) { out.WriteString(deeper + key + sep + value + eol) }
-	if rapid.Bool().Draw(t, "macro first") {
-		header("gcode_macro A")
-		out.WriteString(deeper + "gcode:" + eol + deeper + "    M104 S210" + eol + deeper + "    G28" + eol)
-	}
-	heater := func(name string) {
-		header(name)
-		must("min_temp", "0")
-		must("max_temp", "290")
-		must("sensor_type", "Generic 3950")
-		must("control", "pid")
-		must("pid_Kp", "20")
-		must("pid_Ki", "1.0")
-		must("pid_Kd", "100")
-		option("max_power", "0.75")
-		option("pullup_resistor", "4700")
-		option("smooth_time", "2")
-		option("min_extrude_temp", "160")
-		must("nozzle_diameter", "0.400")
-		must("filament_diameter", "1.75")
-		option("pressure_advance", "0.04")
-	}
-	heater("extruder")
-	if maybe("bed") {
-		heater("heater_bed")
-	}
-	for _, name := range []string{"extruder", "heater_bed"} {
-		if rapid.IntRange(0, 2).Draw(t, "watch") == 0 {
-			header("verify_heater " + name)
-			option("max_error", "150")
-			option("hysteresis", "6")
-			option("check_gain_time", "40")
-			option("heating_gain", "1")
-		}
-	}
-	if maybe("fan") {
-		header("heater_fan f")
-		option("heater", "extruder")
-		option("heater_temp", "50.0")
-	}
-	if rapid.Bool().Draw(t, "include") {
-		out.WriteString("[include part.cfg]" + eol)
-		out = &part
-		header("extruder")
-		option("max_temp", "280")
-		option("pressure_advance", "0.05")
-		header("firmware_retraction")
-		option("retract_length", "0.5")
-		out = &main
-		header("fan")
-	}
-	header("probe")
-	inBlock := rapid.Bool().Draw(t, "saved block")
-	if !inBlock {
-		must("z_offset", "1.25")
-	}
-	must("pin", "a")
-	if rapid.Bool().Draw(t, "macro last") {
-		header("gcode_macro B")
-		out.WriteString(deeper + "variable_load_length: 50" + eol + deeper + "gcode:" + eol + deeper + "    M109 S200 T0" + eol)
-	}
-	text := main.String()
-	switch {
-	case inBlock:
-		text += strings.ReplaceAll(savedHead+"#*# [extruder]\n#*# pid_kp = 19\n#*# pressure_advance = 0.07\n#*# max_power = 0.5\n#*#\n#*# [probe]\n#*# z_offset = 1.75\n", "\n", eol)
-	case rapid.Bool().Draw(t, "no last newline"):
-		text = strings.TrimRight(text, "\r\n")
-	}
-	files := map[string]string{"printer.cfg": text}
-	if part.Len() > 0 {
-		files["part.cfg"] = part.String()
-	}
-	return files
 }
 
 func ExampleStyle() {
@@ -410,8 +327,10 @@ func ExampleStyle() {
 func TestEditsKeepNewSectionsWhole(t *testing.T) {
 	got := edited(t, "[extruder]\nsensor_type: Generic 3950\n[heater_bed]\nsensor_type: Generic 3950\n",
 		num(parser.HotendHysteresis, 4),
-		parser.Change{Key: parser.BedSensor, Value: parser.SensorDef{Form: parser.FormPoints, Kind: parser.Platinum, Name: "own",
-			Join: parser.JoinOhm, Points: []parser.SensorPoint{{TempC: 0, Ohm: 500}, {TempC: 100, Ohm: 692.5}}}},
+		parser.Change{Key: parser.BedSensor, Value: parser.SensorDef{
+			Form: parser.FormPoints, Kind: parser.Platinum, Name: "own", Join: parser.JoinOhm,
+			Points: []parser.SensorPoint{{TempC: 0, Ohm: 500}, {TempC: 100, Ohm: 692.5}},
+		}},
 		num(parser.HotendErrorSum, 100))
 	if !strings.Contains(got, "[verify_heater extruder]\nhysteresis: 4\nmax_error: 100\n") {
 		t.Errorf("got\n%s", got)

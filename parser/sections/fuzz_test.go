@@ -13,28 +13,37 @@ import (
 func FuzzRead(f *testing.F) {
 	f.Add([]byte(printerText+savedText), []byte("[extruder]\nmax_temp: 1\n"))
 	f.Add([]byte("[include other.cfg]\r\n[a]\rb:\r\n  c ;d\n"), []byte("\xef\xbb\xbf[x]\n\xff: \x85\n"))
-	f.Add([]byte("[thermistor a]\ntemperature1: 25\nresistance1: 1\nbeta: 1\n[extruder]\nsensor_type: a\n"), []byte("#*# [a]"))
-	f.Add([]byte("[extruder]\n"+savedHead+"#*# [extruder]\n#*# x =\n#*#  1\n"), []byte("[gcode_macro A]\ngcode: M104 S200\n  SET_HEATER_TEMPERATURE HEATER=extruder TARGET=1\n"))
+	f.Add([]byte(`[thermistor a]
+temperature1: 25
+resistance1: 1
+beta: 1
+[extruder]
+sensor_type: a
+`), []byte("#*# [a]"))
+	f.Add([]byte("[extruder]\n"+savedHead+"#*# [extruder]\n#*# x =\n#*#  1\n"), []byte(`[gcode_macro A]
+gcode: M104 S200
+  SET_HEATER_TEMPERATURE HEATER=extruder TARGET=1
+`))
 	dir := f.TempDir()
-	writeFiles(f, dir, map[string]string{"printer.cfg": "", "other.cfg": ""})
-	tree, err := parser.OpenTree(dir)
-	if err != nil {
-		f.Fatal(err)
-	}
-	f.Cleanup(func() { tree.Close() })
+	writeFiles(f, dir, files{"printer.cfg": "", "other.cfg": ""})
+	tree := openTree(f, dir)
 	f.Fuzz(func(t *testing.T, main, other []byte) {
-		given := map[string][]byte{tree.Shown("printer.cfg"): bytes.Clone(main), tree.Shown("other.cfg"): bytes.Clone(other)}
+		given := map[string][]byte{
+			tree.Shown("printer.cfg"): bytes.Clone(main), tree.Shown("other.cfg"): bytes.Clone(other),
+		}
 		read, err := Style.Read(tree.With(given), parser.Request{Files: []string{"printer.cfg", "other.cfg"}})
 		if err != nil {
 			e, ok := err.(*parser.Error)
-			if !ok || e.Message == "" || e.File == "" || e.Line < 0 || e.Line > 1+max(bytes.Count(main, []byte("\n")), bytes.Count(other, []byte("\n"))) {
+			lines := 1 + max(bytes.Count(main, []byte("\n")), bytes.Count(other, []byte("\n")))
+			if !ok || e.Message == "" || e.File == "" || e.Line < 0 || e.Line > lines {
 				t.Fatalf("a bad error: %#v", err)
 			}
 			return
 		}
 		c := read.(*config)
 		for _, file := range c.files {
-			if want := map[string][]byte{"printer.cfg": main, "other.cfg": other}[file.Path]; !bytes.Equal(file.Data, want) {
+			want := map[string][]byte{"printer.cfg": main, "other.cfg": other}[file.Path]
+			if !bytes.Equal(file.Data, want) {
 				t.Fatalf("%s was changed", file.Path)
 			}
 			joined := 0

@@ -16,13 +16,30 @@ func TestHoming(t *testing.T) {
 		endstop    []float64
 	}{
 		{"virtual endstop", z + "endstop_pin: probe:z_virtual_endstop\n", parser.HomesByProbe, nil},
-		{"a switch below", z + "endstop_pin: ^PC2\nposition_endstop: 0.5\n", parser.HomesAtBed, []float64{0.5}},
-		{"a switch in the lowest quarter", z + "endstop_pin: PC2\nposition_min: -10\nposition_endstop: 42.5\n", parser.HomesAtBed, []float64{42.5}},
+		{"a switch below", z + "endstop_pin: ^PC2\nposition_endstop: 0.5\n",
+			parser.HomesAtBed, []float64{0.5}},
+		{"a switch in the lowest quarter",
+			z + "endstop_pin: PC2\nposition_min: -10\nposition_endstop: 42.5\n",
+			parser.HomesAtBed, []float64{42.5}},
 		{"a switch above", z + "endstop_pin: PC2\nposition_endstop: 150\n", parser.HomesFar, []float64{150}},
-		{"between the quarters", z + "endstop_pin: PC2\nposition_endstop: 118\n", parser.HomesBySwitch, []float64{118}},
-		{"written direction", z + "endstop_pin: PC2\nposition_endstop: 0\nhoming_positive_dir: true\n", parser.HomesFar, []float64{0}},
-		{"a driver's own endstop", z + "endstop_pin: tmc2209_stepper_z:virtual_endstop\nposition_endstop: 0\n", parser.HomesAtBed, []float64{0}},
-		{"three towers", "[printer]\nkinematics: delta\n[stepper_a]\nendstop_pin: ^PC0\nposition_endstop: 297\n[stepper_b]\nendstop_pin: ^PC1\nposition_endstop: 297.2\n[stepper_c]\nendstop_pin: ^PC2\n",
+		{"between the quarters", z + "endstop_pin: PC2\nposition_endstop: 118\n",
+			parser.HomesBySwitch, []float64{118}},
+		{"written direction", z + "endstop_pin: PC2\nposition_endstop: 0\nhoming_positive_dir: true\n",
+			parser.HomesFar, []float64{0}},
+		{"a driver's own endstop",
+			z + "endstop_pin: tmc2209_stepper_z:virtual_endstop\nposition_endstop: 0\n",
+			parser.HomesAtBed, []float64{0}},
+		{"three towers", `[printer]
+kinematics: delta
+[stepper_a]
+endstop_pin: ^PC0
+position_endstop: 297
+[stepper_b]
+endstop_pin: ^PC1
+position_endstop: 297.2
+[stepper_c]
+endstop_pin: ^PC2
+`,
 			parser.HomesFar, []float64{297, 297.2}},
 	} {
 		g := readText(t, tt.text).Printer().Geometry
@@ -39,8 +56,9 @@ func TestHoming(t *testing.T) {
 			}
 		}
 	}
-	if g := readText(t, "[printer]\nkinematics: cartesian\n").Printer().Geometry; g.Homes.State != parser.Absent {
-		t.Errorf("homes %+v without a Z", g.Homes)
+	homes := readText(t, "[printer]\nkinematics: cartesian\n").Printer().Geometry.Homes
+	if homes.State != parser.Absent {
+		t.Errorf("homes %+v without a Z", homes)
 	}
 }
 
@@ -86,14 +104,21 @@ func TestToolOffsets(t *testing.T) {
 		tool       int
 		want       map[parser.Key]float64
 	}{
-		{"macro", "[gcode_macro T1]\ngcode:\n    DOCK\n    SET_GCODE_OFFSET X=0.35 Y=-0.2 Z=-0.465 MOVE=0 ; apart\n", 1,
-			map[parser.Key]float64{parser.Offset("x"): 0.35, parser.Offset("y"): -0.2, parser.Offset("z"): -0.465}},
-		{"seen from tool 0", "[gcode_macro t1]\ngcode:\n  set_gcode_offset z=0.1\n", 0, map[parser.Key]float64{parser.Offset("z"): 0.1}},
+		{"macro", `[gcode_macro T1]
+gcode:
+    DOCK
+    SET_GCODE_OFFSET X=0.35 Y=-0.2 Z=-0.465 MOVE=0 ; apart
+`, 1, map[parser.Key]float64{
+			parser.Offset("x"): 0.35, parser.Offset("y"): -0.2, parser.Offset("z"): -0.465,
+		}},
+		{"seen from tool 0", "[gcode_macro t1]\ngcode:\n  set_gcode_offset z=0.1\n",
+			0, map[parser.Key]float64{parser.Offset("z"): 0.1}},
 		{"computed", "[gcode_macro T1]\ngcode:\n  SET_GCODE_OFFSET Z={z}\n", 1, nil},
 		{"another tool's", "[gcode_macro T2]\ngcode:\n  SET_GCODE_OFFSET Z=1\n", 1, nil},
-		{"add-on", "[tool right]\nextruder: extruder1\ngcode_z_offset: 0.2\n", 1, map[parser.Key]float64{parser.Offset("z"): 0.2}},
+		{"add-on", "[tool right]\nextruder: extruder1\ngcode_z_offset: 0.2\n",
+			1, map[parser.Key]float64{parser.Offset("z"): 0.2}},
 	} {
-		c := readFiles(t, map[string]string{"printer.cfg": "[extruder]\n[extruder1]\n" + tt.text}, func(r *parser.Request) { r.Tool = tt.tool })
+		c := readFiles(t, files{"printer.cfg": "[extruder]\n[extruder1]\n" + tt.text}, forTool(tt.tool))
 		got := c.Printer().Geometry.Offsets
 		if len(got) != len(tt.want) {
 			t.Errorf("%s: %+v, want %v", tt.name, got, tt.want)

@@ -8,11 +8,20 @@ import (
 	"preflash/parser"
 )
 
+// files are the contents of a tree by path.
+type files map[string]string
+
 // treeOf writes files and opens their folder.
-func treeOf(t testing.TB, files map[string]string) *parser.Tree {
+func treeOf(t testing.TB, contents files) *parser.Tree {
 	t.Helper()
 	dir := t.TempDir()
-	writeFiles(t, dir, files)
+	writeFiles(t, dir, contents)
+	return openTree(t, dir)
+}
+
+// openTree opens a folder for the time of a test.
+func openTree(t testing.TB, dir string) *parser.Tree {
+	t.Helper()
 	tree, err := parser.OpenTree(dir)
 	if err != nil {
 		t.Fatal(err)
@@ -21,8 +30,8 @@ func treeOf(t testing.TB, files map[string]string) *parser.Tree {
 	return tree
 }
 
-func writeFiles(t interface{ Fatal(...any) }, dir string, files map[string]string) {
-	for name, text := range files {
+func writeFiles(t interface{ Fatal(...any) }, dir string, contents files) {
+	for name, text := range contents {
 		path := filepath.Join(dir, filepath.FromSlash(name))
 		if err := os.MkdirAll(filepath.Dir(path), 0o777); err != nil {
 			t.Fatal(err)
@@ -34,32 +43,42 @@ func writeFiles(t interface{ Fatal(...any) }, dir string, files map[string]strin
 }
 
 // readFiles reads printer.cfg of a set of files.
-func readFiles(t testing.TB, files map[string]string, change ...func(*parser.Request)) *config {
+func readFiles(t testing.TB, contents files, change ...func(*parser.Request)) *config {
 	t.Helper()
-	c, err := tryFiles(t, files, change...)
+	c, err := tryFiles(t, contents, change...)
 	if err != nil {
 		t.Fatalf("cannot read: %v", err)
 	}
 	return c
 }
 
-func tryFiles(t testing.TB, files map[string]string, change ...func(*parser.Request)) (*config, error) {
+func tryFiles(t testing.TB, contents files, change ...func(*parser.Request)) (*config, error) {
 	t.Helper()
 	request := parser.Request{Files: []string{"printer.cfg"}}
 	for _, f := range change {
 		f(&request)
 	}
-	c, err := Style.Read(treeOf(t, files), request)
+	c, err := Style.Read(treeOf(t, contents), request)
 	if err != nil {
 		return nil, err
 	}
 	return c.(*config), nil
 }
 
+// absent makes a request that calls files absent.
+func absent(names ...string) func(*parser.Request) {
+	return func(r *parser.Request) { r.Absent = names }
+}
+
+// forTool makes a request for one of the tools.
+func forTool(number int) func(*parser.Request) {
+	return func(r *parser.Request) { r.Tool = number }
+}
+
 // readText reads one file.
 func readText(t testing.TB, text string) *config {
 	t.Helper()
-	return readFiles(t, map[string]string{"printer.cfg": text})
+	return readFiles(t, files{"printer.cfg": text})
 }
 
 // entry gives the value in force of an option, by section.key.
@@ -95,12 +114,12 @@ func remarksOf(c *config, kind parser.RemarkKind) (list []parser.Remark) {
 }
 
 // tempTree writes files for a check of rapid, whose many checks share one test.
-func tempTree(t interface{ Fatal(...any) }, files map[string]string) (string, *parser.Tree) {
+func tempTree(t interface{ Fatal(...any) }, contents files) (string, *parser.Tree) {
 	dir, err := os.MkdirTemp("", "sections")
 	if err != nil {
 		t.Fatal(err)
 	}
-	writeFiles(t, dir, files)
+	writeFiles(t, dir, contents)
 	tree, err := parser.OpenTree(dir)
 	if err != nil {
 		t.Fatal(err)

@@ -14,40 +14,57 @@ import (
 
 // What cannot be read is one error with file and line.
 func TestReadErrors(t *testing.T) {
-	deep := map[string]string{"printer.cfg": "[include d0.cfg]\n"}
+	deep := files{"printer.cfg": "[include d0.cfg]\n"}
 	for i := range 20 {
 		deep[fmt.Sprintf("d%d.cfg", i)] = fmt.Sprintf("\n[include d%d.cfg]\n", i+1)
 	}
 	deep["d20.cfg"] = "[a]\nb: 1\n"
-	double := map[string]string{"printer.cfg": "[include t0.cfg]\n[include t0.cfg]\n", "t14.cfg": ""}
+	double := files{"printer.cfg": "[include t0.cfg]\n[include t0.cfg]\n", "t14.cfg": ""}
 	for i := range 14 {
 		double[fmt.Sprintf("t%d.cfg", i)] = strings.Repeat(fmt.Sprintf("[include t%d.cfg]\n", i+1), 2)
 	}
 	for _, test := range []struct {
 		name  string
-		files map[string]string
+		files files
 		file  string
 		line  int
 		says  string
 	}{
-		{"an option before any section", map[string]string{"printer.cfg": "# c\n\na: 1\n"}, "printer.cfg", 3, "before any [section]"},
-		{"an option behind an include", map[string]string{"printer.cfg": "[a]\n[include b.cfg]\nc: 1\n", "b.cfg": ""}, "printer.cfg", 3, "an include ends the section"},
-		{"a bare word", map[string]string{"printer.cfg": "[include b.cfg]\n", "b.cfg": "[a]\r\nb: 1\r\nword\r\n"}, "b.cfg", 3, `"word" is neither`},
-		{"no name", map[string]string{"printer.cfg": "[a]\n = 1\n"}, "printer.cfg", 2, "no name before its ="},
-		{"control characters stay out of the message", map[string]string{"printer.cfg": "[a]\n\x1b[31mred\xff\n"}, "printer.cfg", 2, `"\x1b[31mred\xff"`},
-		{"a missing include", map[string]string{"printer.cfg": "[a]\nb: 1\n\n[include x/c.cfg]\n"}, "printer.cfg", 4, "x/c.cfg does not exist"},
-		{"a missing include in a folder", map[string]string{"printer.cfg": "[include x/c.cfg]\n", "x/c.cfg": "\n[include d.cfg]\n"}, "x/c.cfg", 2, "x/d.cfg does not exist"},
-		{"an include of a folder", map[string]string{"printer.cfg": "[include x]\n", "x/c.cfg": ""}, "printer.cfg", 1, "is a folder"},
-		{"an include of itself", map[string]string{"printer.cfg": "[a]\n[include *.cfg]\n"}, "printer.cfg", 2, "printer.cfg → printer.cfg"},
-		{"a cycle", map[string]string{"printer.cfg": "[include a.cfg]\n", "a.cfg": "[include b.cfg]\n", "b.cfg": "\n\n[include a.cfg]\n"}, "b.cfg", 3, "a.cfg → b.cfg → a.cfg"},
+		{"an option before any section", files{"printer.cfg": "# c\n\na: 1\n"},
+			"printer.cfg", 3, "before any [section]"},
+		{"an option behind an include", files{"printer.cfg": "[a]\n[include b.cfg]\nc: 1\n", "b.cfg": ""},
+			"printer.cfg", 3, "an include ends the section"},
+		{"a bare word", files{"printer.cfg": "[include b.cfg]\n", "b.cfg": "[a]\r\nb: 1\r\nword\r\n"},
+			"b.cfg", 3, `"word" is neither`},
+		{"no name", files{"printer.cfg": "[a]\n = 1\n"}, "printer.cfg", 2, "no name before its ="},
+		{"control characters stay out of the message", files{"printer.cfg": "[a]\n\x1b[31mred\xff\n"},
+			"printer.cfg", 2, `"\x1b[31mred\xff"`},
+		{"a missing include", files{"printer.cfg": "[a]\nb: 1\n\n[include x/c.cfg]\n"},
+			"printer.cfg", 4, "x/c.cfg does not exist"},
+		{"a missing include in a folder", files{
+			"printer.cfg": "[include x/c.cfg]\n", "x/c.cfg": "\n[include d.cfg]\n",
+		}, "x/c.cfg", 2, "x/d.cfg does not exist"},
+		{"an include of a folder", files{"printer.cfg": "[include x]\n", "x/c.cfg": ""},
+			"printer.cfg", 1, "is a folder"},
+		{"an include of itself", files{"printer.cfg": "[a]\n[include *.cfg]\n"}, "printer.cfg",
+			2, "printer.cfg → printer.cfg"},
+		{"a cycle", files{
+			"printer.cfg": "[include a.cfg]\n", "a.cfg": "[include b.cfg]\n",
+			"b.cfg": "\n\n[include a.cfg]\n",
+		}, "b.cfg", 3, "a.cfg → b.cfg → a.cfg"},
 		{"too deep", deep, "d15.cfg", 2, "more than 16 deep"},
 		{"too many", double, "t11.cfg", 2, "more than 256 files"},
-		{"out of the root", map[string]string{"printer.cfg": "[include ../x.cfg]\n"}, "printer.cfg", 1, "outside the root"},
-		{"out of the root by a pattern", map[string]string{"printer.cfg": "[include ../../*.cfg]\n"}, "printer.cfg", 1, "outside the root"},
-		{"an absolute path", map[string]string{"printer.cfg": "\n[include /etc/passwd]\n"}, "printer.cfg", 2, "the included file /etc/passwd lies outside the root"},
-		{"an absolute pattern", map[string]string{"printer.cfg": "[include /etc/pass*]\n"}, "printer.cfg", 1, "outside the root"},
-		{"a NUL byte in an include", map[string]string{"printer.cfg": "[include b.cfg]\n", "b.cfg": "[a]\n\x00"}, "printer.cfg", 1, "b.cfg holds a NUL byte in line 2"},
-		{"no main file", map[string]string{"other.cfg": ""}, "printer.cfg", 0, "does not exist"},
+		{"out of the root", files{"printer.cfg": "[include ../x.cfg]\n"},
+			"printer.cfg", 1, "outside the root"},
+		{"out of the root by a pattern", files{"printer.cfg": "[include ../../*.cfg]\n"},
+			"printer.cfg", 1, "outside the root"},
+		{"an absolute path", files{"printer.cfg": "\n[include /etc/passwd]\n"}, "printer.cfg",
+			2, "the included file /etc/passwd lies outside the root"},
+		{"an absolute pattern", files{"printer.cfg": "[include /etc/pass*]\n"},
+			"printer.cfg", 1, "outside the root"},
+		{"a NUL byte in an include", files{"printer.cfg": "[include b.cfg]\n", "b.cfg": "[a]\n\x00"},
+			"printer.cfg", 1, "b.cfg holds a NUL byte in line 2"},
+		{"no main file", files{"other.cfg": ""}, "printer.cfg", 0, "does not exist"},
 	} {
 		_, err := tryFiles(t, test.files)
 		var e *parser.Error
@@ -55,7 +72,8 @@ func TestReadErrors(t *testing.T) {
 			t.Errorf("%s: %v", test.name, err)
 			continue
 		}
-		if filepath.Base(e.File) != filepath.Base(test.file) || e.Line != test.line || !strings.Contains(e.Message, test.says) {
+		if filepath.Base(e.File) != filepath.Base(test.file) || e.Line != test.line ||
+			!strings.Contains(e.Message, test.says) {
 			t.Errorf("%s: %v\nwant %s:%d and %q", test.name, err, test.file, test.line, test.says)
 		}
 	}
@@ -63,28 +81,28 @@ func TestReadErrors(t *testing.T) {
 
 func TestLinkOutOfTheRoot(t *testing.T) {
 	dir := t.TempDir()
-	writeFiles(t, dir, map[string]string{"secret.cfg": "[extruder]\nsecret: 1\n", "root/printer.cfg": "[include l*.cfg]\n"})
+	writeFiles(t, dir, files{
+		"secret.cfg": "[extruder]\nsecret: 1\n", "root/printer.cfg": "[include l*.cfg]\n",
+	})
 	if err := os.Symlink("../secret.cfg", filepath.Join(dir, "root", "link.cfg")); err != nil {
 		t.Fatal(err)
 	}
-	tree, err := parser.OpenTree(filepath.Join(dir, "root"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer tree.Close()
-	_, err = Style.Read(tree, parser.Request{Files: []string{"printer.cfg"}})
-	if err == nil || !strings.Contains(err.Error(), "link.cfg lies outside the root") || strings.Contains(err.Error(), "secret: 1") {
+	tree := openTree(t, filepath.Join(dir, "root"))
+	_, err := Style.Read(tree, parser.Request{Files: []string{"printer.cfg"}})
+	if err == nil || !strings.Contains(err.Error(), "link.cfg lies outside the root") ||
+		strings.Contains(err.Error(), "secret: 1") {
 		t.Errorf("%v", err)
 	}
 }
 
 // A file that the sheet calls absent may be missing, and may be there.
 func TestAbsent(t *testing.T) {
-	absent := func(names ...string) func(*parser.Request) {
-		return func(r *parser.Request) { r.Absent = names }
-	}
-	files := map[string]string{"printer.cfg": "[extruder]\nmax_temp: 280\n[include sub/../panel.cfg]\n[include /home/panel/x.cfg]\n"}
-	c := readFiles(t, files, absent("./panel.cfg", "/home/panel/x.cfg"))
+	contents := files{"printer.cfg": `[extruder]
+max_temp: 280
+[include sub/../panel.cfg]
+[include /home/panel/x.cfg]
+`}
+	c := readFiles(t, contents, absent("./panel.cfg", "/home/panel/x.cfg"))
 	gaps := remarksOf(c, parser.RemarkGap)
 	if len(gaps) != 2 || !strings.Contains(gaps[0].Text, "wins over every line above") {
 		t.Fatalf("%v", gaps)
@@ -92,8 +110,8 @@ func TestAbsent(t *testing.T) {
 	if line, column := gaps[0].At.Position(); line != 3 || column != 10 {
 		t.Errorf("the gap is at %d:%d", line, column)
 	}
-	files["panel.cfg"] = "[extruder]\nmax_temp: 300\n"
-	c = readFiles(t, files, absent("panel.cfg", "/home/panel/x.cfg"))
+	contents["panel.cfg"] = "[extruder]\nmax_temp: 300\n"
+	c = readFiles(t, contents, absent("panel.cfg", "/home/panel/x.cfg"))
 	if s := described(t, c, parser.MaxTemp); s.Value != 300.0 {
 		t.Errorf("max temp %v", s.Value)
 	}
@@ -105,26 +123,32 @@ func TestAbsent(t *testing.T) {
 // It may lie anywhere, and be a link that leads nowhere or out of the root.
 func TestAbsentAnywhere(t *testing.T) {
 	dir := t.TempDir()
-	writeFiles(t, dir, map[string]string{
+	writeFiles(t, dir, files{
 		"outside.cfg": "[extruder]\nmax_temp: 999\n",
-		"root/printer.cfg": "[include ../outside.cfg]\n[include " + filepath.ToSlash(dir) + "/root/gone.cfg]\n[include links/*.cfg]\n" +
-			"[include ~/addon.cfg]\n[include ../more/*.cfg]\n[extruder]\nmax_temp: 280\n",
+		"root/printer.cfg": "[include ../outside.cfg]\n[include " + filepath.ToSlash(dir) + `/root/gone.cfg]
+[include links/*.cfg]
+[include ~/addon.cfg]
+[include ../more/*.cfg]
+[extruder]
+max_temp: 280
+`,
 	})
 	links := filepath.Join(dir, "root", "links")
 	if err := os.Mkdir(links, 0o777); err != nil {
 		t.Fatal(err)
 	}
-	for name, to := range map[string]string{"nowhere.cfg": "gone", "out.cfg": "../../outside.cfg", "self.cfg": "self.cfg"} {
+	for name, to := range map[string]string{
+		"nowhere.cfg": "gone", "out.cfg": "../../outside.cfg", "self.cfg": "self.cfg",
+	} {
 		if err := os.Symlink(to, filepath.Join(links, name)); err != nil {
 			t.Fatal(err)
 		}
 	}
-	tree, err := parser.OpenTree(filepath.Join(dir, "root"))
-	if err != nil {
-		t.Fatal(err)
+	tree := openTree(t, filepath.Join(dir, "root"))
+	absent := []string{
+		"../outside.cfg", "./gone.cfg", "links/nowhere.cfg", "links/out.cfg", "links/self.cfg",
+		"~/addon.cfg", "../more/*.cfg",
 	}
-	defer tree.Close()
-	absent := []string{"../outside.cfg", "./gone.cfg", "links/nowhere.cfg", "links/out.cfg", "links/self.cfg", "~/addon.cfg", "../more/*.cfg"}
 	read, err := Style.Read(tree, parser.Request{Files: []string{"printer.cfg"}, Absent: absent})
 	if err != nil {
 		t.Fatal(err)
@@ -144,7 +168,8 @@ func TestAbsentAnywhere(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 			continue
 		}
-		if missing := e.Missing != ""; missing != slices.Contains([]string{"./gone.cfg", "links/nowhere.cfg", "~/addon.cfg"}, name) {
+		gone := []string{"./gone.cfg", "links/nowhere.cfg", "~/addon.cfg"}
+		if missing := e.Missing != ""; missing != slices.Contains(gone, name) {
 			t.Errorf("%s: missing is %q", name, e.Missing)
 		}
 	}
@@ -152,7 +177,8 @@ func TestAbsentAnywhere(t *testing.T) {
 
 func TestPatternWithoutMatch(t *testing.T) {
 	c := readText(t, "[include none/*.cfg]\n[a]\nb: 1\n")
-	if gaps := remarksOf(c, parser.RemarkGap); len(gaps) != 1 || !strings.Contains(gaps[0].Text, "matches no file") {
+	gaps := remarksOf(c, parser.RemarkGap)
+	if len(gaps) != 1 || !strings.Contains(gaps[0].Text, "matches no file") {
 		t.Errorf("%v", gaps)
 	}
 }
@@ -162,7 +188,8 @@ func TestPatternWithoutMatch(t *testing.T) {
 func TestIncludesThatAreNone(t *testing.T) {
 	for _, line := range []string{" [include a.cfg]", "[Include a.cfg]", "[include\ta.cfg]", "[include]"} {
 		c := readText(t, "[a]\nb: 1\n[c]\n"+line+"\n")
-		if gaps := remarksOf(c, parser.RemarkGap); len(gaps) != 1 || !strings.Contains(gaps[0].Text, "includes nothing") {
+		gaps := remarksOf(c, parser.RemarkGap)
+		if len(gaps) != 1 || !strings.Contains(gaps[0].Text, "includes nothing") {
 			t.Errorf("%q: %v", line, gaps)
 		}
 	}
@@ -170,10 +197,11 @@ func TestIncludesThatAreNone(t *testing.T) {
 
 // Several files are read in order; one that was included is not read again.
 func TestSeveralFiles(t *testing.T) {
-	c := readFiles(t, map[string]string{
-		"printer.cfg": "[include a.cfg]\n[extruder]\nmax_temp: 1\n" + savedHead + "#*# [extruder]\n#*# max_temp = 9\n#*# min_temp = 9\n",
-		"a.cfg":       "[extruder]\nmax_temp: 2\n",
-		"b.cfg":       "[extruder]\nmin_temp: 3\n",
+	c := readFiles(t, files{
+		"printer.cfg": "[include a.cfg]\n[extruder]\nmax_temp: 1\n" + savedHead +
+			"#*# [extruder]\n#*# max_temp = 9\n#*# min_temp = 9\n",
+		"a.cfg": "[extruder]\nmax_temp: 2\n",
+		"b.cfg": "[extruder]\nmin_temp: 3\n",
 	}, func(r *parser.Request) { r.Files = []string{"printer.cfg", "a.cfg", "b.cfg"} })
 	var names []string
 	for _, f := range c.Printer().Files {
@@ -195,16 +223,16 @@ func TestSeveralFiles(t *testing.T) {
 // A byte order mark is an option before any section to the firmware, in every
 // file (facts of the style's firmware, generation of 2026).
 func TestByteOrderMark(t *testing.T) {
-	for _, files := range []map[string]string{
+	for _, contents := range []files{
 		{"printer.cfg": "\ufeff[extruder]\nmax_temp: 280\n"},
 		{"printer.cfg": "[include x.cfg]\n[extruder]\nmax_temp: 280\n", "x.cfg": "\ufeff# no section\n"},
 	} {
-		_, err := Style.Read(treeOf(t, files), parser.Request{Files: []string{"printer.cfg"}})
+		_, err := tryFiles(t, contents)
 		if err == nil || !strings.Contains(err.Error(), "byte order mark") {
-			t.Errorf("%q: %v", files, err)
+			t.Errorf("%q: %v", contents, err)
 		}
 	}
-	if _, err := Style.Read(treeOf(t, map[string]string{"printer.cfg": "[extruder]\n# \ufeff\n"}), parser.Request{Files: []string{"printer.cfg"}}); err != nil {
+	if _, err := tryFiles(t, files{"printer.cfg": "[extruder]\n# \ufeff\n"}); err != nil {
 		t.Error(err)
 	}
 }

@@ -10,32 +10,38 @@ import (
 // Far too much of anything is one clear error, or a remark, in bounded time
 // and memory.
 func TestLimits(t *testing.T) {
+	saved := savedHead + "#*# [extruder]\n" + strings.Repeat("#*# max_temp = 2\n", 100_000)
 	many := func(text string) string { return strings.Repeat(text, 210_000) }
 	for _, test := range []struct {
 		name  string
-		files map[string]string
+		files files
 		says  string
 	}{
-		{"options", map[string]string{"printer.cfg": "[a]\n" + many("b:1\n")}, "printer.cfg:200001: more than 200000 sections and options"},
-		{"sections", map[string]string{"printer.cfg": many("[a]\n")}, "more than 200000 sections and options"},
-		{"included text", map[string]string{"printer.cfg": strings.Repeat("[include b.cfg]\n", 20), "b.cfg": strings.Repeat("#"+strings.Repeat("x", 62)+"\n", 64<<10)}, "more than 64 MiB"},
-		{"one file", map[string]string{"printer.cfg": strings.Repeat("#", 8<<20+1)}, "larger than 8 MiB"},
+		{"options", files{"printer.cfg": "[a]\n" + many("b:1\n")},
+			"printer.cfg:200001: more than 200000 sections and options"},
+		{"sections", files{"printer.cfg": many("[a]\n")}, "more than 200000 sections and options"},
+		{"included text", files{
+			"printer.cfg": strings.Repeat("[include b.cfg]\n", 20),
+			"b.cfg":       strings.Repeat("#"+strings.Repeat("x", 62)+"\n", 64<<10),
+		}, "more than 64 MiB"},
+		{"one file", files{"printer.cfg": strings.Repeat("#", 8<<20+1)}, "larger than 8 MiB"},
 	} {
 		if _, err := tryFiles(t, test.files); err == nil || !strings.Contains(err.Error(), test.says) {
 			t.Errorf("%s: %v, want %q", test.name, err, test.says)
 		}
 	}
 	for name, text := range map[string]string{
-		"one long line":            "[a]\nb: " + strings.Repeat("x", 4<<20) + "\n",
-		"one long value":           "[gcode_macro a]\ngcode:\n" + many("  G1 X1\n"),
-		"semicolons":               "[a]\nb: " + strings.Repeat("x;", 1<<20) + "\n",
-		"brackets":                 strings.Repeat("[", 1<<20) + "]\n",
-		"braces":                   "[gcode_macro a]\ngcode:\n  M104 " + strings.Repeat("{", 1<<20) + "\n",
-		"sensor points":            "[extruder]\nsensor_type: a\n[adc_temperature a]\n" + strings.Repeat("temperature1: 1\nresistance1: 1\n", 50_000),
-		"saved values that hide":   "[extruder]\nmax_temp: 1\n" + savedHead + "#*# [extruder]\n" + strings.Repeat("#*# max_temp = 2\n", 100_000),
-		"saved values of one name": "[extruder]\n" + savedHead + "#*# [extruder]\n" + strings.Repeat("#*# max_temp = 2\n", 100_000),
+		"one long line":  "[a]\nb: " + strings.Repeat("x", 4<<20) + "\n",
+		"one long value": "[gcode_macro a]\ngcode:\n" + many("  G1 X1\n"),
+		"semicolons":     "[a]\nb: " + strings.Repeat("x;", 1<<20) + "\n",
+		"brackets":       strings.Repeat("[", 1<<20) + "]\n",
+		"braces":         "[gcode_macro a]\ngcode:\n  M104 " + strings.Repeat("{", 1<<20) + "\n",
+		"sensor points": "[extruder]\nsensor_type: a\n[adc_temperature a]\n" +
+			strings.Repeat("temperature1: 1\nresistance1: 1\n", 50_000),
+		"saved values that hide":   "[extruder]\nmax_temp: 1\n" + saved,
+		"saved values of one name": "[extruder]\n" + saved,
 	} {
-		c, err := tryFiles(t, map[string]string{"printer.cfg": text})
+		c, err := tryFiles(t, files{"printer.cfg": text})
 		if err != nil {
 			t.Errorf("%s: %v", name, err)
 			continue
@@ -53,9 +59,13 @@ func TestLimits(t *testing.T) {
 
 // Patterns that match nothing count as files do.
 func TestPatternsWithoutMatch(t *testing.T) {
-	for n, ok := range map[int]bool{parser.MaxFiles - 2: true, parser.MaxFiles - 1: true, parser.MaxFiles: false} {
-		_, err := tryFiles(t, map[string]string{"printer.cfg": strings.Repeat("[include none*.cfg]\n", n) + "[extruder]\n"})
-		if (err == nil) != ok || !ok && !strings.Contains(err.Error(), "printer.cfg:256: more than 256 files") {
+	for n, ok := range map[int]bool{
+		parser.MaxFiles - 2: true, parser.MaxFiles - 1: true, parser.MaxFiles: false,
+	} {
+		patterns := strings.Repeat("[include none*.cfg]\n", n)
+		_, err := tryFiles(t, files{"printer.cfg": patterns + "[extruder]\n"})
+		if (err == nil) != ok ||
+			!ok && !strings.Contains(err.Error(), "printer.cfg:256: more than 256 files") {
 			t.Errorf("%d patterns: %v", n, err)
 		}
 	}
@@ -64,7 +74,9 @@ func TestPatternsWithoutMatch(t *testing.T) {
 // What stands in every section is counted in every section.
 func TestDefaultSectionLimit(t *testing.T) {
 	const options = 1000
-	for n, ok := range map[int]bool{mostLines/options - 1: true, mostLines / options: true, mostLines/options + 1: false} {
+	for n, ok := range map[int]bool{
+		mostLines/options - 1: true, mostLines / options: true, mostLines/options + 1: false,
+	} {
 		text := "[DEFAULT]\n"
 		for i := range options {
 			text += "k" + decimal(float64(i), "") + ": 1\n"
@@ -72,7 +84,7 @@ func TestDefaultSectionLimit(t *testing.T) {
 		for i := range n - 1 {
 			text += "[s" + decimal(float64(i), "") + "]\n"
 		}
-		c, err := tryFiles(t, map[string]string{"printer.cfg": text})
+		c, err := tryFiles(t, files{"printer.cfg": text})
 		switch {
 		case (err == nil) != ok || !ok && !strings.Contains(err.Error(), "more than 200000 options"):
 			t.Errorf("%d sections: %v", n, err)
@@ -95,7 +107,8 @@ func TestTakenNames(t *testing.T) {
 	if _, err := readText(t, text).Edits(change); err != nil {
 		t.Error(err)
 	}
-	if _, err := readText(t, taken+text).Edits(change); err == nil || !strings.Contains(err.Error(), "give the new one another") {
+	if _, err := readText(t, taken+text).Edits(change); err == nil ||
+		!strings.Contains(err.Error(), "give the new one another") {
 		t.Errorf("%v", err)
 	}
 }

@@ -2,7 +2,6 @@ package sections
 
 import (
 	"bufio"
-	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -86,7 +85,7 @@ func ours(t interface{ Fatal(...any) }, c oracleCase) oracleAnswer {
 			a.Options = append(a.Options, [2]string{latin1(e.Name), latin1(e.Value)})
 		}
 	}
-	slices.SortFunc(a.Options, func(a, b [2]string) int { return cmp.Or(cmp.Compare(a[0], b[0]), cmp.Compare(a[1], b[1])) })
+	slices.SortFunc(a.Options, func(a, b [2]string) int { return slices.Compare(a[:], b[:]) })
 	return a
 }
 
@@ -254,15 +253,20 @@ func drawText(t *rapid.T, name string, faults bool) string {
 	}
 	space := func() string { return one("space", "", "", " ", " ", "  ", "\t", "\u00a0") }
 	section := func() string {
-		return one("section", "extruder", "extruder", "heater_bed", "fan", "DEFAULT", "Extruder", " fan ", "a]b", "[x", "gcode_macro A b", "é", "a ; b", "include", "x\xff")
+		return one("section", "extruder", "extruder", "heater_bed", "fan", "DEFAULT", "Extruder", " fan ",
+			"a]b", "[x", "gcode_macro A b", "é", "a ; b", "include", "x\xff")
 	}
 	key := func() string {
-		return one("key", "max_temp", "Max_Temp", "pid_Kp", "a b", "pin", "gcode", "É", "ΑΣ", "ΣΑ", "İx", "\u212aey", "\xe9", "a;b", "[k", "ǅ", "Ⅷ", "ſ", "a\u0345Σ", "x.Σ'y")
+		return one("key", "max_temp", "Max_Temp", "pid_Kp", "a b", "pin", "gcode", "É", "ΑΣ", "ΣΑ", "İx",
+			"\u212aey", "\xe9", "a;b", "[k", "ǅ", "Ⅷ", "ſ", "a\u0345Σ", "x.Σ'y")
 	}
 	word := func() string {
-		return one("word", "1", "250", "PA1", "^!PB7", "a = b", "c: d", "x;y", "x ;y", "x\u00a0;y", "[z]", "{% if x %}", "\x85", "\u2028", "é", "\xff\xfe", "\u001cq\u001d", "a\x0cb", "M104 S200", ";", "")
+		return one("word", "1", "250", "PA1", "^!PB7", "a = b", "c: d", "x;y", "x ;y", "x\u00a0;y", "[z]",
+			"{% if x %}", "\x85", "\u2028", "é", "\xff\xfe", "\u001cq\u001d", "a\x0cb", "M104 S200", ";", "")
 	}
-	comment := func() string { return one("comment", "", "", "", "# c", " # c: d", " ; c", ";c", "#", "\t;[x]") }
+	comment := func() string {
+		return one("comment", "", "", "", "# c", " # c: d", " ; c", ";c", "#", "\t;[x]")
+	}
 	end := one("line end", "\n", "\n", "\n", "\r\n")
 	var b strings.Builder
 	if rapid.IntRange(0, 15).Draw(t, "starts with an option") != 0 || !faults {
@@ -270,19 +274,22 @@ func drawText(t *rapid.T, name string, faults bool) string {
 	}
 	inOption := false
 	for range rapid.IntRange(0, 14).Draw(t, "lines") {
-		kinds := []string{"option", "option", "option", "continuation", "continuation", "empty", "comment", "header", "include"}
+		kinds := []string{"option", "option", "option", "continuation", "continuation",
+			"empty", "comment", "header", "include"}
 		if faults {
 			kinds = append(kinds, "bare", "no name", "missing", "cycle")
 		}
 		switch kind := rapid.SampledFrom(kinds).Draw(t, "kind"); kind {
 		case "option":
 			inOption = true
-			b.WriteString(indent() + key() + space() + one("separator", ":", "=", ":", " = ", ":=") + space() + word() + comment())
+			b.WriteString(indent() + key() + space() + one("separator", ":", "=", ":", " = ", ":=") +
+				space() + word() + comment())
 		case "continuation":
 			if !inOption && !faults {
 				break
 			}
-			b.WriteString(one("deeper", "        ", "        ", "\t\t\t\t\t", " ", "\u2003\u2003") + word() + comment())
+			b.WriteString(one("deeper", "        ", "        ", "\t\t\t\t\t", " ", "\u2003\u2003") + word() +
+				comment())
 		case "empty":
 			b.WriteString(one("empty", "", "", " ", "\t", "\u00a0", "\u001c"))
 		case "comment":
@@ -296,7 +303,9 @@ func drawText(t *rapid.T, name string, faults bool) string {
 				break
 			}
 			inOption = false
-			b.WriteString(one("include", "[include none*.cfg]", "[include parts/*.cfg]", "[include */c.cfg]", "[include [ab].cfg]", "[include  ?.cfg ]", "[include ./parts/../[!p]*.cfg]", " [include a.cfg]", "[Include a.cfg]") + comment())
+			b.WriteString(one("include", "[include none*.cfg]", "[include parts/*.cfg]", "[include */c.cfg]",
+				"[include [ab].cfg]", "[include  ?.cfg ]", "[include ./parts/../[!p]*.cfg]",
+				" [include a.cfg]", "[Include a.cfg]") + comment())
 			if !faults || rapid.Bool().Draw(t, "header again") {
 				b.WriteString(end + "[" + section() + "]")
 			}

@@ -13,7 +13,8 @@ import (
 func TestPrinter(t *testing.T) {
 	c := readText(t, printerText+savedText)
 	want := []string{
-		"hotend sensor = NTC 100K MGB18-104F39050L32 (Beta 4100 from 100000, pull-up 4700), set at 20 as [extruder] sensor_type",
+		"hotend sensor = NTC 100K MGB18-104F39050L32 (Beta 4100 from 100000, pull-up 4700), " +
+			"set at 20 as [extruder] sensor_type",
 		"hotend pull-up = 4700, default as [extruder] pullup_resistor",
 		"min temp = 0, set at 22 as [extruder] min_temp",
 		"max temp = 285, set at 23 as [extruder] max_temp",
@@ -62,7 +63,8 @@ func TestPrinter(t *testing.T) {
 	if len(p.Remarks) > 0 {
 		t.Errorf("remarks on a sound configuration: %v", p.Remarks)
 	}
-	if p.Hotend.Oversample != 8 || p.Hotend.Loop.Form != parser.LoopClamped || p.Hotend.Watch.Form != parser.WatchSum || !p.Hotend.Watch.CanTurnOn {
+	if p.Hotend.Oversample != 8 || p.Hotend.Loop.Form != parser.LoopClamped ||
+		p.Hotend.Watch.Form != parser.WatchSum || !p.Hotend.Watch.CanTurnOn {
 		t.Errorf("forms: %+v", p.Hotend)
 	}
 }
@@ -103,7 +105,8 @@ func TestFiguresThatCannotBe(t *testing.T) {
 	}{
 		{"max_power:         0.9", "max_power: 1.5", parser.PowerLimit("heater"), "must be at most 1"},
 		{"max_power:         0.9", "max_power: 0", parser.PowerLimit("heater"), "must be above 0"},
-		{"max_power:         0.9", "max_power: 90%", parser.PowerLimit("heater"), "“90%”, which is no number"},
+		{"max_power:         0.9", "max_power: 90%", parser.PowerLimit("heater"),
+			"“90%”, which is no number"},
 		{"max_temp:          285", "max_temp:", parser.MaxTemp, "“”, which is no number"},
 		{"max_temp:          285", "max_temp: 0x100", parser.MaxTemp, "no number"},
 		{"max_temp:          285", "max_temp: -1", parser.MaxTemp, "must be above 0"},
@@ -115,7 +118,8 @@ func TestFiguresThatCannotBe(t *testing.T) {
 		{"max_error:         150", "check_gain_time: 0", parser.HotendRiseWindow, "must be at least 1"},
 		{"max_error:         150", "heating_gain: 0", parser.HotendRise, "must be above 0"},
 		{"sensor_type:       NTC 100K MGB18-104F39050L32", "", parser.HotendSensor, "has no sensor_type"},
-		{"#*# control = pid", "#*# control = dual", parser.LoopControl, "“dual”, which Preflash does not know"},
+		{"#*# control = pid", "#*# control = dual", parser.LoopControl,
+			"“dual”, which Preflash does not know"},
 		{"#*# control = pid\n", "", parser.LoopControl, "has no control"},
 		{"#*# pid_kp = 21.700\n", "", parser.GainP, "has no pid_kp"},
 		{"nozzle_diameter:   0.400", "nozzle_diameter: 0", parser.NozzleDiameter, "must be above 0"},
@@ -126,7 +130,8 @@ func TestFiguresThatCannotBe(t *testing.T) {
 		}
 		s := described(t, readText(t, strings.Replace(text, test.was, test.is, 1)), test.key)
 		if s.State != parser.Unknown || !strings.Contains(s.Why, test.says) {
-			t.Errorf("%q: %s is %s (%v), because %q; it should say %q", test.is, s.Key, s.State, s.Value, s.Why, test.says)
+			t.Errorf("%q: %s is %s (%v), because %q; it should say %q",
+				test.is, s.Key, s.State, s.Value, s.Why, test.says)
 		}
 		if s.At.IsZero() {
 			t.Errorf("%q: %s is nowhere", test.is, s.Key)
@@ -137,13 +142,16 @@ func TestFiguresThatCannotBe(t *testing.T) {
 // Figures are read as Python's float reads them.
 func TestNumber(t *testing.T) {
 	for text, want := range map[string]float64{
-		"300": 300, " 300 ": 300, "3e2": 300, ".5": .5, "5.": 5, "+1": 1, "-1": -1, "1_000.5": 1000.5, "\n300": 300, "1E2": 100,
+		"300": 300, " 300 ": 300, "3e2": 300, ".5": .5, "5.": 5, "+1": 1, "-1": -1, "1_000.5": 1000.5,
+		"\n300": 300, "1E2": 100,
 	} {
 		if got, ok := number(text); !ok || got != want {
 			t.Errorf("%q is %v, %v, want %v", text, got, ok, want)
 		}
 	}
-	for _, text := range []string{"", "x", "0x10", "1 2", "1,5", "_1", "1_", "1__0", "1e", "--1", "1.5.2", "∞", "1p3", "infinit"} {
+	for _, text := range []string{
+		"", "x", "0x10", "1 2", "1,5", "_1", "1_", "1__0", "1e", "--1", "1.5.2", "∞", "1p3", "infinit",
+	} {
 		if got, ok := number(text); ok {
 			t.Errorf("%q is read as %v", text, got)
 		}
@@ -171,14 +179,16 @@ gcode:
   SET_HEATER_TEMPERATURE HEATER=extruder1 TARGET=333
 `
 	read := func(tool int) *config {
-		return readFiles(t, map[string]string{"printer.cfg": printerText + second + savedText}, func(r *parser.Request) { r.Tool = tool })
+		return readFiles(t, files{"printer.cfg": printerText + second + savedText}, forTool(tool))
 	}
 	c := read(1)
 	p := c.Printer()
 	for key, want := range map[parser.Key]any{
-		parser.MaxTemp: 350.0, parser.HotendPullup: 2200.0, parser.HotendRiseWindow: 30.0, parser.HotendErrorSum: 120.0,
-		parser.NozzleDiameter: 0.6, parser.FanOutput: "heater_fan second", parser.LoopControl: parser.ControlOnOff, parser.OnOffBand: 2.0,
-		parser.PresetOf(1, "PREHEAT"): 210.0, parser.PresetOf(2, "BOTH"): 240.0, parser.PresetOf(3, "BOTH"): 200.0, parser.PresetOf(4, "BOTH"): 333.0,
+		parser.MaxTemp: 350.0, parser.HotendPullup: 2200.0, parser.HotendRiseWindow: 30.0,
+		parser.HotendErrorSum: 120.0, parser.NozzleDiameter: 0.6, parser.FanOutput: "heater_fan second",
+		parser.LoopControl: parser.ControlOnOff, parser.OnOffBand: 2.0,
+		parser.PresetOf(1, "PREHEAT"): 210.0, parser.PresetOf(2, "BOTH"): 240.0,
+		parser.PresetOf(3, "BOTH"): 200.0, parser.PresetOf(4, "BOTH"): 333.0,
 	} {
 		if s := described(t, c, key); s.Value != want {
 			t.Errorf("tool 1: %s is %v, want %v", key, s.Value, want)
@@ -198,7 +208,9 @@ gcode:
 	if m := remarksOf(c, parser.RemarkMismatch); len(m) != 1 || !strings.Contains(m[0].Text, "[extruder7]") {
 		t.Errorf("tool 7: %v", m)
 	}
-	for _, key := range []parser.Key{parser.MaxTemp, parser.HotendSensor, parser.HotendWatchOn, parser.GainP, parser.NozzleDiameter} {
+	for _, key := range []parser.Key{
+		parser.MaxTemp, parser.HotendSensor, parser.HotendWatchOn, parser.GainP, parser.NozzleDiameter,
+	} {
 		if s := described(t, c, key); s.State != parser.Unknown || s.Why == "" || s.At.IsZero() {
 			t.Errorf("tool 7: %s is %s %q at %s", key, s.State, s.Why, s.At)
 		}
@@ -238,62 +250,10 @@ func TestBlindWatch(t *testing.T) {
 
 func TestColdGuard(t *testing.T) {
 	for value, on := range map[string]bool{"170": true, "1": true, "0": false} {
-		c := readText(t, strings.Replace(printerText, "min_extrude_temp:  170", "min_extrude_temp: "+value, 1)+savedText)
+		text := strings.Replace(printerText, "min_extrude_temp:  170", "min_extrude_temp: "+value, 1)
+		c := readText(t, text+savedText)
 		if s := described(t, c, parser.ColdGuard); (s.State != parser.Off) != on {
 			t.Errorf("%s: the guard is %s", value, s.State)
-		}
-	}
-}
-
-func TestFans(t *testing.T) {
-	for _, test := range []struct {
-		name, fan string
-		state     parser.State
-		follows   string
-		above     float64
-		elsewhere int
-	}{
-		{"none, for part and board fans are none", "[fan]\npin: a\n[controller_fan b]\nheater: extruder\n[fan_generic c]\npin: d\n", parser.Off, "", 0, 0},
-		{"heater and threshold assumed", "[heater_fan a]\npin: b\n", parser.Set, "heater_fan a", 50, 0},
-		{"a list", "[heater_fan a]\nheater: heater_bed , extruder\nheater_temp: 60\n", parser.Set, "heater_fan a", 60, 0},
-		{"another heater", "[heater_fan a]\nheater: heater_bed\n", parser.Off, "", 0, 1},
-		{"a name that only begins alike", "[heater_fan a]\nheater: extruder1\n", parser.Off, "", 0, 1},
-		{"one that stands still", "[heater_fan a]\nfan_speed: 0\n", parser.Set, "heater_fan a", 50, 0},
-		{"one that is kept off", "[heater_fan a]\nfan_speed: 0.3\noff_below: 0.4\n", parser.Set, "heater_fan a", 50, 0},
-		{"beside one that turns", "[heater_fan a]\nfan_speed: 0\n[heater_fan b]\nheater_temp: 70\n", parser.Set, "heater_fan b", 70, 0},
-		{"one that is named after the board", "[heater_fan controller_fan]\n", parser.Unknown, "heater_fan controller_fan", 0, 0},
-		{"beside one that is not", "[heater_fan a]\n[heater_fan Mainboard]\nheater_temp: 20\n", parser.Set, "heater_fan a", 50, 0},
-		{"one of the board that follows the bed", "[heater_fan board]\nheater: heater_bed\n", parser.Off, "", 0, 0},
-		{"one of another kind", "[controller_fan a]\nheater: extruder\n", parser.Off, "", 0, 0},
-		{"the one that starts first counts", "[heater_fan a]\nheater_temp: 70\n[heater_fan b]\nheater_temp: 40\n[heater_fan c]\n", parser.Set, "heater_fan b", 40, 0},
-	} {
-		c := readText(t, "[extruder]\n"+test.fan)
-		cold := c.Printer().ColdSide
-		if cold.Fan.State != test.state || cold.Fan.Value != test.follows || cold.OnAboveC.Value != test.above || len(cold.Elsewhere) != test.elsewhere {
-			t.Errorf("%s: %+v", test.name, cold)
-		}
-	}
-}
-
-func TestFanPower(t *testing.T) {
-	for _, test := range []struct {
-		fan              string
-		running, stopped float64
-		state            parser.State
-		at               string
-	}{
-		{"", 1, 1, parser.Default, ""},
-		{"fan_speed: 0.8\n", 0.8, 1, parser.Set, "0.8"},
-		{"fan_speed: 0.8\nmax_power: 0.5\nhardware_pwm: true\n", 0.4, 0.5, parser.Set, "0.8"},
-		{"max_power: 0.5\nshutdown_speed: 0\n", 0.5, 0, parser.Set, "0.5"},
-		{"fan_speed: 0.5\noff_below: 0.6\n", 0, 1, parser.Set, "0.5"},
-		{"fan_speed: 1.2\n", 0, 1, parser.Unknown, "1.2"},
-		{"max_power: 0\n", 0, 0, parser.Unknown, "0"},
-	} {
-		cold := readText(t, "[extruder]\n[heater_fan f]\n"+test.fan).Printer().ColdSide
-		p := &cold.Power
-		if p.State != test.state || p.Known() && (p.Value != test.running || cold.AtShutdown.Value != test.stopped) || p.At.Text() != test.at {
-			t.Errorf("%q: %+v, after a shutdown %+v", test.fan, p, cold.AtShutdown)
 		}
 	}
 }
@@ -313,79 +273,10 @@ func TestProbes(t *testing.T) {
 		{"[probe_macro]\nz_offset: 1\n", parser.Off, 0},
 	} {
 		c := readText(t, "[extruder]\n"+test.text)
-		if s := c.Printer().Geometry.TriggerMM; s.State != test.state || s.Value != test.value || s.Key != parser.ProbeTrigger {
+		if s := c.Printer().Geometry.TriggerMM; s.State != test.state || s.Value != test.value ||
+			s.Key != parser.ProbeTrigger {
 			t.Errorf("%q: %+v", test.text, s)
 		}
-	}
-}
-
-// Targets count where they are plain numbers, for this heater, in a macro or
-// a menu that is used.
-func TestPresets(t *testing.T) {
-	const head = "[extruder]\n[gcode_macro A]\ngcode:\n"
-	for _, test := range []struct {
-		text string
-		want string
-	}{
-		{head + "  M104 S200\n", "200"},
-		{head + "  m109 s215 ; wait\n  M104 T0 S190.5 # c\n", "215 190.5"},
-		{head + "  M104S230\n", "230"},
-		{head + "  M104 S200;not M104 S999\n  M109;S300\n", "200"},
-		{head + "  M104 S{params.T|default(200)}\n  M104 S{ 2 + 3 } T0\n", ""},
-		{head + "  M104 T{tool} S200\n", ""},
-		{head + "  M104 T1 S200\n", ""},
-		{head + "  M104 S0\n  M140 S60\n  M190 S60\n  M1045 S9\n", ""},
-		{head + "  SET_HEATER_TEMPERATURE HEATER=extruder TARGET=205\n", "205"},
-		{head + "  set_heater_temperature target=206 heater=extruder\n", "206"},
-		{head + "  SET_HEATER_TEMPERATURE HEATER=heater_bed TARGET=60\n  SET_HEATER_TEMPERATURE HEATER=extruder\n", ""},
-		{head + "  {% if x %}\n  M104 S220\n  {% endif %}\n  ; M104 S1\n  # M104 S2\n  G1 X104 S3\n", "220"},
-		{"[extruder]\n[gcode_macro A]\ngcode: M104 S201\n", "201"},
-		{"[extruder]\n[menu __main __heat]\ngcode:\n  M104 S202\n", "202"},
-		{"[extruder]\n[delayed_gcode later]\ngcode:\n  M104 S203\n", ""},
-		{head + "  {% set hot = params.NOZZLE_TEMP|default(240)|int %}\n  M109 S{hot}\n", "240"},
-		{head + "  {% set hot = params.Hot | default( 245.5, true ) %} {% set b = params.BED_TEMP|default(60) %}\n", "245.5"},
-		{head + "  {% set hot = params.TEMP|default(def_temp) %}{% set t = params.TEMP_TIMEOUT|default(600) %}\n", ""},
-		{"[extruder]\n[gcode_macro A]\nvariable_load_temp: 235\nvariable_bed_temp: 60\nvariable_max_temp: 300\nvariable_temp_wait: 90\nvariable_temps: 'x'\ngcode:\n", "235"},
-		{"[extruder]\n[gcode_macro A]\nvariable_temp: 600\nvariable_hotend: 1\nvariable_template: 7\ngcode:\n", ""},
-		{"[extruder]\n[gcode_macro A]\nvariable_material: {'PLA': {'extruder': 210, 'bed': 60},\n  \"PETG\": {\"nozzle_temp\": 240.0, 'fan': 30}}\ngcode:\n", "210 240.0"},
-		{"[extruder]\n[gcode_macro A]\nvariable_material: {'extruder': 210 + 5, extruder: 220, 'extruder': '230'}\ngcode:\n", ""},
-		{head + "  M104 S200\n[gcode_macro A]\ngcode:\n  M104 S210\n", "210"},
-	} {
-		c := readText(t, test.text)
-		var got []string
-		for i, s := range c.Printer().Limits.Presets {
-			got = append(got, s.At.Text())
-			if v, _ := number(s.At.Text()); v != s.Value || !strings.HasPrefix(string(s.Key), string(parser.Preset(i+1))+" (") {
-				t.Errorf("%q: %+v does not match its place", test.text, s)
-			}
-		}
-		if strings.Join(got, " ") != test.want {
-			t.Errorf("%q: %q, want %q", test.text, got, test.want)
-		}
-	}
-}
-
-func TestCarriedOver(t *testing.T) {
-	c := readText(t, `[extruder]
-pressure_advance: 0.05
-[firmware_retraction]
-retract_length: 0.8
-[gcode_macro LOAD]
-variable_load_length: 60
-variable_Unload_Length = 80.5
-variable_load_speed: 300
-variable_retract_len: {1}
-variable_path: 'a'
-gcode:
-  G1 E{load_length}
-`)
-	var got []string
-	for _, s := range c.Printer().Flow.CarriedOver {
-		got = append(got, fmt.Sprintf("%s %g %s", s.Key, s.Value, s.State))
-	}
-	want := "pressure advance 0.05 set, retract length 0.8 set, extra length after retract 0 default, load length of LOAD 60 set, unload length of LOAD 80.5 set"
-	if g := strings.Join(got, ", "); g != want {
-		t.Errorf("got  %s\nwant %s", g, want)
 	}
 }
 
@@ -393,13 +284,16 @@ gcode:
 // section it stands in; a sound configuration has none.
 func TestUnrecognised(t *testing.T) {
 	for text, says := range map[string]string{
-		"[extruder]\nskip_check_heater: true\n":                  "skip_check_heater in [extruder]",
-		"[danger_options]\nadc_ignore_limits: True\n":            "[danger_options]",
-		"[extruder]\n[verify_heater extruder]\nmax_eror: 1":      "max_eror is no option",
-		"[extruder]\n[verify_heater extrudr]\n":                  "correct the name of [verify_heater extrudr]: no heater",
-		"[extruder]\n[verify_heater  extruder]\n":                "is a second protection beside [verify_heater extruder]",
-		"[heater_generic a]\n[verify_heater heater_generic a]\n": "no heater of this configuration is called so",
-		"[extruder]\n[heater_bed]\nthermal_runaway: off\n":       "thermal_runaway in [heater_bed]",
+		"[extruder]\nskip_check_heater: true\n":             "skip_check_heater in [extruder]",
+		"[danger_options]\nadc_ignore_limits: True\n":       "[danger_options]",
+		"[extruder]\n[verify_heater extruder]\nmax_eror: 1": "max_eror is no option",
+		"[extruder]\n[heater_bed]\nthermal_runaway: off\n":  "thermal_runaway in [heater_bed]",
+
+		"[extruder]\n[verify_heater extrudr]\n":   "correct the name of [verify_heater extrudr]: no heater",
+		"[extruder]\n[verify_heater  extruder]\n": "is a second protection beside [verify_heater extruder]",
+
+		"[heater_generic a]\n[verify_heater heater_generic a]\n": "no heater of this " +
+			"configuration is called so",
 	} {
 		c := readText(t, text)
 		all := remarksOf(c, parser.RemarkUnrecognised)
@@ -407,7 +301,14 @@ func TestUnrecognised(t *testing.T) {
 			t.Errorf("%q: %v, want %q", text, all, says)
 		}
 	}
-	c := readText(t, "[extruder]\n[heater_generic chamber]\n[verify_heater chamber]\nmax_error: 1\n[gcode_macro UNSAFE]\ngcode:\n  G28\n")
+	c := readText(t, `[extruder]
+[heater_generic chamber]
+[verify_heater chamber]
+max_error: 1
+[gcode_macro UNSAFE]
+gcode:
+  G28
+`)
 	if all := remarksOf(c, parser.RemarkUnrecognised); len(all) > 0 {
 		t.Errorf("nothing is wrong here: %v", all)
 	}
@@ -422,10 +323,12 @@ func TestDefaultSection(t *testing.T) {
 	if s := described(t, c, parser.MaxTemp); s.Value != 250.0 {
 		t.Errorf("max temp %v", s.Value)
 	}
-	if all := remarksOf(c, parser.RemarkBroken); len(all) != 1 || all[0].At.Text() != "max_power" || !strings.Contains(all[0].Text, "refuse to start") {
+	if all := remarksOf(c, parser.RemarkBroken); len(all) != 1 || all[0].At.Text() != "max_power" ||
+		!strings.Contains(all[0].Text, "refuse to start") {
 		t.Errorf("remarks %v", all)
 	}
-	if all := remarksOf(readText(t, "[DEFAULT]\n[extruder]\nmax_temp: 250\n"), parser.RemarkBroken); len(all) > 0 {
+	c = readText(t, "[DEFAULT]\n[extruder]\nmax_temp: 250\n")
+	if all := remarksOf(c, parser.RemarkBroken); len(all) > 0 {
 		t.Errorf("an empty one is harmless: %v", all)
 	}
 }
@@ -433,7 +336,9 @@ func TestDefaultSection(t *testing.T) {
 // A heater is known by the last word of its section.
 func TestHeaters(t *testing.T) {
 	c := readText(t, "[extruder]\n[heater_generic  chamber ]\n[heater_generic chamber]\n[fan]\n")
-	for name, want := range map[string]bool{"extruder": true, "chamber": true, "bed": false, "heater_generic": false} {
+	for name, want := range map[string]bool{
+		"extruder": true, "chamber": true, "bed": false, "heater_generic": false,
+	} {
 		if got := c.heaters()[name]; got != want {
 			t.Errorf("%s: %v", name, got)
 		}
@@ -441,35 +346,18 @@ func TestHeaters(t *testing.T) {
 }
 
 func TestHides(t *testing.T) {
-	c := readFiles(t, map[string]string{
-		"printer.cfg": "[extruder]\nmax_temp: 280\n[include x.cfg]\n[extruder]\nMax_Temp: 300\n" + savedText + "#*#\n#*# [extruder]\n#*# max_temp = 290\n",
-		"x.cfg":       "[extruder]\nmax_temp: 260\n",
+	c := readFiles(t, files{
+		"printer.cfg": "[extruder]\nmax_temp: 280\n[include x.cfg]\n[extruder]\nMax_Temp: 300\n" + savedText +
+			"#*#\n#*# [extruder]\n#*# max_temp = 290\n",
+		"x.cfg": "[extruder]\nmax_temp: 260\n",
 	})
 	s := described(t, c, parser.MaxTemp)
 	var hidden []string
 	for _, h := range s.Hides {
 		hidden = append(hidden, fmt.Sprintf("%s %s %v", h.At.File.Path, h.Written, h.Saved))
 	}
-	if got := strings.Join(hidden, ", "); s.Value != 300.0 || s.Name != "[extruder] Max_Temp" || got != "printer.cfg 280 false, x.cfg 260 false, printer.cfg 290 true" {
+	if got := strings.Join(hidden, ", "); s.Value != 300.0 || s.Name != "[extruder] Max_Temp" ||
+		got != "printer.cfg 280 false, x.cfg 260 false, printer.cfg 290 true" {
 		t.Errorf("%v %s hides %s", s.Value, s.Name, got)
-	}
-}
-
-// Advance counts where it is a plain number, for this hotend, and is called by
-// its macro.
-func TestAdvancesInMacros(t *testing.T) {
-	c := readText(t, "[extruder]\n[gcode_macro START]\nvariable_pa: 0.035\nvariable_pa_smooth_time: 0.04\n"+
-		"variable_materials: {'PLA': {'pa': 0.03}, 'ABS': {'pressure_advance': 0.05}}\ngcode:\n"+
-		"  SET_PRESSURE_ADVANCE ADVANCE=0.06\n  set_pressure_advance extruder=extruder advance=0.07 SMOOTH_TIME=0.02\n"+
-		"  SET_PRESSURE_ADVANCE EXTRUDER=extruder1 ADVANCE=0.08\n  SET_PRESSURE_ADVANCE ADVANCE={params.PA|default(0.09)}\n")
-	var got []string
-	for _, s := range c.Printer().Flow.CarriedOver[1:] {
-		if s.Key != "pressure advance of START" || s.At.Text() != s.Written {
-			t.Errorf("%+v", s)
-		}
-		got = append(got, s.At.Text())
-	}
-	if want := "0.035 0.03 0.05 0.06 0.07 0.09"; strings.Join(got, " ") != want {
-		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -2,8 +2,6 @@ package sections
 
 import (
 	"testing"
-
-	"preflash/parser"
 )
 
 func TestLacks(t *testing.T) {
@@ -20,7 +18,8 @@ func TestLacks(t *testing.T) {
 		c := readText(t, tt.text)
 		got := c.Lacks()
 		if len(got) != len(tt.lacks) || c.Tools() != tt.tools {
-			t.Errorf("%q lacks %v and has %d tools, want %v and %d", tt.text, got, c.Tools(), tt.lacks, tt.tools)
+			t.Errorf("%q lacks %v and has %d tools, want %v and %d",
+				tt.text, got, c.Tools(), tt.lacks, tt.tools)
 			continue
 		}
 		for i, want := range tt.lacks {
@@ -29,9 +28,8 @@ func TestLacks(t *testing.T) {
 			}
 		}
 	}
-	absent := readFiles(t, map[string]string{"printer.cfg": "[include machine.cfg]\n[extruder]\n"},
-		func(r *parser.Request) { r.Absent = []string{"machine.cfg"} })
-	if got := absent.Lacks(); got != nil {
+	c := readFiles(t, files{"printer.cfg": "[include machine.cfg]\n[extruder]\n"}, absent("machine.cfg"))
+	if got := c.Lacks(); got != nil {
 		t.Errorf("lacks %v, which the missing file may have", got)
 	}
 }

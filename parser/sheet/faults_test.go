@@ -16,23 +16,30 @@ func TestWrong(t *testing.T) {
 		line, column   int
 		says           string
 	}{
-		{"unknown key", `rated_c = 300`, "rated_c = 300\nsmell = 300", 21, 1, "new.smell is not a key of the sheet"},
+		{"unknown key", `rated_c = 300`, "rated_c = 300\nsmell = 300",
+			21, 1, "new.smell is not a key of the sheet"},
 		{"near miss", `rated_w = 48.0`, `rated_watt = 48.0`, 34, 1, "did you mean rated_w?"},
 		{"wrong case", `supply_v`, `Supply_V`, 10, 1, "did you mean supply_v?"},
 		{"dash", `duty_limit`, `duty-limit`, 36, 1, "did you mean duty_limit?"},
 		{"near table", `[new.heater]`, `[new.haeter]`, 31, 1, "did you mean heater?"},
-		{"wrong table", "[new.heater]\n", "rated_v = 24.0\n\n[new.heater]\n", 31, 1, "it belongs in [new.heater] or [new.fan]"},
-		{"text for a number", `rated_w = 48.0`, `rated_w = "48"`, 34, 11, "must be a number from 1 to 1000 W, not text"},
+		{"wrong table", "[new.heater]\n", "rated_v = 24.0\n\n[new.heater]\n",
+			31, 1, "it belongs in [new.heater] or [new.fan]"},
+		{"text for a number", `rated_w = 48.0`, `rated_w = "48"`,
+			34, 11, "must be a number from 1 to 1000 W, not text"},
 		{"number for text", `name = "egret-03"`, `name = 3`, 4, 8, "must be text between double quotes"},
-		{"fraction for a whole number", `adc_bits = 12`, `adc_bits = 12.5`, 15, 12, "must be a whole number from 8 to 16"},
+		{"fraction for a whole number", `adc_bits = 12`, `adc_bits = 12.5`,
+			15, 12, "must be a whole number from 8 to 16"},
 		{"adc bits", `adc_bits = 12`, `adc_bits = 24`, 15, 12, "impossible"},
 		{"power that rises", `[300, 22]]`, `[300, 31]]`, 35, 9, "the power rises above 150 °C"},
-		{"label and power at 25 °C differ", `rated_w = 48.0`, `rated_w = 54.0`, 34, 11, "differ by more than a tenth"},
-		{"negative watts", `rated_w = 48.0`, `rated_w = -48.0`, 34, 11, "new.heater.rated_w = -48.0: impossible"},
+		{"label and power at 25 °C differ", `rated_w = 48.0`, `rated_w = 54.0`,
+			34, 11, "differ by more than a tenth"},
+		{"negative watts", `rated_w = 48.0`, `rated_w = -48.0`,
+			34, 11, "new.heater.rated_w = -48.0: impossible"},
 		{"NaN", `supply_w = 350.0`, `supply_w = nan`, 11, 12, "NaN"},
 		{"infinity", `supply_w = 350.0`, `supply_w = inf`, 11, 12, "infinity"},
 		{"overflow", `supply_w = 350.0`, `supply_w = 1e999`, 11, 12, "beyond all bounds"},
-		{"absurd voltage", `supply_v = 24.0`, `supply_v = 2400`, 10, 12, "impossible; it must be a number from 3 to 60 V"},
+		{"absurd voltage", `supply_v = 24.0`, `supply_v = 2400`,
+			10, 12, "impossible; it must be a number from 3 to 60 V"},
 		{"duty over 1", `duty_limit = 1.0`, `duty_limit = 100`, 36, 14, "from 0.01 to 1"},
 		{"print_c reversed", `[190, 270]`, `[270, 190]`, 21, 11, "reversed"},
 		{"print_c short", `[190, 270]`, `[190]`, 21, 11, "must be [°C, °C]"},
@@ -43,22 +50,32 @@ func TestWrong(t *testing.T) {
 		{"hot_w on a cartridge", `kind = "ptc"`, `kind = "cartridge"`, 35, 9, "is for a PTC heater"},
 		{"unknown word", `kind = "ptc"`, `kind = "ceramic"`, 32, 8, `it must be "cartridge" or "ptc"`},
 		{"near word", `kind = "ptc"`, `kind = "PTC"`, 32, 8, `did you mean "ptc"?`},
-		{"two curves", `curve = "ntc-100k-3950"`, "curve = \"x\"\nbeta = { r25_ohm = 100000, b_k = 3950 }", 27, 8, "both describe the sensor"},
-		{"NTC rises", `curve = "ntc-100k-3950"`, `points = [[25, 100], [150, 200], [250, 300]]`, 26, 10, "must fall all the way"},
-		{"NTC stands still", `curve = "ntc-100k-3950"`, `points = [[25, 100000], [150, 1770], [250, 1770]]`, 26, 10, "must fall all the way"},
-		{"platinum falls", "kind = \"ntc\"\ncurve = \"ntc-100k-3950\"", "kind = \"platinum\"\npoints = [[0, 1000], [100, 900], [200, 800]]", 26, 10, "must rise all the way"},
-		{"platinum with beta", "kind = \"ntc\"\ncurve = \"ntc-100k-3950\"", "kind = \"platinum\"\nbeta = { r25_ohm = 1000, b_k = 3950 }", 26, 8, "describes an NTC"},
+		{"two curves", `curve = "ntc-100k-3950"`, "curve = \"x\"\nbeta = { r25_ohm = 100000, b_k = 3950 }",
+			27, 8, "both describe the sensor"},
+		{"NTC rises", `curve = "ntc-100k-3950"`, `points = [[25, 100], [150, 200], [250, 300]]`,
+			26, 10, "must fall all the way"},
+		{"NTC stands still", `curve = "ntc-100k-3950"`, `points = [[25, 100000], [150, 1770], [250, 1770]]`,
+			26, 10, "must fall all the way"},
+		{"platinum falls", "kind = \"ntc\"\ncurve = \"ntc-100k-3950\"",
+			"kind = \"platinum\"\npoints = [[0, 1000], [100, 900], [200, 800]]",
+			26, 10, "must rise all the way"},
+		{"platinum with beta", "kind = \"ntc\"\ncurve = \"ntc-100k-3950\"",
+			"kind = \"platinum\"\nbeta = { r25_ohm = 1000, b_k = 3950 }", 26, 8, "describes an NTC"},
 		{"thermocouple with curve", `kind = "ntc"`, `kind = "thermocouple"`, 26, 9, "means nothing here"},
 		{"beta not a table", `curve = "ntc-100k-3950"`, `beta = 3950`, 26, 8, "must be { r25_ohm"},
-		{"beta lacks b_k", `curve = "ntc-100k-3950"`, `beta = { r25_ohm = 100000 }`, 26, 8, "new.sensor.beta.b_k is missing"},
-		{"beta misspelt", `curve = "ntc-100k-3950"`, `beta = { r25_ohms = 100000, b_k = 3950 }`, 26, 10, "did you mean r25_ohm?"},
-		{"two points", `curve = "ntc-100k-3950"`, `points = [[25, 100000], [250, 230]]`, 26, 10, "at least 3 pairs"},
+		{"beta lacks b_k", `curve = "ntc-100k-3950"`, `beta = { r25_ohm = 100000 }`,
+			26, 8, "new.sensor.beta.b_k is missing"},
+		{"beta misspelt", `curve = "ntc-100k-3950"`, `beta = { r25_ohms = 100000, b_k = 3950 }`,
+			26, 10, "did you mean r25_ohm?"},
+		{"two points", `curve = "ntc-100k-3950"`, `points = [[25, 100000], [250, 230]]`,
+			26, 10, "at least 3 pairs"},
 		{"no curve", `curve = "ntc-100k-3950"`, ``, 24, 1, "has no curve"},
 		{"fan cools less", `loss_fan_w_per_k = 0.097`, `loss_fan_w_per_k = 0.05`, 41, 20, "at least as much"},
 		{"date as text", `on = 2026-10-02`, `on = "2026-10-02"`, 61, 6, "must be a date without quotes"},
 		{"no such day", `on = 2026-10-02`, `on = 2026-02-30`, 61, 6, "no such day"},
 		{"date with a time", `on = 2026-10-02`, `on = 2026-10-02T10:00:00`, 61, 6, "must be a date"},
-		{"waiver without a reason", "reason = \"bed and hotend never heat together here\"\n", "", 63, 1, "waiver.reason is missing"},
+		{"waiver without a reason", "reason = \"bed and hotend never heat together here\"\n", "",
+			63, 1, "waiver.reason is missing"},
 		{"waiver with one bracket pair", `[[waiver]]`, `[waiver]`, 63, 1, "must be written [[waiver]]"},
 		{"later format", `format = 1`, `format = 2`, 1, 10, "must be 1"},
 		{"absolute path", `"Configuration.h"`, `"/etc/passwd"`, 6, 11, "must be relative to the sheet"},
@@ -67,10 +84,13 @@ func TestWrong(t *testing.T) {
 		{"path not in a list", `["panel.cfg"]`, `"panel.cfg"`, 8, 10, "must be a list of paths"},
 		{"key twice", `wires = 2`, "wires = 2\nwires = 2", 47, 1, "given twice; it first stands in line 46"},
 		{"table twice", `[tuned]`, "[new.fan]\n[tuned]", 56, 1, "given twice; it first stands in line 44"},
-		{"dotted key into a table", "[tuned]\n", "[new.nozzle.x]\n[tuned]\nat_c.x = 1\n", 59, 1, "given twice"},
-		{"table over a value", `[tuned]`, "[new.rated_c]\n[tuned]", 56, 1, "given twice; it first stands in line 20"},
+		{"dotted key into a table", "[tuned]\n", "[new.nozzle.x]\n[tuned]\nat_c.x = 1\n",
+			59, 1, "given twice"},
+		{"table over a value", `[tuned]`, "[new.rated_c]\n[tuned]",
+			56, 1, "given twice; it first stands in line 20"},
 		{"number for a table", "[new.fan]\n", "[new]\nfan = 3\n", 44, 1, "given twice"},
-		{"unit after a number", `rated_w = 48.0`, `rated_w = 48W`, 34, 13, "text must stand between double quotes"},
+		{"unit after a number", `rated_w = 48.0`, `rated_w = 48W`,
+			34, 13, "text must stand between double quotes"},
 		{"text without quotes", `name = "egret-03"`, `name = egret-03`, 4, 8, "a value should stand here"},
 		{"quote left open", `name = "egret-03"`, `name = "egret-03`, 4, 17, "closing quote"},
 		{"bracket left open", `[tuned]`, `[tuned`, 56, 7, "a table's name ends with ]"},
@@ -93,7 +113,8 @@ func TestWrong(t *testing.T) {
 			}
 			e := all[0]
 			if e.Line != tt.line || e.Column != tt.column || !strings.Contains(e.Message, tt.says) {
-				t.Errorf("got %d:%d %s\nwant %d:%d …%s…", e.Line, e.Column, e.Message, tt.line, tt.column, tt.says)
+				t.Errorf("got %d:%d %s\nwant %d:%d …%s…",
+					e.Line, e.Column, e.Message, tt.line, tt.column, tt.says)
 			}
 			if !strings.HasSuffix(e.File, "fleet/egret/swap.toml") {
 				t.Errorf("file %s", e.File)
@@ -115,7 +136,8 @@ func TestNumbers(t *testing.T) {
 // A blank power table is asked of a PTC heater alone.
 func TestBlankHotPower(t *testing.T) {
 	blank := strings.Replace(full, `hot_w = [[25, 48], [200, 30], [300, 22]]`, `hot_w = ""`, 1)
-	if _, err := read(t, blank, nil); err == nil || !strings.Contains(err.Error(), "new.heater.hot_w is blank") {
+	if _, err := read(t, blank, nil); err == nil ||
+		!strings.Contains(err.Error(), "new.heater.hot_w is blank") {
 		t.Errorf("a PTC heater: %v", err)
 	}
 	s := mustRead(t, strings.Replace(blank, `kind = "ptc"`, `kind = "cartridge"`, 1), nil)
@@ -172,7 +194,8 @@ func TestManyFaultsAreBounded(t *testing.T) {
 	var b strings.Builder
 	b.WriteString(least)
 	for i := range 5000 {
-		b.WriteString("[new.strange" + strings.Repeat("x", i%7) + strings.Repeat("y", i/7%60) + strings.Repeat("z", i/420) + "]\n")
+		b.WriteString("[new.strange" + strings.Repeat("x", i%7) + strings.Repeat("y", i/7%60) +
+			strings.Repeat("z", i/420) + "]\n")
 	}
 	_, err := read(t, b.String(), nil)
 	all := list(t, err)
@@ -200,7 +223,8 @@ func TestLabelsAreCut(t *testing.T) {
 	for n, kept := range map[int]int{maxLabel - 1: maxLabel - 1, maxLabel: maxLabel, maxLabel + 1: maxLabel} {
 		long := strings.Repeat("x", n)
 		s := mustRead(t, strings.NewReplacer(
-			`name = "egret-03"`, `name = "`+long+`"`, `name = "short melt zone, PTC ring"`, `name = "`+long+`"`,
+			`name = "egret-03"`, `name = "`+long+`"`, `name = "short melt zone, PTC ring"`,
+			`name = "`+long+`"`,
 			`reason = "bed and hotend never heat together here"`, `reason = "`+long+`"`).Replace(full), nil)
 		for _, got := range []string{s.Printer.Name.Value, s.New.Name.Value, s.Waivers[0].Reason.Value} {
 			if len(got) != kept || (got == long) != (n <= maxLabel) {
@@ -223,12 +247,15 @@ func TestBlanksThatMayStay(t *testing.T) {
 	}
 	both := strings.Replace(blank, "supply_v = 24.0", `supply_v = ""`, 1)
 	_, err := read(t, both, nil)
-	for _, want := range []string{"printer.supply_v is blank and blocks the check; give", "printer.output_a is blank and may stay open"} {
+	for _, want := range []string{
+		"printer.supply_v is blank and blocks the check; give", "printer.output_a is blank and may stay open",
+	} {
 		if err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("error %v does not say %q", err, want)
 		}
 	}
-	if _, err := read(t, strings.Replace(full, `liner = "none"`, `liner = ""`, 1), nil); err == nil || !strings.Contains(err.Error(), "liner is blank and blocks") {
+	if _, err := read(t, strings.Replace(full, `liner = "none"`, `liner = ""`, 1), nil); err == nil ||
+		!strings.Contains(err.Error(), "liner is blank and blocks") {
 		t.Errorf("a blank liner: %v", err)
 	}
 }

@@ -22,19 +22,9 @@ func readIn(tree *parser.Tree, data string) (*Sheet, error) {
 	}), "swap.toml")
 }
 
-func overlayTree(t testing.TB) *parser.Tree {
-	t.Helper()
-	tree, err := parser.OpenTree(t.TempDir())
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { tree.Close() })
-	return tree
-}
-
 // A slip in any key is found at that key, and the key is named.
 func TestMisspeltKeys(t *testing.T) {
-	tree := overlayTree(t)
+	tree := openTree(t, t.TempDir())
 	lines := strings.Split(full, "\n")
 	var keyed []int
 	for i, l := range lines {
@@ -62,7 +52,8 @@ func TestMisspeltKeys(t *testing.T) {
 		text[at] = slip + " = " + rest
 		_, err := readIn(tree, strings.Join(text, "\n"))
 		var e *parser.Error
-		if !errors.As(err, &e) || e.Line != at+1 || e.Column != 1 || !strings.Contains(e.Message, "did you mean "+name+"?") {
+		if !errors.As(err, &e) || e.Line != at+1 || e.Column != 1 ||
+			!strings.Contains(e.Message, "did you mean "+name+"?") {
 			t.Fatalf("%q in line %d: %v", slip, at+1, err)
 		}
 	})
@@ -71,7 +62,7 @@ func TestMisspeltKeys(t *testing.T) {
 // A number inside its bounds is taken as it is, one outside is refused, in
 // every way to write it.
 func TestBounds(t *testing.T) {
-	tree := overlayTree(t)
+	tree := openTree(t, t.TempDir())
 	rapid.Check(t, func(t *rapid.T) {
 		x := rapid.Float64Range(-10, 10).Draw(t, "exponent")
 		x = math.Copysign(math.Pow(10, x), rapid.Float64Range(-1, 3).Draw(t, "sign"))
@@ -106,7 +97,8 @@ func TestTreeAgreesWithLibrary(t *testing.T) {
 		"'quoted key' = \"\"\"\nlong\n\"\"\"\n\"\\u00e9\" = 'x'\n",
 		// refused by both
 		"a = 1\na = 2\n", "[a]\n[a]\n", "a.b = 1\n[a]\n", "[a.b]\nc = 1\n[a]\nb.d = 2\n",
-		"a = { b = 1 }\n[a.c]\n", "a = [1]\n[[a]]\n", "[[a]]\n[a]\n", "a = { b = 1 }\na.c = 2\n", "[a]\n[[a]]\n",
+		"a = { b = 1 }\n[a.c]\n", "a = [1]\n[[a]]\n", "[[a]]\n[a]\n", "a = { b = 1 }\na.c = 2\n",
+		"[a]\n[[a]]\n",
 		"a = 1\n[a.b]\n", "a = { b = 1, b = 2 }\n",
 	} {
 		var want map[string]any
@@ -177,17 +169,21 @@ func TestNearest(t *testing.T) {
 
 // Whatever the bytes: no crash, and each error has a place inside the file.
 func FuzzSheet(f *testing.F) {
-	for _, doc := range []string{full, least, strings.Replace(usingSheet, "../", "", 1), hotendFile, "", "\ufeff", "[[waiver]]", "a.b.c = {d=[[]]}\n[a]", "x = 1979-05-27 07:32:00"} {
+	for _, doc := range []string{
+		full, least, strings.Replace(usingSheet, "../", "", 1), hotendFile, "", "\ufeff", "[[waiver]]",
+		"a.b.c = {d=[[]]}\n[a]", "x = 1979-05-27 07:32:00",
+	} {
 		f.Add([]byte(doc))
 	}
-	tree := overlayTree(f)
+	tree := openTree(f, f.TempDir())
 	f.Fuzz(func(t *testing.T, data []byte) {
 		if len(data) > 1<<16 {
 			t.Skip("longer than any sheet")
 		}
 		s, err := readIn(tree, string(data))
 		if err == nil {
-			if s.New.PrintC.Value[0] > s.New.PrintC.Value[1] || s.Printer.SupplyV.Value <= 0 || s.New.Heater.RatedW.Value <= 0 {
+			if s.New.PrintC.Value[0] > s.New.PrintC.Value[1] || s.Printer.SupplyV.Value <= 0 ||
+				s.New.Heater.RatedW.Value <= 0 {
 				t.Fatalf("an impossible sheet was taken: %+v", s)
 			}
 			return

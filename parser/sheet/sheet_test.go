@@ -109,12 +109,18 @@ func read(t testing.TB, text string, others map[string]string) (*Sheet, error) {
 			t.Fatal(err)
 		}
 	}
+	return Read(openTree(t, dir), "fleet/egret/swap.toml")
+}
+
+// openTree opens a folder for the time of a test.
+func openTree(t testing.TB, dir string) *parser.Tree {
+	t.Helper()
 	tree, err := parser.OpenTree(dir)
 	if err != nil {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { tree.Close() })
-	return Read(tree, "fleet/egret/swap.toml")
+	return tree
 }
 
 func mustRead(t testing.TB, text string, others map[string]string) *Sheet {
@@ -218,10 +224,12 @@ func TestDefaults(t *testing.T) {
 		{h.Fan.OutputV, 24}, {h.Fan.OnAboveC, 50}, {h.Nozzle.TipShiftMM, 0},
 	} {
 		if c.key.Given || c.key.Value != c.want {
-			t.Errorf("%s: given %v, value %v, want the default %v", c.key.Path, c.key.Given, c.key.Value, c.want)
+			t.Errorf("%s: given %v, value %v, want the default %v",
+				c.key.Path, c.key.Given, c.key.Value, c.want)
 		}
 	}
-	if s.Printer.ADCBits.Value != 12 || h.Fan.Wires.Value != 2 || h.Liner.Value != "none" || h.Fan.AlwaysOn.Value {
+	if s.Printer.ADCBits.Value != 12 || h.Fan.Wires.Value != 2 || h.Liner.Value != "none" ||
+		h.Fan.AlwaysOn.Value {
 		t.Errorf("got %+v %+v", s.Printer, h)
 	}
 	if s.Tuned != nil || s.Waivers != nil {
@@ -239,7 +247,8 @@ func TestReadEmptyAbsent(t *testing.T) {
 
 // A file that may be absent may lie anywhere.
 func TestReadAbsent(t *testing.T) {
-	text := strings.Replace(least, "supply_v", `absent = ["/opt/x/../y.cfg", "../../../z.cfg", "a.cfg"], supply_v`, 1)
+	text := strings.Replace(least, "supply_v",
+		`absent = ["/opt/x/../y.cfg", "../../../z.cfg", "a.cfg"], supply_v`, 1)
 	var got []string
 	for _, a := range mustRead(t, text, nil).Printer.Absent {
 		got = append(got, a.Value)
@@ -253,7 +262,8 @@ func TestReadAbsent(t *testing.T) {
 
 // What is settled outside the files: each name with its value and its place.
 func TestReadOutside(t *testing.T) {
-	text := strings.Replace(least, "supply_v", `defined = ["A", "B=3", " C = -1 "], undefined = ["D"], supply_v`, 1)
+	text := strings.Replace(least, "supply_v",
+		`defined = ["A", "B=3", " C = -1 "], undefined = ["D"], supply_v`, 1)
 	s := mustRead(t, text, nil)
 	var got []string
 	for _, d := range s.Printer.Outside {
@@ -262,8 +272,12 @@ func TestReadOutside(t *testing.T) {
 	if want := `[A=1 false "A" B=3 false "B=3" C=-1 false " C = -1 " D=1 true "D"]`; fmt.Sprint(got) != want {
 		t.Errorf("got %v, want %s", got, want)
 	}
-	for _, wrong := range []string{`defined = "A"`, `defined = [3]`, `undefined = [["A"]]`, `defined = [` + strings.Repeat(`"A",`, 101) + `]`} {
-		if _, err := read(t, strings.Replace(least, "supply_v", wrong+", supply_v", 1), nil); err == nil || !strings.Contains(err.Error(), "defined") {
+	for _, wrong := range []string{
+		`defined = "A"`, `defined = [3]`, `undefined = [["A"]]`,
+		`defined = [` + strings.Repeat(`"A",`, 101) + `]`,
+	} {
+		if _, err := read(t, strings.Replace(least, "supply_v", wrong+", supply_v", 1), nil); err == nil ||
+			!strings.Contains(err.Error(), "defined") {
 			t.Errorf("%s: %v", wrong, err)
 		}
 	}
@@ -318,7 +332,8 @@ new.heater.rated_w = 40
 
 func TestOldIsOptional(t *testing.T) {
 	s := mustRead(t, full+"[old]\nname = \"long\"\n[old.sensor]\nkind = \"ntc\"\n", nil)
-	if s.Old == nil || s.Old.Name.Value != "long" || s.Old.RatedC.Given || s.Old.Sensor.Kind.Value != parser.NTC {
+	if s.Old == nil || s.Old.Name.Value != "long" || s.Old.RatedC.Given ||
+		s.Old.Sensor.Kind.Value != parser.NTC {
 		t.Errorf("got %+v", s.Old)
 	}
 	_, err := read(t, full+"[old.heater]\nrated_w = -1\n", nil)
@@ -328,7 +343,7 @@ func TestOldIsOptional(t *testing.T) {
 }
 
 func BenchmarkRead(b *testing.B) {
-	tree := overlayTree(b)
+	tree := openTree(b, b.TempDir())
 	for b.Loop() {
 		if _, err := readIn(tree, full); err != nil {
 			b.Fatal(err)

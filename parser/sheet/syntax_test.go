@@ -49,7 +49,8 @@ func TestSyntaxSaysWhatIsWrong(t *testing.T) {
 			switch {
 			case wrong == nil:
 				t.Errorf("%.40q is taken, want “%s”", text, want)
-			case !strings.Contains(wrong.text, "is not valid TOML here: ") || !strings.Contains(wrong.text, want):
+			case !strings.Contains(wrong.text, "is not valid TOML here: ") ||
+				!strings.Contains(wrong.text, want):
 				t.Errorf("%.40q: %s, want “%s”", text, wrong.text, want)
 			}
 		}

@@ -3,8 +3,6 @@ package sheet
 import (
 	"strings"
 	"testing"
-
-	"preflash/parser"
 )
 
 const hotendFile = `# a hotend that several printers share
@@ -33,10 +31,12 @@ use = "../hotends/x.toml"
 func TestUse(t *testing.T) {
 	files := map[string]string{"fleet/hotends/x.toml": hotendFile}
 	s := mustRead(t, usingSheet, files)
-	if s.New.Use.Value != "fleet/hotends/x.toml" || s.New.Name.Value != "shared" || s.New.Sensor.Curve.Value != "ntc-100k-4267" {
+	if s.New.Use.Value != "fleet/hotends/x.toml" || s.New.Name.Value != "shared" ||
+		s.New.Sensor.Curve.Value != "ntc-100k-4267" {
 		t.Errorf("got %+v", s.New)
 	}
-	if at := s.New.RatedC.At; !strings.HasSuffix(at.String(), "fleet/hotends/x.toml:3") || at.Text() != "280" {
+	if at := s.New.RatedC.At; !strings.HasSuffix(at.String(), "fleet/hotends/x.toml:3") ||
+		at.Text() != "280" {
 		t.Errorf("rated_c stands at %s", at)
 	}
 	if at := s.New.Block.SensorLagS.At; at.Text() != "[new]" {
@@ -51,7 +51,8 @@ points = [[25, 100000], [150, 1770], [250, 230]]
 rated_w = 46
 `, files)
 	n := &s.New
-	if n.RatedC.Value != 250 || n.Heater.RatedW.Value != 46 || n.Heater.RatedV.Value != 24 || n.Name.Value != "shared" {
+	if n.RatedC.Value != 250 || n.Heater.RatedW.Value != 46 || n.Heater.RatedV.Value != 24 ||
+		n.Name.Value != "shared" {
 		t.Errorf("got %+v", n)
 	}
 	if n.Sensor.Curve.Given || n.Sensor.Curve.Value != "" || len(n.Sensor.Points.Value) != 3 {
@@ -76,9 +77,12 @@ func TestUseQuotesNothing(t *testing.T) {
 		{"other text", "root:" + secret + ":0\n", 1, "is not valid TOML here"},
 		{"unknown key", secret + " = 1\n", 1, "this key is not known here"},
 		{"unknown table", "\n[" + secret + "]\na = 1\n", 2, "this key is not known here"},
-		{"near miss", "rated_cc = 3\n" + strings.Replace(hotendFile, "rated_c", "# "+secret+"\nrated_c", 1), 1, "did you mean rated_c?"},
-		{"wrong value", hotendFile + "duty_limit = \"" + secret + "\"\n", 13, "new.heater.duty_limit: must be a number"},
-		{"wrong word", strings.Replace(hotendFile, `"ptc"`, `"`+secret+`"`, 1), 9, `new.heater.kind: not known`},
+		{"near miss", "rated_cc = 3\n" + strings.Replace(hotendFile, "rated_c", "# "+secret+"\nrated_c", 1),
+			1, "did you mean rated_c?"},
+		{"wrong value", hotendFile + "duty_limit = \"" + secret + "\"\n",
+			13, "new.heater.duty_limit: must be a number"},
+		{"wrong word", strings.Replace(hotendFile, `"ptc"`, `"`+secret+`"`, 1),
+			9, `new.heater.kind: not known`},
 		{"key twice", secret + " = 1\n" + secret + " = 2\n", 2, "given twice"},
 		{"bad text", "name = \"" + secret + "\n", 1, "closing quote"},
 		{"chained use", "use = \"" + secret + "\"\n" + hotendFile, 1, "cannot use another"},
@@ -94,7 +98,9 @@ func TestUseQuotesNothing(t *testing.T) {
 			}
 			var told bool
 			for _, e := range list(t, err) {
-				told = told || strings.HasSuffix(e.File, "fleet/hotends/x.toml") && e.Line == tt.line && strings.Contains(e.Message, tt.says)
+				told = told ||
+					strings.HasSuffix(e.File, "fleet/hotends/x.toml") && e.Line == tt.line &&
+						strings.Contains(e.Message, tt.says)
 			}
 			if !told {
 				t.Errorf("want line %d of the file, %q; got: %v", tt.line, tt.says, err)
@@ -119,22 +125,14 @@ func TestUseThatCannotBeRead(t *testing.T) {
 				t.Fatal("no error")
 			}
 			all := list(t, err)
-			if len(all) != 1 || all[0].Line != 7 || all[0].Column != 7 || !strings.Contains(all[0].Message, tt.says) {
+			if len(all) != 1 || all[0].Line != 7 || all[0].Column != 7 ||
+				!strings.Contains(all[0].Message, tt.says) {
 				t.Errorf("want one error at 7:7 saying %q, got: %v", tt.says, err)
 			}
 		})
 	}
-	if _, err := Read(emptyTree(t), "swap.toml"); err == nil || !strings.Contains(err.Error(), "does not exist") {
+	_, err := Read(openTree(t, t.TempDir()), "swap.toml")
+	if err == nil || !strings.Contains(err.Error(), "does not exist") {
 		t.Errorf("a missing sheet: %v", err)
 	}
-}
-
-func emptyTree(t *testing.T) *parser.Tree {
-	t.Helper()
-	tree, err := parser.OpenTree(t.TempDir())
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { tree.Close() })
-	return tree
 }

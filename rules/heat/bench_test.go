@@ -14,7 +14,7 @@ func onePrinter(p Plant, w Watch, loop Loop, assumed Figures) (sum float64) {
 		if w.Form == ErrorSumWatch {
 			return w.Sum.outcome(w.Sum.sight(q, FanFull, 272), 272).MostCS
 		}
-		return w.Rise.measure(riseCurve(q, FanFull, w.Rise, 272), 272).LastC
+		return w.Heating.measure(riseCurve(q, FanFull, w.Heating, 272), 272).LastC
 	}
 	answer := func(q Plant) float64 {
 		watch := w.begin(240, phases[:])
@@ -34,12 +34,12 @@ func onePrinter(p Plant, w Watch, loop Loop, assumed Figures) (sum float64) {
 	if w.Form == ErrorSumWatch {
 		sum += w.Sum.outcome(w.Sum.sight(p, Load{}, 272), 272).MostCS
 		widenSum(plants, FanFull, w, 272, bounds)
-		trip, _ = w.Sum.HoldTrip(p, flow, 272)
+		trip, _ = w.Sum.TripsAfter(p, flow, 272)
 	} else {
 		for _, q := range plants {
-			sum += w.Rise.measure(riseCurve(q, FanFull, w.Rise, 272), 272).NeededS
+			sum += w.Heating.measure(riseCurve(q, FanFull, w.Heating, 272), 272).NeededS
 		}
-		trip, _ = w.Hold.HoldTrip(p, flow, 272)
+		trip, _ = w.Drop.TripsAfter(p, flow, 272)
 	}
 	return sum + trip + p.Headroom(272, 18).Ratio
 }

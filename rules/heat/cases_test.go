@@ -117,7 +117,7 @@ func play(p Plant, loop Loop, w Watch, targetC, leadS float64) (out played) {
 func (g played) agrees(t *testing.T, want row) bool {
 	t.Helper()
 	if name, has := want["tripped_watch"]; has &&
-		name != map[Trip]string{RiseTrip: "rise", HoldTrip: "hold"}[g.trip] {
+		name != map[Trip]string{HeatingTrip: "rise", DropTrip: "hold"}[g.trip] {
 		return false
 	}
 	return math.Abs(g.overshootC-want.figure(t, "overshoot_k", 0)) <= 0.5 &&
@@ -130,8 +130,9 @@ func (r row) defines(t *testing.T) (Plant, Loop, Watch, float64) {
 	loop := Loop{Kp: f("kp"), Ki: f("ki"), Kd: f("kd"), Limit: f("pid_max") / fullCounts,
 		RangeC:    f("functional_range"),
 		FilterOld: 0.95, SampleS: f("sample_s"), KeepsLast: r["generation"] == "newer"}
-	w := Watch{Form: WindowWatch, Rise: HeatingCheck{f("rise_c"), f("rise_window_s"), f("temp_hysteresis")},
-		Hold: DropCheck{HysteresisC: f("hold_hysteresis"), PeriodS: f("hold_period_s")}}
+	w := Watch{Form: WindowWatch,
+		Heating: HeatingCheck{f("rise_c"), f("rise_window_s"), f("temp_hysteresis")},
+		Drop:    DropCheck{HysteresisC: f("hold_hysteresis"), PeriodS: f("hold_period_s")}}
 	return r.plant(t), loop, w, f("target_c")
 }
 

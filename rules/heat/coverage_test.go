@@ -253,6 +253,12 @@ func TestRoom(t *testing.T) {
 		{nan, nan, 32, Estimate{27, 5}, RoomBetween},
 		{nan, 18, 60, Estimate{18, 3}, RoomSheet},
 		{nan, nan, 60, Estimate{22, 5}, RoomAssumed},
+		{nan, 22, 24, Estimate{24, 2}, RoomFirstRow},
+		{nan, 22, 24.5, Estimate{23.25, 2}, RoomBetween},
+		{nan, 22, 35, Estimate{28.5, 6.5}, RoomBetween},
+		{nan, 22, 35.5, Estimate{22, 3}, RoomSheet},
+		{nan, 22, -10, Estimate{-10, 2}, RoomFirstRow},
+		{nan, 22, -10.5, Estimate{22, 3}, RoomSheet},
 	} {
 		if got, from := Room(c.stated, c.sheet, c.first); got != c.want || from != c.from {
 			t.Errorf("%g, %g, %g: %+v, %d; want %+v, %d", c.stated, c.sheet, c.first, got, from, c.want,

@@ -85,7 +85,8 @@ func (c Curve) Cross(level float64) (float64, bool) {
 		if (c.Points[i].Sensor >= level) != rising {
 			continue
 		}
-		low, high := float64(i-1)*c.SpacingS, float64(i)*c.SpacingS
+		low := float64(i-1) * c.SpacingS
+		high := low + c.SpacingS
 		for range 40 {
 			mid := (low + high) / 2
 			if (c.Sensor(mid) >= level) == rising {

@@ -1,6 +1,6 @@
 package heat
 
-// DropCheck is the hold watch of a window watch. It is armed once S has
+// DropCheck is the drop check of a window watch. It is armed once S has
 // reached the target, and trips when S stays below target − HysteresisC for
 // PeriodS.
 type DropCheck struct {
@@ -11,8 +11,8 @@ type DropCheck struct {
 	SlowsFan bool
 }
 
-// HoldMonitor is a hold watch at work on one target.
-type HoldMonitor struct {
+// DropMonitor is a drop check at work on one target.
+type DropMonitor struct {
 	watch    DropCheck
 	target   float64
 	reached  bool
@@ -20,15 +20,15 @@ type HoldMonitor struct {
 }
 
 // Watch begins to watch a heater that got a new target.
-func (w DropCheck) Watch(targetC float64) *HoldMonitor {
+func (w DropCheck) Watch(targetC float64) *DropMonitor {
 	m := w.start(targetC)
 	return &m
 }
 
-func (w DropCheck) start(targetC float64) HoldMonitor { return HoldMonitor{watch: w, target: targetC} }
+func (w DropCheck) start(targetC float64) DropMonitor { return DropMonitor{watch: w, target: targetC} }
 
 // Feed takes one reading and reports whether the watch trips.
-func (m *HoldMonitor) Feed(t, sensor float64) bool {
+func (m *DropMonitor) Feed(t, sensor float64) bool {
 	m.reached = m.reached || sensor >= m.target
 	if !m.reached {
 		return false
@@ -40,7 +40,7 @@ func (m *HoldMonitor) Feed(t, sensor float64) bool {
 	return t >= m.deadline
 }
 
-type holdKey struct {
+type dropKey struct {
 	plant  Plant
 	load   Load
 	window DropCheck // of the two watches one is zero
@@ -48,43 +48,43 @@ type holdKey struct {
 	target float64
 }
 
-type holdTrip struct {
+type dropTrip struct {
 	atS   float64
 	trips bool
 }
 
-var holds memo[holdKey, holdTrip]
+var drops memo[dropKey, dropTrip]
 
-// HoldTrip returns when the watch trips, in seconds, on a heater that sits at
+// TripsAfter returns when the watch trips, in seconds, on a heater that sits at
 // its target and can give no more than full duty under a new load; false where
 // it never trips, because S settles inside the hysteresis.
-func (w DropCheck) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
-	h := holds.get(holdKey{plant: p, load: l, window: w, target: targetC}, func() holdTrip {
+func (w DropCheck) TripsAfter(p Plant, l Load, targetC float64) (float64, bool) {
+	h := drops.get(dropKey{plant: p, load: l, window: w, target: targetC}, func() dropTrip {
 		floor := targetC - w.HysteresisC
 		if w.SlowsFan {
 			return w.slowed(p, l, targetC)
 		}
 		if p.Settle(p.DutyLimit, l, targetC) >= floor {
-			return holdTrip{}
+			return dropTrip{}
 		}
 		c := p.beyond(State{targetC, targetC}, p.DutyLimit, l, floor, 0)
 		t, ok := c.Cross(floor)
-		return holdTrip{t + w.PeriodS, ok}
+		return dropTrip{t + w.PeriodS, ok}
 	})
 	return h.atS, h.trips
 }
 
 // slowed lets a heater sink with a part fan that slows as it does.
-func (w DropCheck) slowed(p Plant, l Load, targetC float64) holdTrip {
+func (w DropCheck) slowed(p Plant, l Load, targetC float64) dropTrip {
 	floor := targetC - w.HysteresisC
 	if p.Settle(p.DutyLimit, Load{FlowMM3S: l.FlowMM3S}, targetC) >= floor {
-		return holdTrip{}
+		return dropTrip{}
 	}
 	motions := make(map[float64]*motion)
 	s := State{targetC, targetC}
 	for i := range int(horizonS / rangeSampleS) {
 		if s.Sensor < floor {
-			return holdTrip{float64(i)*rangeSampleS + w.PeriodS, true}
+			return dropTrip{float64(i)*rangeSampleS + w.PeriodS, true}
 		}
 		share := w.fanShare(targetC - s.Sensor)
 		m := motions[share]
@@ -94,7 +94,7 @@ func (w DropCheck) slowed(p Plant, l Load, targetC float64) holdTrip {
 		}
 		s = m.run(s, p.DutyLimit, rangeSampleS)
 	}
-	return holdTrip{}
+	return dropTrip{}
 }
 
 // fanShare is what is left of the part fan where S lies so far below the target
@@ -113,11 +113,11 @@ func (w DropCheck) fanShare(shortK float64) float64 {
 	return 0
 }
 
-// HoldTrip is the same for a sum watch, at the earliest phase of its checks.
-func (w SumWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
-	h := holds.get(holdKey{plant: p, load: l, sum: w, target: targetC}, func() holdTrip {
+// TripsAfter is the same for a sum watch, at the earliest phase of its checks.
+func (w SumWatch) TripsAfter(p Plant, l Load, targetC float64) (float64, bool) {
+	h := drops.get(dropKey{plant: p, load: l, sum: w, target: targetC}, func() dropTrip {
 		if p.Settle(p.DutyLimit, l, targetC) >= targetC-w.HysteresisC {
-			return holdTrip{}
+			return dropTrip{}
 		}
 		return w.sink(p, l, targetC)
 	})
@@ -125,7 +125,7 @@ func (w SumWatch) HoldTrip(p Plant, l Load, targetC float64) (float64, bool) {
 }
 
 // sink runs a heater down from its target until the sum trips.
-func (w SumWatch) sink(p Plant, l Load, targetC float64) holdTrip {
+func (w SumWatch) sink(p Plant, l Load, targetC float64) dropTrip {
 	var monitors [len(phases)]SumMonitor
 	for i := range monitors {
 		monitors[i] = w.start(targetC)
@@ -137,11 +137,11 @@ func (w SumWatch) sink(p Plant, l Load, targetC float64) holdTrip {
 	for i := range int(horizonS / clampedSampleS) {
 		for t := float64(i) * clampedSampleS; float64(next)/float64(len(phases)) < t; next++ {
 			if at := float64(next) / float64(len(phases)); monitors[next%len(phases)].Feed(at, eye.at) {
-				return holdTrip{at, true}
+				return dropTrip{at, true}
 			}
 		}
 		eye.see(s.Sensor)
 		s = m.next(s, p.DutyLimit)
 	}
-	return holdTrip{}
+	return dropTrip{}
 }

@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"math"
 	"testing"
 
 	"preflash/parser/record"
@@ -71,6 +72,8 @@ func TestFitMeetsSciPy(t *testing.T) {
 				near(t, figure, got, w[0], 0.1*w[1])
 				near(t, figure+", standard error", got*errs[i], w[1], 0.02*w[1])
 			}
+			w := want.Figures["heat_capacity_j_per_k"][1] * math.Sqrt(f.Together)
+			near(t, "standard error of the capacity", f.Capacity.StdErr, w, 0.02*w)
 			if c.noiseK > 0 {
 				w := want.Figures["ambient_c"]
 				near(t, "room", f.Ambient.Value, w[0], 0.1*w[1])

@@ -3,6 +3,7 @@ package heat
 import (
 	"math"
 	"math/rand/v2"
+	"reflect"
 	"testing"
 )
 
@@ -163,5 +164,136 @@ func BenchmarkFitRun(b *testing.B) {
 		if _, err := FitRun(p.Heater, Estimate{Value: p.AmbientC}, log); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// By hand, of two and a half standard errors and the usual spread of 0.3: on the
+// limit a log tells the figure.
+func TestTold(t *testing.T) {
+	near(t, "plus or minus", Estimate{25, 3}.PlusMinus(), 7.5, 0)
+	for _, c := range []struct {
+		e    Estimate
+		told bool
+	}{{Estimate{25, 2.99}, true}, {Estimate{25, 3}, true}, {Estimate{25, 3.01}, false},
+		{Estimate{25, math.Inf(1)}, false}} {
+		if got := c.e.Told(); got != c.told {
+			t.Errorf("%+v: told is %v", c.e, got)
+		}
+	}
+}
+
+// Fan off, full or between, by how far it is open all the time.
+func TestWhichLossIsFitted(t *testing.T) {
+	for _, c := range []struct {
+		fan    float64
+		fitted Figures
+		part   float64
+	}{
+		{0, Loss, 0}, {0.049, Loss, 0}, {0.05, 0, 0.05}, {0.5, 0, 0.5}, {0.95, 0, 0.95}, {0.951, LossFan, 0},
+		{1, LossFan, 0},
+	} {
+		p := newProblem(cartridgePlant().Heater, Estimate{Value: 25}, steady(12, 60, c.fan, nil))
+		f := p.fit(p.guess(3))
+		if f.Fitted != Capacity|Lag|c.fitted || f.PartFan != c.part ||
+			(f.PartLoss.Value != 0) != (c.part != 0) {
+			t.Errorf("a fan of %v: fitted %b, %v at %v", c.fan, f.Fitted, f.PartLoss, f.PartFan)
+		}
+		near(t, "the first guess of it", max(f.Loss.Value, f.LossFan.Value, f.PartLoss.Value), 0.07, 1e-9)
+	}
+}
+
+// The figures that are told of residuals, from the residuals themselves.
+func TestFiguresOfResiduals(t *testing.T) {
+	p := cartridgePlant()
+	log := simulate(p, p.Ambient(), []phase{{60, 1, 0}, {60, 0, 0}}, 1, 0.5, 9)
+	log[100].TempC -= 4 // the worst by far
+	f := fitRun(t, p, log)
+	var squares, neighbours float64
+	for i, r := range f.Residuals {
+		squares += r * r
+		if i > 0 {
+			neighbours += r * f.Residuals[i-1]
+		}
+	}
+	near(t, "root mean square", f.RMSK, math.Sqrt(squares/120), 1e-12)
+	near(t, "correlation", f.Correlation, max(neighbours/squares, 0), 1e-12)
+	near(t, "worst", f.WorstK, f.Residuals[100], 0)
+	near(t, "time of the worst", f.WorstS, 100, 1e-9)
+
+	still, x := alternating(12)
+	near(t, "correlation in turn", still.fit(x).Correlation, 0, 0)
+	near(t, "time of the first of equals", still.fit(x).WorstS, 0, 0)
+	for i := range still.tempC {
+		still.tempC[i] = 27
+	}
+	near(t, "correlation of a constant error", still.fit(x).Correlation, 11./12, 1e-12)
+	x[still.starting()] = 0
+	still.ambient.Value = 27
+	if f := still.fit(x); f.RMSK != 0 || f.Correlation != 0 {
+		t.Errorf("no residuals: %v K, correlation %v", f.RMSK, f.Correlation)
+	}
+}
+
+// What is told of a run, by hand: only rows that are 50 K above the room and last
+// until the next count, the heater off below a hundredth, the fan on above half.
+func TestRunByHand(t *testing.T) {
+	var log []Reading
+	for _, r := range [][4]float64{ // time, duty, fan, temperature
+		{100, 1, 0, 20}, {101, 1, 1, 74.9}, {102, 0, 1, 75}, {104, 0.009, 0.51, 80}, {107, 0.01, 0.5, 90},
+		{111, 0, 0, 85}, {114, 0, 1, 80}, {134, 0.5, 0, 76}, {135, 0.5, 1, 75}, {136, 0, 1, 60},
+		{137, 0, 1, 85},
+	} {
+		log = append(log, Reading{Input{r[0], r[1], r[2]}, r[3]})
+	}
+	got := newProblem(cartridgePlant().Heater, Estimate{25, 1}, log).run()
+	want := Run{Rows: 11, LengthS: 37, SpacingS: 3.7, LowC: 20, HighC: 90, CoolS: 2 + 3 + 3, FanS: 2 + 3 + 1,
+		Gaps: []int{7}}
+	if !reflect.DeepEqual(got, want) {
+		t.Errorf("got %+v, want %+v", got, want)
+	}
+}
+
+// Four rows more than there are figures are enough: four figures at rest.
+func TestFewestRows(t *testing.T) {
+	p := cartridgePlant()
+	log := simulate(p, p.Ambient(), []phase{{40, 1, 0}, {40, 0, 0}}, 10, 0, 1)
+	fitRun(t, p, log)
+	if f, err := FitRun(p.Heater, Estimate{Value: p.AmbientC}, log[:7]); err == nil {
+		t.Errorf("7 rows are fitted: %+v", f)
+	}
+}
+
+// Capacity, loss and loss with the fan scale with the power, and may be what they
+// are in any hotend, the least and the most included. What a log does not tell, or
+// was not fitted, speaks against nothing.
+func TestPhysical(t *testing.T) {
+	for _, c := range []struct {
+		name     string
+		figures  [3]float64
+		times    float64
+		physical bool
+	}{
+		{"usual", [3]float64{16, 0.07, 0.1}, 1, true},
+		{"all at their least", [3]float64{4, 0.035, 0.04}, 1, true},
+		{"all at their most", [3]float64{60, 0.25, 0.4}, 1, true},
+		{"too small a block", [3]float64{3.9, 0.07, 0.1}, 1, false},
+		{"too large a block", [3]float64{61, 0.07, 0.1}, 1, false},
+		{"too little loss", [3]float64{16, 0.034, 0.1}, 1, false},
+		{"too much loss with the fan", [3]float64{16, 0.07, 0.41}, 1, false},
+		{"small, with twice the power", [3]float64{3, 0.03, 0.05}, 2, true},
+		{"usual, with ten times the power", [3]float64{16, 0.07, 0.1}, 10, false},
+	} {
+		told := func(i int) Estimate { return Estimate{c.figures[i], 0.01 * c.figures[i]} }
+		f := Fit{Fitted: AllFigures, Capacity: told(0), Loss: told(1), LossFan: told(2)}
+		if got := f.Physical(c.times); got != c.physical {
+			t.Errorf("%s: physical is %v", c.name, got)
+		}
+		f.Fitted = Lag
+		if !f.Physical(c.times) {
+			t.Errorf("%s, not fitted: not physical", c.name)
+		}
+	}
+	if f := (Fit{Fitted: Loss, Loss: Estimate{0.01, 0.1}}); !f.Physical(1) {
+		t.Error("a loss that is not told: not physical")
 	}
 }

@@ -71,8 +71,7 @@ func (p Plant) Process(loop Loop, atC float64) (Process, bool) {
 		return Process{}, false
 	}
 	// A power that falls with temperature steadies the block as a loss does.
-	const d = 0.5
-	slope := (p.Power(atC+d) - p.Power(atC-d)) / (2 * d)
+	slope := p.Power(atC+0.5) - p.Power(atC-0.5) // over 1 K
 	back := loss - duty*slope
 	if back <= 0 {
 		return Process{}, false

@@ -38,6 +38,39 @@ func TestProcessOfThePlant(t *testing.T) {
 	near(t, "gain", got.Gain, 30/0.06/255, 1e-9)
 	near(t, "τ", got.TauS, 12/0.06+1.5, 1e-9)
 	near(t, "θ", got.DelayS, 1.5+0.08, 1e-9)
+	g, _ := StartingGains(cartridgePlant(), Loop{}, 225)
+	kp := 201.5 / (got.Gain * 2 * 1.58)
+	near(t, "Kp", g.Kp, kp, 1e-9)
+	near(t, "Ki", g.Ki, kp/(8*1.58), 1e-9)
+
+	// A PTC ring of 28 W there, 0.08 W less with each kelvin, held at a duty of
+	// 0.068·203/28: what the power falls by steadies it as a loss does.
+	got, _ = ptcPlant().Process(Loop{}, 225)
+	back := 0.068 + 0.068*203/28*0.08
+	near(t, "gain of the ring", got.Gain, 28/back/255, 1e-9)
+	near(t, "τ of the ring", got.TauS, 16.7/back+2.25, 1e-9)
+}
+
+// A temperature can be held where the duty for it lies between none and the
+// limit, not on either; 30 W hold 525 °C at full duty. A power that rises as
+// fast as the loss holds nothing.
+func TestWhatCanBeHeld(t *testing.T) {
+	p := cartridgePlant()
+	for at, want := range map[float64]bool{24: false, 25: false, 25.1: true, 490: true, 524.9: true,
+		525: false, 526: false} {
+		if _, ok := p.Process(Loop{}, at); ok != want {
+			t.Errorf("%v °C: held is %v", at, ok)
+		}
+	}
+	p = Plant{Heater{RatedV: 1, SupplyV: 1, DutyLimit: 1, Hot: NewTable(Point{0, 0}, Point{256, 256})},
+		Block{CapacityJPerK: 12, LossWPerK: 0.5, LagS: 3}}
+	if got, ok := p.Process(Loop{}, 128); ok {
+		t.Errorf("no more than balanced, but the process is %+v", got)
+	}
+	p.AmbientC = -1
+	if got, ok := p.Process(Loop{}, 128); ok {
+		t.Errorf("it runs away, but the process is %+v", got)
+	}
 }
 
 // Gains that are a starting point must hold the plant that they come from.

@@ -26,7 +26,7 @@ const pointBytes = 16
 func NewTable(points ...Point) Table {
 	sorted := slices.Clone(points)
 	sort.SliceStable(sorted, func(i, j int) bool { return sorted[i].TempC < sorted[j].TempC })
-	buf := make([]byte, 0, pointBytes*len(sorted))
+	var buf []byte
 	for i, pt := range sorted {
 		if i+1 < len(sorted) && sorted[i+1].TempC == pt.TempC {
 			continue
@@ -76,15 +76,20 @@ type Heater struct {
 // before them, and goes on past them as Beyond says.
 func (h Heater) Power(tempC float64) float64 {
 	ps := h.pieces()
-	i := 0
-	for i+1 < len(ps) && tempC >= ps[i].to {
-		i++
-	}
-	return ps[i].offset + ps[i].slope*tempC
+	pc := ps[pieceAt(ps, tempC)]
+	return pc.offset + pc.slope*tempC
 }
 
 // piece is a stretch of temperatures on which power is offset + slope·T.
 type piece struct{ from, to, offset, slope float64 }
+
+func pieceAt(ps []piece, tempC float64) int {
+	i := 0
+	for i+1 < len(ps) && tempC >= ps[i].to {
+		i++
+	}
+	return i
+}
 
 // pieces covers every temperature, in rising order.
 func (h Heater) pieces() []piece {
@@ -95,8 +100,7 @@ func (h Heater) pieces() []piece {
 		return []piece{{math.Inf(-1), math.Inf(1), scale * h.RatedW, 0}}
 	}
 	first, last := points[0], points[len(points)-1]
-	all := make([]piece, 0, len(points)+1)
-	all = append(all, piece{math.Inf(-1), first.TempC, scale * first.PowerW, 0})
+	all := append(make([]piece, 0, 8), piece{math.Inf(-1), first.TempC, scale * first.PowerW, 0})
 	for i := 1; i < len(points); i++ {
 		a, b := points[i-1], points[i]
 		slope := (b.PowerW - a.PowerW) / (b.TempC - a.TempC)

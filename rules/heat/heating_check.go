@@ -2,7 +2,7 @@ package heat
 
 import "math"
 
-// HeatingCheck is the rise watch of a window watch. On the way to a target it is
+// HeatingCheck is the heating check of a window watch. On the way to a target it is
 // armed while S < target − (RiseC + MarginC + 1), and then wants RiseC within
 // WindowS, again and again.
 type HeatingCheck struct {
@@ -17,8 +17,8 @@ func (w HeatingCheck) ArmBelow(targetC float64) float64 {
 	return targetC - (w.RiseC + w.MarginC + 1)
 }
 
-// RiseMonitor is a rise watch at work on one target.
-type RiseMonitor struct {
+// HeatingMonitor is a heating check at work on one target.
+type HeatingMonitor struct {
 	watch    HeatingCheck
 	below    float64 // armed for goals below
 	began    bool
@@ -28,18 +28,18 @@ type RiseMonitor struct {
 }
 
 // Watch begins to watch a heater that got a new target.
-func (w HeatingCheck) Watch(targetC float64) *RiseMonitor {
+func (w HeatingCheck) Watch(targetC float64) *HeatingMonitor {
 	m := w.start(targetC)
 	return &m
 }
 
-func (w HeatingCheck) start(targetC float64) RiseMonitor {
-	return RiseMonitor{watch: w, below: targetC - (w.MarginC + 1)}
+func (w HeatingCheck) start(targetC float64) HeatingMonitor {
+	return HeatingMonitor{watch: w, below: targetC - (w.MarginC + 1)}
 }
 
 // Feed takes one reading and reports whether the watch trips. It sees whole
 // degrees, and looks only when a window is over.
-func (m *RiseMonitor) Feed(t, sensor float64) bool {
+func (m *HeatingMonitor) Feed(t, sensor float64) bool {
 	if m.began && !(m.armed && t >= m.deadline) {
 		return false
 	}
@@ -59,7 +59,7 @@ func (w HeatingCheck) lastWhole(targetC float64) float64 {
 	return math.Ceil(w.ArmBelow(targetC)) - 1
 }
 
-// Rise is what a rise watch sees of a heater at full duty.
+// Rise is what a heating check sees of a heater at full duty.
 type Rise struct {
 	Armed  bool    // on the way to the target at all
 	Gets   bool    // S reaches the temperature up to which the watch is armed
@@ -139,7 +139,7 @@ func (c Curve) takes(from, rise float64) float64 {
 	return to - at
 }
 
-// TripShare is the share of heat-ups whose rise watch trips, over where in a
+// TripShare is the share of heat-ups whose heating check trips, over where in a
 // window the last stretch begins and by which fraction the sensor is off a
 // whole degree, both as likely as any.
 func TripShare(p Plant, l Load, w HeatingCheck, targetC float64) float64 {
@@ -160,7 +160,7 @@ func TripShare(p Plant, l Load, w HeatingCheck, targetC float64) float64 {
 // time and every reading lies a fraction of a degree lower.
 func (w HeatingCheck) tripsFrom(c Curve, targetC, at, fraction float64) bool {
 	m := w.start(targetC)
-	for end := min(c.EndS()+2*w.WindowS, horizonS); at <= end; at += w.WindowS {
+	for ; at <= horizonS; at += w.WindowS {
 		if m.Feed(at, c.Sensor(at)-fraction) {
 			return true
 		}

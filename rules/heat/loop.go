@@ -150,11 +150,12 @@ func (c *Controller) ranged(short, sensor float64) float64 {
 	if !l.KeepsLast {
 		c.last = sensor
 	}
-	if math.Abs(short) > l.RangeC {
+	switch {
+	case short > l.RangeC:
 		c.inside = false
-		if short > 0 {
-			return c.far
-		}
+		return c.far
+	case short < -l.RangeC:
+		c.inside = false
 		return 0
 	}
 	if !c.inside {
@@ -198,10 +199,8 @@ func (c *Controller) send(duty float64) float64 {
 
 // useful keeps an integral between none and what alone gives the power limit.
 func (c *Controller) useful(integral float64) float64 {
-	if c.loop.Ki > 0 {
-		integral = min(integral, c.limit/c.loop.Ki)
-	} else if c.loop.Form == LoopClamped {
+	if c.loop.Ki <= 0 {
 		return 0
 	}
-	return max(0, integral)
+	return min(max(0, integral), c.limit/c.loop.Ki)
 }

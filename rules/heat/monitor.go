@@ -2,15 +2,15 @@ package heat
 
 // monitor is a Watch at work.
 type monitor struct {
-	form   WatchForm
-	rise   RiseMonitor
-	hold   HoldMonitor
-	on     struct{ rise, hold bool }
-	sums   []phased // one for each phase of the checks
-	eye    smoothed
-	trip   Trip // the first
-	tripS  float64
-	target float64
+	form    WatchForm
+	heating HeatingMonitor
+	drop    DropMonitor
+	on      struct{ heating, drop bool }
+	sums    []phased // one for each phase of the checks
+	eye     smoothed
+	trip    Trip // the first
+	tripS   float64
+	target  float64
 }
 
 // phased is a sum watch whose checks fall at its own moments.
@@ -24,8 +24,8 @@ func (w Watch) begin(targetC float64, phases []float64) monitor {
 	m := monitor{form: w.Form, target: targetC}
 	switch w.Form {
 	case WindowWatch:
-		m.on.rise, m.on.hold = w.Rise.WindowS > 0, w.Hold.PeriodS > 0
-		m.rise, m.hold = w.Rise.start(targetC), w.Hold.start(targetC)
+		m.on.heating, m.on.drop = w.Heating.WindowS > 0, w.Drop.PeriodS > 0
+		m.heating, m.drop = w.Heating.start(targetC), w.Drop.start(targetC)
 	case ErrorSumWatch:
 		m.eye.share = w.Sum.share()
 		for _, phase := range phases {
@@ -39,11 +39,11 @@ func (w Watch) begin(targetC float64, phases []float64) monitor {
 func (m *monitor) feed(t, sensor float64) {
 	switch m.form {
 	case WindowWatch:
-		if m.on.rise && m.rise.Feed(t, sensor) {
-			m.trips(RiseTrip, t)
+		if m.on.heating && m.heating.Feed(t, sensor) {
+			m.trips(HeatingTrip, t)
 		}
-		if m.on.hold && m.hold.Feed(t, sensor) {
-			m.trips(HoldTrip, t)
+		if m.on.drop && m.drop.Feed(t, sensor) {
+			m.trips(DropTrip, t)
 		}
 	case ErrorSumWatch:
 		// A check sees the last reading before it.
@@ -88,8 +88,8 @@ func (m *monitor) share() float64 {
 func (m *monitor) quiet(sensor float64) bool {
 	switch m.form {
 	case WindowWatch:
-		return !(m.on.rise && m.rise.armed) &&
-			!(m.on.hold && m.hold.reached && sensor < m.target-m.hold.watch.HysteresisC)
+		return !(m.on.heating && m.heating.armed) &&
+			!(m.on.drop && m.drop.reached && sensor < m.target-m.drop.watch.HysteresisC)
 	case ErrorSumWatch:
 		return len(m.sums) == 0 || m.eye.at >= m.target-m.sums[0].watch.HysteresisC
 	}

@@ -50,24 +50,24 @@ func newMotion(p Plant, l Load) *motion {
 	return m
 }
 
-// run goes forward by dt seconds at constant duty, in equal steps that are
-// short enough.
+// run goes forward by dt seconds at constant duty.
 func (m *motion) run(s State, duty, dt float64) State {
-	n := 1
-	if dt > m.longestS {
-		n = int(math.Ceil(dt / m.longestS))
-	}
-	h := dt / float64(n)
+	n, h := m.cut(dt)
 	for range n {
 		s = m.step(s, duty, h)
 	}
 	return s
 }
 
+// cut divides dt seconds into equal steps that are short enough.
+func (m *motion) cut(dt float64) (steps int, stepS float64) {
+	steps = max(1, int(math.Ceil(dt/m.longestS)))
+	return steps, dt / float64(steps)
+}
+
 // prepare makes ready for many samples of dt seconds each.
 func (m *motion) prepare(dt float64) {
-	m.steps = max(1, int(math.Ceil(dt/m.longestS)))
-	m.stepS = dt / float64(m.steps)
+	m.steps, m.stepS = m.cut(dt)
 	if m.linear = len(m.pieces) == 1; !m.linear {
 		return
 	}
@@ -153,7 +153,7 @@ func (m *motion) piece(tempC float64) *piece {
 	for m.at+1 < len(m.pieces) && tempC >= m.pieces[m.at].to {
 		m.at++
 	}
-	for m.at > 0 && tempC < m.pieces[m.at].from {
+	for tempC < m.pieces[m.at].from {
 		m.at--
 	}
 	return &m.pieces[m.at]

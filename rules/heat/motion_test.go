@@ -27,6 +27,31 @@ func TestStepResponseInClosedForm(t *testing.T) {
 	}
 }
 
+// A step is a quarter of the shortest time constant, at most 1 s: of the lag, or of
+// the block where its loss and the falling power pull together, 18/175 W/K from
+// 25 °C on.
+func TestLongestStep(t *testing.T) {
+	for _, c := range []struct{ capacity, lag, want float64 }{
+		{16.7, 4.5, 1}, {16.7, 3, 0.75}, {16.7, 0.001, leastLagS / 4},
+		{0.1, 4.5, 0.1 / (0.068 + 18./175) / 4},
+		{1e-9, 4.5, leastBlockS / 4},
+	} {
+		p := ptcPlant()
+		p.CapacityJPerK, p.LagS = c.capacity, c.lag
+		near(t, "longest step", newMotion(p, Load{}).longestS, c.want, 1e-12)
+	}
+	m := motion{longestS: 0.25}
+	for _, c := range []struct {
+		dt    float64
+		steps int
+		stepS float64
+	}{{0, 1, 0}, {0.1, 1, 0.1}, {0.25, 1, 0.25}, {0.26, 2, 0.13}, {1, 4, 0.25}} {
+		if n, h := m.cut(c.dt); n != c.steps || h != c.stepS {
+			t.Errorf("%v s are cut into %d steps of %v s", c.dt, n, h)
+		}
+	}
+}
+
 // On a straight piece of the table the series must be the classical method.
 func TestSeriesEqualsClassicalMethod(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

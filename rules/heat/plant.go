@@ -54,10 +54,7 @@ func (p Plant) Settle(duty float64, l Load, fromC float64) float64 {
 	net := func(i int, t float64) float64 {
 		return duty*(ps[i].offset+ps[i].slope*t) - k*(t-p.AmbientC)
 	}
-	i := 0
-	for i+1 < len(ps) && fromC >= ps[i].to {
-		i++
-	}
+	i := pieceAt(ps, fromC)
 	up := net(i, fromC) >= 0
 	for ; i >= 0 && i < len(ps); i += direction(up) {
 		root := (duty*ps[i].offset + k*p.AmbientC) / (k - duty*ps[i].slope)

@@ -24,6 +24,25 @@ func TestPower(t *testing.T) {
 	}
 }
 
+// A point of the table belongs to the piece above it, wherever the block was last.
+func TestPieceAt(t *testing.T) {
+	ps := ptcPlant().pieces()
+	for _, c := range []struct {
+		at    float64
+		piece int
+	}{{math.Inf(-1), 0}, {24.9, 0}, {25, 1}, {199.9, 1}, {200, 2}, {299.9, 2}, {300, 3}, {574.9, 3},
+		{575.1, 4}, {math.Inf(1), 4}} {
+		if got := pieceAt(ps, c.at); got != c.piece {
+			t.Errorf("%v °C lies on piece %d, want %d", c.at, got, c.piece)
+		}
+		for at := range ps {
+			if m := (motion{pieces: ps, at: at}); *m.piece(c.at) != ps[c.piece] {
+				t.Errorf("%v °C: from piece %d the motion finds %+v", c.at, at, *m.piece(c.at))
+			}
+		}
+	}
+}
+
 func TestTwiceTheVoltageIsFourTimesThePower(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		h := ptcPlant().Heater
@@ -63,6 +82,10 @@ func TestHeadroom(t *testing.T) {
 		{270, 24.4, 24.06, 10.71, 0.702},
 		{240, 26.8, 21.15, 9.42, 0.877},
 	} {
+		limited := ptcPlant()
+		limited.DutyLimit = 0.5
+		near(t, "available within the limit", limited.Headroom(c.at, 18).AvailableW, c.available/2, 0.005)
+		near(t, "loss, fan off", limited.Headroom(c.at, 18).LossOffW, 0.068*(c.at-22), 1e-9)
 		h := ptcPlant().Headroom(c.at, 18)
 		near(t, "available", h.AvailableW, c.available, 0.005)
 		near(t, "loss", h.LossW, c.loss, 0.005)
@@ -87,6 +110,22 @@ func TestSettleIsWhereTheCurveEnds(t *testing.T) {
 			t.Fatalf("it settles at %v, not at %v", s.Block, want)
 		}
 	})
+}
+
+// Reckoned by hand: a cartridge of 12.5 W with 1/16 W/K in a room of 20 °C goes
+// to 220, and a PTC ring at half its duty to where 0.5·(46 − 0.08·T) is the loss.
+func TestSettleByHand(t *testing.T) {
+	p := cartridgePlant()
+	p.RatedW, p.LossWPerK, p.AmbientC = 12.5, 0.0625, 20
+	for _, from := range []float64{20, 200, 219, 220, 221, 500} {
+		near(t, "cartridge", p.Settle(1, Load{}, from), 220, 0)
+		near(t, "at half the duty", p.Settle(0.5, Load{}, from), 120, 0)
+	}
+	for _, from := range []float64{22, 25, 150, 200, 225, 230, 300, 400, 700} {
+		near(t, "ring", ptcPlant().Settle(0.5, Load{}, from), (23+0.068*22)/(0.068+0.04), 1e-9)
+	}
+	// A thousandth of the power lets it cool to below the table's first point.
+	near(t, "hardly on", ptcPlant().Settle(0.001, Load{}, 300), 22+0.048/0.068, 1e-9)
 }
 
 // anyPlant draws a plant whose power falls with temperature.

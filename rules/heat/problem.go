@@ -301,11 +301,11 @@ func (p *problem) descend(x []float64) ([]float64, float64) {
 		GradientThreshold: 1e-9,
 		Converger:         &optimize.FunctionConverge{Absolute: 1e-14, Relative: 1e-10, Iterations: 4},
 	}
-	// At the bottom the line search may fail for want of digits: settled
+	// At the bottom the line search may fail for want of digits: converged
 	// judges the result, not the status.
-	result, err := optimize.Minimize(problem, x, settings,
+	result, _ := optimize.Minimize(problem, x, settings,
 		&optimize.Newton{Linesearcher: &optimize.Backtracking{}})
-	if result == nil || err != nil && result.X == nil || math.IsInf(result.F, 0) || math.IsNaN(result.F) {
+	if result == nil || math.IsInf(result.F, 0) || math.IsNaN(result.F) {
 		return nil, 0
 	}
 	return result.X, result.F

@@ -56,4 +56,5 @@ func TestSpreadsOf(t *testing.T) {
 	near(t, "power", hot.Power(200), 30*1.05, 1e-9)
 	near(t, "loss", hot.LossWPerK, 0.068*0.9, 1e-12)
 	near(t, "loss with the fan", hot.LossFanWPerK, 0.097, 0)
+	near(t, "loss with the fan in play", p.Hottest(SpreadsOf(LossFan, 0)).LossFanWPerK, 0.097*0.9, 1e-12)
 }

@@ -9,10 +9,19 @@ import (
 const referenceDir = "../../testdata/reference/heat/"
 
 // reference is the output of heat.py, which solves the same plants with
-// SciPy's solve_ivp at a tolerance of 1e-10.
+// SciPy's solve_ivp at a tolerance of 1e-10, and finds steady gains with its
+// solve_discrete_are.
 type reference struct {
 	Curves  map[string]referenceCurve
 	Figures map[string]any
+	Gains   []struct {
+		Capacity float64    `json:"heat_capacity_j_per_k"`
+		Loss     float64    `json:"loss_w_per_k"`
+		Lag      float64    `json:"sensor_lag_s"`
+		SpacingS float64    `json:"spacing_s"`
+		Ratio    float64    `json:"ratio"`
+		Gain     [2]float64 `json:"gain"` // of block and sensor
+	}
 }
 
 type referenceCurve struct {
@@ -76,7 +85,7 @@ func TestFiguresMeetSciPy(t *testing.T) {
 		r := PredictRise(p, l, watch, target)
 		return []float64{r.ArmedS, r.LastC}
 	}
-	trip, _ := DropCheck{HysteresisC: 4, PeriodS: 40}.HoldTrip(ptc, flow, 270)
+	trip, _ := DropCheck{HysteresisC: 4, PeriodS: 40}.TripsAfter(ptc, flow, 270)
 	got := map[string][]float64{
 		"rise ptc fan 240":       rise(ptc, FanFull, 240),
 		"rise ptc fan 270":       rise(ptc, FanFull, 270),

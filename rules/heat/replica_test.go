@@ -215,7 +215,7 @@ func (c *widenCase) plant() Plant {
 
 func (c *widenCase) watch() Watch {
 	if c.Style == "defines" {
-		return Watch{Form: WindowWatch, Rise: HeatingCheck{c.Rise, c.RiseWindow, c.ArmMargin}}
+		return Watch{Form: WindowWatch, Heating: HeatingCheck{c.Rise, c.RiseWindow, c.ArmMargin}}
 	}
 	return Watch{Form: ErrorSumWatch, Sum: SumWatch{c.Hysteresis, c.Gain, c.GainTime, c.MaxError, c.Smooth}}
 }
@@ -223,7 +223,7 @@ func (c *widenCase) watch() Watch {
 // put sets the figures of a watch.
 func (c *widenCase) put(w Watch) {
 	if c.Style == "defines" {
-		c.RiseWindow = w.Rise.WindowS
+		c.RiseWindow = w.Heating.WindowS
 	} else {
 		c.GainTime, c.MaxError = w.Sum.WindowS, w.Sum.LimitCS
 	}
@@ -252,8 +252,8 @@ func checkWiden(t *testing.T, c *widenCase, want *widenResult) (proposed Watch, 
 	least := want.Least
 	switch {
 	case c.Style == "defines":
-		if x := got.Watch.Rise.WindowS; x < least.RiseWindow ||
-			x > max(w.Rise.WindowS, roundUp(least.RiseWindow)) {
+		if x := got.Watch.Heating.WindowS; x < least.RiseWindow ||
+			x > max(w.Heating.WindowS, roundUp(least.RiseWindow)) {
 			t.Errorf("%s: a window of %v s, the least is %v", c.ID, x, least.RiseWindow)
 		}
 	case want.LeastGainTime == 0:

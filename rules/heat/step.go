@@ -11,10 +11,10 @@ const (
 
 // Watch is the whole protection of one heater.
 type Watch struct {
-	Form WatchForm
-	Rise HeatingCheck // WindowWatch; a window of 0 is a rise watch that is off
-	Hold DropCheck    // WindowWatch; a period of 0 is a hold watch that is off
-	Sum  SumWatch     // ErrorSumWatch
+	Form    WatchForm
+	Heating HeatingCheck // WindowWatch; a window of 0 is a heating check that is off
+	Drop    DropCheck    // WindowWatch; a period of 0 is a drop check that is off
+	Sum     SumWatch     // ErrorSumWatch
 }
 
 // Trip says which watch shut a heater down.
@@ -22,8 +22,8 @@ type Trip uint8
 
 const (
 	NoTrip Trip = iota
-	RiseTrip
-	HoldTrip
+	HeatingTrip
+	DropTrip
 	SumTrip
 )
 

@@ -8,7 +8,7 @@ import (
 var (
 	tunedRange   = Loop{Kp: 21.7, Ki: 1.4, Kd: 84, RangeC: 10, FilterOld: 0.95}
 	tunedClamped = Loop{Form: LoopClamped, Kp: 21.7, Ki: 1.4, Kd: 84, SmoothS: 1}
-	windowWatch  = Watch{Form: WindowWatch, Rise: windowRise, Hold: DropCheck{HysteresisC: 4, PeriodS: 40}}
+	windowWatch  = Watch{Form: WindowWatch, Heating: windowRise, Drop: DropCheck{HysteresisC: 4, PeriodS: 40}}
 	sumWatch     = Watch{Form: ErrorSumWatch, Sum: sumDefault}
 )
 
@@ -25,12 +25,12 @@ func TestStep(t *testing.T) {
 		{name: "tuned, ranged", loop: tunedRange, watch: windowWatch, settles: true, reached: true, most: 10},
 		{name: "tuned, clamped", loop: tunedClamped, watch: sumWatch, settles: true, reached: true, most: 10},
 		// Proportional control alone stays so far below its target that the
-		// rise watch, armed for the last time just below 234 °C, trips.
-		{name: "no integral", loop: Loop{Kp: 21.7, RangeC: 10}, watch: windowWatch, trip: RiseTrip},
+		// heating check, armed for the last time just below 234 °C, trips.
+		{name: "no integral", loop: Loop{Kp: 21.7, RangeC: 10}, watch: windowWatch, trip: HeatingTrip},
 		{name: "no integral, sum", loop: Loop{Form: LoopClamped, Kp: 21.7, SmoothS: 1}, watch: sumWatch,
 			trip: SumTrip},
 		// So weak that the loop lets the heater starve inside a wide range.
-		{name: "starving, window", loop: Loop{Kp: 0.3, RangeC: 300}, watch: windowWatch, trip: RiseTrip},
+		{name: "starving, window", loop: Loop{Kp: 0.3, RangeC: 300}, watch: windowWatch, trip: HeatingTrip},
 		{name: "starving, sum", loop: Loop{Form: LoopClamped, Kp: 0.3, SmoothS: 1}, watch: sumWatch,
 			trip: SumTrip},
 		{name: "on/off", loop: Loop{OnOff: true}, watch: windowWatch, settles: true, reached: true,
@@ -126,6 +126,26 @@ func TestIntegralIsFrozenAndClamped(t *testing.T) {
 	}
 }
 
+// A fast loop is followed in longer strides far below its range, which must not
+// show; the target may be the room itself.
+func TestStridesOfAFastLoop(t *testing.T) {
+	for _, sampleS := range []float64{0.01, 0.08} {
+		for _, p := range []Plant{ptcPlant(), cartridgePlant()} {
+			loop := tunedRange
+			loop.SampleS = sampleS
+			got := Step(p, Load{}, loop, windowWatch, 240)
+			want, _ := StepTrace(p, Load{}, loop, windowWatch, 240)
+			near(t, "peak", got.PeakC, want.PeakC, 0.02)
+			near(t, "settled", got.SettleS, want.SettleS, 0.1)
+			near(t, "block's peak", got.BlockPeakC, want.BlockPeakC, 0.02)
+		}
+	}
+	if r := Step(ptcPlant(), Load{}, tunedRange, Watch{}, 22); !r.Reached || r.OvershootC != 0 ||
+		!r.Settles || r.SettleS != 0 {
+		t.Errorf("to the temperature of the room: %+v", r)
+	}
+}
+
 // Far below the target another limit may hold than near it: the block then
 // comes in hotter, and overshoots more.
 func TestFarLimit(t *testing.T) {
@@ -198,19 +218,19 @@ func TestFirstHeatUp(t *testing.T) {
 		t.Errorf("older: %v K", r.OvershootC)
 	}
 	// Gains that starve the heater at the first entry.
-	w := Watch{Form: WindowWatch, Rise: HeatingCheck{2, 20, 3}}
+	w := Watch{Form: WindowWatch, Heating: HeatingCheck{2, 20, 3}}
 	loop.Kp, loop.Ki, loop.Kd = 15, 0.6, 120
 	for _, c := range []struct {
 		keeps bool
 		every float64
 		trip  Trip
-	}{{true, 0.16, RiseTrip}, {true, 0.01, NoTrip}, {false, 0.16, NoTrip}, {false, 0.08, NoTrip},
+	}{{true, 0.16, HeatingTrip}, {true, 0.01, NoTrip}, {false, 0.16, NoTrip}, {false, 0.08, NoTrip},
 		{false, 0.01, NoTrip}} {
 		loop.KeepsLast, loop.SampleS = c.keeps, c.every
 		if r = Step(p, Load{}, loop, w, 220); r.Trip != c.trip {
 			t.Errorf("%+v: %+v", c, r)
 		}
-		if c.trip == RiseTrip {
+		if c.trip == HeatingTrip {
 			near(t, "trip", r.TripS, 120, 1)
 		}
 	}

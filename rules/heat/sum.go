@@ -43,7 +43,7 @@ func (s *smoothed) see(sensor float64) {
 
 // phases are where within a second the checks may fall, seen from the first
 // reading under the new target.
-var phases = [...]float64{0, 1. / 8, 2. / 8, 3. / 8, 4. / 8, 5. / 8, 6. / 8, 7. / 8}
+var phases = [...]float64{0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875}
 
 // SumMonitor is a sum watch at work on one target.
 type SumMonitor struct {

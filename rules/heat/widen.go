@@ -67,15 +67,15 @@ func Widen(p Plant, l Load, w Watch, targetC float64, b Bounds) Wider {
 	return widers.get(widerKey{p, l, w, targetC, b}, func() Wider {
 		plants := p.Margins()
 		if w.Form == WindowWatch {
-			return widenRise(plants, l, w, targetC, b)
+			return widenHeating(plants, l, w, targetC, b)
 		}
 		return widenSum(plants, l, w, targetC, b)
 	})
 }
 
-func widenRise(plants [4]Plant, l Load, w Watch, targetC float64, b Bounds) Wider {
+func widenHeating(plants [4]Plant, l Load, w Watch, targetC float64, b Bounds) Wider {
 	needs := func(p Plant) float64 {
-		if r := PredictRise(p, l, w.Rise, targetC); r.Armed {
+		if r := PredictRise(p, l, w.Heating, targetC); r.Armed {
 			return r.NeededS
 		}
 		return 0
@@ -86,11 +86,11 @@ func widenRise(plants [4]Plant, l Load, w Watch, targetC float64, b Bounds) Wide
 	for _, p := range plants[1:] {
 		most = max(most, needs(p))
 	}
-	out.Nominal.Rise.WindowS = max(w.Rise.WindowS, math.Ceil(nominal-sameS))
-	if most > w.Rise.WindowS+sameS {
-		out.Watch.Rise.WindowS = roundUp(most)
+	out.Nominal.Heating.WindowS = max(w.Heating.WindowS, math.Ceil(nominal-sameS))
+	if most > w.Heating.WindowS+sameS {
+		out.Watch.Heating.WindowS = roundUp(most)
 	}
-	if out.Holds = out.Watch.Rise.WindowS <= b.WindowS; !out.Holds {
+	if out.Holds = out.Watch.Heating.WindowS <= b.WindowS; !out.Holds {
 		out.Watch = Watch{}
 	}
 	return out
@@ -142,7 +142,7 @@ func (w SumWatch) leastFor(
 	if most(least) < w.LimitCS {
 		high = least
 	}
-	for high-low > 1 && high > least {
+	for high-low > 1 {
 		if mid := math.Floor((low + high) / 2); most(mid) < w.LimitCS {
 			high = mid
 		} else {
@@ -171,7 +171,7 @@ func roundUp(x float64) float64 {
 func HoldsUpTo(p Plant, l Load, w Watch, mostC float64) (float64, bool) {
 	trips := func(targetC float64) bool {
 		if w.Form == WindowWatch {
-			return w.Rise.WindowS > 0 && PredictRise(p, l, w.Rise, targetC).Trips(w.Rise)
+			return w.Heating.WindowS > 0 && PredictRise(p, l, w.Heating, targetC).Trips(w.Heating)
 		}
 		return PredictSum(p, l, w.Sum, targetC).Trips
 	}

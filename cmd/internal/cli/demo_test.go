@@ -14,6 +14,7 @@ import (
 	"strings"
 	"testing"
 
+	"preflash/cmd/internal/testfiles"
 	"preflash/patch"
 )
 
@@ -114,11 +115,17 @@ func TestDemoFaults(t *testing.T) {
 	}
 }
 
+// run runs a command of the program.
+func run(args ...string) (stdout, stderr string, exit int) {
+	var out, problems bytes.Buffer
+	exit = Run(args, &out, &problems)
+	return out.String(), problems.String(), exit
+}
+
 // demoFindings gives the errors and warnings of each printer below a folder.
 func demoFindings(t *testing.T, dir string) map[string][]string {
 	t.Helper()
-	var stdout, stderr bytes.Buffer
-	Run([]string{"check", "--today", "2026-11-25", "--format", "json", dir}, &stdout, &stderr)
+	stdout, stderr, _ := run("check", "--today", "2026-11-25", "--format", "json", dir)
 	var result struct {
 		Printers []struct {
 			Name     string
@@ -129,8 +136,8 @@ func demoFindings(t *testing.T, dir string) map[string][]string {
 			}
 		}
 	}
-	if err := json.Unmarshal(stdout.Bytes(), &result); err != nil {
-		t.Fatalf("%v\n%s%s", err, &stdout, &stderr)
+	if err := json.Unmarshal([]byte(stdout), &result); err != nil {
+		t.Fatalf("%v\n%s%s", err, stdout, stderr)
 	}
 	found := make(map[string][]string)
 	for _, p := range result.Printers {
@@ -194,15 +201,15 @@ func TestDemoDiffApplies(t *testing.T) {
 	own, byGit, byPatch := copyOf(t, demoDir), copyOf(t, demoDir), copyOf(t, demoDir)
 
 	t.Chdir(own)
-	var diff, stderr bytes.Buffer
-	if exit := Run([]string{"diff", "--today", "2026-11-25", "."}, &diff, &stderr); exit != exitFound {
-		t.Fatalf("diff: exit %d, want %d\n%s", exit, exitFound, &stderr)
+	diff, stderr, exit := run("diff", "--today", "2026-11-25", ".")
+	if exit != exitFound {
+		t.Fatalf("diff: exit %d, want %d\n%s", exit, exitFound, stderr)
 	}
-	a := applied(t, own, diff.Bytes())
+	a := applied(t, own, []byte(diff))
 	apply := func(dir, name string, args ...string) {
 		t.Helper()
 		cmd := exec.Command(name, args...)
-		cmd.Dir, cmd.Stdin = dir, bytes.NewReader(diff.Bytes())
+		cmd.Dir, cmd.Stdin = dir, strings.NewReader(diff)
 		if out, err := cmd.CombinedOutput(); err != nil {
 			t.Fatalf("%s: %v\n%s", name, err, out)
 		}
@@ -237,8 +244,9 @@ func TestDemoDiffApplies(t *testing.T) {
 		}
 	}
 	for _, gone := range []struct{ printer, finding string }{
-		{"egret-02", "error sensor-curve"}, {"egret-02", "error temp-ceiling"}, {"egret-02", "error runaway-off"},
-		{"egret-03", "error runaway-loose"}, {"egret-03", "error heater-duty"}, {"egret-03", "error heater-model"},
+		{"egret-02", "error sensor-curve"}, {"egret-02", "error temp-ceiling"},
+		{"egret-02", "error runaway-off"}, {"egret-03", "error runaway-loose"},
+		{"egret-03", "error heater-duty"}, {"egret-03", "error heater-model"},
 		{"egret-05", "error cold-extrusion"}, {"egret-05", "error sensor-curve"},
 		{"egret-05", "error runaway-loose"},
 		{"egret-06", "error heater-duty"}, {"egret-06", "warning temp-reach"},
@@ -248,10 +256,8 @@ func TestDemoDiffApplies(t *testing.T) {
 		}
 	}
 
-	var second bytes.Buffer
-	if exit := Run([]string{"diff", "--today", "2026-11-25", "."}, &second, &stderr); exit != exitClean ||
-		second.Len() > 0 {
-		t.Errorf("second diff: exit %d, want %d and nothing printed\n%s%s", exit, exitClean, &second, &stderr)
+	if second, stderr, exit := run("diff", "--today", "2026-11-25", "."); exit != exitClean || second != "" {
+		t.Errorf("second diff: exit %d, want %d and nothing printed\n%s%s", exit, exitClean, second, stderr)
 	}
 }
 
@@ -261,12 +267,11 @@ func TestDemoDiffIsSteady(t *testing.T) {
 	t.Chdir(copyOf(t, demoDir))
 	plain := func(jobs string) string {
 		t.Helper()
-		var diff, stderr bytes.Buffer
-		if exit := Run([]string{"diff", "--plain", "--today", "2026-11-25", "--jobs", jobs, "."},
-			&diff, &stderr); exit != exitFound {
-			t.Fatalf("diff: exit %d, want %d\n%s", exit, exitFound, &stderr)
+		diff, stderr, exit := run("diff", "--plain", "--today", "2026-11-25", "--jobs", jobs, ".")
+		if exit != exitFound {
+			t.Fatalf("diff: exit %d, want %d\n%s", exit, exitFound, stderr)
 		}
-		return diff.String()
+		return diff
 	}
 	diff := plain("1")
 	if plain("8") != diff || plain("1") != diff {
@@ -293,12 +298,12 @@ func TestDemoFormatsAreSteady(t *testing.T) {
 	for _, format := range []string{"text", "json", "sarif", "markdown"} {
 		check := func(jobs string) string {
 			t.Helper()
-			var stdout, stderr bytes.Buffer
-			if exit := Run([]string{"check", "--today", "2026-11-25", "--format", format, "--jobs", jobs,
-				demoDir}, &stdout, &stderr); exit != exitFound {
-				t.Fatalf("%s: exit %d, want %d\n%s", format, exit, exitFound, &stderr)
+			stdout, stderr, exit := run("check", "--today", "2026-11-25",
+				"--format", format, "--jobs", jobs, demoDir)
+			if exit != exitFound {
+				t.Fatalf("%s: exit %d, want %d\n%s", format, exit, exitFound, stderr)
 			}
-			return stdout.String()
+			return stdout
 		}
 		first := check("1")
 		for range 2 {
@@ -321,9 +326,7 @@ func applied(t *testing.T, dir string, diff []byte) map[string]string {
 		t.Fatal(err)
 	}
 	for name, text := range changed {
-		if err := os.WriteFile(filepath.Join(dir, filepath.FromSlash(name)), text, 0o666); err != nil {
-			t.Fatal(err)
-		}
+		testfiles.Write(t, dir, map[string]string{name: string(text)})
 	}
 	return contents(t, dir)
 }

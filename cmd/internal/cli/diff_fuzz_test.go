@@ -13,6 +13,7 @@ import (
 	"sync"
 	"testing"
 
+	"preflash/cmd/internal/testfiles"
 	"preflash/patch"
 )
 
@@ -84,9 +85,7 @@ func FuzzActualTemperature(f *testing.F) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if err := os.WriteFile(c.file(), applied[c.file()], 0o666); err != nil {
-			t.Fatal(err)
-		}
+		testfiles.Write(t, ".", map[string]string{c.file(): string(applied[c.file()])})
 		after := c.actual(t, rows)
 		const slack = 1.2 // K: half a degree of the proof's, and what rows are rounded by
 		if after > float64(c.ratedC)+slack && after > before+slack {
@@ -118,11 +117,7 @@ func (c *drawn) file() string {
 }
 
 func (c *drawn) write(t *testing.T) {
-	put := func(name, text string) {
-		if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
-	}
+	put := func(name, text string) { testfiles.Write(t, ".", map[string]string{name: text}) }
 	waiver := ""
 	if c.shape&16 != 0 {
 		waiver = "[[waiver]]\nrule = \"sensor-curve\"\nat = 100\nreason = \"as drawn\"\nuntil = 2027-01-01\n"

@@ -1,12 +1,12 @@
 package cli
 
 import (
-	"bytes"
-	"os"
 	"path/filepath"
 	"strconv"
 	"strings"
 	"testing"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 const formsDir = "../../../testdata/forms"
@@ -32,26 +32,12 @@ var forms = []struct {
 func TestFormsSheets(t *testing.T) {
 	t.Chdir(formsDir)
 	for _, f := range forms {
-		var out, stderr bytes.Buffer
-		if exit := Run([]string{"sheet", "--root", ".", "--tool", strconv.Itoa(f.tool), f.name},
-			&out, &stderr); exit != exitClean {
-			t.Errorf("%s: exit %d\n%s", f.name, exit, &stderr)
+		text, stderr, exit := run("sheet", "--root", ".", "--tool", strconv.Itoa(f.tool), f.name)
+		if exit != exitClean {
+			t.Errorf("%s: exit %d\n%s", f.name, exit, stderr)
 			continue
 		}
-		golden := filepath.Join("../../cmd/internal/cli/testdata/forms", f.name+".sheet")
-		if *updateForms {
-			if err := os.WriteFile(golden, out.Bytes(), 0o644); err != nil {
-				t.Fatal(err)
-			}
-		}
-		want, err := os.ReadFile(golden)
-		if err != nil {
-			t.Fatal(err)
-		}
-		text := out.String()
-		if text != string(want) {
-			t.Errorf("%s differs; got\n%s", golden, text)
-		}
+		testfiles.Golden(t, *updateForms, filepath.Join(formsGolden, f.name+".sheet"), text)
 		z := "z_reference = " + strconv.Quote(f.z)
 		if !strings.Contains(text, z) || strings.Contains(text, z+"              # BLANK") != (f.z == "") {
 			t.Errorf("%s: no line %s", f.name, z)
@@ -66,13 +52,12 @@ func TestFormsSheets(t *testing.T) {
 func TestFormsTools(t *testing.T) {
 	t.Chdir(formsDir)
 	for _, f := range forms {
-		var out, stderr bytes.Buffer
-		if exit := Run([]string{"sheet", "--tool", strconv.Itoa(f.tools), f.name},
-			&out, &stderr); exit != exitFailure || out.Len() > 0 {
+		out, stderr, exit := run("sheet", "--tool", strconv.Itoa(f.tools), f.name)
+		if exit != exitFailure || out != "" {
 			t.Errorf("%s: exit %d for tool %d", f.name, exit, f.tools)
 		}
-		if !strings.Contains(stderr.String(), "is not there: this configuration has ") {
-			t.Errorf("%s: %s", f.name, &stderr)
+		if !strings.Contains(stderr, "is not there: this configuration has ") {
+			t.Errorf("%s: %s", f.name, stderr)
 		}
 	}
 }

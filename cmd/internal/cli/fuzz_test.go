@@ -14,7 +14,7 @@ import (
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
 
-	"preflash/parser"
+	"preflash/cmd/internal/testfiles"
 )
 
 // hangs is after how long a command is taken to hang. Nothing that a fuzzer
@@ -51,12 +51,8 @@ func FuzzCommands(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, sheet string, config []byte) {
 		dir := t.TempDir()
-		for name, data := range map[string][]byte{"swap.toml": []byte(sheet), "Configuration.h": config,
-			"printer.cfg": config} {
-			if err := os.WriteFile(filepath.Join(dir, name), data, 0o600); err != nil {
-				t.Fatal(err)
-			}
-		}
+		testfiles.Write(t, dir, map[string]string{"swap.toml": sheet, "Configuration.h": string(config),
+			"printer.cfg": string(config)})
 		run := func(args ...string) string {
 			args = append(args, "--root", dir, dir)
 			var stdout, stderr bytes.Buffer
@@ -80,16 +76,15 @@ func FuzzCommands(f *testing.F) {
 		text := run("check", "--today", "2026-11-25")
 		text += run("values", "--all") + run("bench")
 		for line := range strings.Lines(text) {
-			if start := strings.TrimLeft(line, " \t"); strings.HasPrefix(start, "::") || strings.Contains(line, "##") {
+			if strings.HasPrefix(strings.TrimLeft(line, " \t"), "::") || strings.Contains(line, "##") {
 				t.Errorf("a service could take this line for a command: %q", line)
 			}
-			for _, r := range strings.TrimRight(line, "\n") {
-				if r != '\t' && parser.Hidden(r) {
-					t.Fatalf("%U stands raw in %q", r, line)
-				}
+			if r, found := testfiles.Hidden(line); found {
+				t.Fatalf("%U stands raw in %q", r, line)
 			}
 		}
-		for _, out := range []string{run("check", "--format", "json"), run("values", "--all", "--format", "json")} {
+		for _, command := range []string{"check", "values --all"} {
+			out := run(append(strings.Fields(command), "--format", "json")...)
 			if !json.Valid([]byte(out)) {
 				t.Errorf("no JSON: %s", out)
 			}

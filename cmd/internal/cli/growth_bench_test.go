@@ -7,6 +7,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 // growing are inputs that took more than their share once. Doubling one must
@@ -21,7 +23,8 @@ var growing = []struct {
 		put("Configuration.h", lines(n, "#define THERMAL_GUARD_%d 1\n"))
 	}},
 	{"unknown names that others use", 8000, "text", func(n int, put func(name, text string)) {
-		put("Configuration.h", lines(n, "#define THERMAL_GUARD_%[1]d 1\n#define OTHER_%[1]d THERMAL_GUARD_%[1]d\n"))
+		put("Configuration.h",
+			lines(n, "#define THERMAL_GUARD_%[1]d 1\n#define OTHER_%[1]d THERMAL_GUARD_%[1]d\n"))
 	}},
 	{"watch sections", 40_000, "text", func(n int, put func(name, text string)) {
 		put("printer.cfg", lines(n, "[verify_heater h%d]\n"))
@@ -60,7 +63,7 @@ var growing = []struct {
 	}},
 	{"keys that a sheet does not know", 20_000, "text", func(n int, put func(name, text string)) {
 		put("Configuration.h", "\n")
-		put("swap.toml", growSheet+lines(n, "odd_%d = 1\n"))
+		put("swap.toml", testfiles.Sheet+lines(n, "odd_%d = 1\n"))
 	}},
 }
 
@@ -80,24 +83,6 @@ func lines(n int, format string) string {
 	return b.String()
 }
 
-const growSheet = `format = 1
-[printer]
-name = "egret-90"
-config = ["CONFIG"]
-style = "STYLE"
-supply_v = 24.0
-[new]
-rated_c = 300
-print_c = [190, 250]
-[new.sensor]
-kind = "ntc"
-curve = "ntc-100k-3950"
-[new.heater]
-kind = "cartridge"
-rated_v = 24.0
-rated_w = 40.0
-`
-
 // BenchmarkGrowth checks each input in five sizes.
 func BenchmarkGrowth(b *testing.B) {
 	for _, g := range growing {
@@ -105,33 +90,21 @@ func BenchmarkGrowth(b *testing.B) {
 			b.Run(fmt.Sprintf("%s/%d", g.name, n), func(b *testing.B) {
 				b.Chdir(b.TempDir())
 				config, style := "Configuration.h", "defines"
-				put := func(name, text string) {
+				files := map[string]string{"swap.toml": testfiles.Sheet}
+				g.write(n, func(name, text string) {
 					if filepath.Ext(name) == ".cfg" {
 						config, style = name, "sections"
 					}
-					if name != "swap.toml" {
-						if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
-							b.Fatal(err)
-						}
-						return
-					}
-					growWrite(b, text, config, style)
-				}
-				g.write(n, put)
-				if _, err := os.Stat("swap.toml"); err != nil {
-					growWrite(b, growSheet, config, style)
-				}
+					files[name] = text
+				})
+				files["swap.toml"] = strings.Replace(files["swap.toml"], `"printer.cfg"]`,
+					fmt.Sprintf("%q]\nstyle = %q", config, style), 1)
+				testfiles.Write(b, ".", files)
 				for b.Loop() {
-					Run([]string{"check", "--today", "2026-11-25", "--format", g.format, "."}, io.Discard, io.Discard)
+					Run([]string{"check", "--today", "2026-11-25", "--format", g.format, "."},
+						io.Discard, io.Discard)
 				}
 			})
 		}
-	}
-}
-
-func growWrite(b *testing.B, sheet, config, style string) {
-	text := strings.NewReplacer("CONFIG", config, "STYLE", style).Replace(sheet)
-	if err := os.WriteFile("swap.toml", []byte(text), 0o666); err != nil {
-		b.Fatal(err)
 	}
 }

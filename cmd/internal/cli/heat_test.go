@@ -1,12 +1,12 @@
 package cli
 
 import (
-	"bytes"
 	"fmt"
-	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 // Logs that look well and mislead are refused with the remedy. Behind them is a
@@ -37,7 +37,8 @@ func TestHeatRefusesWhatMisleads(t *testing.T) {
 	}{
 		{"as it is", func(r row) row { return r }, 0, ""},
 		{"from warm", func(r row) row { return r }, 250, ""},
-		{"Fahrenheit, from warm", func(r row) row { r.tempC = r.tempC*1.8 + 32; return r }, 60, "in Fahrenheit"},
+		{"Fahrenheit, from warm",
+			func(r row) row { r.tempC = r.tempC*1.8 + 32; return r }, 60, "in Fahrenheit"},
 		{"the fan the wrong way round", func(r row) row { r.fan = 1 - r.fan; return r }, 0,
 			"less heat with the part fan on than off"},
 		{"milliseconds", func(r row) row { r.timeS *= 1000; return r }, 0,
@@ -50,18 +51,15 @@ func TestHeatRefusesWhatMisleads(t *testing.T) {
 				r = c.change(r)
 				fmt.Fprintf(&text, "%g,%.3f,%.4f,%g\n", r.timeS, r.tempC, r.duty, r.fan)
 			}
-			name := filepath.Join(t.TempDir(), "log.csv")
-			if err := os.WriteFile(name, []byte(text.String()), 0o666); err != nil {
-				t.Fatal(err)
+			dir := t.TempDir()
+			testfiles.Write(t, dir, map[string]string{"log.csv": text.String()})
+			stdout, stderr, code := run("heat", filepath.Join(dir, "log.csv"),
+				"--rated-w", "50", "--rated-v", "24", "--supply-v", "24")
+			if c.says == "" && (code != exitClean || !strings.Contains(stdout, "[new.block]")) {
+				t.Errorf("exit %d: %s", code, stderr)
 			}
-			var stdout, stderr bytes.Buffer
-			code := Run([]string{"heat", name, "--rated-w", "50", "--rated-v", "24", "--supply-v", "24"},
-				&stdout, &stderr)
-			if c.says == "" && (code != exitClean || !strings.Contains(stdout.String(), "[new.block]")) {
-				t.Errorf("exit %d: %s", code, &stderr)
-			}
-			if c.says != "" && (code != exitFailure || !strings.Contains(stderr.String(), c.says)) {
-				t.Errorf("exit %d, want %q: %s%s", code, c.says, &stderr, &stdout)
+			if c.says != "" && (code != exitFailure || !strings.Contains(stderr, c.says)) {
+				t.Errorf("exit %d, want %q: %s%s", code, c.says, stderr, stdout)
 			}
 		})
 	}

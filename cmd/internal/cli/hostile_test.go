@@ -1,15 +1,15 @@
 package cli
 
 import (
-	"bytes"
 	"encoding/json"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
-	"preflash/parser"
+	"preflash/cmd/internal/testfiles"
 )
 
 const hostileDir = "../../../testdata/hostile"
@@ -57,16 +57,15 @@ type checked struct {
 func checkSheet(t *testing.T, root, dir string, more ...string) checked {
 	t.Helper()
 	var out checked
-	run := func(format string) string {
-		var stdout, stderr bytes.Buffer
-		out.exit = Run([]string{"check", "--today", "2026-11-25", "--root", root, "--format", format, dir},
-			&stdout, &stderr)
-		return stdout.String() + stderr.String()
+	check := func(format string) string {
+		stdout, stderr, exit := run("check", "--today", "2026-11-25", "--root", root, "--format", format, dir)
+		out.exit = exit
+		return stdout + stderr
 	}
-	out.text = run("text")
-	out.json = run("json")
+	out.text = check("text")
+	out.json = check("json")
 	for _, format := range more {
-		out.others = append(out.others, run(format))
+		out.others = append(out.others, check(format))
 	}
 	var result struct {
 		Printers []struct {
@@ -107,7 +106,8 @@ func TestHostileCorpus(t *testing.T) {
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
 			// The sheet itself, since a folder is searched for sheets only.
-			got := checkSheet(t, hostileDir, filepath.Join(hostileDir, c.name, "swap.toml"), "sarif", "markdown")
+			sheet := filepath.Join(hostileDir, c.name, "swap.toml")
+			got := checkSheet(t, hostileDir, sheet, "sarif", "markdown")
 			if got.exit != c.exit {
 				t.Errorf("exit %d, want %d", got.exit, c.exit)
 			}
@@ -120,10 +120,8 @@ func TestHostileCorpus(t *testing.T) {
 			// The other commands show what configurations hold as well.
 			for _, command := range [][]string{{"values", "--all"}, {"values", "--all", "--format", "json"},
 				{"diff"}, {"bench"}, {"report"}} {
-				var stdout, stderr bytes.Buffer
-				Run(append(command, "--root", hostileDir, filepath.Join(hostileDir, c.name, "swap.toml")),
-					&stdout, &stderr)
-				got.others = append(got.others, stdout.String(), stderr.String())
+				stdout, stderr, _ := run(append(command, "--root", hostileDir, sheet)...)
+				got.others = append(got.others, stdout, stderr)
 			}
 			harmless(t, got)
 			if t.Failed() {
@@ -148,10 +146,8 @@ func hasPlace(places []string, want string) bool {
 func harmless(t *testing.T, got checked) {
 	t.Helper()
 	for _, out := range append([]string{got.text, got.json}, got.others...) {
-		for _, r := range out {
-			if r != '\n' && r != '\t' && parser.Hidden(r) {
-				t.Fatalf("the output holds %U raw", r)
-			}
+		if r, found := testfiles.Hidden(out); found {
+			t.Fatalf("the output holds %U raw", r)
 		}
 		if strings.Contains(out, "do-not-show-this") {
 			t.Error("the output quotes a file that is no hotend file")
@@ -161,16 +157,25 @@ func harmless(t *testing.T, got checked) {
 
 // TestHostileTogether sees that unreadable printers hide no other.
 func TestHostileTogether(t *testing.T) {
-	var stdout, stderr bytes.Buffer
-	if exit := Run([]string{"check", "--all", "--root", hostileDir, hostileDir},
-		&stdout, &stderr); exit != exitFailure {
-		t.Errorf("exit %d, want %d\n%s", exit, exitFailure, &stderr)
+	stdout, stderr, exit := run("check", "--all", "--root", hostileDir, hostileDir)
+	if exit != exitFailure {
+		t.Errorf("exit %d, want %d\n%s", exit, exitFailure, stderr)
 	}
 	for _, c := range hostileCases(t) {
-		if !strings.Contains(stdout.String()+stderr.String(), c.name+"/") {
+		if !strings.Contains(stdout+stderr, c.name+"/") {
 			t.Errorf("%s is not in the output", c.name)
 		}
 	}
+}
+
+// hostileSheet is a sheet of the corpus that is as it should be.
+func hostileSheet(t *testing.T) string {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join(hostileDir, "empty", "swap.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(text)
 }
 
 // TestLargeInput builds what is too large to commit.
@@ -198,31 +203,22 @@ func TestLargeInput(t *testing.T) {
 			strings.Repeat(" : 1", 50_000) + "\n#define TEMP_SENSOR_0 5\n#endif\n", exit: exitFailure},
 		{name: "a line of 10 MB", header: plain + "// " + strings.Repeat("x", 10_000_000) + "\n",
 			exit: exitFailure},
-		{name: "a line of 7 MB", header: plain + "// " + strings.Repeat("x", 7_000_000) + "\n", exit: exitFound},
+		{name: "a line of 7 MB", header: plain + "// " + strings.Repeat("x", 7_000_000) + "\n",
+			exit: exitFound},
 		{name: "a splice of a million lines", header: plain + "#define LONG " +
 			strings.Repeat("\\\n", 1_000_000) + "1\n", exit: exitFound},
 		{name: "a redefinition of everything", header: many(100_000, "#define TEMP_SENSOR_0 %d\n"),
 			exit: exitFound},
-		{name: "includes too deep", header: plain + "#include \"0.h\"\n", exit: exitFailure, extra: chain(20)},
+		{name: "includes too deep", header: plain + "#include \"0.h\"\n", exit: exitFailure,
+			extra: chain(20)},
 		{name: "includes too many", header: plain + many(300, "#include \"%d.h\"\n"), exit: exitFailure,
 			extra: leaves(300)},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			dir := t.TempDir()
-			write := func(name, text string) {
-				if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
-					t.Fatal(err)
-				}
-			}
-			write("Configuration.h", c.header)
-			for name, text := range c.extra {
-				write(name, text)
-			}
-			sheet, err := os.ReadFile(filepath.Join(hostileDir, "empty", "swap.toml"))
-			if err != nil {
-				t.Fatal(err)
-			}
-			write("swap.toml", string(sheet))
+			files := map[string]string{"Configuration.h": c.header, "swap.toml": hostileSheet(t)}
+			maps.Copy(files, c.extra)
+			testfiles.Write(t, dir, files)
 			got := checkSheet(t, dir, dir)
 			if got.exit != c.exit {
 				t.Errorf("exit %d, want %d\n%.2000s", got.exit, c.exit, got.text)
@@ -241,29 +237,21 @@ func TestFloodIsBounded(t *testing.T) {
 		return // a million lines, ten times, by one goroutine
 	}
 	dir := t.TempDir()
-	sheet, err := os.ReadFile(filepath.Join(hostileDir, "empty", "swap.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
 	const errors = 6 << 20 / len("#error\n")
-	for name, text := range map[string]string{"swap.toml": string(sheet),
-		"Configuration.h": strings.Repeat("#error\n", errors)} {
-		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
-			t.Fatal(err)
-		}
-	}
+	testfiles.Write(t, dir, map[string]string{"swap.toml": hostileSheet(t),
+		"Configuration.h": strings.Repeat("#error\n", errors)})
 	for _, command := range [][]string{
-		{"check"}, {"check", "--format", "json"}, {"check", "--format", "sarif"}, {"check", "--format", "markdown"},
+		{"check"}, {"check", "--format", "json"}, {"check", "--format", "sarif"},
+		{"check", "--format", "markdown"},
 		{"bench"}, {"bench", "--format", "markdown"}, {"report"}, {"diff"}, {"values", "--all"},
 		{"values", "--all", "--format", "json"},
 	} {
-		var stdout, stderr bytes.Buffer
-		Run(append(command, "--root", dir, dir), &stdout, &stderr)
-		if n := stdout.Len() + stderr.Len(); n >= 1_000_000 {
+		stdout, stderr, _ := run(append(command, "--root", dir, dir)...)
+		if n := len(stdout) + len(stderr); n >= 1_000_000 {
 			t.Errorf("%v prints %d bytes", command, n)
 		}
-		if said := strings.Contains(stdout.String(), "more of config-broken"); command[0] == "check" && !said {
-			t.Errorf("%v does not say how many there are:\n%.2000s", command, &stdout)
+		if command[0] == "check" && !strings.Contains(stdout, "more of config-broken") {
+			t.Errorf("%v does not say how many there are:\n%.2000s", command, stdout)
 		}
 	}
 }

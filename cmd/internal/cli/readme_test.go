@@ -13,6 +13,8 @@ import (
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 var updateReadme = flag.Bool("update-readme", false, "write what the program prints into README.md")
@@ -42,14 +44,13 @@ func TestReadme(t *testing.T) {
 		if !ok {
 			t.Fatalf("%q is no preflash command", command)
 		}
-		var stdout, stderr bytes.Buffer
 		if strings.HasPrefix(args, "check") { // the demo's waivers end some day
 			args += " --today 2026-11-25"
 		}
-		if Run(strings.Fields(args), &stdout, &stderr) == exitFailure {
-			t.Errorf("%s: %s", command, &stderr)
+		got, stderr, exit := run(strings.Fields(args)...)
+		if exit == exitFailure {
+			t.Errorf("%s: %s", command, stderr)
 		}
-		got := stdout.String()
 		if *updateReadme {
 			parts[i+1] = command + "\n" + shorten(got, want) + end + rest
 			continue
@@ -95,9 +96,7 @@ func TestReadmeCommands(t *testing.T) {
 		t.Fatalf("only %d commands: %q", n, commands)
 	}
 	dir := t.TempDir()
-	if err := os.WriteFile(filepath.Join(dir, "readme.txtar"), []byte(script.String()), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	testfiles.Write(t, dir, map[string]string{"readme.txtar": script.String()})
 	demo, err := filepath.Abs("../../../testdata/demo")
 	if err != nil {
 		t.Fatal(err)
@@ -119,7 +118,9 @@ func TestReadmeCommands(t *testing.T) {
 			return nil
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"shown": func(ts *testscript.TestScript, _ bool, args []string) { shown(ts, args[0], string(page)) },
+			"shown": func(ts *testscript.TestScript, _ bool, args []string) {
+				shown(ts, args[0], string(page))
+			},
 		},
 	})
 }

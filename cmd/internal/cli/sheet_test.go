@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"bytes"
 	"encoding/json"
 	"fmt"
 	"os"
@@ -13,6 +12,8 @@ import (
 	"time"
 
 	"github.com/pelletier/go-toml/v2"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 // TestSheetRoundTrip begins a sheet for every printer of the demo, has check
@@ -37,17 +38,17 @@ func TestSheetRoundTrip(t *testing.T) {
 			for _, file := range at(owner, "printer.config").([]any) {
 				args = append(args, file.(string))
 			}
-			var out, stderr bytes.Buffer
-			if exit := Run(args, &out, &stderr); exit != exitClean {
-				t.Fatalf("sheet: exit %d\n%s", exit, &stderr)
+			begun, stderr, exit := run(args...)
+			if exit != exitClean {
+				t.Fatalf("sheet: exit %d\n%s", exit, stderr)
 			}
-			begun := out.String()
 			save(t, begun)
 			namesBlanks(t, begun)
 
 			save(t, fill(t, begun, owner))
 			if got := findingsHere(t); !slices.Equal(got, want) {
-				t.Errorf("filled, the sheet leads to\n%s\nnot to\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
+				t.Errorf("filled, the sheet leads to\n%s\nnot to\n%s",
+					strings.Join(got, "\n"), strings.Join(want, "\n"))
 			}
 		})
 	}
@@ -55,17 +56,15 @@ func TestSheetRoundTrip(t *testing.T) {
 
 func save(t *testing.T, text string) {
 	t.Helper()
-	if err := os.WriteFile("swap.toml", []byte(text), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	testfiles.Write(t, ".", map[string]string{"swap.toml": text})
 }
 
 // namesBlanks demands that check names every blank by its line, and nothing
 // else.
 func namesBlanks(t *testing.T, text string) {
 	t.Helper()
-	var out, stderr bytes.Buffer
-	if exit := Run([]string{"check", "--format", "text", "."}, &out, &stderr); exit != exitFailure {
+	out, _, exit := run("check", "--format", "text", ".")
+	if exit != exitFailure {
 		t.Errorf("check of a sheet with blanks: exit %d, want %d", exit, exitFailure)
 	}
 	blanks := 0
@@ -75,14 +74,14 @@ func namesBlanks(t *testing.T, text string) {
 		}
 		blanks++
 		key, _, _ := strings.Cut(line, " ")
-		named := strings.Contains(out.String(), fmt.Sprintf("swap.toml:%d: ", i+1)) &&
-			strings.Contains(out.String(), key+" is blank and ")
+		named := strings.Contains(out, fmt.Sprintf("swap.toml:%d: ", i+1)) &&
+			strings.Contains(out, key+" is blank and ")
 		if !named {
 			t.Errorf("check does not name line %d: %s", i+1, line)
 		}
 	}
-	if got := strings.Count(out.String(), "swap.toml:"); got != blanks || blanks < 12 {
-		t.Errorf("check names %d places, and there are %d blanks\n%s", got, blanks, &out)
+	if got := strings.Count(out, "swap.toml:"); got != blanks || blanks < 12 {
+		t.Errorf("check names %d places, and there are %d blanks\n%s", got, blanks, out)
 	}
 }
 
@@ -103,7 +102,8 @@ func fill(t *testing.T, text string, owner map[string]any) string {
 			continue
 		}
 		key, _, isKey := strings.Cut(bare, " = ")
-		blank := strings.Contains(line, "# BLANK") || key == "z_reference" // which only the owner sees for sure
+		// Which z_reference it is only the owner sees for sure.
+		blank := strings.Contains(line, "# BLANK") || key == "z_reference"
 		if !isKey || strings.Contains(key, " ") || !off && !blank ||
 			strings.HasPrefix(header, "old") || key == "use" {
 			b.WriteString(line)
@@ -132,8 +132,7 @@ func fill(t *testing.T, text string, owner map[string]any) string {
 // without the places, which differ with the sheet.
 func findingsHere(t *testing.T) []string {
 	t.Helper()
-	var out, stderr bytes.Buffer
-	Run([]string{"check", "--root", "..", "--today", "2026-11-25", "--format", "json", "."}, &out, &stderr)
+	out, stderr, _ := run("check", "--root", "..", "--today", "2026-11-25", "--format", "json", ".")
 	var result struct {
 		Printers []struct {
 			Error    any
@@ -144,8 +143,8 @@ func findingsHere(t *testing.T) []string {
 			}
 		}
 	}
-	if err := json.Unmarshal(out.Bytes(), &result); err != nil {
-		t.Fatalf("%v\n%s%s", err, &out, &stderr)
+	if err := json.Unmarshal([]byte(out), &result); err != nil {
+		t.Fatalf("%v\n%s%s", err, out, stderr)
 	}
 	var list []string
 	for _, p := range result.Printers {

@@ -1,8 +1,6 @@
 package cli
 
 import (
-	"bytes"
-	"io"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -11,25 +9,25 @@ import (
 // What is printed of a fleet fits on two screens, and of one printer on one; no
 // error is left out of either, and what to do is never cut.
 func TestCheckIsShort(t *testing.T) {
-	run := func(args ...string) (string, int) {
-		var stdout bytes.Buffer
-		Run(append([]string{"check", "--today", "2026-11-25", "--root", "../../.."}, args...), &stdout, io.Discard)
-		return stdout.String(), strings.Count(stdout.String(), "\n")
+	check := func(path string) (string, int) {
+		stdout, _, _ := run("check", "--today", "2026-11-25", "--root", "../../..", path)
+		return stdout, strings.Count(stdout, "\n")
 	}
 	const fleet, one = 90, 40
 	demo := "../../../testdata/demo"
-	text, n := run(demo)
+	text, n := check(demo)
 	if n > fleet || strings.Contains(text, " …") {
 		t.Errorf("the demo takes %d lines, or is cut:\n%s", n, text)
 	}
 	for name, list := range demoFaults {
 		for _, f := range list {
-			if rule, isError := strings.CutPrefix(f, "error "); isError && !strings.Contains(text, "["+rule+"]") {
+			rule, isError := strings.CutPrefix(f, "error ")
+			if isError && !strings.Contains(text, "["+rule+"]") {
 				t.Errorf("%s: %s is not among\n%s", name, rule, text)
 			}
 		}
 	}
-	if text, _ := run("../../../testdata/order"); strings.Contains(text, " …") {
+	if text, _ := check("../../../testdata/order"); strings.Contains(text, " …") {
 		t.Errorf("the printers of the order are cut:\n%s", text)
 	}
 	sheets, err := filepath.Glob("../../../testdata/*/egret-*/swap.toml")
@@ -37,7 +35,7 @@ func TestCheckIsShort(t *testing.T) {
 		t.Fatal(sheets, err)
 	}
 	for _, sheet := range sheets {
-		if text, n := run(sheet); n > one || strings.Contains(text, " …") {
+		if text, n := check(sheet); n > one || strings.Contains(text, " …") {
 			t.Errorf("%s takes %d lines, or is cut:\n%s", sheet, n, text)
 		}
 	}

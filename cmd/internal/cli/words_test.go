@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"bytes"
 	"fmt"
 	"go/scanner"
 	"go/token"
@@ -35,7 +34,8 @@ func TestPlainWords(t *testing.T) {
 	texts := 0
 	for _, part := range []string{"parser", "rules", "patch", "cmd"} {
 		err := filepath.WalkDir(filepath.Join(top, part), func(name string, d fs.DirEntry, err error) error {
-			if err != nil || d.IsDir() || !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") {
+			if err != nil || d.IsDir() || !strings.HasSuffix(name, ".go") ||
+				strings.HasSuffix(name, "_test.go") {
 				return err
 			}
 			return eachText(name, func(at, text string) {
@@ -106,11 +106,11 @@ func TestPlainPages(t *testing.T) {
 	}
 	calls = append(calls, helpCalls(newRoot(), nil)...)
 	for _, call := range calls {
-		var out, errs bytes.Buffer
-		if Run(call, &out, &errs); out.Len() < 100 {
-			t.Errorf("%v prints next to nothing: %s%s", call, &out, &errs)
+		out, errs, _ := run(call...)
+		if len(out) < 100 {
+			t.Errorf("%v prints next to nothing: %s%s", call, out, errs)
 		}
-		pages["preflash "+strings.Join(call, " ")] = out.String()
+		pages["preflash "+strings.Join(call, " ")] = out
 	}
 	for name, text := range pages {
 		for line := range strings.Lines(text) {

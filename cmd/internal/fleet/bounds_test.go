@@ -12,8 +12,9 @@ import (
 // Findings of one kind are listed up to a number, then counted; none gets lost
 // in the sums.
 func TestAlikeFindings(t *testing.T) {
-	for n, listed := range map[int]int{maxAlike - 1: maxAlike - 1, maxAlike: maxAlike, maxAlike + 1: maxAlike, 5000: maxAlike} {
-		write(t, map[string]string{
+	for _, n := range []int{maxAlike - 1, maxAlike, maxAlike + 1, 5000} {
+		listed := min(n, maxAlike)
+		write(t, texts{
 			"swap.toml":   fleetSheet("a", "printer.cfg"),
 			"printer.cfg": healthySections + numbered(n, "[verify_heater x%d]\n"),
 		})
@@ -23,7 +24,8 @@ func TestAlikeFindings(t *testing.T) {
 			if f.Rule == "config-gap" && f.Level == rules.Warning {
 				found++
 				more += f.More
-				if says := strings.Contains(f.Aside, fmt.Sprintf("%d more of config-gap are not listed", n-listed)); says != (f.More > 0) {
+				says := fmt.Sprintf("%d more of config-gap are not listed", n-listed)
+				if strings.Contains(f.Aside, says) != (f.More > 0) {
 					t.Errorf("%d: %q with %d more", n, f.Aside, f.More)
 				}
 			}
@@ -46,7 +48,8 @@ func numbered(n int, format string) string {
 func TestKindsOfFindings(t *testing.T) {
 	var l listing
 	for _, f := range []rules.Finding{
-		{Rule: "a"}, {Rule: "a", Level: rules.Error}, {Rule: "a", Waived: "reason"}, {Rule: "a", Changes: make([]parser.Change, 1)}, {Rule: "b"},
+		{Rule: "a"}, {Rule: "a", Level: rules.Error}, {Rule: "a", Waived: "reason"},
+		{Rule: "a", Changes: make([]parser.Change, 1)}, {Rule: "b"},
 	} {
 		for i := range maxAlike + 3 {
 			if l.room(&f) != (i < maxAlike) {
@@ -69,7 +72,8 @@ func TestKindsOfFindings(t *testing.T) {
 }
 
 func TestProblemBounds(t *testing.T) {
-	for n, parts := range map[int]int{maxParts - 1: maxParts - 1, maxParts: maxParts, maxParts + 1: maxParts + 1, maxParts + 100: maxParts + 1} {
+	for _, n := range []int{maxParts - 1, maxParts, maxParts + 1, maxParts + 100} {
+		parts := min(n, maxParts+1)
 		var list manyErrors
 		for i := range n {
 			list = append(list, &parser.Error{File: "f", Line: i + 1, Message: "wrong"})
@@ -99,7 +103,8 @@ func TestExplain(t *testing.T) {
 		panic("index out of range")
 	}
 	err := work()
-	if p := problemOf(err); p.File != "a/swap.toml" || !strings.Contains(p.Message, "a fault in preflash ended the work on this printer (index out of range); please report it") {
+	const says = "a fault in preflash ended the work on this printer (index out of range); please report it"
+	if p := problemOf(err); p.File != "a/swap.toml" || !strings.Contains(p.Message, says) {
 		t.Errorf("%+v", p)
 	}
 	calm := func() (err error) {

@@ -1,16 +1,19 @@
 package fleet
 
 import (
-	"os"
+	"fmt"
 	"os/exec"
 	"slices"
 	"strings"
 	"testing"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 func gitHere(t *testing.T, args ...string) {
 	t.Helper()
-	cmd := exec.Command("git", append([]string{"-c", "user.name=t", "-c", "user.email=t@example.invalid"}, args...)...)
+	args = append([]string{"-c", "user.name=t", "-c", "user.email=t@example.invalid"}, args...)
+	cmd := exec.Command("git", args...)
 	if out, err := cmd.CombinedOutput(); err != nil {
 		t.Fatalf("git %v: %v\n%s", args, err, out)
 	}
@@ -30,15 +33,25 @@ func checked(t *testing.T, rev string) []string {
 	return names
 }
 
+// sharing is a sheet that shares a hotend's file.
+func sharing(name, hotend string) string {
+	use := fmt.Sprintf("[new]\nuse = %q\n", hotend)
+	return strings.Replace(fleetSheet(name, "printer.cfg"), "[new]\n", use, 1)
+}
+
 func TestChangedSince(t *testing.T) {
 	const glob = "[include parts/*.cfg]\n"
-	write(t, map[string]string{
-		"a/swap.toml": fleetSheet("a", "printer.cfg"), "a/printer.cfg": glob + healthySections, "a/parts/fan.cfg": "[fan]\npin: PA1\n",
-		"b/swap.toml": fleetSheet("b", "Configuration.h"), "b/Configuration.h": base + watch + "#include \"more.h\"\n", "b/more.h": "#define ONE 1\n",
-		"c/swap.toml":     strings.Replace(fleetSheet("c", "printer.cfg"), "[new]\n", "[new]\nuse = \"../hotends/x.toml\"\n", 1),
-		"c/printer.cfg":   healthySections,
-		"hotends/x.toml":  "name = \"x\"\n",
-		"unrelated/x.txt": "x",
+	write(t, texts{
+		"a/swap.toml":       fleetSheet("a", "printer.cfg"),
+		"a/printer.cfg":     glob + healthySections,
+		"a/parts/fan.cfg":   "[fan]\npin: PA1\n",
+		"b/swap.toml":       fleetSheet("b", "Configuration.h"),
+		"b/Configuration.h": base + watch + "#include \"more.h\"\n",
+		"b/more.h":          "#define ONE 1\n",
+		"c/swap.toml":       sharing("c", "../hotends/x.toml"),
+		"c/printer.cfg":     healthySections,
+		"hotends/x.toml":    "name = \"x\"\n",
+		"unrelated/x.txt":   "x",
 	})
 	gitHere(t, "init", "-q")
 	gitHere(t, "add", ".")
@@ -51,15 +64,13 @@ func TestChangedSince(t *testing.T) {
 	}{
 		{"nothing", func() {}, nil},
 		{"something else", func() { put(t, "unrelated/x.txt", "y") }, nil},
-		{"a sheet", func() { put(t, "a/swap.toml", fleetSheet("a", "printer.cfg")+"# more\n") }, []string{"a"}},
+		{"a sheet",
+			func() { put(t, "a/swap.toml", fleetSheet("a", "printer.cfg")+"# more\n") }, []string{"a"}},
 		{"an included header", func() { put(t, "b/more.h", "#define ONE 2\n") }, []string{"b"}},
 		{"a shared hotend file", func() { put(t, "hotends/x.toml", "name = \"y\"\n") }, []string{"c"}},
-		{"a file that a pattern now matches", func() { put(t, "a/parts/new.cfg", "[fan]\npin: PA2\n") }, []string{"a"}},
-		{"a file that a pattern no longer matches", func() {
-			if err := os.Remove("a/parts/fan.cfg"); err != nil {
-				t.Fatal(err)
-			}
-		}, []string{"a"}},
+		{"a file that a pattern now matches",
+			func() { put(t, "a/parts/new.cfg", "[fan]\npin: PA2\n") }, []string{"a"}},
+		{"a file that a pattern no longer matches", func() { remove(t, "a/parts/fan.cfg") }, []string{"a"}},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -76,7 +87,8 @@ func TestChangedSince(t *testing.T) {
 	}
 	for _, rev := range []string{"no-such", "--output=/tmp/x", "-h"} {
 		r := check(Options{Today: today, Since: rev})
-		if len(r.Printers) != 1 || r.Printers[0].Problem == nil || !strings.Contains(r.Printers[0].Problem.Message, "names no revision") {
+		if len(r.Printers) != 1 || r.Printers[0].Problem == nil ||
+			!strings.Contains(r.Printers[0].Problem.Message, "names no revision") {
 			t.Errorf("--changed-since %s: %+v, want one problem", rev, r.Printers)
 		}
 	}
@@ -84,15 +96,12 @@ func TestChangedSince(t *testing.T) {
 
 // A link inside the tree leads to files that git knows by another name.
 func TestChangedSinceThroughLinks(t *testing.T) {
-	write(t, map[string]string{
+	write(t, texts{
 		"a/swap.toml": fleetSheet("a", "printer.cfg"), "shared/base.cfg": healthySections,
 		"b/swap.toml": fleetSheet("b", "parts/printer.cfg"), "shared/b/printer.cfg": healthySections,
 	})
-	for link, to := range map[string]string{"a/printer.cfg": "../shared/base.cfg", "b/parts": "../shared/b"} {
-		if err := os.Symlink(to, link); err != nil {
-			t.Fatal(err)
-		}
-	}
+	link(t, "../shared/base.cfg", "a/printer.cfg")
+	link(t, "../shared/b", "b/parts")
 	gitHere(t, "init", "-q")
 	gitHere(t, "add", ".")
 	gitHere(t, "commit", "-qm", "start")
@@ -100,20 +109,13 @@ func TestChangedSinceThroughLinks(t *testing.T) {
 		file string
 		want []string
 	}{{"shared/base.cfg", []string{"a"}}, {"shared/b/printer.cfg", []string{"b"}}} {
-		if err := os.WriteFile(tt.file, []byte(healthySections+"# more\n"), 0o666); err != nil {
-			t.Fatal(err)
-		}
+		testfiles.Write(t, ".", texts{tt.file: healthySections + "# more\n"})
 		if got := checked(t, "HEAD"); !slices.Equal(got, tt.want) {
 			t.Errorf("%s: checks %q, want %q", tt.file, got, tt.want)
 		}
 		gitHere(t, "commit", "-qam", "more")
 	}
-	if err := os.Remove("b/parts"); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.Symlink("../shared/b/../b", "b/parts"); err != nil {
-		t.Fatal(err)
-	}
+	link(t, "../shared/b/../b", "b/parts")
 	if got, want := checked(t, "HEAD"), []string{"b"}; !slices.Equal(got, want) {
 		t.Errorf("a link that changed: checks %q, want %q", got, want)
 	}

@@ -6,16 +6,12 @@ import (
 	"testing"
 )
 
-const wrongSensor = "#define TEMP_SENSOR_0 5\n"
-
 // wrong is a configuration whose sensor a diff would put right.
-func wrong() string {
-	return strings.Replace(base+watch+"#define THERMAL_PROTECTION_HOTENDS\n", "#define TEMP_SENSOR_0 61\n", wrongSensor, 1)
-}
+func wrong() string { return strings.Replace(good, "TEMP_SENSOR_0 61", "TEMP_SENSOR_0 5", 1) }
 
 // Where there is too much to look through, nothing is shown.
 func TestElsewhereIsBounded(t *testing.T) {
-	files := map[string]string{"a/swap.toml": sheetFor("c.h"), "a/c.h": wrong()}
+	files := texts{"a/swap.toml": sheetFor("c.h"), "a/c.h": wrong()}
 	for i := range 5 {
 		files[fmt.Sprintf("b/%d.txt", i)] = ""
 	}
@@ -33,21 +29,23 @@ func TestElsewhereIsBounded(t *testing.T) {
 // A sheet that cannot be read names its files all the same: in whole, in part,
 // or where only its configuration is broken.
 func TestUnreadableNamesFiles(t *testing.T) {
+	wrongKey := strings.NewReplacer("rated_c = 300", "rated = 300")
 	for name, sheet := range map[string]string{
 		"no TOML":          strings.Replace(sheetFor("../a/c.h"), "rated_c = 300", "rated_c = = 300", 1),
-		"a wrong key":      strings.Replace(sheetFor("../a/c.h"), "rated_c = 300", "rated = 300", 1),
-		"single quotes":    strings.Replace(strings.ReplaceAll(sheetFor("../a/c.h"), `"`, "'"), "rated_c = 300", "rated = 300", 1),
+		"a wrong key":      wrongKey.Replace(sheetFor("../a/c.h")),
+		"single quotes":    wrongKey.Replace(strings.ReplaceAll(sheetFor("../a/c.h"), `"`, "'")),
 		"a missing file":   sheetFor("../a/c.h", "gone.h"),
 		"an include of it": sheetFor("main.h", "gone.h"),
 
-		"an include of it, and a wrong key":    strings.Replace(sheetFor("main.h"), "rated_c = 300", "rated = 300", 1),
+		"an include of it, and a wrong key":    wrongKey.Replace(sheetFor("main.h")),
 		"an include of it behind a gone one":   sheetFor("late.h"),
 		"no TOML, and a quote without its end": "don't config = [\"../a/c.h\"]",
 	} {
 		t.Run(name, func(t *testing.T) {
-			write(t, map[string]string{
+			write(t, texts{
 				"a/swap.toml": sheetFor("c.h"), "a/c.h": wrong(),
-				"b/swap.toml": sheet, "b/main.h": "#include \"../a/c.h\"\n", "b/late.h": "#include \"gone.h\"\n#include \"../a/c.h\"\n",
+				"b/swap.toml": sheet, "b/main.h": "#include \"../a/c.h\"\n",
+				"b/late.h":    "#include \"gone.h\"\n#include \"../a/c.h\"\n",
 				"c/swap.toml": sheetFor("c.h"), "c/c.h": wrong(),
 				"d/swap.toml": "format = 9",
 			})
@@ -58,7 +56,8 @@ func TestUnreadableNamesFiles(t *testing.T) {
 				if len(d.Plan.Files) != 1 || d.Plan.Files[0].Name != "c/c.h" {
 					t.Errorf("%v: the plan changes %d files", paths, len(d.Plan.Files))
 				}
-				if err := d.Refused("a/swap.toml"); err == nil || !strings.Contains(err.Error(), "a/c.h: b/swap.toml names this file too and cannot be read") {
+				const why = "a/c.h: b/swap.toml names this file too and cannot be read"
+				if err := d.Refused("a/swap.toml"); err == nil || !strings.Contains(err.Error(), why) {
 					t.Errorf("%v: refused with %v", paths, err)
 				}
 				if d.Refused("c/swap.toml") != nil || d.Err() == nil {
@@ -75,7 +74,7 @@ func TestUnreadableNamesFiles(t *testing.T) {
 // A sheet elsewhere that cannot be read and is nobody's business is counted, and
 // one that shares nothing is not held to anything.
 func TestElsewhere(t *testing.T) {
-	write(t, map[string]string{
+	write(t, texts{
 		"a/swap.toml": sheetFor("c.h"), "a/c.h": wrong(),
 		"b/swap.toml": sheetFor("../a/c.h"), "c/swap.toml": sheetFor("own.h"), "c/own.h": wrong(),
 		"d/swap.toml": "format = 9",

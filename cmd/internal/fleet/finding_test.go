@@ -19,7 +19,8 @@ func TestWorstFirst(t *testing.T) {
 		{Name: "waived", Findings: []Finding{waived}},
 		{Name: "one error", Findings: []Finding{finding(5, rules.Error)}},
 		{Name: "two errors", Findings: []Finding{finding(9, rules.Error), finding(5, rules.Error)}},
-		{Name: "worst", Findings: []Finding{waived, known, finding(8, rules.Note), finding(3, rules.Warning)}},
+		{Name: "worst",
+			Findings: []Finding{waived, known, finding(8, rules.Note), finding(3, rules.Warning)}},
 		{Name: "unreadable", Problem: &Problem{Message: "why"}},
 	}}
 	want := []string{"unreadable", "worst", "two errors", "one error", "nothing", "waived"}

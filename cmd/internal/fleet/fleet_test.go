@@ -2,28 +2,25 @@ package fleet
 
 import (
 	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
 	"time"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 var today = time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC)
 
+// texts are what stands in a folder, by the names of the files.
+type texts = map[string]string
+
 // write makes a folder of files, in a repository of its own, and works in it.
-func write(t *testing.T, files map[string]string) {
+func write(t testing.TB, files texts) {
 	t.Helper()
 	dir := t.TempDir()
 	t.Chdir(dir)
-	for name, text := range files {
-		if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
-	}
+	testfiles.Write(t, ".", files)
 }
 
 // check checks all that lies in some folders, or in the working directory.
@@ -43,27 +40,10 @@ func survey() *Survey {
 	return f.Survey()
 }
 
-const swapSheet = `format = 1
-[printer]
-name = "egret-90"
-config = [CONFIG]
-supply_v = 24.0
-ambient_c = 22
-[new]
-rated_c = 300
-print_c = [190, 250]
-[new.sensor]
-kind = "ntc"
-curve = "ntc-100k-3950"
-[new.heater]
-kind = "cartridge"
-rated_v = 24.0
-rated_w = 40.0
-`
-
 // sheetFor is a sheet that names these files.
 func sheetFor(config ...string) string {
-	return strings.Replace(swapSheet, "CONFIG", `"`+strings.Join(config, `", "`)+`"`, 1)
+	return strings.NewReplacer("printer.cfg", strings.Join(config, `", "`),
+		"[new]", "ambient_c = 22\n[new]").Replace(testfiles.Sheet)
 }
 
 // base is a small but whole configuration of C header defines, without the
@@ -97,6 +77,12 @@ const watch = `#define THERMAL_PROTECTION_PERIOD 40
 #define WATCH_BED_TEMP_INCREASE 2
 `
 
+// guard switches the hotend's protection on, and good is then whole and healthy.
+const (
+	guard = "#define THERMAL_PROTECTION_HOTENDS\n"
+	good  = base + watch + guard
+)
+
 // findingsHere returns the findings of the only printer in the working directory.
 func findingsHere(t *testing.T) []Finding {
 	t.Helper()
@@ -125,28 +111,37 @@ func TestRunawayOffSpellings(t *testing.T) {
 		{name: "commented out", first: "//#define THERMAL_PROTECTION_HOTENDS\n", off: true},
 		{name: "zero", first: "#define THERMAL_PROTECTION_HOTENDS 0\n", off: true},
 		{name: "false", first: "#define THERMAL_PROTECTION_HOTENDS false\n", off: true},
-		{name: "undef later", first: "#define THERMAL_PROTECTION_HOTENDS\n", second: "#undef THERMAL_PROTECTION_HOTENDS\n", off: true},
-		{name: "redefined in the second file", first: "#define THERMAL_PROTECTION_HOTENDS\n", second: "#define THERMAL_PROTECTION_HOTENDS 0\n", off: true},
+		{name: "undef later", first: guard, second: "#undef THERMAL_PROTECTION_HOTENDS\n", off: true},
+		{name: "redefined in the second file", first: guard,
+			second: "#define THERMAL_PROTECTION_HOTENDS 0\n", off: true},
 		{name: "under #if 0", first: "#if 0\n#define THERMAL_PROTECTION_HOTENDS\n#endif\n", off: true},
 		{name: "in a block comment", first: "/*\n#define THERMAL_PROTECTION_HOTENDS\n*/\n", off: true},
-		{name: "behind a line comment that goes on", first: "// off for now \\\n#define THERMAL_PROTECTION_HOTENDS\n", off: true},
-		{name: "zero rise window", first: "#define THERMAL_PROTECTION_HOTENDS\n", second: "#undef WATCH_TEMP_PERIOD\n#define WATCH_TEMP_PERIOD 0\n", off: true},
-		{name: "zero required rise", first: "#define THERMAL_PROTECTION_HOTENDS\n", second: "#undef WATCH_TEMP_INCREASE\n#define WATCH_TEMP_INCREASE 0\n", off: true},
-		{name: "under a condition that is false", first: "#ifdef HAS_NOT\n#define THERMAL_PROTECTION_HOTENDS\n#endif\n//#define HAS_NOT\n", off: true},
+		{name: "behind a line comment that goes on",
+			first: "// off for now \\\n#define THERMAL_PROTECTION_HOTENDS\n", off: true},
+		{name: "zero rise window", first: guard,
+			second: "#undef WATCH_TEMP_PERIOD\n#define WATCH_TEMP_PERIOD 0\n", off: true},
+		{name: "zero required rise", first: guard,
+			second: "#undef WATCH_TEMP_INCREASE\n#define WATCH_TEMP_INCREASE 0\n", off: true},
+		{name: "under a condition that is false",
+			first: "#ifdef HAS_NOT\n#define THERMAL_PROTECTION_HOTENDS\n#endif\n//#define HAS_NOT\n",
+			off:   true},
 
-		{name: "defined empty", first: "#define THERMAL_PROTECTION_HOTENDS\n"},
+		{name: "defined empty", first: guard},
 		{name: "one", first: "#define THERMAL_PROTECTION_HOTENDS 1\n"},
 		{name: "true", first: "#define THERMAL_PROTECTION_HOTENDS true\n"},
 		{name: "in an #else", first: "#if 0\n#else\n#define THERMAL_PROTECTION_HOTENDS\n#endif\n"},
-		{name: "in the second file", second: "#define THERMAL_PROTECTION_HOTENDS\n"},
-		{name: "through an include", first: "#include \"safety.h\"\n", extra: "safety.h", text: "#define THERMAL_PROTECTION_HOTENDS\n"},
+		{name: "in the second file", second: guard},
+		{name: "through an include", first: "#include \"safety.h\"\n", extra: "safety.h", text: guard},
 		{name: "spliced", first: "#define \\\n THERMAL_PROTECTION_HOTENDS\n"},
-		{name: "undef, then defined again", first: "#define THERMAL_PROTECTION_HOTENDS 0\n#undef THERMAL_PROTECTION_HOTENDS\n", second: "#define THERMAL_PROTECTION_HOTENDS\n"},
-		{name: "after a comment on the line", first: "/* on */ #define THERMAL_PROTECTION_HOTENDS /* really */\n"},
+		{name: "undef, then defined again",
+			first:  "#define THERMAL_PROTECTION_HOTENDS 0\n#undef THERMAL_PROTECTION_HOTENDS\n",
+			second: guard},
+		{name: "after a comment on the line",
+			first: "/* on */ #define THERMAL_PROTECTION_HOTENDS /* really */\n"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			files := map[string]string{
+			files := texts{
 				"swap.toml":       sheetFor("Configuration.h", "Configuration_adv.h"),
 				"Configuration.h": base + tt.first, "Configuration_adv.h": watch + tt.second,
 			}
@@ -175,9 +170,7 @@ func TestToldOnceForOneHotend(t *testing.T) {
 		t.Fatal(err)
 	}
 	other := strings.Replace(string(text), "loss_w_per_k = 0.068", "loss_w_per_k = 0.06", 1)
-	if err := os.WriteFile("printer-0003/swap.toml", []byte(other), 0o666); err != nil {
-		t.Fatal(err)
-	}
+	testfiles.Write(t, ".", texts{"printer-0003/swap.toml": other})
 	r := check(Options{Today: today})
 	if len(r.Printers) != 3 {
 		t.Fatalf("%d printers", len(r.Printers))

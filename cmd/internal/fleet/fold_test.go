@@ -14,8 +14,9 @@ func TestFold(t *testing.T) {
 	f := parser.NewFile("a.h", []byte("#if X\n#if Y\n"))
 	first, second := parser.Span{File: f, Start: 0, End: 5}, parser.Span{File: f, Start: 6, End: 11}
 	finding := func(rule string, level rules.Level, key parser.Key, at parser.Span, waived string) Finding {
-		return Finding{Rule: rule, Level: level, Message: "cannot tell the " + string(key) + ": it hangs", unknown: key,
-			cause: parser.Cause{Condition: at}, Waived: waived}
+		message := "cannot tell the " + string(key) + ": it hangs"
+		return Finding{Rule: rule, Level: level, Message: message, Waived: waived,
+			unknown: key, cause: parser.Cause{Condition: at}}
 	}
 	every := []Finding{
 		finding("pid-stale", rules.Warning, parser.GainP, first, "known"),
@@ -30,11 +31,14 @@ func TestFold(t *testing.T) {
 		t.Fatalf("%d findings, want 3: %+v", len(p.Findings), p.Findings)
 	}
 	for i, want := range []Finding{
-		{Rule: "runaway-loose", Level: rules.Error, Message: "cannot tell the kp, the hotend required rise, the ki: it hangs"},
+		{Rule: "runaway-loose", Level: rules.Error,
+			Message: "cannot tell the kp, the hotend required rise, the ki: it hangs"},
 		{Rule: "fan-wires", Level: rules.Note, Message: "another"},
-		{Rule: "temp-ceiling", Level: rules.Error, Message: "cannot tell the max temp: it hangs", Waived: "known"},
+		{Rule: "temp-ceiling", Level: rules.Error, Message: "cannot tell the max temp: it hangs",
+			Waived: "known"},
 	} {
-		if got := p.Findings[i]; got.Rule != want.Rule || got.Level != want.Level || got.Message != want.Message || got.Waived != want.Waived {
+		if got := p.Findings[i]; got.Rule != want.Rule || got.Level != want.Level ||
+			got.Message != want.Message || got.Waived != want.Waived {
 			t.Errorf("finding %d: %+v, want %+v", i, got, want)
 		}
 	}
@@ -78,9 +82,11 @@ func TestFollow(t *testing.T) {
 
 	// Without a control there are no gains: one finding.
 	none := func(rule string, key parser.Key) Finding {
-		return rated(Finding{Rule: rule, Level: rules.Warning, Message: "cannot tell the " + string(key) + ": it lacks", unknown: key})
+		message := "cannot tell the " + string(key) + ": it lacks"
+		return rated(Finding{Rule: rule, Level: rules.Warning, Message: message, unknown: key})
 	}
-	one := (&Source{}).fold([]Finding{none("control-coarse", parser.LoopControl), none("pid-stale", parser.LoopControl), none("config-gap", parser.GainP)})
+	one := (&Source{}).fold([]Finding{none("control-coarse", parser.LoopControl),
+		none("pid-stale", parser.LoopControl), none("config-gap", parser.GainP)})
 	if len(one) != 1 || one[0].Message != "cannot tell the control, the kp: it lacks" {
 		t.Errorf("without a control: %+v", one)
 	}

@@ -2,10 +2,10 @@ package fleet
 
 import (
 	"fmt"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 // A generated fleet: healthy printers of both styles, alike but for their
@@ -131,31 +131,31 @@ value: 0
 	return b.String()
 }
 
+// healthy is a folder with a printer of the sections style for each name.
+func healthy(names ...string) texts {
+	f := texts{}
+	for _, name := range names {
+		f[name+"/swap.toml"], f[name+"/printer.cfg"] = fleetSheet(name, "printer.cfg"), healthySections
+	}
+	return f
+}
+
 // writeFleet writes so many printers of each style below the working
 // directory, numbered from 1 in the order in which they are checked, padded
 // to these sizes in bytes.
 func writeFleet(t testing.TB, defines, sections, definesSize, sectionsSize int) {
 	t.Helper()
-	put := func(name, text string) {
-		if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
-	}
-	first := padDefines(base+"#define THERMAL_PROTECTION_HOTENDS\n", definesSize-len(watch)-4000)
+	first := padDefines(base+guard, definesSize-len(watch)-4000)
 	second := padDefines(watch, 4000)
 	whole := padSections(healthySections, sectionsSize)
 	for i := 1; i <= defines+sections; i++ {
 		name := fmt.Sprintf("printer-%04d", i)
 		if i <= defines {
-			put(name+"/swap.toml", fleetSheet(name, "Configuration.h", "Configuration_adv.h"))
-			put(name+"/Configuration.h", first)
-			put(name+"/Configuration_adv.h", second)
+			testfiles.Write(t, name, texts{"Configuration.h": first, "Configuration_adv.h": second,
+				"swap.toml": fleetSheet(name, "Configuration.h", "Configuration_adv.h")})
 		} else {
-			put(name+"/swap.toml", fleetSheet(name, "printer.cfg"))
-			put(name+"/printer.cfg", whole)
+			testfiles.Write(t, name, texts{"printer.cfg": whole,
+				"swap.toml": fleetSheet(name, "printer.cfg")})
 		}
 	}
 }

@@ -8,15 +8,15 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"preflash/cmd/internal/testfiles"
 )
 
-// put writes a file, and its folder where it is new.
-func put(t *testing.T, name, text string) {
+// put writes a file that can be run, and its folder where it is new.
+func put(t testing.TB, name, text string) {
 	t.Helper()
-	if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.WriteFile(name, []byte(text), 0o777); err != nil {
+	testfiles.Write(t, filepath.Dir(name), texts{filepath.Base(name): text})
+	if err := os.Chmod(name, 0o777); err != nil {
 		t.Fatal(err)
 	}
 }
@@ -56,12 +56,10 @@ func TestChangedSinceHostile(t *testing.T) {
 	if _, err := os.Stat("/bin/sh"); err != nil {
 		t.Skip("the traces are left by a shell script")
 	}
-	plain := func(t *testing.T) map[string]string {
-		return map[string]string{
-			"a/swap.toml": fleetSheet("a", "printer.cfg"), "a/printer.cfg": healthySections,
-			"b/swap.toml": fleetSheet("b", "printer.cfg"), "b/printer.cfg": healthySections,
-			".gitattributes": "*.cfg filter=odd diff=odd\n",
-		}
+	plain := func(t *testing.T) texts {
+		f := healthy("a", "b")
+		f[".gitattributes"] = "*.cfg filter=odd diff=odd\n"
+		return f
 	}
 	edited := healthySections + "# more\n"
 	config := func(keys ...string) func(*testing.T, string) {
@@ -80,24 +78,34 @@ func TestChangedSinceHostile(t *testing.T) {
 		want   []string
 	}{
 		{"a filter with = in its name", nil, func(t *testing.T, script string) {
-			put(t, ".git/config", "[core]\n\trepositoryformatversion = 0\n[filter \"a=b\"]\n\tclean = "+script+"\n\trequired = true\n")
+			put(t, ".git/config", `[core]
+	repositoryformatversion = 0
+[filter "a=b"]
+	clean = `+script+`
+	required = true
+`)
 			put(t, ".gitattributes", "*.cfg filter=a=b\n")
 			put(t, "a/printer.cfg", edited)
 		}, []string{"a"}},
-		{"a filter", nil, config("filter.odd.clean RUN", "filter.odd.process RUN", "filter.odd.required true"), []string{"a"}},
-		{"a text conversion, an external diff", nil, config("diff.odd.textconv RUN", "diff.odd.command RUN", "diff.external RUN"), []string{"a"}},
+		{"a filter", nil,
+			config("filter.odd.clean RUN", "filter.odd.process RUN", "filter.odd.required true"),
+			[]string{"a"}},
+		{"a text conversion, an external diff", nil,
+			config("diff.odd.textconv RUN", "diff.odd.command RUN", "diff.external RUN"), []string{"a"}},
 		{"a file monitor", nil, config("core.fsmonitor RUN"), []string{"a"}},
 		{"a pager", nil, config("core.pager RUN", "pager.ls-tree RUN", "pager.cat-file RUN"), []string{"a"}},
 		{"an alias", nil, config("alias.ls-tree !RUN", "alias.cat-file !RUN"), []string{"a"}},
 		{"hooks", nil, func(t *testing.T, script string) {
 			gitHere(t, "config", "core.hooksPath", filepath.Dir(script))
-			for _, hook := range []string{"post-index-change", "post-checkout", "reference-transaction", "fsmonitor-watchman"} {
+			for _, hook := range []string{"post-index-change", "post-checkout", "reference-transaction",
+				"fsmonitor-watchman"} {
 				put(t, filepath.Join(filepath.Dir(script), hook), "#!/bin/sh\nexec "+script+"\n")
 			}
 			put(t, "a/printer.cfg", edited)
 		}, []string{"a"}},
 		{"a lazy fetch by a command", nil, func(t *testing.T, script string) {
-			config("core.repositoryformatversion 1", "extensions.partialClone far", "remote.far.promisor true", "remote.far.url ext::RUN", "protocol.ext.allow always")(t, script)
+			config("core.repositoryformatversion 1", "extensions.partialClone far",
+				"remote.far.promisor true", "remote.far.url ext::RUN", "protocol.ext.allow always")(t, script)
 		}, []string{"a"}},
 		{"the index is told that nothing changed", nil, func(t *testing.T, _ string) {
 			put(t, "a/printer.cfg", edited)
@@ -119,7 +127,11 @@ func TestChangedSinceHostile(t *testing.T) {
 			// It claims that its HEAD is what is on the disk.
 			gitHere(t, "init", "-q", "--bare", "a")
 		}, func(t *testing.T, script string) {
-			put(t, "a/config", "[core]\n\trepositoryformatversion = 0\n\tbare = false\n\tworktree = .\n\tfsmonitor = "+script+"\n")
+			put(t, "a/config", `[core]
+	repositoryformatversion = 0
+	bare = false
+	worktree = .
+	fsmonitor = `+script+"\n")
 			put(t, "a/printer.cfg", edited)
 		}, []string{"a"}},
 		{"a link behind a link", func(t *testing.T) {
@@ -145,19 +157,21 @@ func TestChangedSinceHostile(t *testing.T) {
 			gitHere(t, "init", "-q", "sub")
 			put(t, "sub/printer.cfg", healthySections)
 			gitHere(t, "-C", "sub", "add", "-A")
-			gitHere(t, "-C", "sub", "-c", "user.name=t", "-c", "user.email=t@example.invalid", "commit", "-qm", "start")
+			gitHere(t, "-C", "sub", "commit", "-qm", "start")
 			put(t, "a/printer.cfg", "[include ../sub/*.cfg]\n"+healthySections)
 		}, func(t *testing.T, _ string) {
 			put(t, "sub/printer.cfg", edited)
-			gitHere(t, "-C", "sub", "-c", "user.name=t", "-c", "user.email=t@example.invalid", "commit", "-qam", "move")
+			gitHere(t, "-C", "sub", "commit", "-qam", "move")
 		}, []string{"a"}},
 		{"what an absent file is named for came", func(t *testing.T) {
-			put(t, "a/swap.toml", strings.Replace(fleetSheet("a", "printer.cfg"), "\nconfig", "\nabsent = [\"gone.cfg\"]\nconfig", 1))
+			absent := "\nabsent = [\"gone.cfg\"]\nconfig"
+			put(t, "a/swap.toml", strings.Replace(fleetSheet("a", "printer.cfg"), "\nconfig", absent, 1))
 			put(t, "a/printer.cfg", "[include gone.cfg]\n"+healthySections)
 		}, func(t *testing.T, _ string) { put(t, "a/gone.cfg", "[fan]\npin: PA1\n") }, []string{"a"}},
 		{"git's own variables", nil, func(t *testing.T, _ string) {
 			put(t, "a/printer.cfg", edited)
-			for _, name := range []string{"GIT_DIR", "GIT_WORK_TREE", "GIT_INDEX_FILE", "GIT_OBJECT_DIRECTORY", "GIT_COMMON_DIR", "GIT_CEILING_DIRECTORIES", "GIT_NAMESPACE"} {
+			for _, name := range []string{"GIT_DIR", "GIT_WORK_TREE", "GIT_INDEX_FILE",
+				"GIT_OBJECT_DIRECTORY", "GIT_COMMON_DIR", "GIT_CEILING_DIRECTORIES", "GIT_NAMESPACE"} {
 				t.Setenv(name, t.TempDir())
 			}
 			t.Setenv("GIT_CONFIG_COUNT", "1")
@@ -222,7 +236,7 @@ func demandProblem(t *testing.T, rev, want string) {
 
 func onePrinter(t *testing.T, format string) {
 	t.Helper()
-	write(t, map[string]string{"a/swap.toml": fleetSheet("a", "printer.cfg"), "a/printer.cfg": healthySections})
+	write(t, healthy("a"))
 	gitHere(t, "init", "-q", "--object-format="+format)
 	commitAll(t, "start")
 }
@@ -231,10 +245,7 @@ func onePrinter(t *testing.T, format string) {
 // was checked.
 func TestChangedSinceSheetsThatWent(t *testing.T) {
 	onePrinter(t, "sha1")
-	for _, name := range []string{"b", "c", ".d"} {
-		put(t, name+"/swap.toml", fleetSheet(name, "printer.cfg"))
-		put(t, name+"/printer.cfg", healthySections)
-	}
+	testfiles.Write(t, ".", healthy("b", "c", ".d"))
 	commitAll(t, "more")
 	gitHere(t, "rm", "-qr", "b", ".d")
 	gitHere(t, "commit", "-qm", "less")
@@ -277,7 +288,8 @@ func TestChangedSinceRevisions(t *testing.T) {
 			commitAll(t, "more")
 			first := gitOutput(t, "rev-parse", "HEAD~1")
 			for range 2 {
-				for _, rev := range []string{"HEAD~1", "HEAD^", "@~", "v1", "v1-signed", "origin/main", "origin", "refs/tags/v1", "tags/v1", first, first[:10], "main~1"} {
+				for _, rev := range []string{"HEAD~1", "HEAD^", "@~", "v1", "v1-signed", "origin/main",
+					"origin", "refs/tags/v1", "tags/v1", first, first[:10], "main~1"} {
 					if got := checked(t, rev); !slices.Equal(got, []string{"a"}) {
 						t.Errorf("%s: checks %q", rev, got)
 					}
@@ -287,7 +299,8 @@ func TestChangedSinceRevisions(t *testing.T) {
 						t.Errorf("%s: checks %q", rev, got)
 					}
 				}
-				for _, rev := range []string{"HEAD~9", "no-such", "HEAD:a", "@{1}", "main@{0}", ":/more", "--all", "-h", "", "v1 v1", "../config", "config", first + "0", "HEAD^{tree}"} {
+				for _, rev := range []string{"HEAD~9", "no-such", "HEAD:a", "@{1}", "main@{0}", ":/more",
+					"--all", "-h", "", "v1 v1", "../config", "config", first + "0", "HEAD^{tree}"} {
 					if rev != "" {
 						demandProblem(t, rev, "names no revision")
 					}
@@ -355,7 +368,7 @@ func TestChangedSinceInShallowClone(t *testing.T) {
 }
 
 func TestChangedSinceWithoutRepository(t *testing.T) {
-	write(t, map[string]string{"a/swap.toml": fleetSheet("a", "printer.cfg"), "a/printer.cfg": healthySections})
+	write(t, healthy("a"))
 	demandProblem(t, "HEAD", "needs a git repository")
 	put(t, ".git/x", "")
 	demandProblem(t, "HEAD", "objects")
@@ -368,10 +381,13 @@ func TestChangedSinceWithoutRepository(t *testing.T) {
 
 // The root may be a folder below the top, and the working directory another.
 func TestChangedSinceBelowTop(t *testing.T) {
-	write(t, map[string]string{
-		"deep/fleet/a/swap.toml": fleetSheet("a", "printer.cfg"), "deep/fleet/a/printer.cfg": "[include parts/*.cfg]\n" + healthySections,
-		"deep/fleet/a/parts/fan.cfg": "[fan]\npin: PA1\n", "deep/fleet/b/swap.toml": fleetSheet("b", "printer.cfg"), "deep/fleet/b/printer.cfg": healthySections,
-		"deep/swap.toml": fleetSheet("above", "printer.cfg"), "other/x": "",
+	write(t, texts{
+		"deep/fleet/a/swap.toml":     fleetSheet("a", "printer.cfg"),
+		"deep/fleet/a/printer.cfg":   "[include parts/*.cfg]\n" + healthySections,
+		"deep/fleet/a/parts/fan.cfg": "[fan]\npin: PA1\n",
+		"deep/fleet/b/swap.toml":     fleetSheet("b", "printer.cfg"),
+		"deep/fleet/b/printer.cfg":   healthySections,
+		"deep/swap.toml":             fleetSheet("above", "printer.cfg"), "other/x": "",
 	})
 	gitHere(t, "init", "-q")
 	commitAll(t, "start")
@@ -389,7 +405,8 @@ func TestChangedSinceBelowTop(t *testing.T) {
 	commitAll(t, "more")
 	gitHere(t, "rm", "-qr", "../deep/fleet/b", "../deep/swap.toml")
 	gitHere(t, "commit", "-qm", "less")
-	if r := check("HEAD~1"); len(r.Printers) != 0 || !slices.Equal(r.Gone, []string{"../deep/fleet/b/swap.toml"}) {
+	r := check("HEAD~1")
+	if len(r.Printers) != 0 || !slices.Equal(r.Gone, []string{"../deep/fleet/b/swap.toml"}) {
 		t.Errorf("a sheet went: %+v", r)
 	}
 }
@@ -397,7 +414,8 @@ func TestChangedSinceBelowTop(t *testing.T) {
 // A revision is one commit, whatever its tree holds.
 func TestChangedSinceOddNames(t *testing.T) {
 	onePrinter(t, "sha1")
-	for _, name := range []string{"tab\there/swap.toml", "quote\"here/swap.toml", "é/swap.toml", " lead/swap.toml"} {
+	for _, name := range []string{"tab\there/swap.toml", "quote\"here/swap.toml", "é/swap.toml",
+		" lead/swap.toml"} {
 		put(t, name, fleetSheet("b", "printer.cfg"))
 		put(t, filepath.Join(filepath.Dir(name), "printer.cfg"), healthySections)
 	}

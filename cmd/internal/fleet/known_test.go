@@ -61,7 +61,8 @@ func TestKnownFleet(t *testing.T) {
 
 	written := run(true)
 	start := counting(run(false))
-	if start["new"] || !start["egret-21 sensor-placeholder hotend sensor"] || !start["egret-23 heater-overpower "] {
+	if start["new"] || !start["egret-21 sensor-placeholder hotend sensor"] ||
+		!start["egret-23 heater-overpower "] {
 		t.Fatalf("counts although it is known, or does not although it never is: %v", start)
 	}
 	if s := written.Summary(); s.Known < 100 || len(start) != len(counting(written)) {

@@ -48,6 +48,7 @@ func TestManyPrinters(t *testing.T) {
 	}
 	found := worries(check(o))
 	if len(found) != 1 || len(found[name]) != 1 {
-		t.Errorf("one fault was planted in %s; found there: %v, and something on %d printers in all", name, found[name], len(found))
+		t.Errorf("one fault was planted in %s; found there: %v, and something on %d printers in all",
+			name, found[name], len(found))
 	}
 }

@@ -7,17 +7,18 @@ import (
 )
 
 func TestNamedBy(t *testing.T) {
-	write(t, map[string]string{
+	write(t, texts{
 		".git/HEAD":     "",
-		"a/swap.toml":   strings.Replace(fleetSheet("a", "printer.cfg"), "[new]\n", "[new]\nuse = \"../hotend.txt\"\n", 1),
+		"a/swap.toml":   sharing("a", "../hotend.txt"),
 		"a/printer.cfg": "[include parts/*.cfg]\n[include more.txt]\n" + healthySections,
 		"a/more.txt":    "", "hotend.txt": "", "other.txt": "",
 		"b/swap.toml": "no sheet",
 	})
 	link(t, "../a/more.txt", "b/link.txt")
 	for file, want := range map[string]string{
-		"a/more.txt": "a/swap.toml", "hotend.txt": "a/swap.toml", "a/printer.cfg": "a/swap.toml", "./b/../hotend.txt": "a/swap.toml",
-		"a/swap.toml": "a/swap.toml", "b/swap.toml": "b/swap.toml", // one that is none, too
+		"a/more.txt": "a/swap.toml", "hotend.txt": "a/swap.toml", "a/printer.cfg": "a/swap.toml",
+		"./b/../hotend.txt": "a/swap.toml", "a/swap.toml": "a/swap.toml",
+		"b/swap.toml":     "b/swap.toml", // one that is none, too
 		"a/parts/new.cfg": "a/swap.toml", "A/Printer.cfg": "a/swap.toml", "b/link.txt": "a/swap.toml",
 		"other.txt": "", "a/parts/new.txt": "", "b/new.cfg": "", "../elsewhere.cfg": "",
 	} {
@@ -32,13 +33,14 @@ func TestNamedBy(t *testing.T) {
 
 // With more files than are looked at, nobody can tell.
 func TestNamedByGivesUp(t *testing.T) {
-	files := map[string]string{".git": ""}
+	files := texts{".git": ""}
 	for i := range 9 {
 		files[fmt.Sprintf("f%d.txt", i)] = ""
 	}
 	write(t, files)
 	for most, ok := range map[int]bool{9: false, 10: true, 11: true} { // .git, a file here, counts
-		if _, err := namedBy("f0.txt", "", most); (err == nil) != ok || !ok && !strings.Contains(err.Error(), "more than 9 files") {
+		_, err := namedBy("f0.txt", "", most)
+		if (err == nil) != ok || !ok && !strings.Contains(err.Error(), "more than 9 files") {
 			t.Errorf("%d files may be passed by: %v", most, err)
 		}
 	}

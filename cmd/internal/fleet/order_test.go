@@ -69,7 +69,8 @@ func threeWorst(page string) map[string][]string {
 func same(t *testing.T, p *Printer, want []string) bool {
 	for i, w := range want {
 		rule, setting, _ := strings.Cut(strings.TrimSuffix(w, "]"), " [")
-		if len(p.Findings) <= i || p.Findings[i].Rule != rule || !strings.Contains(lineOf(t, p.Findings[i].Region), setting) {
+		if len(p.Findings) <= i || p.Findings[i].Rule != rule ||
+			!strings.Contains(lineOf(t, p.Findings[i].Region), setting) {
 			return false
 		}
 	}

@@ -38,21 +38,34 @@ func count(t *testing.T) *atomic.Int64 {
 // A configuration is read once for a check, and for a diff once more for each
 // round: the last round is the proof. A report reads no more than a diff does.
 func TestReadings(t *testing.T) {
-	const good = base + watch + "#define THERMAL_PROTECTION_HOTENDS\n"
-	blind := strings.NewReplacer("[verify_heater extruder]", "", "max_temp: 290", "max_temp: 400").Replace(healthySections) +
-		"\n[gcode_macro HOT]\ngcode:\n  M104 S390\n\n[verify_heater extruder]\nmax_error: 1e9\ncheck_gain_time: 400\n"
+	blind := strings.NewReplacer("[verify_heater extruder]", "", "max_temp: 290", "max_temp: 400").
+		Replace(healthySections) + `
+[gcode_macro HOT]
+gcode:
+  M104 S390
+
+[verify_heater extruder]
+max_error: 1e9
+check_gain_time: 400
+`
+	const custom = "#define CONFIGURATION_H_VERSION 02010300\n" + good + `#if TEMP_SENSOR_0 == 1000
+  #define HOTEND0_PULLUP_RESISTOR_OHMS 4700
+  #define HOTEND0_RESISTANCE_25C_OHMS 100000
+  #define HOTEND0_BETA 3950
+  #define HOTEND0_SH_C_COEFF 0
+#endif
+`
 	tests := []struct {
 		name   string
-		files  map[string]string
+		files  texts
 		rounds int64
 	}{
-		{"nothing to change", map[string]string{"swap.toml": sheetFor("c.h"), "c.h": good}, 0},
-		{"one round", map[string]string{"swap.toml": sheetFor("c.h"), "c.h": strings.Replace(good, "TEMP_SENSOR_0 61", "TEMP_SENSOR_0 5", 1)}, 1},
-		{"a custom sensor whose options wait in a branch", map[string]string{
-			"swap.toml": strings.NewReplacer("ntc-100k-3950", "ntc-100k-4300").Replace(sheetFor("c.h")),
-			"c.h": "#define CONFIGURATION_H_VERSION 02010300\n" + good +
-				"#if TEMP_SENSOR_0 == 1000\n  #define HOTEND0_PULLUP_RESISTOR_OHMS 4700\n  #define HOTEND0_RESISTANCE_25C_OHMS 100000\n  #define HOTEND0_BETA 3950\n  #define HOTEND0_SH_C_COEFF 0\n#endif\n"}, 1},
-		{"two rounds", map[string]string{"swap.toml": sheetFor("printer.cfg"), "printer.cfg": blind}, 2},
+		{"nothing to change", texts{"swap.toml": sheetFor("c.h"), "c.h": good}, 0},
+		{"one round", texts{"swap.toml": sheetFor("c.h"), "c.h": wrong()}, 1},
+		{"a custom sensor whose options wait in a branch", texts{
+			"swap.toml": strings.Replace(sheetFor("c.h"), "ntc-100k-3950", "ntc-100k-4300", 1),
+			"c.h":       custom}, 1},
+		{"two rounds", texts{"swap.toml": sheetFor("printer.cfg"), "printer.cfg": blind}, 2},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -64,7 +77,8 @@ func TestReadings(t *testing.T) {
 			}{
 				{"check", func(f *Fleet) { f.Check() }, 1},
 				{"diff", func(f *Fleet) {
-					if d := f.Prove(); d.Err() != nil || len(d.Plan.Left) > 0 || (len(d.Plan.Files) > 0) != (tt.rounds > 0) {
+					d := f.Prove()
+					if d.Err() != nil || len(d.Plan.Left) > 0 || (len(d.Plan.Files) > 0) != (tt.rounds > 0) {
 						t.Fatalf("%v, left %v, %d files", d.Err(), d.Plan.Left, len(d.Plan.Files))
 					}
 				}, 1 + tt.rounds},
@@ -100,8 +114,7 @@ func TestReadings(t *testing.T) {
 // Printers that share a file, and the sheets elsewhere, are read once each and
 // once more for each round that touches them.
 func TestReadingsOfSharedFiles(t *testing.T) {
-	wrong := strings.Replace(base+watch+"#define THERMAL_PROTECTION_HOTENDS\n", "TEMP_SENSOR_0 61", "TEMP_SENSOR_0 5", 1)
-	files := map[string]string{"common.h": wrong, "alone/swap.toml": sheetFor("c.h"), "alone/c.h": wrong}
+	files := texts{"common.h": wrong(), "alone/swap.toml": sheetFor("c.h"), "alone/c.h": wrong()}
 	for i := range 3 {
 		files[fmt.Sprintf("shares/%d.swap.toml", i)] = sheetFor("../common.h")
 	}
@@ -114,6 +127,7 @@ func TestReadingsOfSharedFiles(t *testing.T) {
 		t.Fatalf("%v, %d files", d.Err(), len(d.Plan.Files))
 	}
 	if got := read.Load(); got != 3*2+1 {
-		t.Errorf("the configurations are read %d times; three that share it twice and one that does not are 7", got)
+		t.Errorf("the configurations are read %d times; "+
+			"three that share it twice and one that does not are 7", got)
 	}
 }

@@ -3,21 +3,23 @@ package fleet
 import (
 	"strings"
 	"testing"
+
+	"preflash/rules"
 )
 
 // A survey holds what the rules saw, as it is and with the diff applied.
 func TestSurvey(t *testing.T) {
-	wrong := strings.Replace(base, "TEMP_SENSOR_0 61", "TEMP_SENSOR_0 5", 1)
-	write(t, map[string]string{
-		"a/swap.toml": sheetFor("c.h"), "a/c.h": wrong + watch + "#define THERMAL_PROTECTION_HOTENDS\n",
-		"b/swap.toml": sheetFor("c.h"), "b/c.h": base + watch + "#define THERMAL_PROTECTION_HOTENDS\n",
+	write(t, texts{
+		"a/swap.toml": sheetFor("c.h"), "a/c.h": wrong(),
+		"b/swap.toml": sheetFor("c.h"), "b/c.h": good,
 		"c/swap.toml": sheetFor("gone.h"),
 	})
 	s := survey()
 	if len(s.Printers) != 3 || len(s.Before) != 3 || len(s.After) != 3 || s.Err() != nil {
 		t.Fatalf("%d printers, %d and %d inputs, %v", len(s.Printers), len(s.Before), len(s.After), s.Err())
 	}
-	if was, is := s.Before[0].Printer.Hotend.Sensor.Value.Name, s.After[0].Printer.Hotend.Sensor.Value.Name; was != "5" || is != "61" {
+	sensor := func(in *rules.Input) string { return in.Printer.Hotend.Sensor.Value.Name }
+	if was, is := sensor(s.Before[0]), sensor(s.After[0]); was != "5" || is != "61" {
 		t.Errorf("the first sensor goes from %s to %s, want from 5 to 61", was, is)
 	}
 	if s.Before[1] == nil || s.After[1] != s.Before[1] {
@@ -32,7 +34,7 @@ func TestSurvey(t *testing.T) {
 }
 
 func TestSurveyOfNothing(t *testing.T) {
-	write(t, map[string]string{"readme": ""})
+	write(t, texts{"readme": ""})
 	s := survey()
 	if len(s.Printers) != 1 || s.Printers[0].Problem == nil || len(s.Plan.Files) > 0 || len(s.Before) != 1 {
 		t.Errorf("%+v", s)
@@ -42,9 +44,12 @@ func TestSurveyOfNothing(t *testing.T) {
 // Changes that fail their proof leave a report without a diff.
 func TestSurveyWithoutProof(t *testing.T) {
 	lower := strings.Replace(sheetFor("../c.h"), "rated_c = 300", "rated_c = 280", 1)
-	c := strings.Replace(base, "MAXTEMP 275", "MAXTEMP 400", 1) + watch + "#define THERMAL_PROTECTION_HOTENDS\n"
-	c += "#if HEATER_0_MAXTEMP < 400\n#undef TEMP_SENSOR_BED\n#define TEMP_SENSOR_BED 5\n#endif\n"
-	write(t, map[string]string{"a/swap.toml": lower, "c.h": c})
+	c := strings.Replace(good, "MAXTEMP 275", "MAXTEMP 400", 1) + `#if HEATER_0_MAXTEMP < 400
+#undef TEMP_SENSOR_BED
+#define TEMP_SENSOR_BED 5
+#endif
+`
+	write(t, texts{"a/swap.toml": lower, "c.h": c})
 	s := survey()
 	if s.Err() == nil || s.Before[0] == nil || s.After[0] != s.Before[0] {
 		t.Errorf("a lower limit makes the bed's sensor another one, and the plan is %+v, %v", s.Plan, s.Err())

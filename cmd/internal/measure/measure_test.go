@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"preflash/cmd/internal/testfiles"
 	"preflash/parser"
 	"preflash/parser/record"
 	"preflash/parser/sheet"
@@ -36,12 +37,14 @@ func fittedLog(t *testing.T) HeatFit {
 	}
 	h := HeatFit{Heater: p.Heater, HeaterFrom: "as the flags say"}
 	var err error
-	if h.Log, err = record.ReadHeat(parser.NewFile("log\x1b[31m.csv", []byte(text.String())), 0, 0); err != nil {
+	file := parser.NewFile("log\x1b[31m.csv", []byte(text.String()))
+	if h.Log, err = record.ReadHeat(file, 0, 0); err != nil {
 		t.Fatal(err)
 	}
 	var log []heat.Reading
 	for _, r := range h.Log.Rows {
-		log = append(log, heat.Reading{Input: heat.Input{TimeS: r.TimeS, Duty: r.Duty, Fan: r.Fan}, TempC: r.TempC})
+		in := heat.Input{TimeS: r.TimeS, Duty: r.Duty, Fan: r.Fan}
+		log = append(log, heat.Reading{Input: in, TempC: r.TempC})
 	}
 	if h.Fit, err = heat.FitRun(p.Heater, heat.Estimate{Value: 22}, log); err != nil {
 		t.Fatal(err)
@@ -56,28 +59,12 @@ func TestHeatTextPastesIntoASheet(t *testing.T) {
 	if err := HeatText(&text, fittedLog(t)); err != nil {
 		t.Fatal(err)
 	}
-	const head = `format = 1
-[printer]
-name = "egret-90"
-config = ["printer.cfg"]
-supply_v = 24.0
-[new]
-rated_c = 285
-print_c = [190, 250]
-[new.sensor]
-kind = "ntc"
-curve = "ntc-100k-3950"
-[new.heater]
-kind = "cartridge"
-rated_v = 24.0
-rated_w = 40.0
-`
 	tree, err := parser.OpenTree(t.TempDir())
 	if err != nil {
 		t.Fatal(err)
 	}
 	defer tree.Close()
-	tree = tree.With(map[string][]byte{tree.Shown("swap.toml"): []byte(head + text.String())})
+	tree = tree.With(map[string][]byte{tree.Shown("swap.toml"): []byte(testfiles.Sheet + text.String())})
 	s, err := sheet.Read(tree, "swap.toml")
 	if err != nil {
 		t.Fatalf("%v\n%s", err, &text)

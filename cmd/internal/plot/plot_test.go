@@ -6,14 +6,14 @@ import (
 	"flag"
 	"io"
 	"math"
-	"os"
-	"path/filepath"
 	"regexp"
 	"strconv"
 	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")
@@ -52,19 +52,7 @@ func samplePlot() *Plot {
 // The golden file is a picture: look at it in any browser.
 func TestGolden(t *testing.T) {
 	got := samplePlot().SVG()
-	name := filepath.Join("testdata", "sample.svg")
-	if *update {
-		if err := os.WriteFile(name, got, 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if !bytes.Equal(got, want) {
-		t.Errorf("differs from %s; got\n%s", name, got)
-	}
+	testfiles.Golden(t, *update, "testdata/sample.svg", string(got))
 	if again := samplePlot().SVG(); !bytes.Equal(got, again) {
 		t.Error("the same plot gave two drawings")
 	}
@@ -260,7 +248,8 @@ func TestClip(t *testing.T) {
 	for _, tt := range tests {
 		from, to, ok := clip(tt.a, tt.b, box)
 		if ok != tt.ok || ok && (from != tt.from || to != tt.to) {
-			t.Errorf("clip %v to %v: %v to %v, %v; want %v to %v, %v", tt.a, tt.b, from, to, ok, tt.from, tt.to, tt.ok)
+			t.Errorf("clip %v to %v: %v to %v, %v; want %v to %v, %v",
+				tt.a, tt.b, from, to, ok, tt.from, tt.to, tt.ok)
 		}
 	}
 }

@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/testfiles"
 )
 
 func jsonText(t testing.TB, r *fleet.Result) string {
@@ -40,7 +41,7 @@ func TestJSONKeepsText(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		r := anyResult().Draw(rt, "result")
 		got := jsonText(t, r)
-		if c, found := hidden(got); found {
+		if c, found := testfiles.Hidden(got); found {
 			rt.Errorf("holds %U: %q", c, got)
 		}
 		var back resultJSON
@@ -50,7 +51,8 @@ func TestJSONKeepsText(t *testing.T) {
 		p, f := r.Printers[0], r.Printers[0].Findings[0]
 		for _, pair := range [][2]string{
 			{back.Printers[0].Name, p.Name}, {back.Printers[0].Files[0], p.Files[0]},
-			{back.Printers[0].Findings[0].Message, f.Message}, {back.Printers[0].Findings[0].File, f.Region.File},
+			{back.Printers[0].Findings[0].Message, f.Message},
+			{back.Printers[0].Findings[0].File, f.Region.File},
 			{back.Printers[1].Error.Message, r.Printers[1].Problem.Message},
 		} {
 			// encoding/json replaces each byte that is not UTF-8.

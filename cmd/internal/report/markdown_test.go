@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/testfiles"
 	"preflash/patch"
 	"preflash/rules"
 )
@@ -50,13 +51,15 @@ func TestMarkdownLeavesNoneOut(t *testing.T) {
 		for range tt.printers {
 			p := fleet.Printer{Name: "egret-01"}
 			for _, level := range []rules.Level{rules.Error, rules.Warning, rules.Note} {
-				p.Findings = append(p.Findings, fleet.Finding{Rule: "temp-ceiling", Level: level, Message: message})
+				p.Findings = append(p.Findings,
+					fleet.Finding{Rule: "temp-ceiling", Level: level, Message: message})
 			}
 			r.Printers = append(r.Printers, p)
 		}
 		got := markdownOf(t, r, []byte("+x\n"))
 		for word, want := range map[string]int{"error": tt.errors, "warning": tt.warnings, "note": tt.notes} {
-			if n := strings.Count(got, "- **"+word+"** egret-01, temp-ceiling: lower the max temp"); n != want {
+			item := "- **" + word + "** egret-01, temp-ceiling: lower the max temp"
+			if n := strings.Count(got, item); n != want {
 				t.Errorf("%d printers: %d of the %ss are listed, want %d", tt.printers, n, word, want)
 			}
 		}
@@ -101,7 +104,7 @@ func TestMarkdownWorstFirst(t *testing.T) {
 func TestMarkdownHidesNothing(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		got := markdownOf(t, anyResult().Draw(rt, "result"), nil)
-		if r, found := hidden(got); found || !utf8.ValidString(got) {
+		if r, found := testfiles.Hidden(got); found || !utf8.ValidString(got) {
 			rt.Errorf("holds %U, or is not UTF-8: %q", r, got)
 		}
 	})

@@ -6,14 +6,13 @@ import (
 	"flag"
 	"io"
 	"math"
-	"os"
 	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/parser"
+	"preflash/cmd/internal/testfiles"
 	"preflash/rules"
 )
 
@@ -22,19 +21,7 @@ var update = flag.Bool("update", false, "write the golden files anew")
 // golden compares with a file of testdata.
 func golden(t *testing.T, name, got string) {
 	t.Helper()
-	name = filepath.Join("testdata", name)
-	if *update {
-		if err := os.WriteFile(name, []byte(got), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if got != string(want) {
-		t.Errorf("differs from %s; got\n%s", name, got)
-	}
+	testfiles.Golden(t, *update, filepath.Join("testdata", name), got)
 }
 
 // render prints any of the reports.
@@ -85,8 +72,9 @@ func workshop() *fleet.Result {
 		},
 		{
 			Rule: "temp-ceiling", Level: rules.Error, Region: at(310, 24, "315"),
-			Message: "A user can ask for 300 °C and the firmware trips at 315 °C, but the liner is rated 240 °C.",
-			Change:  "max temp: 315 → 255, line 310",
+			Message: "A user can ask for 300 °C and the firmware trips at 315 °C, " +
+				"but the liner is rated 240 °C.",
+			Change: "max temp: 315 → 255, line 310",
 			Values: rules.Values{"target_limit_c": 300.0, "trip_c": 315.0, "rated_c": 240.0,
 				"limited_by": "new.liner"},
 			Fix: []fleet.Replacement{{Region: at(310, 24, "315"), New: "255"}},
@@ -139,17 +127,6 @@ func workshop() *fleet.Result {
 	}
 	return &fleet.Result{Version: "v1.2.3", Printers: []fleet.Printer{clean("egret-01"), clean("egret-02"),
 		egret03, broken, waived, odd}}
-}
-
-// hidden finds the first character that hides or acts, line breaks and tabs
-// aside.
-func hidden(s string) (rune, bool) {
-	for _, r := range s {
-		if r != '\n' && r != '\t' && parser.Hidden(r) {
-			return r, true
-		}
-	}
-	return 0, false
 }
 
 func cleanFleet(n int) *fleet.Result {

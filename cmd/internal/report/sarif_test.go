@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/testfiles"
 	"preflash/rules"
 )
 
@@ -136,7 +137,7 @@ func TestSARIFHidesNothing(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		r := anyResult().Draw(rt, "result")
 		got := sarifOf(t, r)
-		if c, found := hidden(got); found {
+		if c, found := testfiles.Hidden(got); found {
 			rt.Errorf("holds %U: %q", c, got)
 		}
 		for _, result := range decodeSARIF(t, got).Results {

@@ -11,6 +11,7 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/plaintext"
+	"preflash/cmd/internal/testfiles"
 	"preflash/rules"
 )
 
@@ -116,8 +117,10 @@ func TestVerdictSinceARevision(t *testing.T) {
 			"nothing changed since main, so no printer was checked: egret-01, egret-02."},
 		{"some the same", fleet.Result{Unchanged: []string{"egret-01"},
 			Printers: []fleet.Printer{{Name: "egret-02"}}},
-			"nothing to change on 1 printer. Not checked, since nothing changed in them since main: egret-01."},
-		{"some cannot be read", fleet.Result{Unchanged: []string{"egret-01"}, Printers: []fleet.Printer{broken}},
+			"nothing to change on 1 printer. " +
+				"Not checked, since nothing changed in them since main: egret-01."},
+		{"some cannot be read",
+			fleet.Result{Unchanged: []string{"egret-01"}, Printers: []fleet.Printer{broken}},
 			"no printer was checked. Not checked, since nothing changed in them since main: egret-01. " +
 				"Fix first what cannot be read, or not whole: egret-09. Nothing is known of what " +
 				"stands there."},
@@ -155,11 +158,12 @@ func TestFit(t *testing.T) {
 		"it draws 6 A, and the output is rated for 5 A"
 	for width, want := range map[int]string{
 		200: long,
-		110: "fit a weaker heater, or drive it through a part rated for the current (assumed: 5 A): it draws 6 A",
-		80:  "fit a weaker heater",
-		85:  "fit a weaker heater, or drive it through a part rated for the current (assumed: 5 A)",
-		20:  "fit a weaker heater",
-		12:  "fit a …",
+		110: "fit a weaker heater, " +
+			"or drive it through a part rated for the current (assumed: 5 A): it draws 6 A",
+		80: "fit a weaker heater",
+		85: "fit a weaker heater, or drive it through a part rated for the current (assumed: 5 A)",
+		20: "fit a weaker heater",
+		12: "fit a …",
 	} {
 		if got := fit(long, width); got != want {
 			t.Errorf("fit to %d: %q, want %q", width, got, want)
@@ -207,7 +211,7 @@ func anyResult() *rapid.Generator[*fleet.Result] {
 func TestTextHidesNothing(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		got := text(t, anyResult().Draw(rt, "result"), TextOptions{})
-		if r, found := hidden(got); found || !utf8.ValidString(got) {
+		if r, found := testfiles.Hidden(got); found || !utf8.ValidString(got) {
 			rt.Errorf("holds %U, or is not UTF-8: %q", r, got)
 		}
 	})

@@ -63,7 +63,8 @@ func TestAskFillsTheSheet(t *testing.T) {
 		}
 	}
 	for _, line := range strings.Split(asked, "\n") {
-		if len([]rune(line)) > lineWidth+60 || len([]rune(line)) > lineWidth && !strings.Contains(line, ": ") {
+		if len([]rune(line)) > lineWidth+60 ||
+			len([]rune(line)) > lineWidth && !strings.Contains(line, ": ") {
 			t.Errorf("not wrapped: %q", line)
 		}
 	}
@@ -156,7 +157,8 @@ func TestLiteral(t *testing.T) {
 	}{
 		{"rated_v", "24.0", "24 V", "24"}, {"rated_v", "24.0", "0,4", "0.4"},
 		{"rated_v", "24.0", "24 volts", "24"}, {"rated_v", "24.0", "24 A", ""},
-		{"rated_c", "285", "285 C", "285"}, {"rated_c", "285", "285°C", "285"}, {"rated_c", "285", "545 F", ""},
+		{"rated_c", "285", "285 C", "285"}, {"rated_c", "285", "285°C", "285"},
+		{"rated_c", "285", "545 F", ""},
 		{"pullup_ohm", "4700", "4.7k", "4700"}, {"pullup_ohm", "4700", "4,7 kΩ", "4700"},
 		{"pullup_ohm", "4700", "4700 ohm", "4700"},
 		{"output_a", "5.0", "5000 mA", "5"}, {"output_a", "5.0", "?", ""}, {"output_a", "5.0", "1.000,5", ""},
@@ -164,7 +166,8 @@ func TestLiteral(t *testing.T) {
 		{"print_c", "[190, 250]", "190-250", "[190, 250]"},
 		{"print_c", "[190, 250]", "190 to 250 C", "[190, 250]"},
 		{"print_c", "[190, 250]", "190°C – 250°C", "[190, 250]"}, {"print_c", "[190, 250]", "hot", ""},
-		{"hot_w", "[[25, 48]]", "25 48, 200 30", "[[25, 48], [200, 30]]"}, {"hot_w", "[[25, 48]]", "25 48 200", ""},
+		{"hot_w", "[[25, 48]]", "25 48, 200 30", "[[25, 48], [200, 30]]"},
+		{"hot_w", "[[25, 48]]", "25 48 200", ""},
 		{"liner", `"none"`, "none", `"none"`},
 	} {
 		got, wrong := literal(tt.example, tt.answer, unitOf(tt.key))

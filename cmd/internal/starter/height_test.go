@@ -10,7 +10,9 @@ import (
 // z_reference is what homes Z; where that cannot be told, it is asked for.
 func TestZReference(t *testing.T) {
 	const main = "printer.cfg"
-	homes := func(h parser.Homing) parser.Setting[parser.Homing] { return written(parser.ZHoming, h, main, 40) }
+	homes := func(h parser.Homing) parser.Setting[parser.Homing] {
+		return written(parser.ZHoming, h, main, 40)
+	}
 	trigger := func(mm float64) parser.Setting[float64] { return written(parser.ProbeTrigger, mm, main, 90) }
 	for _, tt := range []struct {
 		name string
@@ -25,8 +27,9 @@ func TestZReference(t *testing.T) {
 		{"a motor that stalls", parser.Geometry{Homes: homes(parser.HomesAtBed), HomesByStall: true}, "",
 			"presses on the bed"},
 		{"towers", parser.Geometry{Homes: homes(parser.HomesFar)}, "endstop", "a switch far from the bed"},
-		{"the nozzle, by its section", parser.Geometry{Homes: homes(parser.HomesByProbe), TriggerMM: trigger(-0.1),
-			NozzleProbes: written(parser.NozzleProbes, true, main, 88)}, "nozzle", "the nozzle itself"},
+		{"the nozzle, by its section",
+			parser.Geometry{Homes: homes(parser.HomesByProbe), TriggerMM: trigger(-0.1),
+				NozzleProbes: written(parser.NozzleProbes, true, main, 88)}, "nozzle", "the nozzle itself"},
 		{"the nozzle, perhaps", parser.Geometry{Homes: homes(parser.HomesByProbe),
 			TriggerMM: trigger(-1.745)}, "", "evidence, not proof"},
 		{"a probe that may only level", parser.Geometry{TriggerMM: trigger(2.1)}, "", "only levels the bed"},

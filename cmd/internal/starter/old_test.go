@@ -38,7 +38,8 @@ func TestOldSensor(t *testing.T) {
 		kind parser.SensorKind // unknown: the sheet says nothing
 	}{
 		{"a known curve", parser.SensorDef{Form: parser.FormCurve, Kind: ntc, Curve: "ntc-100k-3950"}, ntc},
-		{"a known platinum", parser.SensorDef{Form: parser.FormCurve, Kind: platinum, Curve: "pt1000"}, platinum},
+		{"a known platinum",
+			parser.SensorDef{Form: parser.FormCurve, Kind: platinum, Curve: "pt1000"}, platinum},
 		{"a Beta", parser.SensorDef{Form: parser.FormBeta, R25Ohm: 100e3, BetaK: 4300}, ntc},
 		{"a Beta with its cubic term", parser.SensorDef{Form: parser.FormBeta, Kind: ntc, R25Ohm: 100e3,
 			BetaK: 4000, CubicC: 5e-8}, ntc},
@@ -90,7 +91,8 @@ func TestOldSensorWithoutACurve(t *testing.T) {
 			}
 			facts := definesFacts()
 			facts.Printer.Hotend.Sensor.Value = tt.def
-			if text := New(facts).Text(); !strings.Contains(strings.Join(strings.Fields(text), " "), tt.says) {
+			text := New(facts).Text()
+			if !strings.Contains(strings.Join(strings.Fields(text), " "), tt.says) {
 				t.Errorf("nothing says %q in\n%s", tt.says, text)
 			}
 		})

@@ -3,13 +3,12 @@ package starter
 import (
 	"errors"
 	"flag"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
+	"preflash/cmd/internal/testfiles"
 	"preflash/parser"
 	"preflash/parser/sheet"
 )
@@ -70,22 +69,8 @@ func sectionsFacts() Facts {
 }
 
 func TestGolden(t *testing.T) {
-	for name, facts := range map[string]Facts{"defines.txt": definesFacts(), "sections.txt": sectionsFacts()} {
-		got := New(facts).Text()
-		name = filepath.Join("testdata", name)
-		if *update {
-			if err := os.WriteFile(name, []byte(got), 0o644); err != nil {
-				t.Fatal(err)
-			}
-		}
-		want, err := os.ReadFile(name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if got != string(want) {
-			t.Errorf("differs from %s; got\n%s", name, got)
-		}
-	}
+	testfiles.Golden(t, *update, "testdata/defines.txt", New(definesFacts()).Text())
+	testfiles.Golden(t, *update, "testdata/sections.txt", New(sectionsFacts()).Text())
 }
 
 // read gives a text to the reader of sheets.
@@ -174,7 +159,8 @@ func TestOptionsShowTheirDefaults(t *testing.T) {
 	}
 	type pair[T comparable] struct{ a, b sheet.Key[T] }
 	for _, p := range []pair[float64]{
-		{without.Printer.PullupOhm, with.Printer.PullupOhm}, {without.Printer.AmbientC, with.Printer.AmbientC},
+		{without.Printer.PullupOhm, with.Printer.PullupOhm},
+		{without.Printer.AmbientC, with.Printer.AmbientC},
 		{without.New.Heater.DutyLimit, with.New.Heater.DutyLimit},
 		{without.New.Block.HeatCapacityJPerK, with.New.Block.HeatCapacityJPerK},
 		{without.New.Block.LossWPerK, with.New.Block.LossWPerK},

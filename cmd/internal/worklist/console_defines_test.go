@@ -179,8 +179,9 @@ func (c *definesConsole) homesDown() bool { return c.options["Z_HOME_DIR"] == "-
 
 func (c *definesConsole) probe() bool {
 	_, servo := c.options["Z_PROBE_SERVO_NR"]
-	probes := []string{"BLTOUCH", "FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "TOUCH_MI_PROBE", "Z_PROBE_ALLEN_KEY",
-		"Z_PROBE_SLED", "SOLENOID_PROBE", "SENSORLESS_PROBING", "RACK_AND_PINION_PROBE"}
+	probes := []string{"BLTOUCH", "FIX_MOUNTED_PROBE", "NOZZLE_AS_PROBE", "TOUCH_MI_PROBE",
+		"Z_PROBE_ALLEN_KEY", "Z_PROBE_SLED", "SOLENOID_PROBE", "SENSORLESS_PROBING",
+		"RACK_AND_PINION_PROBE"}
 	if c.version() >= newerVersion {
 		probes = append(probes, "MAGLEV4", "MAG_MOUNTED_PROBE", "BD_SENSOR")
 	}

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"preflash/cmd/internal/worklist"
-	"preflash/parser/sheet"
 )
 
 // The same for forms that no file in testdata has.
@@ -45,7 +44,7 @@ func TestStepsRunFurther(t *testing.T) {
 			const shift = 0.3
 			in := definesInput(t, c.more+"#define EXTRUDE_MINTEMP 170\n#define PREVENT_COLD_EXTRUSION\n")
 			in.Sheet.Printer.ZReference.Value, in.Sheet.New.PrintC.Value = c.finds, c.printC
-			in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: shift, Given: true}
+			in.Sheet.New.Nozzle.TipShiftMM = given(shift)
 			con := newDefinesConsole(t, []string{in.Printer.Files[0].Name}, shift, 0)
 			con.rated = in.Sheet.New.RatedC.Value
 			if n := work(t, con, worklist.New(in, worklist.Open{})); n < c.least {
@@ -91,7 +90,7 @@ func TestStepsRunFurtherSections(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			in := loaded(t, map[string]string{"printer.cfg": hotend + c.more, "swap.toml": swap})
 			in.Sheet.Printer.ZReference.Value = c.finds
-			in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: c.shift, Given: true}
+			in.Sheet.New.Nozzle.TipShiftMM = given(c.shift)
 			con := newSectionsConsole(t, in.Printer.Files[0].Name, c.shift, 0)
 			con.rated = in.Sheet.New.RatedC.Value
 			if n := work(t, con, worklist.New(in, worklist.Open{})); n < c.least {

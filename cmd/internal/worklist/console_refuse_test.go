@@ -1,32 +1,49 @@
 package worklist_test
 
 import (
-	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"preflash/cmd/internal/testfiles"
 )
 
 // What was printed once: an offset that was taken without the paper, gains for
 // an included file, a length at the limit.
 func TestConsolesRefuse(t *testing.T) {
 	dir := t.TempDir()
-	write := func(name, text string) {
-		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
-	}
-	write("printer.cfg", "[include hot.cfg]\n[stepper_z]\nendstop_pin: probe:z_virtual_endstop\n"+
-		"position_min: -2\n[probe]\nz_offset: 2\n")
-	write("hot.cfg", "[extruder]\ncontrol: pid\nmin_temp: 0\nmax_temp: 250\nstep_pin: PB1\n"+
-		"[extruder1]\nmax_temp: 250\n[gcode_macro T1]\ngcode: DOCK\n")
-	write("Configuration.h", "#define CONFIGURATION_H_VERSION 02010300\n#define EXTRUDERS 1\n"+
-		"#define TEMP_SENSOR_0 1\n"+
-		"#define HEATER_0_MAXTEMP 275\n#define TEMP_SENSOR_BED 1\n#define BED_MAXTEMP 120\n"+
-		"#define PIDTEMP\n#define EEPROM_SETTINGS\n"+
-		"#define PREVENT_COLD_EXTRUSION\n#define EXTRUDE_MINTEMP 170\n#define Z_HOME_DIR -1\n"+
-		"#define THERMAL_PROTECTION_HOTENDS\n#define WATCH_TEMP_PERIOD 40\n#define WATCH_TEMP_INCREASE 2\n"+
-		"#define X_BED_SIZE 200\n#define Y_BED_SIZE 200\n")
+	testfiles.Write(t, dir, map[string]string{"printer.cfg": `[include hot.cfg]
+[stepper_z]
+endstop_pin: probe:z_virtual_endstop
+position_min: -2
+[probe]
+z_offset: 2
+`, "hot.cfg": `[extruder]
+control: pid
+min_temp: 0
+max_temp: 250
+step_pin: PB1
+[extruder1]
+max_temp: 250
+[gcode_macro T1]
+gcode: DOCK
+`, "Configuration.h": `#define CONFIGURATION_H_VERSION 02010300
+#define EXTRUDERS 1
+#define TEMP_SENSOR_0 1
+#define HEATER_0_MAXTEMP 275
+#define TEMP_SENSOR_BED 1
+#define BED_MAXTEMP 120
+#define PIDTEMP
+#define EEPROM_SETTINGS
+#define PREVENT_COLD_EXTRUSION
+#define EXTRUDE_MINTEMP 170
+#define THERMAL_PROTECTION_HOTENDS
+#define WATCH_TEMP_PERIOD 40
+#define WATCH_TEMP_INCREASE 2
+#define Z_HOME_DIR -1
+#define X_BED_SIZE 200
+#define Y_BED_SIZE 200
+`})
 	flat := []string{"G28", "G90", "G1 Z10 F600", "G1 X0 Y0 F3000"}
 	const heat = "SET_HEATER_TEMPERATURE HEATER=extruder TARGET="
 	for _, c := range []struct {

@@ -309,7 +309,8 @@ func (c *sectionsConsole) enter(line string) error {
 	known, ok := sectionsCommands[name]
 	if !ok {
 		for n := range 10 {
-			if _, macro := c.options[fmt.Sprintf("gcode_macro T%d", n)]; macro && name == fmt.Sprintf("T%d", n) {
+			tool := fmt.Sprintf("T%d", n)
+			if _, macro := c.options["gcode_macro "+tool]; macro && name == tool {
 				return c.fetch(n)
 			}
 		}

@@ -274,7 +274,8 @@ func workItem(c console, item worklist.Item) (commands int, err error) {
 func TestStepsRun(t *testing.T) {
 	commands := 0
 	for _, root := range []string{"../../../testdata/forms", "../../../testdata/demo"} {
-		f := fleet.Load([]string{root}, fleet.Options{Today: today, Root: "../../../testdata", Keep: true}, nil)
+		o := fleet.Options{Today: today, Root: "../../../testdata", Keep: true}
+		f := fleet.Load([]string{root}, o, nil)
 		defer f.Close()
 		r, inputs := f.Check(), f.Inputs()
 		for i, in := range inputs {

@@ -91,7 +91,7 @@ func (b *builder) riseTest(watch heat.Watch) Item {
 	case watch.Form == heat.WindowWatch:
 		item.Expect = fmt.Sprintf("after %s (%s that do not come) %s. "+
 			"Measure the heater output then: no voltage",
-			unit.Seconds(trip), unit.Kelvin(watch.Rise.RiseC), stops)
+			unit.Seconds(trip), unit.Kelvin(watch.Heating.RiseC), stops)
 	default:
 		item.Expect = fmt.Sprintf("after about %s (a window of %s without a gain of %s, then an error sum "+
 			"of %s) %s. Measure the heater output then: no voltage",
@@ -107,8 +107,8 @@ func coldTrip(watch heat.Watch, room float64) (float64, bool) {
 	switch {
 	case watch.Form == heat.ErrorSumWatch:
 		feed = watch.Sum.Watch(coldTargetC).Feed
-	case watch.Form == heat.WindowWatch && watch.Rise.WindowS > 0:
-		feed = watch.Rise.Watch(coldTargetC).Feed
+	case watch.Form == heat.WindowWatch && watch.Heating.WindowS > 0:
+		feed = watch.Heating.Watch(coldTargetC).Feed
 	default:
 		return 0, false
 	}
@@ -130,11 +130,11 @@ func (b *builder) holdTest(watch heat.Watch) []Item {
 	var trips bool
 	switch {
 	case watch.Form == heat.ErrorSumWatch:
-		trip, trips = watch.Sum.HoldTrip(p, heat.Load{}, target)
+		trip, trips = watch.Sum.TripsAfter(p, heat.Load{}, target)
 		below = target - watch.Sum.HysteresisC
-	case watch.Hold.PeriodS > 0:
-		trip, trips = watch.Hold.HoldTrip(p, heat.Load{}, target)
-		below = target - watch.Hold.HysteresisC
+	case watch.Drop.PeriodS > 0:
+		trip, trips = watch.Drop.TripsAfter(p, heat.Load{}, target)
+		below = target - watch.Drop.HysteresisC
 	default:
 		return []Item{{Do: "The drop check is off in this configuration: a heater that fails at " +
 			"temperature goes unseen."}}
@@ -161,7 +161,7 @@ func (b *builder) holdTest(watch heat.Watch) []Item {
 			unit.Celsius(target))
 	} else {
 		item.Expect = fmt.Sprintf("%s after it has sunk below %s the firmware stops, "+
-			"about %s after %s is passed", unit.Seconds(watch.Hold.PeriodS), unit.Celsius(below), about,
+			"about %s after %s is passed", unit.Seconds(watch.Drop.PeriodS), unit.Celsius(below), about,
 			unit.Celsius(target))
 	}
 	return []Item{again, item}

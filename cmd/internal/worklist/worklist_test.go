@@ -2,8 +2,6 @@ package worklist_test
 
 import (
 	"math"
-	"os"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strconv"
@@ -14,6 +12,7 @@ import (
 	"pgregory.net/rapid"
 
 	"preflash/cmd/internal/fleet"
+	"preflash/cmd/internal/testfiles"
 	"preflash/cmd/internal/worklist"
 	"preflash/parser"
 	"preflash/parser/sheet"
@@ -41,23 +40,8 @@ pin: PC14
 z_offset: 1.8
 `
 
-const swap = `format = 1
-[printer]
-name = "egret-90"
-config = ["printer.cfg"]
-z_reference = "probe"
-supply_v = 24.0
-[new]
-rated_c = 300
-print_c = [190, 240]
-[new.sensor]
-kind = "ntc"
-curve = "ntc-100k-3950"
-[new.heater]
-kind = "cartridge"
-rated_v = 24.0
-rated_w = 50.0
-[new.block]
+var swap = strings.NewReplacer("supply_v", "z_reference = \"probe\"\nsupply_v", "250]", "240]",
+	"rated_w = 40.0", "rated_w = 50.0").Replace(testfiles.Sheet) + `[new.block]
 heat_capacity_j_per_k = 14.0
 loss_w_per_k = 0.07
 loss_fan_w_per_k = 0.1
@@ -74,11 +58,7 @@ func input(t testing.TB) *rules.Input {
 func loaded(t testing.TB, files map[string]string) *rules.Input {
 	t.Helper()
 	dir := t.TempDir()
-	for name, text := range files {
-		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
-	}
+	testfiles.Write(t, dir, files)
 	f := fleet.Load([]string{dir}, fleet.Options{Root: dir, Today: today}, nil)
 	defer f.Close()
 	r, inputs := f.Check(), f.Inputs()
@@ -87,6 +67,13 @@ func loaded(t testing.TB, files map[string]string) *rules.Input {
 	}
 	return inputs[0]
 }
+
+func homes(h parser.Homing) parser.Setting[parser.Homing] {
+	return parser.Setting[parser.Homing]{State: parser.Set, Value: h}
+}
+
+// given is a key of a sheet that somebody wrote.
+func given(v float64) sheet.Key[float64] { return sheet.Key[float64]{Value: v, Given: true} }
 
 // section gives a section's text by its title, one line for each item.
 func section(t testing.TB, list *worklist.List, title string) string {
@@ -129,7 +116,8 @@ func TestSections(t *testing.T) {
 				s.Kind.Value, s.Curve.Value = parser.Platinum, "pt100"
 				in.Sheet.Printer.AmbientC.Value = 0
 			}},
-		{name: "a pt100 behind its amplifier", title: "Before power", says: `off its amplifier.*108\.6 Ω at 22 °C`,
+		{name: "a pt100 behind its amplifier", title: "Before power",
+			says: `off its amplifier.*108\.6 Ω at 22 °C`,
 			change: func(in *rules.Input) {
 				s := &in.Sheet.New.Sensor
 				s.Kind.Value, s.Curve.Value = parser.PlatinumAmplifier, "pt100"
@@ -150,7 +138,7 @@ func TestSections(t *testing.T) {
 			says: `within a pair the wires may be either way round, but the pairs must not be swapped`},
 		{name: "a fan for another voltage", title: "Before power",
 			says:   `should say 12 V.*a fan for 24 V.*does not fit`,
-			change: func(in *rules.Input) { in.Sheet.New.Fan.RatedV = sheet.Key[float64]{Value: 12, Given: true} }},
+			change: func(in *rules.Input) { in.Sheet.New.Fan.RatedV = given(12) }},
 		{name: "no fan output", title: "Before power", says: `No output that follows this hotend is known`,
 			change: func(in *rules.Input) { in.Printer.ColdSide.Fan.State = parser.Off }},
 		{name: "nothing stored, nothing to reset", title: "After the restart", says: `FIRMWARE_RESTART`,
@@ -173,8 +161,7 @@ func TestSections(t *testing.T) {
 		{name: "a tune that was made", title: "Tune, save, write down",
 			says: `has a tune at 230 °C: kp 20, ki 1, kd 90`, silence: `starting point`,
 			change: func(in *rules.Input) {
-				k := func(x float64) sheet.Key[float64] { return sheet.Key[float64]{Value: x, Given: true} }
-				in.Sheet.Tuned = &sheet.Tuned{AtC: k(230), Kp: k(20), Ki: k(1), Kd: k(90)}
+				in.Sheet.Tuned = &sheet.Tuned{AtC: given(230), Kp: given(20), Ki: given(1), Kd: given(90)}
 			}},
 		{name: "the saving comments the old gains out", title: "Tune, save, write down",
 			says: `what stood there by hand before has become a comment.*\| SAVE_CONFIG$`},
@@ -188,21 +175,21 @@ func TestSections(t *testing.T) {
 			says: `without that the nozzle strikes the bed`, silence: "Move the probe",
 			change: func(in *rules.Input) {
 				in.Sheet.Printer.ZReference.Value = "endstop"
-				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 2, Given: true}
+				in.Sheet.New.Nozzle.TipShiftMM = given(2)
 			}},
 		{name: "a switch that clears the bed", title: "Nozzle height",
 			says: `about 0\.4 mm above the bed \(0\.6 mm before`, silence: "strikes the bed",
 			change: func(in *rules.Input) {
-				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesAtBed}
+				in.Printer.Geometry.Homes = homes(parser.HomesAtBed)
 				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""),
 					State: parser.Set, Value: 0.6}}
-				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 0.2, Given: true}
+				in.Sheet.New.Nozzle.TipShiftMM = given(0.2)
 			}},
 		{name: "a way down that ends too early", title: "Nozzle height",
 			says: `it ends at -1 mm, so write -3 mm there first`,
 			change: func(in *rules.Input) {
 				in.Printer.Geometry.LowestMM = parser.Setting[float64]{State: parser.Set, Value: -1}
-				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: -1.5, Given: true}
+				in.Sheet.New.Nozzle.TipShiftMM = given(-1.5)
 			}},
 		{name: "a nozzle that seems to be the probe", title: "Nozzle height",
 			says:   `Look whether the nozzle itself is the probe`,
@@ -216,7 +203,7 @@ func TestSections(t *testing.T) {
 		{name: "a tip below the probe's reach", title: "Nozzle height",
 			says: `Move the probe down by more than 0\.2 mm before anything homes`,
 			change: func(in *rules.Input) {
-				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 2, Given: true}
+				in.Sheet.New.Nozzle.TipShiftMM = given(2)
 			}},
 		{name: "nothing that finds the bed", title: "Nozzle height", says: `does not say what finds the bed`,
 			silence: "PROBE_CALIBRATE",
@@ -232,8 +219,7 @@ func TestSections(t *testing.T) {
 		{name: "a tune that is made again is kept", title: "Tune, save, write down",
 			says: `After such a tune: .*SAVE_CONFIG$`,
 			change: func(in *rules.Input) {
-				k := func(x float64) sheet.Key[float64] { return sheet.Key[float64]{Value: x, Given: true} }
-				in.Sheet.Tuned = &sheet.Tuned{AtC: k(230), Kp: k(20), Ki: k(1), Kd: k(90)}
+				in.Sheet.Tuned = &sheet.Tuned{AtC: given(230), Kp: given(20), Ki: given(1), Kd: given(90)}
 			}},
 		{name: "the nozzle leaves the paper upwards", title: "Nozzle height", says: `ACCEPT; G1 Z10 F600$`},
 		{name: "a firmware that pushes nothing", title: "Flow test",
@@ -261,19 +247,19 @@ func TestSections(t *testing.T) {
 			}},
 		{name: "the height of a switch", title: "Left to measurement", says: `endstop height: 0\.6 mm`,
 			change: func(in *rules.Input) {
-				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesAtBed}
+				in.Printer.Geometry.Homes = homes(parser.HomesAtBed)
 				in.Printer.Geometry.EndstopMM = []parser.Setting[float64]{{Key: parser.Endstop(""),
 					State: parser.Set, Value: 0.6}}
 			}},
 		{name: "the first way down with a shift that is not known", title: "Nozzle height",
 			says: `G90; G1 Z50 F600`, silence: `G1 Z10`,
 			change: func(in *rules.Input) {
-				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesFar}
+				in.Printer.Geometry.Homes = homes(parser.HomesFar)
 			}},
 		{name: "and with a long one", title: "Nozzle height", says: `G90; G1 Z25 F600`,
 			change: func(in *rules.Input) {
-				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{State: parser.Set, Value: parser.HomesFar}
-				in.Sheet.New.Nozzle.TipShiftMM = sheet.Key[float64]{Value: 14.2, Given: true}
+				in.Printer.Geometry.Homes = homes(parser.HomesFar)
+				in.Sheet.New.Nozzle.TipShiftMM = given(14.2)
 			}},
 		{name: "no longer than the firmware pushes", title: "Flow test",
 			says: `Each weighing takes 4 times 18 mm`, silence: "45 mm",
@@ -466,7 +452,8 @@ func TestOneHotend(t *testing.T) {
 
 // The measuring of a model homes, goes close to the bed and heats past 200 °C.
 func TestModelTune(t *testing.T) {
-	list := worklist.New(definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n"), worklist.Open{})
+	in := definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n")
+	list := worklist.New(in, worklist.Open{})
 	order := make(map[string]int)
 	for i, s := range list.Sections {
 		order[s.Title] = i
@@ -479,7 +466,6 @@ func TestModelTune(t *testing.T) {
 		!strings.Contains(text, "it homes, goes to 1 mm above the middle of the bed") {
 		t.Error(text)
 	}
-	in := definesInput(t, "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n")
 	in.Sheet.New.RatedC.Value = 180
 	in.Sheet.New.PrintC.Value = [2]float64{150, 180}
 	text = section(t, worklist.New(in, worklist.Open{}), "Tune, save, write down")

@@ -1,4 +1,5 @@
-"""Reference curves for rules/heat, by SciPy's solve_ivp.
+"""Reference curves for rules/heat, by SciPy's solve_ivp, and the steady gains of
+its Kalman filter, by solve_discrete_are.
 
 Run: python3 heat.py > heat.json
 
@@ -12,6 +13,7 @@ import math
 
 import numpy as np
 from scipy.integrate import solve_ivp
+from scipy.linalg import solve_discrete_are
 from scipy.optimize import brentq
 
 MELT = 0.0024  # J/(mm3 K)
@@ -60,6 +62,19 @@ def hold_trip(plant, target, flow, hysteresis, period):
     return at + period
 
 
+def steady_gain(capacity, loss, lag, spacing, ratio):
+    """By what share of a reading's surprise block and sensor are put right, where
+    heat that nothing tells of moves the block by ratio times the reading's noise
+    from row to row, as variances."""
+    kept, taken = math.exp(-loss / capacity * spacing), 1 - math.exp(-spacing / lag)
+    f, h = np.array([[kept, 0], [taken, 1 - taken]]), np.array([[0.0, 1.0]])
+    p = solve_discrete_are(f.T, h.T, np.diag([ratio, 0.0]), np.eye(1))
+    return [float(v) for v in (p @ h.T / (h @ p @ h.T + 1))[:, 0]]
+
+
+GAINS = [(12, 0.06, 3, 1, 1e-3), (12, 0.06, 3, 1, 0.1), (16.7, 0.068, 4.5, 0.5, 1e-5), (8, 0.12, 1.5, 2, 1)]
+
+
 def curve(result):
     every, y = result
     return dict(every_s=every, block_c=[round(v, 5) for v in y[0]], sensor_c=[round(v, 5) for v in y[1]])
@@ -87,7 +102,10 @@ def main():
             raise SystemExit(key + " is not finite")
     lines = ['  %s: %s' % (json.dumps(k), json.dumps(v)) for k, v in curves.items()]
     rows = ['  %s: %s' % (json.dumps(k), json.dumps(v)) for k, v in figures.items()]
-    print('{"curves": {\n' + ",\n".join(lines) + '\n},\n"figures": {\n' + ",\n".join(rows) + "\n}}")
+    names = "heat_capacity_j_per_k", "loss_w_per_k", "sensor_lag_s", "spacing_s", "ratio"
+    gains = ["  " + json.dumps(dict(zip(names, g), gain=steady_gain(*g))) for g in GAINS]
+    print('{"curves": {\n' + ",\n".join(lines) + '\n},\n"figures": {\n' + ",\n".join(rows)
+          + '\n},\n"gains": [\n' + ",\n".join(gains) + "\n]}")
 
 
 main()

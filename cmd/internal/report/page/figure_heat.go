@@ -21,7 +21,7 @@ func wanted(w heat.Watch, target float64) (riseWanted, bool) {
 	var r riseWanted
 	switch w.Form {
 	case heat.WindowWatch:
-		r = riseWanted{w.Rise.RiseC, w.Rise.WindowS, w.Rise.ArmBelow(target)}
+		r = riseWanted{w.Heating.RiseC, w.Heating.WindowS, w.Heating.ArmBelow(target)}
 	case heat.ErrorSumWatch:
 		r = riseWanted{w.Sum.RiseC, w.Sum.WindowS, target - w.Sum.HysteresisC}
 	}

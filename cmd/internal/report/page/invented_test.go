@@ -6,7 +6,6 @@ import (
 	"testing"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/parser"
 	"preflash/patch"
 	"preflash/rules"
 )
@@ -48,7 +47,8 @@ func invented() *fleet.Survey {
 		broken,
 		printer("egret-05", fleet.Finding{Rule: "fan-wires", Level: rules.Note,
 			Message: "A fan with 3 wires goes on an output with 2.", Waived: "the third wire is cut"}),
-		printer("egret-06", fleet.Finding{Rule: "sensor-unknown", Level: rules.Error, Region: at("egret-06", 7),
+		printer("egret-06", fleet.Finding{
+			Rule: "sensor-unknown", Level: rules.Error, Region: at("egret-06", 7),
 			Message: "The sensor is called \x1b[2J\u202eevil</script>\r\n" +
 				"`*_@bench_*` [x](http://bench.invalid) D\xfcse: it fits no known curve."}),
 	}}
@@ -63,15 +63,4 @@ func render(t testing.TB, page func(io.Writer) error) string {
 		t.Fatal(err)
 	}
 	return b.String()
-}
-
-// hidden finds the first character that hides or acts, line breaks and tabs
-// aside.
-func hidden(s string) (rune, bool) {
-	for _, r := range s {
-		if r != '\n' && r != '\t' && parser.Hidden(r) {
-			return r, true
-		}
-	}
-	return 0, false
 }

@@ -74,7 +74,8 @@ func TestHTMLInBrowser(t *testing.T) {
 <table class="diff"><tr id="d"><td>y</td></tr></table>`))
 	if l := b.layout(1280, 800); !l.Wide || len(l.Below) != 6 || len(l.Uncued) != 1 || len(l.Wider) != 1 ||
 		len(l.OneWay) != 2 {
-		t.Fatalf("the test does not notice what is too low, too wide, without a cue or without a way back: %+v", l)
+		t.Fatalf("the test does not notice what is too low, too wide, "+
+			"without a cue or without a way back: %+v", l)
 	}
 
 	for name, page := range pages(t) {
@@ -111,7 +112,8 @@ func TestHTMLInBrowser(t *testing.T) {
 					t.Errorf("%d px: it sticks out of the window: %s", width, what)
 				}
 				for _, what := range l.Uncued {
-					t.Errorf("%d px: it scrolls sideways and does not say so, or the other way round: %s", width, what)
+					t.Errorf("%d px: it scrolls sideways and does not say so, or the other way round: %s",
+						width, what)
 				}
 				for _, what := range l.OneWay {
 					t.Errorf("%d px: %s", width, what)

@@ -3,8 +3,6 @@ package page
 import (
 	"encoding/xml"
 	"io"
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -12,6 +10,7 @@ import (
 
 	"preflash/cmd/internal/fleet"
 	"preflash/cmd/internal/measure"
+	"preflash/cmd/internal/testfiles"
 	"preflash/patch"
 	"preflash/rules/melt"
 )
@@ -95,7 +94,8 @@ func inventedTrials(t *testing.T) *measure.FlowTrials {
 	for i, filament := range []string{"a", "b", "c", "d", "e", "\x1b[2J<script>\u202e"} {
 		for _, flow := range []float64{3, 6, 9, 12} {
 			mass := 3 - 0.002*flow*flow*float64(i)
-			trials = append(trials, melt.Trial{FlowMM3S: flow, CommandedMM: 1000, MassG: mass, DensityGCM3: 1.24,
+			trials = append(trials, melt.Trial{
+				FlowMM3S: flow, CommandedMM: 1000, MassG: mass, DensityGCM3: 1.24,
 				Setup: melt.Setup{Extruder: "one & only", Filament: filament, TempC: 220}})
 		}
 	}
@@ -111,7 +111,7 @@ func inventedTrials(t *testing.T) *measure.FlowTrials {
 func TestHTMLStructure(t *testing.T) {
 	for name, page := range pages(t) {
 		t.Run(name, func(t *testing.T) {
-			if r, found := hidden(page); found {
+			if r, found := testfiles.Hidden(page); found {
 				t.Errorf("the page holds %U raw", r)
 			}
 			ids := map[string]bool{}
@@ -169,7 +169,8 @@ func TestHTMLStructure(t *testing.T) {
 			if figures != tables {
 				t.Errorf("%d plots and %d tables of numbers", figures, tables)
 			}
-			if !strings.Contains(page, "default-src &#39;none&#39;") && !strings.Contains(page, "default-src 'none'") {
+			if !strings.Contains(page, "default-src &#39;none&#39;") &&
+				!strings.Contains(page, "default-src 'none'") {
 				t.Error("no policy forbids requests")
 			}
 		})
@@ -224,33 +225,16 @@ func TestHTMLUntrusted(t *testing.T) {
 	dir := t.TempDir()
 	t.Chdir(dir)
 	const evil = `</style><script>alert(1)</script><img src=x onerror=alert(1)>"'&{{.}}`
-	sheet := `format = 1
-[printer]
-name = '` + strings.ReplaceAll(evil, "'", "") + `\u202e'
-config = ["a & <b>.cfg"]
-supply_v = 24.0
-[new]
-name = "` + strings.ReplaceAll(evil, `"`, `\"`) + `\u202e\u001b[2J"
-rated_c = 300
-print_c = [190, 250]
-[new.sensor]
-kind = "ntc"
-curve = "ntc-100k-3950"
-[new.heater]
-kind = "cartridge"
-rated_v = 24.0
-rated_w = 40.0
-`
+	sheet := strings.NewReplacer("printer.cfg", "a & <b>.cfg",
+		`"egret-90"`, `'`+strings.ReplaceAll(evil, "'", "")+`\u202e'`,
+		"[new]\n", "[new]\nname = \""+strings.ReplaceAll(evil, `"`, `\"`)+`\u202e\u001b[2J"`+"\n",
+	).Replace(testfiles.Sheet)
 	config := "[extruder]\nsensor_type: <script>alert(2)</script>\x1b[2J\xff\n" +
 		"max_temp: 400 # <b>\x1b]0;x\x07\nmin_temp: 0\ncontrol: pid\npid_Kp: 20\npid_Ki: 1\npid_Kd: 100\n" +
 		"nozzle_diameter: 0.4\n"
-	for name, text := range map[string]string{"swap.toml": sheet, "a & <b>.cfg": config} {
-		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
-			t.Fatal(err)
-		}
-	}
+	testfiles.Write(t, dir, map[string]string{"swap.toml": sheet, "a & <b>.cfg": config})
 	page := htmlOf(t, survey(t, "."))
-	if r, found := hidden(page); found {
+	if r, found := testfiles.Hidden(page); found {
 		t.Errorf("the page holds %U raw", r)
 	}
 	var text strings.Builder
@@ -293,20 +277,23 @@ func TestMarks(t *testing.T) {
 		return b.String()
 	}
 	tests := []struct{ old, new, wantOld, wantNew string }{
-		{"#define MAX 275 // °C", "#define MAX 240 // °C", "#define MAX [275] // °C", "#define MAX [240] // °C"},
+		{"#define MAX 275 // °C", "#define MAX 240 // °C",
+			"#define MAX [275] // °C", "#define MAX [240] // °C"},
 		{"//#define WATCH 20", "#define WATCH 20", "[//]#define WATCH 20", "#define WATCH 20"},
 		{"sensor: Düse A", "sensor: Düse B", "sensor: Düse [A]", "sensor: Düse [B]"},
 		{"max_power: 1", "max_power: 1", "max_power: 1", "max_power: 1"},
 		{"sensor_type = bag_3950", "sensor_type = Generic 3950", "sensor_type = [bag_3950]",
 			"sensor_type = [Generic 3950]"},
-		{"check_gain_time = 600", "check_gain_time = 20", "check_gain_time = [600]", "check_gain_time = [20]"},
+		{"check_gain_time = 600", "check_gain_time = 20",
+			"check_gain_time = [600]", "check_gain_time = [20]"},
 		{"{ -0.5, 1e3 }", "{ 0.25, 1e3 }", "{ [-0.5], 1e3 }", "{ [0.25], 1e3 }"},
 		{"abcdefgh", "12345678", "abcdefgh", "12345678"},
 	}
 	for _, tt := range tests {
 		old, new := marks(tt.old, tt.new)
 		if show(old) != tt.wantOld || show(new) != tt.wantNew {
-			t.Errorf("%s → %s: %s, %s; want %s, %s", tt.old, tt.new, show(old), show(new), tt.wantOld, tt.wantNew)
+			t.Errorf("%s → %s: %s, %s; want %s, %s",
+				tt.old, tt.new, show(old), show(new), tt.wantOld, tt.wantNew)
 		}
 	}
 }
