@@ -44,6 +44,13 @@ func HighestTarget(in *Input) (float64, bool) {
 	return c.targetC(), ok
 }
 
+// ReachableTarget is the highest target, °C, at which overshoot has room below the
+// max temp and the sensor's table still reads; false where it is unknown.
+func ReachableTarget(in *Input) (float64, bool) {
+	c, ok := ceilingOf(in, func(Finding) {})
+	return c.reachC(), ok
+}
+
 // Rating is the lowest of the temperatures that the parts of the new hotend
 // stand, °C, and the part that limits.
 func Rating(in *Input) (tempC float64, by string) {

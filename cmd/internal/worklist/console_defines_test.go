@@ -28,14 +28,15 @@ type definesConsole struct {
 	machine
 	options map[string]string // active names, as far as a plain reader tells
 
-	// Where no file names an option that says what homes, it is what the sheet says.
+	// Where no file names an option that says what homes, it is what the sheet says:
+	// the published pages do not tell, and an option that is undefined counts as off.
 	saysProbe, named bool
 
 	relative, relativeE, limitOff bool
 	// In force: the probe's offset, negative below the nozzle, Z's home offset, and
 	// those of the tools in Z, below 0 where one hangs lower (their sign from memory).
-	offset, home float64
-	distances    map[int]float64
+	offset, home, lowered float64
+	distances             map[int]float64
 	// reference is the height at which tool 0 reaches the paper, by the last homing;
 	// the others are its heights above the paper as probe and switch trigger, mm.
 	reference, trigger, endstop float64
@@ -47,6 +48,8 @@ type definesConsole struct {
 
 var defineLine = regexp.MustCompile(`^[ \t]*#define[ \t]+(\w+)[ \t]*(.*?)[ \t]*(//.*)?$`)
 
+var conditionLine = regexp.MustCompile(`^#(?:if|elif)[ \t]+(?:0$|defined\((\w+)\))`)
+
 func newDefinesConsole(t *testing.T, files []string, shift float64, swapped int) *definesConsole {
 	t.Helper()
 	c := &definesConsole{machine: newMachine(shift, swapped), options: map[string]string{}}
@@ -55,8 +58,12 @@ func newDefinesConsole(t *testing.T, files []string, shift float64, swapped int)
 		if err != nil {
 			t.Fatal(err)
 		}
+		var left []bool // what stands in each conditional that is open is left out
 		for line := range strings.Lines(string(data)) {
 			line = strings.TrimRight(line, "\r\n")
+			if left = c.conditional(left, strings.TrimSpace(line)); slices.Contains(left, true) {
+				continue
+			}
 			for _, name := range probeHomesBy {
 				c.named = c.named || strings.Contains(line, name)
 			}
@@ -67,11 +74,33 @@ func newDefinesConsole(t *testing.T, files []string, shift float64, swapped int)
 			}
 		}
 	}
+	c.own = fmt.Sprint(swapped)
 	c.headers()
-	c.trigger = -c.offset - c.tip(0)
+	if c.trigger = -c.offset - c.tip(0); c.on("NOZZLE_AS_PROBE") {
+		c.trigger = 0 // whatever its length
+	}
 	c.endstop = c.base() - c.tip(0)
 	c.powerOn()
 	return c
+}
+
+// conditional reads as much of #if as the files in testdata turn options off by: 0
+// and a name that nothing defined. All else counts as true.
+func (c *definesConsole) conditional(left []bool, line string) []bool {
+	off := false
+	if m := conditionLine.FindStringSubmatch(line); m != nil {
+		_, defined := c.options[m[1]]
+		off = m[1] == "" || !defined
+	}
+	switch {
+	case strings.HasPrefix(line, "#if"):
+		return append(left, off)
+	case strings.HasPrefix(line, "#endif") && len(left) > 0:
+		return left[:len(left)-1]
+	case strings.HasPrefix(line, "#el") && len(left) > 0:
+		left[len(left)-1] = off
+	}
+	return left
 }
 
 // headers puts the files' own values in force.
@@ -200,18 +229,27 @@ func (c *definesConsole) unsaved() string {
 func (c *definesConsole) by(do string) error {
 	flashed := strings.Contains(do, "flash.")
 	if strings.HasPrefix(do, "Power off") || strings.Contains(do, "power on") || flashed {
-		if lost := c.unsaved(); lost != "" {
+		switch lost := c.unsaved(); {
+		case lost != "":
 			return fmt.Errorf("it forgets %s", lost)
+		case flashed && c.on("EEPROM_SETTINGS") && !c.copied && !c.on("DISABLE_M503"):
+			return fmt.Errorf("a new layout drops what is stored, and nobody copied it")
 		}
 		c.powerOn()
 	}
 	c.flashed = c.flashed || flashed
-	c.plugs(do)
+	c.hand(do)
 	if strings.Contains(do, "Move the probe") {
 		c.trigger = max(c.trigger, 1)
 	}
 	if strings.Contains(do, "move the endstop") {
 		c.endstop = max(c.endstop, 1)
+	}
+	if strings.Contains(do, "write the old figure less the one that was shown") {
+		c.lowered += c.shown // towers of which the files have the height (from memory)
+	}
+	if strings.Contains(do, "move the switch by what was shown: up where that is above 0") {
+		c.endstop += c.shown
 	}
 	return nil
 }
@@ -321,7 +359,7 @@ func (c *definesConsole) enter(line string) error {
 		return c.cold()
 	case "M114":
 		c.shown = c.gap + c.touch()
-		if math.Abs(c.gap) < strikesMM {
+		if math.Abs(c.gap) < strikesMM && c.over {
 			c.heights[c.tool] = c.shown
 		}
 	case "G90", "G91":
@@ -354,27 +392,52 @@ func (c *definesConsole) take(n int) error {
 	return c.moved(true)
 }
 
-// goHome homes X and Y before Z, and leaves Z where it triggered (both from
-// memory).
+// goHome homes X and Y before Z, by what tool 0 has, whichever is in use, and leaves
+// Z where it triggered (all from memory).
 func (c *definesConsole) goHome() error {
+	if err := c.wired(); err != nil {
+		return err
+	}
 	if err := c.moved(true); err != nil {
 		return err
 	}
-	if c.tool != 0 {
-		return fmt.Errorf("it homes with tool %d, and the height in the files is tool 0's", c.tool)
-	}
-	c.homed = true
+	c.homed, c.lifted, c.over = true, true, false
 	switch {
 	case c.probeHomes() && c.trigger < 0:
 		return fmt.Errorf("the nozzle strikes the bed before the probe triggers")
 	case c.probeHomes():
-		c.gap, c.reference = c.trigger, -c.offset-c.trigger
+		c.gap = c.trigger
 	case !c.homesDown():
-		c.gap, c.reference = 100, c.tip(0)+c.home
+		c.gap = 100
 	case c.endstop < -1e-9:
 		return fmt.Errorf("the nozzle strikes the bed before the switch triggers")
 	default:
-		c.gap, c.reference = c.endstop, c.base()+c.home-c.endstop
+		c.gap = c.endstop
+	}
+	c.reference = c.homesAt()
+	c.gap -= c.tip(c.tool) - c.tip(0)
+	return c.moved(false)
+}
+
+// homesAt is the height at which tool 0 reaches the paper after homing.
+func (c *definesConsole) homesAt() float64 {
+	switch {
+	case c.probeHomes():
+		return -c.offset - c.trigger
+	case !c.homesDown():
+		return c.tip(0) + c.home - c.lowered
+	}
+	return c.base() + c.home - c.endstop
+}
+
+func (c *definesConsole) settled() error {
+	if c.probe() && math.Abs(c.offset+c.trigger) > strikesMM {
+		return fmt.Errorf("the probe's offset is %.2f mm, and it triggers at %.2f mm", c.offset, c.trigger)
+	}
+	for n := range c.hotends() {
+		if z := c.homesAt() + c.tip(n) - c.tip(0) + c.distances[n]; math.Abs(z) > strikesMM {
+			return fmt.Errorf("tool %d reaches the paper at %.2f mm", n, z)
+		}
 	}
 	return nil
 }

@@ -12,14 +12,14 @@ func (c *sectionsConsole) heaters(name string, args map[string]string) error {
 	heater, text := args["HEATER"], args["TARGET"]
 	switch name {
 	case "TURN_OFF_HEATERS":
-		c.targets, c.warm = map[string]float64{}, map[string]bool{}
+		c.targets, c.warm = map[string]float64{}, map[string]float64{}
 		return nil
 	case "TEMPERATURE_WAIT":
 		target, ok := c.targets[args["SENSOR"]]
 		if low := figureOf(args["MINIMUM"]); !ok || math.IsNaN(low) || low > target {
 			return fmt.Errorf("it waits for ever, or for nothing")
 		}
-		c.warm[args["SENSOR"]] = true
+		c.warm[args["SENSOR"]] = figureOf(args["MINIMUM"])
 		return nil
 	case "M104", "M109":
 		n := c.tool
@@ -38,7 +38,7 @@ func (c *sectionsConsole) heaters(name string, args map[string]string) error {
 			return fmt.Errorf("no model")
 		}
 		c.pending[heater+".control"] = name
-		return nil
+		text = "200" // past which it heats is not published
 	}
 	target := 0.0
 	if text != "" {
@@ -48,20 +48,27 @@ func (c *sectionsConsole) heaters(name string, args map[string]string) error {
 	if low := c.number(heater, "min_temp", 0); target != 0 && !(target >= low && target <= high) {
 		return fmt.Errorf("%g is not within min_temp and max_temp", target)
 	}
-	if err := c.heat(heater, target); err != nil {
+	// The watch sees a block that does not come within its hysteresis of the target.
+	watch := "verify_heater " + heater
+	if err := c.heat(heater, target, target-c.number(watch, "hysteresis", 5) > roomC); err != nil {
 		return err
 	}
 	switch name {
 	case "M109":
 		c.wait()
+	case "MPC_CALIBRATE":
+		return c.heat(heater, 0, false)
 	case "PID_CALIBRATE":
+		if c.targets["heater_bed"] > 0 {
+			return fmt.Errorf("the bed is to be cold")
+		}
 		if target > high-tuneMarginC {
 			return fmt.Errorf("%g is so close to max_temp that its swing may trip", target)
 		}
 		for _, o := range []string{"control", "pid_kp", "pid_ki", "pid_kd"} {
 			c.pending[heater+"."+o] = name
 		}
-		return c.heat(heater, 0)
+		return c.heat(heater, 0, false)
 	}
 	return nil
 }
@@ -98,8 +105,11 @@ func (c *sectionsConsole) save() error {
 func (c *sectionsConsole) move(args map[string]string) error {
 	if e, ok := args["E"]; ok {
 		extruder := extruderOf(c.tool)
-		hot := c.warm[extruder] && c.targets[extruder] >= c.number(extruder, "min_extrude_temp", 170)
+		hotC, waited := c.warm[extruder]
+		hot := waited && hotC >= c.number(extruder, "min_extrude_temp", 170)
 		switch length := figureOf(e); {
+		case len(args) > 2 || len(args) == 2 && args["F"] == "":
+			return fmt.Errorf("it moves as it pushes")
 		case !c.relativeE:
 			return fmt.Errorf("lengths are not relative")
 		case !hot:
@@ -110,10 +120,13 @@ func (c *sectionsConsole) move(args map[string]string) error {
 		case c.gap < clearMM:
 			return fmt.Errorf("filament is pushed into the bed")
 		}
-		return nil
+		return c.pushes(args)
 	}
 	if !c.homed {
 		return fmt.Errorf("not homed")
+	}
+	if err := c.wired(); err != nil {
+		return err
 	}
 	crosses := false
 	for _, axis := range []string{"X", "Y"} {
@@ -126,18 +139,23 @@ func (c *sectionsConsole) move(args map[string]string) error {
 		}
 		crosses = crosses || ok
 	}
+	c.over = c.over || crosses
 	if to, ok := args["Z"]; ok {
 		z := figureOf(to) + c.offset
-		if z < c.lowest() {
-			return fmt.Errorf("%g is out of range below %g", z, c.lowest())
+		// The highest: an option of Z, and the end of the towers (both from memory).
+		high := c.number("stepper_z", "position_max", math.Inf(1))
+		if c.delta() {
+			high = c.number("stepper_a", "position_endstop", 0)
+		}
+		if !(z >= c.lowest() && z <= high) {
+			return fmt.Errorf("%g is out of range of %g to %g", z, c.lowest(), high)
 		}
 		c.gap = z - c.touch()
 	}
 	return c.moved(crosses)
 }
 
-// paper is the manual tool. Its heights are those without the offset of
-// SET_GCODE_OFFSET (from memory).
+// paper is the manual tool.
 func (c *sectionsConsole) paper(name string, args map[string]string) error {
 	switch name {
 	case "TESTZ", "ACCEPT", "ABORT":
@@ -151,6 +169,12 @@ func (c *sectionsConsole) paper(name string, args map[string]string) error {
 		if err := c.cold(); err != nil {
 			return err
 		}
+		if c.offset != 0 {
+			return fmt.Errorf("an offset is in force: whether the height has it in it is not published")
+		}
+		if !c.over && name != "DELTA_CALIBRATE" {
+			return fmt.Errorf("it is not moved over the bed first")
+		}
 	}
 	begin := func() error {
 		c.open, c.start = name, c.gap+c.touch()
@@ -160,6 +184,8 @@ func (c *sectionsConsole) paper(name string, args map[string]string) error {
 	case "PROBE_CALIBRATE":
 		switch {
 		case c.probe() == "":
+			return fmt.Errorf("unknown command")
+		case eddy(c.probe()):
 			return fmt.Errorf("unknown command")
 		case c.nozzleProbes():
 			return fmt.Errorf("the nozzle is the probe: its height is no length to measure by paper")
@@ -178,8 +204,13 @@ func (c *sectionsConsole) paper(name string, args map[string]string) error {
 		switch {
 		case c.options["delta_calibrate"] == nil || !c.delta():
 			return fmt.Errorf("unknown command")
-		case c.probe() == "" && args["METHOD"] != "manual":
+		case args["METHOD"] == "manual":
+		case c.probe() == "":
 			return fmt.Errorf("no probe")
+		case math.Abs(c.height(c.probe())-c.trigger) > strikesMM:
+			return fmt.Errorf("it goes by the probe, whose height is not the new one")
+		default: // by itself: no paper
+			return c.towers(name, c.touch())
 		}
 		c.points = deltaPoints
 		return begin()
@@ -221,7 +252,8 @@ func (c *sectionsConsole) accept() error {
 	case "Z_ENDSTOP_CALIBRATE":
 		set("stepper_z.position_endstop", c.number("stepper_z", "position_endstop", 0)-z)
 	case "PROBE_EDDY_CURRENT_CALIBRATE":
-		c.pending["probe_eddy_current.calibrate"] = by
+		// What it measures is where the bed is from the new tip.
+		c.pending[c.probe()+".calibrate"], c.trigger = by, c.height(c.probe())
 	case "MANUAL_PROBE":
 		c.heights[c.tool] = z
 	case "DELTA_CALIBRATE":
@@ -230,17 +262,26 @@ func (c *sectionsConsole) accept() error {
 			c.start = c.gap + c.touch()
 			return nil
 		}
-		c.pending["printer.delta_radius"] = by
-		for _, tower := range []string{"a", "b", "c"} {
-			section := "stepper_" + tower
-			if _, ok := c.options[section]; !ok {
-				c.options[section] = map[string]string{}
-			}
-			c.pending[section+".angle"], c.pending[section+".arm_length"] = by, by
-			old := c.number(section, "position_endstop", c.number("stepper_a", "position_endstop", 0))
-			set(section+".position_endstop", old-z)
-		}
+		c.open = ""
+		return c.towers(by, z)
 	}
 	c.open = ""
+	return nil
+}
+
+// towers is what the measuring of a delta sets, where the nozzle reached the paper
+// at height z.
+func (c *sectionsConsole) towers(by string, z float64) error {
+	c.pending["printer.delta_radius"] = by
+	for _, tower := range []string{"a", "b", "c"} {
+		section := "stepper_" + tower
+		if _, ok := c.options[section]; !ok {
+			c.options[section] = map[string]string{}
+		}
+		c.pending[section+".angle"], c.pending[section+".arm_length"] = by, by
+		old := c.number(section, "position_endstop", c.number("stepper_a", "position_endstop", 0))
+		c.pending[section+".position_endstop"] = by
+		c.measured[section+".position_endstop"] = old - z
+	}
 	return nil
 }

@@ -64,11 +64,12 @@ func newSectionsConsole(t *testing.T, main string, shift float64, swapped int) *
 	c := &sectionsConsole{machine: newMachine(shift, swapped), main: main,
 		options: map[string]map[string]string{},
 		written: map[string]string{}, hidden: map[string]bool{}, distances: map[int]float64{}}
+	c.own = extruderOf(swapped)
 	c.read(t, main)
 	for n := range 10 {
 		c.distances[n] = c.macroOffset(n)
 	}
-	c.trigger = c.number(c.probe(), "z_offset", 0)
+	c.trigger = c.height(c.probe())
 	if !c.nozzleProbes() {
 		c.trigger -= c.tip(0)
 	}
@@ -177,25 +178,36 @@ func (c *sectionsConsole) by(do string) error {
 			return fmt.Errorf("it forgets %s", lost)
 		}
 		c.restart()
-		c.halted = "the board that was off"
+		c.halted = "the board that was off" // from memory
 	}
-	c.plugs(do)
+	c.hand(do)
 	if strings.Contains(do, "Move the probe") {
 		c.trigger = max(c.trigger, 1)
 	}
 	if strings.Contains(do, "move the endstop") {
 		c.endstop = max(c.endstop, 1)
 	}
-	if strings.Contains(do, "its height less that of tool 0") {
+	if m := distanceOf.FindStringSubmatch(do); m != nil {
+		n := int(figureOf(m[1]))
 		zero, ok := c.heights[0]
-		own, also := c.heights[c.swapped]
-		if want := c.tip(c.swapped) - c.tip(0); !ok || !also || math.Abs(own-zero-want) > strikesMM {
+		own, also := c.heights[n]
+		if want := c.tip(n) - c.tip(0); !ok || !also || math.Abs(own-zero-want) > strikesMM {
 			return fmt.Errorf("%v gives %.2f mm, and it is %.2f mm", c.heights, own-zero, want)
 		}
-		c.distances[c.swapped] = own - zero
+		c.distances[n] = own - zero
+	}
+	if strings.Contains(do, "write the old figure less the one that was shown") {
+		height, ok := c.heights[0]
+		if !ok {
+			return fmt.Errorf("none was shown")
+		}
+		option := c.options[c.zSection()]
+		option["position_endstop"] = fmt.Sprint(figureOf(option["position_endstop"]) - height)
 	}
 	return nil
 }
+
+var distanceOf = regexp.MustCompile(`distance in Z of tool (\d) .*: its height less that of tool 0\.`)
 
 func (c *sectionsConsole) after(do string) error {
 	if strings.Contains(do, "wait until") || strings.Contains(do, "let it stand") {
@@ -222,12 +234,14 @@ func (c *sectionsConsole) end() error {
 func (c *sectionsConsole) probe() string {
 	for name := range c.options {
 		switch kind, _, _ := strings.Cut(name, " "); kind {
-		case "probe", "bltouch", "smart_effector", "load_cell_probe":
+		case "probe", "bltouch", "smart_effector", "load_cell_probe", "probe_eddy_current":
 			return name
 		}
 	}
 	return ""
 }
+
+func eddy(probe string) bool { return strings.HasPrefix(probe, "probe_eddy_current ") }
 
 // nozzleProbes goes by the kind of probe, and by a height that no probe beside the
 // nozzle can have.
@@ -235,7 +249,7 @@ func (c *sectionsConsole) nozzleProbes() bool {
 	name := c.probe()
 	beside := c.number(name, "x_offset", 0) != 0 || c.number(name, "y_offset", 0) != 0
 	return name == "smart_effector" || name == "load_cell_probe" ||
-		name != "" && c.number(name, "z_offset", 0) <= 0 && !beside
+		name != "" && !eddy(name) && c.height(name) <= 0 && !beside
 }
 
 func (c *sectionsConsole) probeHomes() bool {
@@ -265,10 +279,13 @@ func (c *sectionsConsole) lowest() float64 {
 	return c.number("stepper_z", "position_min", 0)
 }
 
-// homesUp: the switch is in the upper quarter of the travel.
+// homesUp: the switch is in the upper quarter of the travel, or the file says so.
 func (c *sectionsConsole) homesUp() bool {
 	if c.delta() || c.probeHomes() {
 		return c.delta()
+	}
+	if text, ok := c.options["stepper_z"]["homing_positive_dir"]; ok {
+		return slices.Contains([]string{"1", "yes", "true", "on"}, strings.ToLower(text))
 	}
 	low, high := c.lowest(), c.number("stepper_z", "position_max", math.Inf(1))
 	return c.number("stepper_z", "position_endstop", 0) > low+0.75*(high-low)
@@ -314,14 +331,20 @@ func (c *sectionsConsole) enter(line string) error {
 		return c.again(name)
 	case "ACTIVATE_EXTRUDER":
 		for n := range 10 {
-			if extruderOf(n) == args["EXTRUDER"] && c.options[args["EXTRUDER"]] != nil {
-				return c.activate(n)
+			if _, macro := c.options[fmt.Sprintf("gcode_macro T%d", n)]; extruderOf(n) != args["EXTRUDER"] ||
+				c.options[args["EXTRUDER"]] == nil {
+				continue
+			} else if macro {
+				return fmt.Errorf("it would push wherever tool %d stands: its macro fetches it", n)
 			}
+			return c.activate(n)
 		}
 		return fmt.Errorf("no extruder %s", args["EXTRUDER"])
 	case "SET_GCODE_OFFSET":
 		if text, ok := args["Z"]; ok {
-			c.offset = figureOf(text)
+			if c.offset = figureOf(text); math.IsNaN(c.offset) {
+				return fmt.Errorf("nobody knows %s", text)
+			}
 		}
 	case "SAVE_CONFIG":
 		return c.save()
@@ -366,7 +389,7 @@ func (c *sectionsConsole) fetch(n int) error {
 	if err := c.activate(n); err != nil {
 		return err
 	}
-	c.offset = c.distances[n]
+	c.offset, c.over = c.distances[n], false
 	return c.moved(true)
 }
 
@@ -382,27 +405,58 @@ func (c *sectionsConsole) activate(n int) error {
 // goHome homes X and Y before Z, where towers go up (both from memory), and leaves Z
 // where it triggered.
 func (c *sectionsConsole) goHome() error {
+	if err := c.wired(); err != nil {
+		return err
+	}
 	if err := c.moved(!c.delta()); err != nil {
 		return err
 	}
 	if c.tool != 0 && !c.nozzleProbes() {
 		return fmt.Errorf("it homes with tool %d, and the height in the files is tool 0's", c.tool)
 	}
-	c.homed = true
+	c.homed, c.lifted, c.over = true, true, false
 	switch {
-	case c.homesUp():
-		c.gap = c.number(c.zSection(), "position_endstop", 0) - c.tip(0)
-		c.reference = c.number(c.zSection(), "position_endstop", 0) - c.endstop
 	case c.probeHomes() && c.nozzleProbes():
-		c.gap, c.reference = 0, 0
+		c.gap = 0
 	case c.probeHomes() && c.trigger < 0:
 		return fmt.Errorf("the nozzle strikes the bed before the probe triggers")
 	case c.probeHomes():
-		c.gap, c.reference = c.trigger, c.number(c.probe(), "z_offset", 0)-c.trigger
-	case c.endstop < -1e-9:
+		c.gap = c.trigger
+	case !c.homesUp() && c.endstop < -1e-9:
 		return fmt.Errorf("the nozzle strikes the bed before the switch triggers")
 	default:
-		c.gap, c.reference = c.endstop, c.number(c.zSection(), "position_endstop", 0)-c.endstop
+		c.gap = c.endstop
+	}
+	c.reference = c.homesAt()
+	return nil
+}
+
+// homesAt is the height at which extruder 0's nozzle reaches the paper after homing.
+func (c *sectionsConsole) homesAt() float64 {
+	switch {
+	case c.probeHomes() && c.nozzleProbes():
+		return 0
+	case c.probeHomes():
+		return c.height(c.probe()) - c.trigger
+	}
+	return c.number(c.zSection(), "position_endstop", 0) - c.endstop
+}
+
+// height is what the files have for a probe.
+func (c *sectionsConsole) height(probe string) float64 {
+	return c.number(probe, "descend_z", c.number(probe, "z_offset", 0))
+}
+
+func (c *sectionsConsole) settled() error {
+	name := c.probe()
+	if z := c.height(name); name != "" && !c.nozzleProbes() && math.Abs(z-c.trigger) > strikesMM {
+		return fmt.Errorf("the probe's height is %.2f mm, and it triggers at %.2f mm", z, c.trigger)
+	}
+	for n := range 10 {
+		z := c.homesAt() + c.tip(n) - c.tip(0) - c.distances[n]
+		if c.options[extruderOf(n)] != nil && math.Abs(z) > strikesMM {
+			return fmt.Errorf("tool %d reaches the paper at %.2f mm", n, z)
+		}
 	}
 	return nil
 }

@@ -10,7 +10,6 @@ import (
 	"testing"
 
 	"preflash/cmd/internal/fleet"
-	"preflash/cmd/internal/testfiles"
 	"preflash/cmd/internal/worklist"
 	"preflash/rules"
 )
@@ -29,8 +28,11 @@ type console interface {
 	above() float64
 	// further tells that the height is asked at one more point.
 	further() bool
-	// end says what must not be left as it is.
+	// end says what must not be left as it is; settled, whether the figures in force
+	// put the nozzle on the paper at a height of 0.
 	end() error
+	settled() error
+	lift()
 }
 
 // A cold nozzle may stand so close to the bed, and not cross it; a hot one, or
@@ -44,62 +46,104 @@ const (
 // height is measured, mm (common practice, no source).
 const strikesMM = 0.15
 
+// roomC is what a cold block shows.
+const roomC = 22.0
+
 // machine is what both kinds of printer have.
 type machine struct {
 	shift   float64 // the new tip is so much lower, mm
 	swapped int     // the tool that has it
+	own     string  // its heater
+	rated   float64 // what the new hotend is good for, °C
 
 	gap             float64 // from the active nozzle down to the paper, mm
-	homed           bool
+	lifted          bool    // somebody looked to that, or it homed; before it may stand on the bed
+	homed, over     bool    // over: since then it was moved over the bed
 	tool            int
 	heights         map[int]float64    // the height at which a tool's nozzle reached the paper
 	targets         map[string]float64 // those above 0, by heater
-	warm            map[string]bool    // the heater got there, since somebody waited
+	warm            map[string]float64 // what the heater got to, since somebody waited
+	hot             bool               // something was heated, and nobody let it cool
+	speed           float64            // at which an item says that filament is pushed, mm/s
+	dried           bool               // the block was warmed from outside
 	noWire, noProbe bool               // heater or sensor are unplugged
 	halted          string             // why the firmware stopped, "" where it works
 }
 
 func newMachine(shift float64, swapped int) machine {
-	m := machine{shift: shift, swapped: swapped, gap: 100, heights: map[int]float64{}}
+	m := machine{shift: shift, swapped: swapped, rated: math.Inf(1), gap: 100, heights: map[int]float64{}}
 	m.off()
 	return m
 }
 
 func (m *machine) above() float64 { return m.gap }
 
+// lift is done by hand, before anything homed.
+func (m *machine) lift() { m.gap, m.lifted = 100, true }
+
 // off is what a restart does, with or without the power.
 func (m *machine) off() {
-	m.homed, m.targets, m.warm = false, map[string]float64{}, map[string]bool{}
+	m.homed, m.targets, m.warm = false, map[string]float64{}, map[string]float64{}
 }
 
-// heat sets a target. With the heater or its sensor unplugged a firmware that
-// works trips, sooner or later.
-func (m *machine) heat(heater string, targetC float64) error {
+// heat sets a target. With the heater or its sensor unplugged the firmware has to
+// trip: stops tells that a watch sees it.
+func (m *machine) heat(heater string, targetC float64, stops bool) error {
 	delete(m.warm, heater)
 	delete(m.targets, heater)
 	switch {
-	case math.IsNaN(targetC):
+	case !(targetC >= 0):
 		return fmt.Errorf("no target")
 	case targetC == 0:
 		return nil
-	case m.gap < clearMM:
-		return fmt.Errorf("the nozzle heats up %.1f mm above the bed", m.gap)
+	case heater != m.own && !strings.Contains(heater, "bed"):
+		return fmt.Errorf("%s is another hotend's heater", heater)
+	case heater == m.own && targetC > m.rated:
+		return fmt.Errorf("the hotend is good for no more than %g °C", m.rated)
+	case (m.noWire || m.noProbe) && !stops:
+		return fmt.Errorf("no watch sees that nothing heats")
 	case m.noWire || m.noProbe:
 		m.halted = "the protection"
 		return nil
+	case !m.lifted && heater == m.own:
+		return fmt.Errorf("the nozzle may stand on the bed as it heats up")
+	case m.gap < clearMM:
+		return fmt.Errorf("the nozzle heats up %.1f mm above the bed", m.gap)
 	}
-	m.targets[heater] = targetC
+	m.targets[heater], m.hot = targetC, true
 	return nil
 }
 
 func (m *machine) wait() {
-	for heater := range m.targets {
-		m.warm[heater] = true
+	for heater, targetC := range m.targets {
+		m.warm[heater] = targetC
 	}
 }
 
-// plugs is what an item says of the wires.
-func (m *machine) plugs(do string) {
+var speedSaid = regexp.MustCompile(`([0-9.]+) mm/s`)
+
+// pushes: F is in mm/min (from memory), and has to be the speed that the item says.
+func (m *machine) pushes(args map[string]string) error {
+	if feed, given := args["F"]; given && math.Abs(figureOf(feed)/60-m.speed) > 0.06 {
+		return fmt.Errorf("F%s is not %g mm/s", feed, m.speed)
+	}
+	return nil
+}
+
+// hand is what an item says of wires, heat and the bed. A printer that cools for
+// so long lets go of its motors (sections: after 600 s; defines: from memory).
+func (m *machine) hand(do string) {
+	if strings.Contains(do, "cool to the room") {
+		m.homed, m.hot = false, false
+	}
+	m.speed = math.NaN()
+	if said := speedSaid.FindStringSubmatch(do); said != nil {
+		m.speed = figureOf(said[1])
+	}
+	m.dried = strings.Contains(do, "hair dryer")
+	if strings.Contains(do, "Lift the nozzle") {
+		m.lift()
+	}
 	switch {
 	case strings.Contains(do, "plug heater and sensor in"):
 		m.noWire, m.noProbe = false, false
@@ -113,6 +157,8 @@ func (m *machine) plugs(do string) {
 // moved is the nozzle after a move.
 func (m *machine) moved(crosses bool) error {
 	switch {
+	case math.IsNaN(m.gap):
+		return fmt.Errorf("nobody knows where to")
 	case m.gap < -strikesMM:
 		return fmt.Errorf("the nozzle strikes the bed")
 	case crosses && m.gap < closeMM:
@@ -123,8 +169,19 @@ func (m *machine) moved(crosses bool) error {
 
 // cold: a height is measured with nozzle and bed at room temperature.
 func (m *machine) cold() error {
-	if len(m.targets) > 0 {
+	switch {
+	case len(m.targets) > 0:
 		return fmt.Errorf("a height is measured with a heater on: %v", m.targets)
+	case m.hot:
+		return fmt.Errorf("a height is measured before nozzle and bed are cold")
+	}
+	return nil
+}
+
+// wired: nothing moves as long as wires hang loose (common practice, no source).
+func (m *machine) wired() error {
+	if m.noWire || m.noProbe {
+		return fmt.Errorf("it moves with the wires of heater or sensor unplugged")
 	}
 	return nil
 }
@@ -148,7 +205,11 @@ var fillIn = regexp.MustCompile(`<[^>]*>`)
 // for, and the four steps of one tool again with another.
 func work(t *testing.T, c console, list *worklist.List) (commands int) {
 	t.Helper()
+	measured := false
 	for _, s := range list.Sections {
+		if strings.Contains(s.Note, "away from the bed") {
+			c.lift()
+		}
 		begin := 0
 		for at := range s.Items {
 			items := s.Items[at : at+1 : at+1]
@@ -158,6 +219,7 @@ func work(t *testing.T, c console, list *worklist.List) (commands int) {
 			case strings.Contains(do, "do the four steps again"):
 				items = append(items, s.Items[begin:begin+4]...)
 			}
+			measured = measured || strings.Contains(items[0].Do, "take the height")
 			for points := 0; len(items) > 0; items = items[1:] {
 				n, err := workItem(c, items[0])
 				if commands += n; err != nil {
@@ -172,6 +234,9 @@ func work(t *testing.T, c console, list *worklist.List) (commands int) {
 		}
 	}
 	if err := c.end(); err != nil {
+		t.Errorf("at the end %v", err)
+	}
+	if err := c.settled(); measured && err != nil {
 		t.Errorf("at the end %v", err)
 	}
 	return commands
@@ -232,135 +297,20 @@ func TestStepsRun(t *testing.T) {
 	}
 }
 
-// The same for forms that no file in testdata has.
-func TestStepsRunFurther(t *testing.T) {
-	for name, more := range map[string]string{
-		"a probe that only levels": "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n" +
-			"#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n" +
-			"//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n",
-		"a probe that homes": "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n" +
-			"#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n#define USE_PROBE_FOR_Z_HOMING\n",
-		"a model": "#define MPCTEMP\n#define MPC_HEATER_POWER { 50 }\n",
-	} {
-		t.Run(name, func(t *testing.T) {
-			const shift = 0.3
-			in := definesInput(t, more+"#define EXTRUDE_MINTEMP 170\n#define PREVENT_COLD_EXTRUSION\n")
-			in.Sheet.New.Nozzle.TipShiftMM = given(shift)
-			if n := work(t, newDefinesConsole(t, []string{in.Printer.Files[0].Name}, shift, 0),
-				worklist.New(in, worklist.Open{})); n < 20 {
-				t.Errorf("the list has %d commands", n)
-			}
-		})
-	}
-}
-
-// What was printed once: an offset that was taken without the paper, gains for
-// an included file, a length at the limit.
-func TestConsolesRefuse(t *testing.T) {
-	dir := t.TempDir()
-	testfiles.Write(t, dir, map[string]string{"printer.cfg": `[include hot.cfg]
-[stepper_z]
-endstop_pin: probe:z_virtual_endstop
-position_min: -2
-[probe]
-z_offset: 2
-`, "hot.cfg": `[extruder]
-control: pid
-min_temp: 0
-max_temp: 250
-step_pin: PB1
-`, "Configuration.h": `#define CONFIGURATION_H_VERSION 02010300
-#define EXTRUDERS 1
-#define TEMP_SENSOR_0 1
-#define HEATER_0_MAXTEMP 275
-#define PIDTEMP
-#define EEPROM_SETTINGS
-#define PREVENT_COLD_EXTRUSION
-#define EXTRUDE_MINTEMP 170
-#define Z_HOME_DIR -1
-`})
-	flat := []string{"G28", "G90", "G1 Z10 F600"}
-	const heat = "SET_HEATER_TEMPERATURE HEATER=extruder TARGET="
-	for _, c := range []struct {
-		style string
-		steps []string // "(…)" is done by hand
-		why   string
-	}{
-		{"sections", append(flat, "PROBE_CALIBRATE", "TESTZ Z=-0.1", "ACCEPT"), "mm above the paper"},
-		{"sections", []string{"PROBE_CALIBRATE"}, "not homed"},
-		{"sections", []string{"G28", "Z_ENDSTOP_CALIBRATE"}, "unknown command"},
-		{"sections", []string{"PID_CALIBRATE HEATER=extruder TARGET=220", "SAVE_CONFIG"}, "hot.cfg"},
-		{"sections", []string{"PID_CALIBRATE HEATER=extruder TARGET=220", "RESTART"}, "forgets"},
-		{"sections", []string{"PID_CALIBRATE HEATER=extruder TARGET=220", "(Power off.)"}, "forgets"},
-		{"sections", []string{"PID_CALIBRATE HEATER=extruder TARGET=250"}, "close to max_temp"},
-		{"sections", []string{"SAVE_CONFIG"}, "nothing to save"},
-		{"sections", []string{heat + "251"}, "max_temp"},
-		{"sections", []string{"SET_HEATER_TEMPERATURE HEATER=Extruder TARGET=200"}, "no heater"},
-		{"sections", []string{heat + "200", "TEMPERATURE_WAIT SENSOR=extruder MINIMUM=195", "M83",
-			"G1 E50 F100"}, "too long"},
-		{"sections", []string{heat + "200", "M83", "G1 E45 F100"}, "too cold"},
-		{"sections", []string{"M83", "G1 E45 F100"}, "too cold"},
-		{"sections", []string{"T1"}, "unknown command"},
-		{"sections", []string{"G28", heat + "200"}, "heats up"},
-		{"sections", append(flat, heat+"200", "PROBE_CALIBRATE"), "heater on"},
-		{"sections", []string{"(Power off. Unplug the heater)", heat + "100"}, "stopped by"},
-		{"sections", []string{"(Power off. Unplug the heater)", "FIRMWARE_RESTART", heat + "100", "RESTART",
-			heat + "0"}, "stopped by"},
-		{"sections", append(flat, "PROBE_CALIBRATE", "TESTZ Z=-7", "ACCEPT", "SAVE_CONFIG", "G28"),
-			"drawn over the bed"},
-		{"sections", []string{"G28", "G90", "G1 Z-0.3 F60"}, "strikes"},
-		{"sections", []string{heat + "200", "(end)"}, "left on"},
-		{"defines", []string{"M303 E0 S220 C8", "M500"}, "tuned gains are not in force"},
-		{"defines", []string{"M303 E0 S220 C8", "(Power off.)"}, "forgets"},
-		{"defines", []string{"M303 E0 S220 C2"}, "at least 3"},
-		{"defines", []string{"M303 E1 S220 C8"}, "no hotend 1"},
-		{"defines", []string{"M104 T0 S261"}, "above 260"},
-		{"defines", []string{"M502"}, "nobody copied"},
-		{"defines", []string{"M503", "M502", "(Power off.)"}, "forgets"},
-		{"defines", []string{"M851 Z0"}, "no probe"},
-		{"defines", []string{"G28", "G91", "G1 Z-20 F60"}, "limit"},
-		{"defines", append(flat, "M211 S0", "G91", "(end)"), "limits are left off"},
-		{"defines", []string{"M306 E0 T"}, "no model"},
-		{"defines", []string{"M104 S200", "M83", "G1 E45 F100"}, "too cold"},
-		{"defines", []string{"M109 S200", "G1 E45 F100"}, "not relative"},
-		{"defines", []string{"(Power off. Unplug the heater)", "M104 S100", "M104 S0"}, "stopped by"},
-	} {
-		var con console
-		if c.style == "sections" {
-			con = newSectionsConsole(t, filepath.Join(dir, "printer.cfg"), 0, 0)
-		} else {
-			con = newDefinesConsole(t, []string{filepath.Join(dir, "Configuration.h")}, 0, 0)
-		}
-		var err error
-		for _, s := range c.steps {
-			if hand, ok := strings.CutPrefix(s, "("); ok && hand == "end)" {
-				err = con.end()
-			} else if ok {
-				err = con.by(hand)
-			} else {
-				err = con.enter(s)
-			}
-			if err != nil {
-				break
-			}
-		}
-		if err == nil || !strings.Contains(err.Error(), c.why) {
-			t.Errorf("%s %q: %v, want %q", c.style, c.steps, err, c.why)
-		}
-	}
-}
-
 func consoleOf(t *testing.T, in *rules.Input) console {
 	shift, tool := in.Sheet.New.Nozzle.TipShiftMM.Value, int(in.Sheet.Printer.Tool.Value)
 	var files []string
 	for _, k := range in.Sheet.Printer.Config {
 		files = append(files, filepath.Join("../../../testdata", k.Value))
 	}
+	rated := in.Sheet.New.RatedC.Value
 	if in.Printer.Style == "sections" {
-		return newSectionsConsole(t, files[0], shift, tool)
+		c := newSectionsConsole(t, files[0], shift, tool)
+		c.rated = rated
+		return c
 	}
 	c := newDefinesConsole(t, files, shift, tool)
-	c.saysProbe = in.Sheet.Printer.ZReference.Value == "probe"
+	c.rated, c.saysProbe = rated, in.Sheet.Printer.ZReference.Value == "probe"
 	return c
 }
 

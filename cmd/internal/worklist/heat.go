@@ -21,9 +21,10 @@ const thermometerK = 5
 func (b *builder) firstHeat() Section {
 	s := Section{
 		Title: "First heat",
-		Note: "Stay beside it, hand at the switch, smoke alarm in the room. Part fan off, no filament. " +
-			"Hold a thin thermometer against the block, near the sensor; held from outside it shows a few " +
-			"°C too little. At smoke, at a smell, or where the reading runs past the target: pull the plug.",
+		Note: "Stay beside it, hand at the switch, smoke alarm in the room. Part fan off, no filament, " +
+			"the nozzle away from the bed. Hold a thin thermometer against the block, near the sensor; held " +
+			"from outside it shows a few °C too little. At smoke, at a smell, or where the reading runs past " +
+			"the target: pull the plug.",
 	}
 	highest := b.highest()
 	last := 0.0
@@ -65,7 +66,26 @@ func (b *builder) firstHeat() Section {
 		Else:   "pull the plug: the output stays on by a fault, and no firmware can stop that",
 		Steps:  b.steps(parser.Task{Kind: parser.TaskHeatersOff}),
 	})
+	if b.tooHot() {
+		s.add(Item{Do: fmt.Sprintf("Stop here: what follows needs %s, and as it is configured and rated, no "+
+			"more than %s may be asked of this hotend with room for overshoot. Correct the files or the "+
+			"sheet, and print this list again.", unit.Celsius(rules.TuneC(b.in)), unit.Celsius(b.reach()))})
+	}
 	return s
+}
+
+// tooHot reports whether what comes after the first heat needs more than may be
+// asked of the hotend: such a target is refused or lowered, or trips as the tune
+// swings around it.
+func (b *builder) tooHot() bool { return rules.TuneC(b.in) > b.reach() }
+
+// reach is the highest temperature around which a tune may swing.
+func (b *builder) reach() float64 {
+	reach, _ := rules.Rating(b.in)
+	if limit, ok := rules.ReachableTarget(b.in); ok {
+		reach = min(reach, limit)
+	}
+	return reach
 }
 
 // highest is the highest temperature that may be asked of the hotend.

@@ -75,6 +75,9 @@ func New(in *rules.Input, open Open) *List {
 		return list
 	}
 	list.Sections = append(list.Sections, b.firstHeat())
+	if b.tooHot() {
+		return list
+	}
 	tune, height := []Section{b.tune()}, b.height()
 	if c := &in.Printer.Hotend.Loop.Control; c.Known() && c.Value == parser.ControlModel {
 		tune, height = height, tune // its tune homes, and moves close to the bed

@@ -467,6 +467,7 @@ func TestModelTune(t *testing.T) {
 		t.Error(text)
 	}
 	in.Sheet.New.RatedC.Value = 180
+	in.Sheet.New.PrintC.Value = [2]float64{150, 180}
 	text = section(t, worklist.New(in, worklist.Open{}), "Tune, save, write down")
 	if strings.Contains(text, "M306") || !strings.Contains(text, "no more than 180 °C may be asked") {
 		t.Error(text)
