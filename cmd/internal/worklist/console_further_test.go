@@ -10,7 +10,8 @@ import (
 // The same for forms that no file in testdata has.
 func TestStepsRunFurther(t *testing.T) {
 	usual := [2]float64{190, 240}
-	const levels = "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n"
+	const levels = "#define PIDTEMP\n#define FIX_MOUNTED_PROBE\n" +
+		"#define NOZZLE_TO_PROBE_OFFSET { 10, 10, -2 }\n"
 	for _, c := range []struct {
 		name, more string
 		finds      string // z_reference in the sheet
@@ -18,7 +19,8 @@ func TestStepsRunFurther(t *testing.T) {
 		least      int // commands
 	}{
 		{"a probe that only levels", levels +
-			"//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n", "probe", usual, 20},
+			"//#define USE_PROBE_FOR_Z_HOMING\n//#define Z_MIN_PROBE_USES_Z_MIN_ENDSTOP_PIN\n",
+			"probe", usual, 20},
 		{"a probe that homes", levels + "#define USE_PROBE_FOR_Z_HOMING\n", "probe", usual, 20},
 		{"a nozzle that probes", "#define PIDTEMP\n#define NOZZLE_AS_PROBE\n" +
 			"#define USE_PROBE_FOR_Z_HOMING\n", "nozzle", usual, 20},
@@ -57,7 +59,8 @@ func TestStepsRunFurther(t *testing.T) {
 // The same for the sections style.
 func TestStepsRunFurtherSections(t *testing.T) {
 	hotend, _, _ := strings.Cut(configuration, "[probe]")
-	const z = "[stepper_x]\nposition_max: 200\n[stepper_y]\nposition_max: 200\n[stepper_z]\nposition_max: 200\n"
+	const z = "[stepper_x]\nposition_max: 200\n[stepper_y]\nposition_max: 200\n" +
+		"[stepper_z]\nposition_max: 200\n"
 	const virtual = z + "position_min: -3\nendstop_pin: probe:z_virtual_endstop\n"
 	second := strings.NewReplacer("[extruder]", "[extruder1]", "PC8", "PA8", "PC7", "PA7",
 		"heat_break", "second", "heater: extruder", "heater: extruder1").Replace(hotend)
@@ -77,7 +80,8 @@ func TestStepsRunFurtherSections(t *testing.T) {
 			"endstop", 0.3, 20},
 		{"a switch by what the file says", z + "position_min: -3\nposition_endstop: 100\n" +
 			"homing_positive_dir: true\nendstop_pin: PC1\n", "endstop", 0.3, 20},
-		{"a nozzle that probes", virtual + "[smart_effector]\npin: PC14\nz_offset: -0.1\n", "nozzle", 0.3, 20},
+		{"a nozzle that probes", virtual + "[smart_effector]\npin: PC14\nz_offset: -0.1\n",
+			"nozzle", 0.3, 20},
 		{"an eddy probe", virtual + "[probe_eddy_current near]\ndescend_z: 0.5\n", "probe", 0.3, 20},
 		{"towers with a probe", "[printer]\nkinematics: delta\nminimum_z_position: -3\n[stepper_a]\n" +
 			"position_endstop: 250\nendstop_pin: PC1\n[delta_calibrate]\nradius: 80\n" +

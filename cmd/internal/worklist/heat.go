@@ -22,9 +22,9 @@ func (b *builder) firstHeat() Section {
 	s := Section{
 		Title: "First heat",
 		Note: "Stay beside it, hand at the switch, smoke alarm in the room. Part fan off, no filament, " +
-			"the nozzle away from the bed. Hold a thin thermometer against the block, near the sensor; held " +
-			"from outside it shows a few °C too little. At smoke, at a smell, or where the reading runs past " +
-			"the target: pull the plug.",
+			"the nozzle away from the bed. Hold a thin thermometer against the block, near the sensor; " +
+			"held from outside it shows a few °C too little. At smoke, at a smell, or where the reading " +
+			"runs past the target: pull the plug.",
 	}
 	highest := b.highest()
 	last := 0.0
