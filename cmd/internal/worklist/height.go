@@ -43,12 +43,22 @@ func (b *builder) height() []Section {
 	}
 	s.add(b.fetch()...)
 	reference := b.reference()
-	if says := b.in.Sheet.Printer.ZReference; says.Given && says.Value != reference {
+	switch says, homes := b.in.Sheet.Printer.ZReference, &b.in.Printer.Geometry.Homes; {
+	case !says.Given:
+	case says.Value != reference:
 		s.add(Item{
 			Do: fmt.Sprintf("The sheet says that the %s finds the bed; by the files it is the %s, "+
 				"and the steps below are for that. See which it is, and correct the sheet%s.", says.Value,
-				reference, place(b.in.Printer.Geometry.Homes.At)),
+				reference, place(homes.At)),
 			Expect: "what moves, or clicks, as Z homes",
+		})
+	case !homes.Known():
+		s.add(Item{
+			Do: fmt.Sprintf("Look at what finds the bed. The sheet says the %s, and the steps below are "+
+				"for that; the files do not tell.", says.Value),
+			Expect: map[string]string{"probe": "a probe at the head, beside the nozzle",
+				"endstop": "a switch on the Z axis", "nozzle": "a nozzle that feels the bed itself"}[says.Value],
+			Else: "correct the sheet, and print this list again before anything homes",
 		})
 	}
 	switch reference {

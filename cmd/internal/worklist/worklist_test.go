@@ -171,6 +171,12 @@ func TestSections(t *testing.T) {
 		{name: "a definition that is not known is not heated", title: "Which sensor it is",
 			says:   `Stop here: .*nothing may heat`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Sensor.Value.Kind = parser.KindUnknown }},
+		{name: "the files do not tell what homes", title: "Nozzle height",
+			says: `Look at what finds the bed\. The sheet says the endstop.*a switch on the Z axis`,
+			change: func(in *rules.Input) {
+				in.Sheet.Printer.ZReference = sheet.Key[string]{Value: "endstop", Given: true}
+				in.Printer.Geometry.Homes = parser.Setting[parser.Homing]{}
+			}},
 		{name: "a switch that strikes", title: "Nozzle height",
 			says: `without that the nozzle strikes the bed`, silence: "Move the probe",
 			change: func(in *rules.Input) {
