@@ -51,15 +51,7 @@ var rows = sync.OnceValue(func() map[Key]row {
 		ModelPower:      {unit: "W"},
 		ModelRefTemp:    {unit: "°C"},
 
-		HotendStill:        {unit: "s", safer: Lower},
-		BedWatchOn:         {safer: On},
-		BedHeatingOn:       {safer: On, with: []Key{BedWatchOn}},
-		BedRise:            {unit: "K", safer: Higher, with: []Key{BedHeatingOn, BedWatchOn}},
-		BedHeatingWindow:   {unit: "s", safer: Lower, with: []Key{BedHeatingOn, BedWatchOn}, switches: true},
-		BedArmMargin:       {unit: "K", safer: Lower, with: []Key{BedRise, BedHeatingOn, BedWatchOn}},
-		BedWatchHysteresis: {unit: "K", safer: Lower, with: []Key{BedWatchOn}},
-		BedDropPeriod:      {unit: "s", safer: Lower, with: []Key{BedWatchOn}, switches: true},
-		BedErrorSum:        {unit: "°C·s", safer: Lower, with: []Key{BedWatchOn}},
+		HotendStill: {unit: "s", safer: Lower},
 
 		FanOnAbove:     {unit: "°C", safer: Lower},
 		FanPower:       {safer: Higher},
@@ -73,13 +65,13 @@ var rows = sync.OnceValue(func() map[Key]row {
 	}
 	for _, k := range []*WatchKeys{&HotendWatch, &BedWatch} {
 		on := []Key{k.On}
-		rise := []Key{k.HeatingOn, k.On}
+		heating := []Key{k.HeatingOn, k.On}
 		// Figures can blind a watch, or switch it off: to turn it on is to set them.
 		table[k.On] = row{safer: On}
 		table[k.HeatingOn] = row{safer: On, with: on}
-		table[k.Rise] = row{unit: "K", safer: Higher, with: rise}
-		table[k.HeatingWindow] = row{unit: "s", safer: Lower, with: rise, switches: true}
-		table[k.ArmMargin] = row{unit: "K", safer: Lower, with: append(rise, k.Rise)}
+		table[k.Rise] = row{unit: "K", safer: Higher, with: heating}
+		table[k.HeatingWindow] = row{unit: "s", safer: Lower, with: heating, switches: true}
+		table[k.ArmMargin] = row{unit: "K", safer: Lower, with: append(heating, k.Rise)}
 		table[k.Hysteresis] = row{unit: "K", safer: Lower, with: on}
 		table[k.DropPeriod] = row{unit: "s", safer: Lower, with: on, switches: true}
 		table[k.ErrorSum] = row{unit: "°C·s", safer: Lower, with: on}

@@ -94,6 +94,14 @@ func TestDefaultSectionLimit(t *testing.T) {
 	}
 }
 
+// Colons that are no options' get no more room than as many options as there may be.
+func TestRoomForOptions(t *testing.T) {
+	c := readText(t, "[extruder]\n#"+strings.Repeat(":", 2*mostLines)+"\n")
+	if room := cap(c.options); room > mostLines {
+		t.Errorf("room for %d options, of which there may be %d", room, mostLines)
+	}
+}
+
 // A definition gets a name even where many are taken, and an error where all
 // are.
 func TestTakenNames(t *testing.T) {

@@ -54,7 +54,8 @@ func (s style) Read(t *parser.Tree, request parser.Request) (parser.Config, erro
 		end := len(f.Data)
 		if i == 0 {
 			r.main = f
-			r.options = make([]option, 0, bytes.Count(f.Data, []byte{':'})) // as most are written
+			colons := bytes.Count(f.Data, []byte{':'}) // as most options are written
+			r.options = make([]option, 0, min(colons, mostLines))
 			r.byName = make(map[string]*section, len(f.Data)/bytesPerSection+8)
 			end = r.findSaved(f)
 		} else {

@@ -151,12 +151,12 @@ func (c *Controller) ranged(short, sensor float64) float64 {
 		c.last = sensor
 	}
 	switch {
+	case short < -l.RangeC: // looked at first, as published: off, also where the range is below 0
+		c.inside = false
+		return 0
 	case short > l.RangeC:
 		c.inside = false
 		return c.far
-	case short < -l.RangeC:
-		c.inside = false
-		return 0
 	}
 	if !c.inside {
 		c.inside, c.integral, c.derivative = true, 0, 0

@@ -22,6 +22,17 @@ func TestFunctionalRange(t *testing.T) {
 	}
 }
 
+// A range below 0 leaves nothing inside: full where more is missing than as much
+// above 0, and else off, also above the target.
+func TestFunctionalRangeBelowZero(t *testing.T) {
+	for _, c := range []struct{ sensor, duty float64 }{
+		{194.9, 1}, {195, 1}, {195.1, 0}, {200, 0}, {202, 0}, {206, 0},
+	} {
+		control := Loop{Kp: 2, RangeC: -5}.Start(1)
+		near(t, "duty", control.Duty(200, c.sensor), c.duty, 0)
+	}
+}
+
 // Without a band the heater is on below the target, and not at it.
 func TestOnOffWithoutBand(t *testing.T) {
 	control := Loop{OnOff: true}.Start(1)

@@ -36,21 +36,38 @@ func steady(points []parser.SensorPoint, by Thermometer) (merged []parser.Sensor
 			"measure at another temperature, best near printing", merged[0].TempC, sameTempK)
 	}
 	rising = merged[len(merged)-1].Ohm > merged[0].Ohm
-	for i := 1; i < len(merged); i++ {
-		if a, b := merged[i-1], merged[i]; a.Ohm == b.Ohm || (b.Ohm > a.Ohm) != rising {
-			// The ends say which way it goes, so that one of them may be the wrong one.
-			at := wrongOf(points, by, first[i], first[i-1], first[0], first[len(first)-1])
-			other := a
-			if at == first[i-1] {
-				other = b
-			}
-			return nil, false, &PointError{at, fmt.Sprintf(
-				"%s does not go with %s and the other points: a sensor's resistance falls or rises "+
-					"steadily; correct one or measure again%s",
-				pointText(points[at]), pointText(other), kiloHint(points, by, at))}
+	i := turn(merged)
+	if i == 0 {
+		return merged, rising, nil
+	}
+	suspects, last := []int{first[i], first[i-1]}, len(merged)-1
+	// The ends say which way it goes, so that one of them may be the wrong one.
+	if turn(merged[1:]) == 0 {
+		suspects = append(suspects, first[0])
+	}
+	if turn(merged[:last]) == 0 {
+		suspects = append(suspects, first[last])
+	}
+	at, other := wrongOf(points, by, suspects), merged[i-1]
+	if at == first[i-1] {
+		other = merged[i]
+	}
+	return nil, false, &PointError{at, fmt.Sprintf(
+		"%s does not go with %s and the other points: a sensor's resistance falls or rises steadily; "+
+			"correct one or measure again%s",
+		pointText(points[at]), pointText(other), kiloHint(points, by, at))}
+}
+
+// turn is the index of the first point that does not go on from the one before as
+// the ends of all go; 0 where there is none.
+func turn(points []parser.SensorPoint) int {
+	rising := points[len(points)-1].Ohm > points[0].Ohm
+	for i := 1; i < len(points); i++ {
+		if a, b := points[i-1].Ohm, points[i].Ohm; a == b || (b > a) != rising {
+			return i
 		}
 	}
-	return merged, rising, nil
+	return 0
 }
 
 func pointText(p parser.SensorPoint) string {
@@ -61,7 +78,7 @@ func plain(x float64, n int) string { return parser.Decimal(digits(x, n)) }
 
 // wrongOf is which of some points is the wrong one: the first of those without
 // which the others go best with a known curve.
-func wrongOf(points []parser.SensorPoint, by Thermometer, suspects ...int) int {
+func wrongOf(points []parser.SensorPoint, by Thermometer, suspects []int) int {
 	least := func(i int) float64 {
 		misfit := math.Inf(1)
 		for _, c := range without(points, by, i) {

@@ -338,6 +338,10 @@ func TestRankRefuses(t *testing.T) {
 		{"the coldest in kΩ", p(25, 100, 150, 1770, 250, 230), 0,
 			"100 Ω at 25 °C does not go with 1770 Ω at 150 °C and the other points: a sensor's resistance " +
 				"falls or rises steadily; correct one or measure again. As 100 kΩ it does: write 100000 Ω"},
+		{"two that are wrong, and right ends",
+			p(29, 1086.7, 68, 1280.8, 144, 1566.5, 150, 787.19, 170, 1621.1, 215, 1857.1, 266, 2998.6,
+				275, 1990.9), 3,
+			"787.19 Ω at 150 °C does not go with 1566.5 Ω at 144 °C and the other points"},
 		{"stands still", p(25, 100e3, 150, 1770, 250, 1770), 2, "does not go with"},
 		{"no resistance", p(25, 100e3, 150, -1), 1, "cannot be"},
 		{"not a number", p(math.NaN(), 100e3, 150, 1770), 0, "cannot be"},

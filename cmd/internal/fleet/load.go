@@ -48,8 +48,9 @@ type Source struct {
 // all is. What goes over it is read again where the proof needs it.
 const keptBytes = 8 << 20
 
-// manyPrinters are so many that what is kept of them adds up: no text is, unless
-// all is, and their garbage is collected more often than the program has it.
+// manyPrinters are so many that what is kept of them adds up: then no text is kept,
+// unless Options.Keep asks for it, and garbage is collected more often than the
+// program has set.
 const (
 	manyPrinters = 50
 	gcPercent    = 150

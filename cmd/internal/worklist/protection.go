@@ -35,15 +35,18 @@ func (b *builder) protection() Section {
 	}
 	watch, told := rules.Watch(b.in)
 	switch {
-	case !told:
-		s.Note += " Some figures of the protection cannot be told from these files, so there are no times " +
-			"here: see preflash check."
 	case b.unprotected():
 		s.add(
 			Item{Do: "Stop here: the runaway protection is off in this configuration. There is nothing to " +
 				"test, and the heater must not get power before it is on. Turn it on, and print this list " +
 				"again."})
 		return s
+	case b.in.Printer.Hotend.Watch.On.State == parser.Unknown:
+		s.Note += " Whether the protection is on cannot be told from these files, so there are no times " +
+			"here: see preflash check."
+	case !told:
+		s.Note += " Some figures of the protection cannot be told from these files, so there are no times " +
+			"here: see preflash check."
 	}
 	s.add(
 		Item{Do: "Power off. Unplug the heater from the board, leave the sensor plugged. Power on.",
@@ -61,10 +64,11 @@ func (b *builder) protection() Section {
 	return s
 }
 
-// unprotected reports whether the runaway protection is off.
+// unprotected reports whether the runaway protection is off. One of which that
+// cannot be told is not: the test tells it.
 func (b *builder) unprotected() bool {
 	watch, told := rules.Watch(b.in)
-	return told && watch.Form == heat.NoWatch
+	return told && watch.Form == heat.NoWatch && b.in.Printer.Hotend.Watch.On.State != parser.Unknown
 }
 
 // heatingTest asks for heat that cannot come.

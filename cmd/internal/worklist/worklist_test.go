@@ -156,6 +156,10 @@ func TestSections(t *testing.T) {
 		{name: "figures that cannot be told", title: "Protection test",
 			says: `cannot be told from these files`, silence: `after about`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Watch.ErrorSumCS.State = parser.Unknown }},
+		{name: "a protection that may be off", title: "Protection test",
+			says:    `(?s)Whether the protection is on cannot be told.*firmware switches every heater off`,
+			silence: `Stop here|after about`,
+			change:  func(in *rules.Input) { in.Printer.Hotend.Watch.On.State = parser.Unknown }},
 		{name: "a watch that is as good as off", title: "Protection test", says: `as good as off`,
 			change: func(in *rules.Input) { in.Printer.Hotend.Watch.HeatingWindowS.Value = 5000 }},
 		{name: "a tune that was made", title: "Tune, save, write down",
@@ -336,11 +340,14 @@ func whole(t testing.TB, list *worklist.List) {
 
 // The protection is tested before the hotend gets heat: what has to stop a heater
 // is not tried first by a heater that may be another than the sheet's. Where it is
-// off nothing follows.
+// known to be off nothing follows.
 func TestProtectionBeforeHeat(t *testing.T) {
 	for name, change := range map[string]func(in *rules.Input){
 		"on":  func(*rules.Input) {},
 		"off": func(in *rules.Input) { in.Printer.Hotend.Watch.On = parser.Setting[bool]{State: parser.Set} },
+		"unknown": func(in *rules.Input) {
+			in.Printer.Hotend.Watch.On = parser.Setting[bool]{State: parser.Unknown}
+		},
 	} {
 		in := input(t)
 		change(in)
@@ -367,8 +374,7 @@ func TestAnyFiguresMakeAWholeList(t *testing.T) {
 	in := input(t)
 	rapid.Check(t, func(rt *rapid.T) {
 		within := func(name string, low, high float64) float64 {
-			return rapid.Float64Range(low,
-				high).Draw(rt, name)
+			return rapid.Float64Range(low, high).Draw(rt, name)
 		}
 		n, p := &in.Sheet.New, in.Printer
 		n.RatedC.Value = within("rated_c", 40, 1000)
