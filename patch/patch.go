@@ -27,8 +27,8 @@ func Apply(f *parser.File, edits []parser.Edit) ([]byte, error) {
 		}
 		if i > 0 && edits[i-1].At.End > e.At.Start {
 			return nil, parser.Errorf(e.At,
-				"two changes want the same text: the %s and the %s; make one of them by hand, then run "+
-					"again", edits[i-1].For, e.For)
+				"the edits of the %s and the %s overlap, or come out of order; this is a fault in "+
+					"preflash, please report it", edits[i-1].For, e.For)
 		}
 	}
 	text := make([]byte, 0, len(f.Data))

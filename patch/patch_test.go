@@ -45,7 +45,7 @@ func TestApply(t *testing.T) {
 		{
 			name:  "two, last first",
 			edits: edits{edit(f, "min_temp: 5", "min_temp: 0", "last"), edit(f, "285", "260", "first")},
-			err:   "two changes want the same text: the last and the first",
+			err:   "the edits of the last and the first overlap, or come out of order",
 		},
 		{
 			name: "insertions at one place keep their order",
@@ -58,7 +58,7 @@ func TestApply(t *testing.T) {
 		{name: "same file read twice", edits: edits{edit(again, "285", "260", "")},
 			want: "max_temp: 260\r\nmin_temp: 5"},
 		{name: "overlap", edits: edits{edit(f, "temp: 285", "temp: 1", "one"), edit(f, "285", "260", "two")},
-			err: "printer.cfg:1: two changes want the same text: the one and the two"},
+			err: "printer.cfg:1: the edits of the one and the two overlap, or come out of order"},
 		{name: "another file", edits: edits{edit(other, "285", "260", "limit")},
 			err: "belongs to another file (other.cfg:1)"},
 		{name: "no file", edits: edits{{}}, err: "belongs to another file (nowhere)"},

@@ -1,7 +1,6 @@
 package defines
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -65,15 +64,14 @@ func limitsOf(heater string) []numberSpelling {
 // Others reads what the tool's own settings leave out.
 func (c *config) Others() []parser.Heater {
 	var list []parser.Heater
-	r := &reader{s: c.s, gen: c.gen}              // its slots are for nobody
-	settings := make([]parser.Description, 0, 96) // room for all
-	add := func(d parser.Description) { settings = append(settings, d) }
+	r := &reader{s: c.s, gen: c.gen} // its slots are for nobody
 	for i := range otherHeaters() {
 		o := &otherHeaters()[i]
 		if o.tool == c.hotend {
 			continue
 		}
-		settings = settings[len(settings):]
+		var settings []parser.Description
+		add := func(d parser.Description) { settings = append(settings, d) }
 		for _, limit := range o.limits {
 			s := r.value(limit)
 			add(s.Describe())
@@ -89,7 +87,7 @@ func (c *config) Others() []parser.Heater {
 			w := r.watch(o.watch)
 			w.Describe(add)
 		}
-		list = append(list, parser.Heater{Name: o.name, Tool: o.tool, Settings: slices.Clip(settings)})
+		list = append(list, parser.Heater{Name: o.name, Tool: o.tool, Settings: settings})
 	}
 	return list
 }

@@ -197,10 +197,14 @@ func (c *Controller) send(duty float64) float64 {
 	return c.duty
 }
 
-// useful keeps an integral between none and what alone gives the power limit.
+// useful keeps an integral between none and what alone gives the power limit. For
+// a Ki below 0 no fact says how the firmware bounds it: there it only grows.
 func (c *Controller) useful(integral float64) float64 {
-	if c.loop.Ki <= 0 {
+	switch {
+	case c.loop.Ki > 0:
+		integral = min(integral, c.limit/c.loop.Ki)
+	case c.loop.Ki == 0, c.loop.Form == LoopClamped:
 		return 0
 	}
-	return min(max(0, integral), c.limit/c.loop.Ki)
+	return max(0, integral)
 }

@@ -75,6 +75,8 @@ func TestIntegralOnTheLimits(t *testing.T) {
 	}{
 		{"no integral", Loop{Form: LoopClamped, Kp: 1}, 190, [3]float64{}},
 		{"no integral in a range", Loop{Kp: 1, RangeC: 20}, 190, [3]float64{}},
+		{"a Ki below 0 in a range", Loop{Kp: 1, Ki: -1, RangeC: 20}, 190, [3]float64{1.6, 3.2, 4.8}},
+		{"a Ki below 0", Loop{Form: LoopClamped, Kp: 1, Ki: -1}, 190, [3]float64{}},
 		{"grows by e·dt", Loop{Form: LoopClamped, Ki: 1}, 190, [3]float64{3, 6, 9}},
 		{"all of the limit", Loop{Form: LoopClamped, Ki: 1}, -300, [3]float64{150, 255, 255}},
 		{"above it", Loop{Form: LoopClamped, Kp: 1, Ki: 1}, -300, [3]float64{}},
