@@ -9,19 +9,19 @@ import (
 	"strings"
 )
 
-func Celsius(t float64) string       { return Figure(t, 1) + " °C" }
-func Kelvin(d float64) string        { return Figure(d, 1) + " K" } // a difference
-func Seconds(s float64) string       { return Figure(s, 1) + " s" }
-func Watts(w float64) string         { return Figure(w, 1) + " W" }
-func Volts(v float64) string         { return Figure(v, 1) + " V" }
-func Millimetres(d float64) string   { return Figure(d, 3) + " mm" } // a height is set to the µm
-func Area(a float64) string          { return Figure(a, 2) + " mm²" }
-func Amperes(a float64) string       { return Figure(a, 2) + " A" }
-func Percent(share float64) string   { return Figure(share*100, 0) + " %" }
-func DegreeSeconds(s float64) string { return Figure(s, 1) + " °C·s" }
-func FlowRate(f float64) string      { return Figure(f, 1) + " mm³/s" }
-func Speed(v float64) string         { return Figure(v, 1) + " mm/s" }
-func Count(n float64) string         { return Figure(n, 0) }
+func Celsius(t float64) string       { return Of(t, "°C") }
+func Kelvin(d float64) string        { return Of(d, "K") } // a difference
+func Seconds(s float64) string       { return Of(s, "s") }
+func Watts(w float64) string         { return Of(w, "W") }
+func Volts(v float64) string         { return Of(v, "V") }
+func Millimetres(d float64) string   { return Of(d, "mm") }
+func Area(a float64) string          { return Of(a, "mm²") }
+func Amperes(a float64) string       { return Of(a, "A") }
+func Percent(share float64) string   { return Of(share*100, "%") }
+func DegreeSeconds(s float64) string { return Of(s, "°C·s") }
+func FlowRate(f float64) string      { return Of(f, "mm³/s") }
+func Speed(v float64) string         { return Of(v, "mm/s") }
+func Count(n float64) string         { return Of(n, "") }
 
 // Gain writes a gain of a control loop, which has no unit of its own.
 func Gain(g float64) string { return Figure(g, 3) }
@@ -29,9 +29,9 @@ func Gain(g float64) string { return Figure(g, 3) }
 // Ohms writes a resistance, from 10 kΩ on in kΩ.
 func Ohms(r float64) string {
 	if r >= 10e3 {
-		return Figure(r/1e3, 1) + " kΩ"
+		return Of(r/1e3, "kΩ")
 	}
-	return Figure(r, 1) + " Ω"
+	return Of(r, "Ω")
 }
 
 // Of writes a figure in the unit with this sign; per cent as such, not as a share.
@@ -44,11 +44,11 @@ func Step(sign string) float64 { return math.Pow10(-decimals(sign)) }
 
 func decimals(sign string) int {
 	switch sign {
-	case "A":
+	case "A", "mm²":
 		return 2
 	case "%", "":
 		return 0
-	case "mm":
+	case "mm": // a height is set to the µm
 		return 3
 	}
 	return 1
