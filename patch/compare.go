@@ -160,7 +160,7 @@ func (g *group) compareSettings(t *trial, edited editedLines) error {
 // aside says what becomes of something that nobody asked to change and that no
 // edit names.
 func (g *group) aside(t *trial, text string) {
-	g.plan.Asides = append(g.plan.Asides, Aside{t.Owner, text})
+	g.plan.Asides = append(g.plan.Asides, Aside{Owner: t.Owner, Text: text})
 }
 
 // askedFor lists the rules that asked for a setting, or for one that carries it

@@ -392,6 +392,7 @@ func (g *group) compareAll() error {
 		}
 		g.plan.after[t.Owner] = t.now.input
 	}
+	errs = append(errs, g.compareShared())
 	g.plan.Left = g.left()
 	return errors.Join(errs...)
 }

@@ -199,7 +199,7 @@ type Plan struct {
 	Left    []Reason // findings whose changes no edit of the files can make
 	Worse   []Reason // errors that a warning turns into, or that what is mended had hidden
 	Moves   []Move   // figures that protect less afterwards
-	Asides  []Aside  // options that change although no edit touches them
+	Asides  []Aside  // options that change although nobody asked for it here
 
 	changed []FileRef
 	after   map[string]*rules.Input // by owner
@@ -250,8 +250,12 @@ type Move struct {
 }
 
 // Aside is an option that changes its value, or comes into use or goes out of
-// it, although no edit touches it.
-type Aside struct{ Owner, Text string }
+// it, although no edit touches it; or one of a printer that did not ask for it, and
+// reads the line that another one has edited.
+type Aside struct {
+	Owner, Text string
+	Shared      bool
+}
 
 // Renewed reports whether a later reason is the same rule asking for the same
 // settings again.

@@ -38,8 +38,11 @@ func Lead(p *patch.Plan) []string {
 			m.Owner, m.Was.Key, m.Was.Text(), m.Is.Text(), strings.Join(m.Rules, " and "))
 	}
 	for _, a := range p.Asides {
-		say.Add("%s: %s, although no line of this diff names it", a.Owner,
-			parser.Clip(a.Text, maxReason))
+		why := "although no line of this diff names it"
+		if a.Shared {
+			why = "since it reads a line of this diff that another one asked for"
+		}
+		say.Add("%s: %s, %s", a.Owner, parser.Clip(a.Text, maxReason), why)
 	}
 	for _, r := range p.Worse {
 		say.Add("%s, %s, an error once this is applied: %s", r.Owner, r.Finding.Rule,

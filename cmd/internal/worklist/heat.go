@@ -81,16 +81,29 @@ func (b *builder) tooHot() bool { return rules.TuneC(b.in) > b.reach() }
 
 // reach is the highest temperature around which a tune may swing.
 func (b *builder) reach() float64 {
-	reach, _ := rules.Rating(b.in)
+	reach := b.rated()
 	if limit, ok := rules.ReachableTarget(b.in); ok {
 		reach = min(reach, limit)
 	}
 	return reach
 }
 
+// rated is the highest reading at which the hotend is no hotter than it is rated
+// for, by the definition that is in force now.
+func (b *builder) rated() float64 {
+	rated, _ := rules.Rating(b.in)
+	shown := rated
+	if b.inForce != nil {
+		for shown > 0 && b.inForce.Actual(b.real, shown) > rated+rules.HotterK {
+			shown--
+		}
+	}
+	return shown
+}
+
 // highest is the highest temperature that may be asked of the hotend.
 func (b *builder) highest() float64 {
-	highest, _ := rules.Rating(b.in)
+	highest := b.rated()
 	if limit, ok := rules.HighestTarget(b.in); ok {
 		highest = min(highest, limit)
 	}

@@ -19,6 +19,8 @@ func TestNothingHotterThanMayBeAsked(t *testing.T) {
 		{"max temp with room", func(in *rules.Input) { in.Printer.Limits.MaxTemp.Value = 225 }, ""},
 		{"max temp", func(in *rules.Input) { in.Printer.Limits.MaxTemp.Value = 220 }, "210 °C"},
 		{"rated", func(in *rules.Input) { in.Sheet.New.RatedC.Value = 200 }, "200 °C"},
+		{"hotter than shown, and below the rating", func(in *rules.Input) { pullup(in, 2200) }, ""},
+		{"hotter than shown, and past the rating", func(in *rules.Input) { pullup(in, 1000) }, "208 °C"},
 	} {
 		in := input(t)
 		c.change(in)
@@ -29,6 +31,35 @@ func TestNothingHotterThanMayBeAsked(t *testing.T) {
 		} else if do := last.Items[len(last.Items)-1].Do; ends && (!strings.Contains(do, "needs 215 °C") ||
 			!strings.Contains(do, "no more than "+c.most)) {
 			t.Errorf("%s: %s", c.name, do)
+		}
+	}
+}
+
+// pullup wires the sensor to another pull-up than the firmware believes.
+func pullup(in *rules.Input, ohm float64) {
+	in.Sheet.Printer.PullupOhm.Value, in.Sheet.Printer.PullupOhm.Given = ohm, true
+}
+
+// What cannot be waived, and a reading of which nobody knows how hot it is, must be
+// fixed before the heater gets power at all.
+func TestNoHeatBeforeWhatMustBeFixed(t *testing.T) {
+	for _, c := range []struct {
+		errors []string
+		stop   string // "" where the list goes on
+	}{
+		{nil, ""},
+		{[]string{"temp-ceiling", "heater-current"}, ""},
+		{[]string{"sensor-kind"}, "sensor-kind"},
+		{[]string{"sensor-unknown"}, "sensor-unknown"},
+		{[]string{"runaway-off", "heater-overpower", "pid-stale", "runaway-off"}, "heater-overpower, runaway-off"},
+	} {
+		sections := worklist.New(input(t), worklist.Open{Errors: c.errors}).Sections
+		last := sections[len(sections)-1]
+		if ends := last.Title == "Protection test"; ends != (c.stop != "") {
+			t.Errorf("%v: the last section is %q", c.errors, last.Title)
+		} else if do := last.Items[len(last.Items)-1].Do; ends && (!strings.HasPrefix(do, "Stop here: ") ||
+			!strings.Contains(do, "is fixed: "+c.stop+" (")) {
+			t.Errorf("%v: %s", c.errors, do)
 		}
 	}
 }
