@@ -27,8 +27,9 @@ func (g *group) compareShared() error {
 					continue
 				}
 				if g.moves(u, key) {
-					errs = append(errs, &failure{u, fmt.Errorf("the %s would protect less, and for %s, which "+
-						"reads the same files, it cannot be told: %s", key, t.Owner, is.Why), false})
+					err := fmt.Errorf("the %s would protect less, and for %s, which reads the same files, "+
+						"it cannot be told: %s", key, t.Owner, is.Why)
+					errs = append(errs, &failure{of: u, err: err})
 					continue
 				}
 				g.shares(t, fmt.Sprintf("the %s, which cannot be told, may be another", was.Key))

@@ -51,7 +51,8 @@ func TestNoHeatBeforeWhatMustBeFixed(t *testing.T) {
 		{[]string{"temp-ceiling", "heater-current"}, ""},
 		{[]string{"sensor-kind"}, "sensor-kind"},
 		{[]string{"sensor-unknown"}, "sensor-unknown"},
-		{[]string{"runaway-off", "heater-overpower", "pid-stale", "runaway-off"}, "heater-overpower, runaway-off"},
+		{[]string{"runaway-off", "heater-overpower", "pid-stale", "runaway-off"},
+			"heater-overpower, runaway-off"},
 	} {
 		sections := worklist.New(input(t), worklist.Open{Errors: c.errors}).Sections
 		last := sections[len(sections)-1]

@@ -57,7 +57,8 @@ func (b *builder) height() []Section {
 			Do: fmt.Sprintf("Look at what finds the bed. The sheet says the %s, and the steps below are "+
 				"for that; the files do not tell.", says.Value),
 			Expect: map[string]string{"probe": "a probe at the head, beside the nozzle",
-				"endstop": "a switch on the Z axis", "nozzle": "a nozzle that feels the bed itself"}[says.Value],
+				"endstop": "a switch on the Z axis",
+				"nozzle":  "a nozzle that feels the bed itself"}[says.Value],
 			Else: "correct the sheet, and print this list again before anything homes",
 		})
 	}
