@@ -9,6 +9,7 @@ import (
 	"os"
 	"path"
 	"path/filepath"
+	"strconv"
 	"strings"
 	"syscall"
 )
@@ -235,10 +236,11 @@ const OutsideRoot = "lies outside the root that bounds all reading; " +
 
 var (
 	errOutside  = errors.New(OutsideRoot)
-	errTooLarge = fmt.Errorf("is larger than %d MiB; no configuration is", MaxFileBytes>>20)
-	errTooDeep  = fmt.Errorf("lies more than %d folders deep; move it nearer to the root", MaxFolderDepth)
-	errLoop     = fmt.Errorf("leads through more than %d links, or in a circle; "+
-		"let it name the file itself", maxLinks)
+	errTooLarge = errors.New("is larger than " + strconv.Itoa(MaxFileBytes>>20) + " MiB; no configuration is")
+	errTooDeep  = errors.New("lies more than " + strconv.Itoa(MaxFolderDepth) + " folders deep; " +
+		"move it nearer to the root")
+	errLoop = errors.New("leads through more than " + strconv.Itoa(maxLinks) + " links, or in a circle; " +
+		"let it name the file itself")
 	errPrivate = errors.New("belongs to git, and is not read; name a file outside of .git")
 )
 

@@ -8,11 +8,9 @@ import (
 	"preflash/parser"
 )
 
-// chamberWatch and coolerWatch are spelled like the bed's.
-var chamberWatch, coolerWatch = furtherWatch("CHAMBER"), furtherWatch("COOLER")
-
-func furtherWatch(name string) watchSpelling {
-	return watchSpelling{
+// furtherWatch is spelled like the bed's.
+func furtherWatch(name string) *watchSpelling {
+	return &watchSpelling{
 		keys: hotendWatch.keys,
 		on:   "THERMAL_PROTECTION_" + name, dropPeriod: "THERMAL_PROTECTION_" + name + "_PERIOD",
 		hysteresis:    "THERMAL_PROTECTION_" + name + "_HYSTERESIS",
@@ -40,11 +38,11 @@ var otherHeaters = sync.OnceValue(func() []otherHeater {
 			sensor: "TEMP_SENSOR_" + id, custom: "HOTEND" + id})
 	}
 	for _, further := range []otherHeater{
-		{name: "the chamber", custom: "CHAMBER", watch: &chamberWatch},
-		{name: "the cooler", custom: "COOLER", watch: &coolerWatch},
+		{name: "the chamber", custom: "CHAMBER"},
+		{name: "the cooler", custom: "COOLER"},
 	} {
 		further.tool, further.sensor = parser.NoTool, "TEMP_SENSOR_"+further.custom
-		further.limits = limitsOf(further.custom)
+		further.limits, further.watch = limitsOf(further.custom), furtherWatch(further.custom)
 		list = append(list, further)
 	}
 	return list

@@ -18,21 +18,23 @@ type measure struct {
 	typed     map[string]float64 // what is typed, in lower case, and how much of the unit it is
 }
 
-var measures = []measure{
-	{"_v", "V", map[string]float64{"v": 1, "volt": 1, "volts": 1}},
-	{"_w", "W", map[string]float64{"w": 1, "watt": 1, "watts": 1}},
-	{"_a", "A", map[string]float64{"a": 1, "amp": 1, "amps": 1, "ampere": 1, "ma": 0.001}},
-	{"_ohm", "Ω", map[string]float64{"ω": 1, "ohm": 1, "ohms": 1, "k": 1000, "kω": 1000, "kohm": 1000}},
-	{"_c", "°C", map[string]float64{"c": 1, "°c": 1, "º c": 1, "ºc": 1, "°": 1, "deg c": 1, "degc": 1,
-		"degrees": 1, "celsius": 1}},
-	{"_mm", "mm", map[string]float64{"mm": 1, "cm": 10}},
-}
+var measures = sync.OnceValue(func() []measure {
+	return []measure{
+		{"_v", "V", map[string]float64{"v": 1, "volt": 1, "volts": 1}},
+		{"_w", "W", map[string]float64{"w": 1, "watt": 1, "watts": 1}},
+		{"_a", "A", map[string]float64{"a": 1, "amp": 1, "amps": 1, "ampere": 1, "ma": 0.001}},
+		{"_ohm", "Ω", map[string]float64{"ω": 1, "ohm": 1, "ohms": 1, "k": 1000, "kω": 1000, "kohm": 1000}},
+		{"_c", "°C", map[string]float64{"c": 1, "°c": 1, "º c": 1, "ºc": 1, "°": 1, "deg c": 1, "degc": 1,
+			"degrees": 1, "celsius": 1}},
+		{"_mm", "mm", map[string]float64{"mm": 1, "cm": 10}},
+	}
+})
 
 // unitOf is the unit of a key; nil for none.
 func unitOf(key string) *measure {
-	for i := range measures {
-		if strings.HasSuffix(key, measures[i].end) {
-			return &measures[i]
+	for _, m := range measures() {
+		if strings.HasSuffix(key, m.end) {
+			return &m
 		}
 	}
 	return nil

@@ -174,11 +174,13 @@ func (a *asking) say(text string) {
 }
 
 // parts are the tables as a person calls them.
-var parts = map[string]string{
-	"printer": "Printer and supply", "new": "New hotend", "new.sensor": "New hotend, its sensor",
-	"new.heater": "New hotend, its heater",
-	"new.fan":    "New hotend, its fan", "new.nozzle": "New hotend, its nozzle",
-}
+var parts = sync.OnceValue(func() map[string]string {
+	return map[string]string{
+		"printer": "Printer and supply", "new": "New hotend", "new.sensor": "New hotend, its sensor",
+		"new.heater": "New hotend, its heater",
+		"new.fan":    "New hotend, its fan", "new.nozzle": "New hotend, its nozzle",
+	}
+})
 
 // question asks for one blank until an answer is good; false at the end of the
 // input.
@@ -189,7 +191,7 @@ func (a *asking) question(b *empty, left int) (bool, error) {
 	}
 	u := unitOf(key)
 	show := func() {
-		fmt.Fprintf(a.out, "\n%s: %s (%d left)\n", parts[header], key, left)
+		fmt.Fprintf(a.out, "\n%s: %s (%d left)\n", parts()[header], key, left)
 		a.say(b.entry.Note)
 	}
 	show()

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"github.com/sergi/go-diff/diffmatchpatch"
@@ -238,7 +239,9 @@ func intraLine(gone, come []patch.Line) (old, new [][]piece) {
 }
 
 // word is what is marked as a whole, such as a value with its sign.
-var word = regexp.MustCompile(`[^\s=:;,(){}\[\]"'#/]+|\s+|.`)
+var word = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`[^\s=:;,(){}\[\]"'#/]+|\s+|.`)
+})
 
 // marks tells what two lines share, word by word. Lines that share little are
 // left unmarked, since marks all over help nobody.
@@ -246,7 +249,7 @@ func marks(a, b string) (old, new []piece) {
 	var words []string
 	index := make(map[string]rune)
 	runes := func(text string) (list []rune) {
-		for _, w := range word.FindAllString(text, -1) {
+		for _, w := range word().FindAllString(text, -1) {
 			if _, seen := index[w]; !seen {
 				index[w] = rune(len(words))
 				words = append(words, w)
