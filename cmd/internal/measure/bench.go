@@ -32,7 +32,8 @@ func Benches(r *fleet.Result, inputs []*rules.Input) []Bench {
 		list[i].Printer = p
 		switch {
 		case inputs[i] != nil:
-			open := worklist.Open{Errors: errorsOf(p), Changes: changesOf(inputs[i])}
+			open := openOf(p)
+			open.Changes = changesOf(inputs[i])
 			list[i].List = worklist.New(inputs[i], open)
 		case lacksSensor(p):
 			list[i].List = worklist.Unknown()
@@ -41,16 +42,20 @@ func Benches(r *fleet.Result, inputs []*rules.Input) []Bench {
 	return list
 }
 
-// errorsOf lists the rules of the errors that count.
-func errorsOf(p *fleet.Printer) []string {
-	var list []string
+// openOf lists the rules of the errors that count.
+func openOf(p *fleet.Printer) (open worklist.Open) {
 	every := p.Every()
 	for i := range every {
-		if f := &every[i]; f.Level == rules.Error && f.Waived == "" {
-			list = append(list, f.Rule)
+		f := &every[i]
+		if f.Level != rules.Error || f.Waived != "" {
+			continue
+		}
+		open.Errors = append(open.Errors, f.Rule)
+		if f.Danger == rules.Fire && (rules.Find(f.Rule).Unwaived || f.Rule == "sensor-unknown") {
+			open.Before = append(open.Before, f.Rule)
 		}
 	}
-	return list
+	return open
 }
 
 // changesOf lists what a diff would change at first, each setting once.

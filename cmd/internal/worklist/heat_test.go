@@ -40,21 +40,19 @@ func pullup(in *rules.Input, ohm float64) {
 	in.Sheet.Printer.PullupOhm.Value, in.Sheet.Printer.PullupOhm.Given = ohm, true
 }
 
-// What cannot be waived, and a reading of which nobody knows how hot it is, must be
-// fixed before the heater gets power at all.
+// Before some errors are fixed the heater must not get power at all.
 func TestNoHeatBeforeWhatMustBeFixed(t *testing.T) {
 	for _, c := range []struct {
-		errors []string
-		stop   string // "" where the list goes on
+		errors, before []string
+		stop           string // "" where the list goes on
 	}{
-		{nil, ""},
-		{[]string{"temp-ceiling", "heater-current"}, ""},
-		{[]string{"sensor-kind"}, "sensor-kind"},
-		{[]string{"sensor-unknown"}, "sensor-unknown"},
+		{nil, nil, ""},
+		{[]string{"temp-ceiling"}, nil, ""},
+		{[]string{"sensor-kind"}, []string{"sensor-kind"}, "sensor-kind"},
 		{[]string{"runaway-off", "heater-overpower", "pid-stale", "runaway-off"},
-			"heater-overpower, runaway-off"},
+			[]string{"runaway-off", "heater-overpower", "runaway-off"}, "heater-overpower, runaway-off"},
 	} {
-		sections := worklist.New(input(t), worklist.Open{Errors: c.errors}).Sections
+		sections := worklist.New(input(t), worklist.Open{Errors: c.errors, Before: c.before}).Sections
 		last := sections[len(sections)-1]
 		if ends := last.Title == "Protection test"; ends != (c.stop != "") {
 			t.Errorf("%v: the last section is %q", c.errors, last.Title)

@@ -48,6 +48,9 @@ type Open struct {
 	// Errors are the rules of the findings that keep the hotend from being
 	// heated, one for each finding.
 	Errors []string
+	// Before are those of them before which not even an attended first heat may come:
+	// they can start a fire, and cannot be waived or say that no reading is true.
+	Before []string
 	// Changes are what a diff would change.
 	Changes []parser.Change
 }
@@ -71,14 +74,13 @@ func New(in *rules.Input, open Open) *List {
 	// With the heater unplugged the protection is tested cold, so that the first heat
 	// is not the first test of what has to stop it.
 	protection := b.protection()
-	before := neverHeated(open.Errors)
-	if len(before) > 0 && !b.unprotected() {
+	if len(open.Before) > 0 && !b.unprotected() {
 		protection.add(Item{Do: "Stop here: the heater must not get power before this is fixed: " +
-			strings.Join(before, ", ") + " (preflash check says what is wrong). " +
-			"Then print this list again."})
+			strings.Join(slices.Compact(slices.Sorted(slices.Values(open.Before))), ", ") +
+			" (preflash check says what is wrong). Then print this list again."})
 	}
 	list.Sections = append(list.Sections, b.afterFlashing(), protection)
-	if len(before) > 0 || b.unprotected() {
+	if len(open.Before) > 0 || b.unprotected() {
 		return list
 	}
 	list.Sections = append(list.Sections, b.firstHeat())
@@ -91,19 +93,6 @@ func New(in *rules.Input, open Open) *List {
 	}
 	list.Sections = append(list.Sections,
 		slices.Concat(tune, height, []Section{b.flow(), b.left(), b.done()})...)
-	return list
-}
-
-// neverHeated lists the rules with an error before which not even an attended first
-// heat may come: those that cannot be waived, such as a heater for another voltage,
-// and the one about a reading of which nobody knows how hot it is.
-func neverHeated(errors []string) []string {
-	var list []string
-	for _, name := range slices.Compact(slices.Sorted(slices.Values(errors))) {
-		if name == "sensor-unknown" || rules.Find(name).Unwaived {
-			list = append(list, name)
-		}
-	}
 	return list
 }
 
