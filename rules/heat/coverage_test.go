@@ -120,6 +120,9 @@ func draw(random *rand.Rand) (truth, Heater, recorder) {
 // The figures that are stated with ± must hold the true ones: in 55 of 60 logs
 // at least, whatever is known of the room and however the log was made.
 func TestPlusMinusHoldsTheTruth(t *testing.T) {
+	if testing.Short() {
+		t.Skip("hundreds of fits, one after the other")
+	}
 	const runs, least = 60, 55
 	unknown := math.NaN()
 	for _, c := range []struct {
@@ -183,6 +186,9 @@ func TestPlusMinusHoldsTheTruth(t *testing.T) {
 // A log in per cent that reaches 100, read as counts of 255, must come out as no
 // hotend's or leave it open; never the other way round.
 func TestPerCentIsRightOrRefused(t *testing.T) {
+	if testing.Short() {
+		t.Skip("hundreds of fits, one after the other")
+	}
 	decided := 0
 	for i := range 60 {
 		random := rand.New(rand.NewPCG(11, uint64(i)))
