@@ -44,7 +44,7 @@ func Run(args []string, stdout, stderr io.Writer) int {
 	// What is read of a printer is garbage as soon as it was checked, and there
 	// is little else: collecting it seldom saves a fifth of the processor time.
 	debug.SetGCPercent(gcPercent)
-	root := newRoot()
+	root := newRoot(args)
 	root.SetArgs(args)
 	root.SetOut(stdout)
 	root.SetErr(stderr)
@@ -68,7 +68,32 @@ func say(stderr io.Writer, what any) {
 	fmt.Fprintln(stderr, patch.Harmless("preflash: "+patch.Visible(parser.Clip(fmt.Sprint(what), maxSaid))))
 }
 
-func newRoot() *cobra.Command {
+// commands make the commands of the program, each by its name.
+var commands = [...]struct {
+	name string
+	make func() *cobra.Command
+}{
+	{"check", newCheck}, {"diff", newDiff}, {"values", newValues}, {"sensor", newSensor},
+	{"sheet", newSheet}, {"bench", newBench}, {"report", newReport}, {"heat", newHeat},
+	{"flow", newFlow}, {"waive", newWaive}, {"rules", newRules}, {"completion", newCompletion},
+}
+
+// addCommands adds the command that the arguments begin with, and no other, which
+// would only make the start longer; all where they begin otherwise.
+func addCommands(root *cobra.Command, args []string) {
+	for _, c := range commands {
+		if len(args) > 0 && args[0] == c.name {
+			root.AddCommand(c.make())
+			return
+		}
+	}
+	for _, c := range commands {
+		root.AddCommand(c.make())
+	}
+}
+
+// newRoot is the program, with the commands that these arguments may need.
+func newRoot(args []string) *cobra.Command {
 	root := &cobra.Command{
 		Use:   "preflash",
 		Short: "Check a printer's configuration against the hotend that goes in",
@@ -80,8 +105,8 @@ It never writes to a configuration.`,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 	}
-	root.AddCommand(newCheck(), newDiff(), newValues(), newSensor(), newSheet(), newBench(), newReport(),
-		newHeat(), newFlow(), newWaive(), newRules(), newCompletion())
+	root.CompletionOptions.DisableDefaultCmd = true
+	addCommands(root, args)
 	root.Flags().BoolP("version", "v", false, "say which build this is")
 	root.SetVersionTemplate("preflash {{.Version}}\n")
 	ownVoice(root)

@@ -104,7 +104,7 @@ func TestPlainPages(t *testing.T) {
 	for _, id := range ruleIDs() {
 		calls = append(calls, []string{"rules", id})
 	}
-	calls = append(calls, helpCalls(newRoot(), nil)...)
+	calls = append(calls, helpCalls(newRoot(nil), nil)...)
 	for _, call := range calls {
 		out, errs, _ := run(call...)
 		if len(out) < 100 {
