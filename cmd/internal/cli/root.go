@@ -101,16 +101,22 @@ func newRoot(args []string) *cobra.Command {
 says which hotend comes out and which goes in. It finds what no longer fits,
 computes how wrong it is, and prints a diff that you review and apply by hand.
 It never writes to a configuration.`,
-		Version:       version(),
 		SilenceUsage:  true,
 		SilenceErrors: true,
 	}
 	root.CompletionOptions.DisableDefaultCmd = true
 	addCommands(root, args)
-	root.Flags().BoolP("version", "v", false, "say which build this is")
-	root.SetVersionTemplate("preflash {{.Version}}\n")
-	ownVoice(root)
-	return group(root)
+	build := root.Flags().BoolP("version", "v", false, "say which build this is")
+	ownVoice(group(root))
+	help := root.RunE
+	root.RunE = func(cmd *cobra.Command, args []string) error {
+		if *build {
+			_, err := fmt.Fprintln(cmd.OutOrStdout(), "preflash", version())
+			return err
+		}
+		return help(cmd, args)
+	}
+	return root
 }
 
 // common are the flags that several commands share.
