@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 	"runtime/debug"
+	"slices"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -81,6 +82,9 @@ var commands = [...]struct {
 // addCommands adds the command that the arguments begin with, and no other, which
 // would only make the start longer; all where they begin otherwise.
 func addCommands(root *cobra.Command, args []string) {
+	if slices.Equal(args, []string{"--version"}) {
+		return
+	}
 	for _, c := range commands {
 		if len(args) > 0 && args[0] == c.name {
 			root.AddCommand(c.make())
