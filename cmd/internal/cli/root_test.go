@@ -14,7 +14,9 @@ func TestCommandsAreMadeByName(t *testing.T) {
 	if made := newRoot([]string{"--version"}).Commands(); len(made) > 0 {
 		t.Errorf("--version makes %v", made)
 	}
-	for _, args := range [][]string{nil, {"-v"}, {"--help"}, {"help", "check"}, {"chekc"}, {"__complete", ""}} {
+	for _, args := range [][]string{
+		nil, {"-v"}, {"--help"}, {"help", "check"}, {"chekc"}, {"__complete", ""},
+	} {
 		if made := newRoot(args).Commands(); len(made) != len(commands) {
 			t.Errorf("%q finds %d commands, want %d", args, len(made), len(commands))
 		}
