@@ -2,6 +2,7 @@ package patch
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -67,6 +68,12 @@ func Merge(sets []Owned) ([]FileEdits, error) {
 		}
 	}
 	return files, nil
+}
+
+// byPlace orders edits of one file; an insertion comes before a replacement
+// that starts where it stands.
+func byPlace(a, b parser.Edit) int {
+	return cmp.Or(cmp.Compare(a.At.Start, b.At.Start), cmp.Compare(a.At.End, b.At.End))
 }
 
 // mergeEdits sorts the edits of one file and keeps equal ones once.

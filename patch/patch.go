@@ -4,7 +4,6 @@ package patch
 
 import (
 	"bytes"
-	"cmp"
 	"fmt"
 
 	"preflash/parser"
@@ -39,12 +38,6 @@ func Apply(f *parser.File, edits []parser.Edit) ([]byte, error) {
 		done = e.At.End
 	}
 	return append(text, f.Data[done:]...), nil
-}
-
-// byPlace orders edits of one file; an insertion comes before a replacement
-// that starts where it stands.
-func byPlace(a, b parser.Edit) int {
-	return cmp.Or(cmp.Compare(a.At.Start, b.At.Start), cmp.Compare(a.At.End, b.At.End))
 }
 
 func sameFile(a, b *parser.File) bool {
