@@ -173,6 +173,11 @@ func (t *trial) askedFor(key parser.Key) []string {
 	return asked
 }
 
+// wouldBe says what becomes of a setting.
+func wouldBe(was, is parser.Description) string {
+	return fmt.Sprintf("the %s would be %s instead of %s", was.Key, is.Text(), was.Text())
+}
+
 func (g *group) compareSetting(t *trial, was, is parser.Description, edited editedLines) error {
 	if alike(was, is) {
 		return nil
@@ -196,7 +201,7 @@ func (g *group) compareSetting(t *trial, was, is parser.Description, edited edit
 	unasked := len(askers) == 0 && is.State != parser.Off ||
 		wasKnown && len(t.askedBy[was.Key]) == 0 && !is.At.IsZero()
 	if unasked && !edited.touches(is.At, false) {
-		g.aside(t, fmt.Sprintf("the %s would be %s instead of %s", was.Key, is.Text(), was.Text()))
+		g.aside(t, wouldBe(was, is))
 	}
 	if !wasKnown || !was.Key.Looser(is.Value, was.Value) {
 		return nil

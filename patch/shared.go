@@ -26,7 +26,7 @@ func (g *group) compareShared() error {
 				continue
 			}
 			if told {
-				g.shares(t, fmt.Sprintf("the %s would be %s instead of %s", was.Key, is.Text(), was.Text()))
+				g.shares(t, wouldBe(was, is))
 				continue
 			}
 			u, ok := changed.byOther(t, was.Name)
