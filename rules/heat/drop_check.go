@@ -1,8 +1,8 @@
 package heat
 
-// DropCheck is the drop check of a window watch. It is armed once S has
-// reached the target, and trips when S stays below target − HysteresisC for
-// PeriodS.
+// DropCheck is the half of a window watch that looks at a target that was reached.
+// It is armed once S has reached the target, and trips when S stays below
+// target − HysteresisC for PeriodS.
 type DropCheck struct {
 	HysteresisC float64
 	PeriodS     float64

@@ -2,7 +2,7 @@ package heat
 
 import "math"
 
-// HeatingCheck is the heating check of a window watch. On the way to a target it is
+// HeatingCheck is the half of a window watch that looks on the way to a target. It is
 // armed while S < target − (RiseC + MarginC + 1), and then wants RiseC within
 // WindowS, again and again.
 type HeatingCheck struct {
