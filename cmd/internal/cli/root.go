@@ -112,13 +112,12 @@ It never writes to a configuration.`,
 	addCommands(root, args)
 	build := root.Flags().BoolP("version", "v", false, "say which build this is")
 	ownVoice(group(root))
-	help := root.RunE
-	root.RunE = func(cmd *cobra.Command, args []string) error {
+	root.RunE = func(cmd *cobra.Command, _ []string) error {
 		if *build {
 			_, err := fmt.Fprintln(cmd.OutOrStdout(), "preflash", version())
 			return err
 		}
-		return help(cmd, args)
+		return cmd.Help()
 	}
 	return root
 }

@@ -73,14 +73,14 @@ func New(in *rules.Input, open Open) *List {
 	}
 	// With the heater unplugged the protection is tested cold, so that the first heat
 	// is not the first test of what has to stop it.
-	protection := b.protection()
-	if len(open.Before) > 0 && !b.unprotected() {
+	protection, unprotected := b.protection(), b.unprotected()
+	if len(open.Before) > 0 && !unprotected {
 		protection.add(Item{Do: "Stop here: the heater must not get power before this is fixed: " +
 			strings.Join(slices.Compact(slices.Sorted(slices.Values(open.Before))), ", ") +
 			" (preflash check says what is wrong). Then print this list again."})
 	}
 	list.Sections = append(list.Sections, b.afterFlashing(), protection)
-	if len(open.Before) > 0 || b.unprotected() {
+	if len(open.Before) > 0 || unprotected {
 		return list
 	}
 	list.Sections = append(list.Sections, b.firstHeat())
